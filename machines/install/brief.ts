@@ -1,0 +1,76 @@
+import type { TentSpec } from "../tent/types.ts";
+
+/** Milliseconds since 1970 in UTC, from the server's clock. The chart only compares them. */
+export type Instant = number;
+export type PersonId = string;
+
+/**
+ * `competent` is somebody named by the firm for wind, anchors, overhead lines and "who is under".
+ * `watcher` looks after the standing tent, often the customer's person; `siteOwner` answers for private lines.
+ */
+export type Role = "lead" | "deputy" | "competent" | "crew" | "trainee" | "manager" | "watcher" | "siteOwner";
+
+/** Names live beside the chain, so that they can be erased; here people are ids. */
+export type Person = { readonly id: PersonId; readonly role: Role };
+
+/** The facilities of the uniform colour code; one line of the locate ticket each. */
+export type UtilityKind = "electric" | "gas" | "communication" | "water" | "sewer" | "reclaimedWater";
+export type Utility = { readonly kind: UtilityKind; readonly marked: boolean };
+
+export type Ticket = {
+  readonly number: string;
+  readonly validFrom: Instant;
+  readonly validTo: Instant;
+  readonly utilities: readonly Utility[];
+  /** From the mark to the nearest stake. Local law's figure, never under 18 in. */
+  readonly toleranceIn: number;
+};
+
+/** The maker's or engineer's paper. `null` where it gives no figure: then a default that is stricter, or a question. */
+export type Sheet = {
+  readonly document: string;
+  readonly stakeKind: string;
+  readonly stakeDiameterIn: number;
+  readonly stakeLengthIn: number;
+  readonly embedmentIn: number | null;
+  /** Degrees off plumb, away from the tent. */
+  readonly stakeLeanDeg: { readonly from: number; readonly to: number } | null;
+  readonly soil: string;
+  readonly pullTestLbf: number | null;
+  readonly squareInPer50Ft: number | null;
+  readonly sidePoleLeanDeg: number | null;
+  readonly raiseGustMph: number | null;
+  readonly stopGustMph: number | null;
+  readonly interiorOrder: "quartersFirst" | "centresFirst";
+};
+
+export type Site = {
+  readonly address: string;
+  readonly muster: string;
+  readonly firstAid: string;
+  readonly soilKnown: boolean;
+  /** Lines over or near the site. `null`: the voltage is not known. */
+  readonly overheadKv: readonly (number | null)[];
+};
+
+export type Use = {
+  /** People expected inside; `null` is not known, and then the fire official's paper is wanted. */
+  readonly occupants: number | null;
+  readonly permit: "required" | "notRequired" | "unknown";
+  readonly fabricCertificate: "required" | "notRequired" | "unknown";
+  readonly walls: boolean;
+  readonly hungLoads: boolean;
+};
+
+/** One tent on one site: all that is known before work starts. */
+export type Brief = {
+  readonly title: string;
+  /** IANA zone of the site, for what is local: tickets, the time of day on screen. */
+  readonly zone: string;
+  readonly tent: TentSpec;
+  readonly sheet: Sheet;
+  readonly site: Site;
+  readonly ticket: Ticket;
+  readonly use: Use;
+  readonly crew: readonly Person[];
+};

@@ -1,0 +1,45 @@
+import { initialTransition } from "xstate";
+import { digest } from "../record/digest.ts";
+import type { Hash } from "../record/entry.ts";
+import type { Instant } from "./brief.ts";
+import { key } from "./keys.ts";
+import { windLimits } from "./limits.ts";
+import { installMachine, type Machine } from "./machine.ts";
+import type { Frozen, Script, Step } from "./script.ts";
+
+export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
+
+/** A job as it stands: what it was frozen as, its chart, and where it is. */
+export type Job = {
+  readonly frozen: Frozen;
+  readonly machine: Machine;
+  readonly snapshot: Snapshot;
+  /** The amendment that waits for a second person. */
+  readonly proposed: Frozen | null;
+};
+
+/** A job at its first call, opened at `at`. */
+export function openJob(frozen: Frozen, at: Instant): Job {
+  const machine = installMachine(frozen.script, windLimits(frozen.brief.sheet));
+  const [snapshot] = initialTransition(machine);
+  const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
+  return { frozen, machine, snapshot: opened, proposed: null };
+}
+
+/** Every call of a script, ways out included. */
+export const allSteps = (script: Script): Step[] => [...script.steps, ...Object.values(script.ways).flat()];
+
+/** The call a job stands at; `null` when it is closed. */
+export function stepOf({ frozen, snapshot }: Job): Step | null {
+  const value = (snapshot.value as { procedure: object | string }).procedure;
+  const leaf = deepest(value);
+  return allSteps(frozen.script).find((s) => key(s.id) === leaf) ?? null;
+}
+
+export const isHeld = ({ snapshot }: Job): boolean => (snapshot.value as { attention: string }).attention === "held";
+
+/** The digest of all there is to a job's state: replay is checked against it line by line. */
+export const stateDigest = ({ snapshot }: Job): Hash => digest.of({ value: snapshot.value, context: snapshot.context });
+
+const deepest = (value: object | string): string =>
+  typeof value === "string" ? value : deepest(Object.values(value)[0] as object | string);

@@ -1,0 +1,108 @@
+import { call, wayCall } from "./calls.ts";
+import { key } from "./keys.ts";
+import { did, onlyCompetent, onlyDrivers, refuse } from "./outcomes.ts";
+import { install } from "./rules.ts";
+import type { PhaseId, RouteId, Script } from "./script.ts";
+import type { JobState } from "./state.ts";
+
+/** Events of the procedure that a closed job refuses. */
+const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree"] as const;
+
+const verdicts = <A extends readonly unknown[]>(actions: A) =>
+  (["unknown", "workable", "caution", "stop"] as const).map((is) => ({
+    guard: { type: "weatherIs" as const, params: { is } },
+    target: `.${is}` as const,
+    actions,
+  }));
+
+/**
+ * The chart of one job: phases and ways out by hand, calls from its script. Three regions; `procedure` is left by
+ * nothing, so a hold needs no memory of where it was.
+ */
+export function installMachine(script: Script, limits: JobState["limits"]) {
+  const phase = (id: PhaseId) => {
+    const steps = script.steps.filter((s) => s.phase === id);
+    const states = steps.map((s) => [key(s.id), call(script, script.steps.indexOf(s))] as const);
+    return install.createStateConfig({ initial: key(steps[0]!.id), states: Object.fromEntries(states) });
+  };
+  const way = (id: RouteId) => {
+    const steps = script.ways[id];
+    const states = steps.map((s, i) => [key(s.id), wayCall(script, steps, i)] as const);
+    return install.createStateConfig({ id: `safe_${id}`, initial: key(steps[0]!.id), states: Object.fromEntries(states) });
+  };
+
+  return install.createMachine({
+    type: "parallel",
+    context: {
+      turn: 0,
+      lastAt: 0,
+      heldBy: null,
+      limits,
+      site: script.steps[0]!.site,
+      began: script.steps[0]!.id,
+      goOnAt: null,
+      answers: {},
+      waived: {},
+      wind: null,
+      thunderAt: null,
+      proposed: null,
+    },
+    states: {
+      procedure: {
+        initial: "utilitiesMarked",
+        states: {
+          utilitiesMarked: phase("utilitiesMarked"),
+          anchorsSet: phase("anchorsSet"),
+          sectionsJoined: phase("sectionsJoined"),
+          perimeterRaised: phase("perimeterRaised"),
+          interiorRaised: phase("interiorRaised"),
+          tensioned: phase("tensioned"),
+          inspected: phase("inspected"),
+          standing: phase("standing"),
+          struck: phase("struck"),
+          makingSafe: { initial: "ground", states: { ground: way("ground"), up: way("up"), standing: way("standing") } },
+          closed: { id: "closed", on: Object.fromEntries(CLOSED.map((e) => [e, refuse({ why: "jobClosed" })])) },
+        },
+        on: {
+          amend: [onlyDrivers, { actions: ["propose", did("proposed")] }],
+          agree: [
+            { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
+            { guard: "sameAsProposer", ...refuse({ why: "sameAsProposer" }) },
+            onlyCompetent,
+            { actions: ["turn", "settle", did("amended")] },
+          ],
+          disagree: [
+            { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
+            onlyCompetent,
+            { actions: ["settle", did("discarded")] },
+          ],
+        },
+      },
+      weather: {
+        initial: "unknown",
+        states: { unknown: {}, workable: {}, caution: {}, stop: {} },
+        // On the region: a handler on the root is dropped where a region handles the same event.
+        on: {
+          clock: verdicts(["passTime"] as const),
+          reading: [
+            onlyCompetent,
+            { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
+            { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
+            ...verdicts(["read", did("read")] as const),
+          ],
+        },
+      },
+      attention: {
+        initial: "working",
+        states: {
+          working: { on: { hold: { target: "held", actions: ["hold", did("held")] }, carryOn: [onlyDrivers, refuse({ why: "notHeld" })] } },
+          held: {
+            on: { hold: { actions: did("held") }, carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }] },
+          },
+        },
+        on: { note: { actions: did("noted") } },
+      },
+    },
+  });
+}
+export type Machine = ReturnType<typeof installMachine>;

@@ -1,0 +1,26 @@
+import type { Role } from "./brief.ts";
+import type { Did } from "./commands.ts";
+import { DRIVERS } from "./crew.ts";
+import { COMPETENT } from "./gates.ts";
+import type { Refusal } from "./refusals.ts";
+import type { Judged } from "./rules.ts";
+
+/** The outcome of a candidate that does something. */
+export const did = (what: Did) => ({ type: "did" as const, params: { what } });
+
+/** A candidate that refuses for a reason known beforehand. */
+export const refuse = (...reasons: Refusal[]) => ({ actions: { type: "refuse" as const, params: { reasons } } });
+
+/** A candidate that refuses for reasons found in the state. */
+export const refuseFor = (reasons: (judged: Judged) => Refusal[]) => ({
+  actions: { type: "refuse" as const, params: (judged: Judged) => ({ reasons: reasons(judged) }) },
+});
+
+export const roleRefusal = (may: readonly Role[], event: Judged["event"]): Refusal[] =>
+  "role" in event ? [{ why: "role", is: event.role, may }] : [];
+
+/** Candidates that stand first in an event and refuse those who may not. */
+export const onlyDrivers = { guard: "notDriver" as const, ...refuseFor(({ event }) => roleRefusal(DRIVERS, event)) };
+export const onlyCompetent = { guard: "notCompetent" as const, ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) };
+export const whileHeld = { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) };
+export const whileStopped = { guard: "stopped" as const, ...refuse({ why: "stop" }) };

@@ -1,0 +1,122 @@
+import type { EdgePlan, StationKind, TentPlan } from "../../tent/types.ts";
+import type { Brief } from "../brief.ts";
+import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
+import { mostShowingIn, squareWithinIn, stakeLeanDeg } from "../limits.ts";
+import type { Call } from "../script.ts";
+
+/** Marks, then stakes: right kind, deep enough, not towards the tent, and as many as the plan says. */
+export function anchorsSet({ sheet, site }: Brief, plan: TentPlan): Call[] {
+  const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
+  return [
+    { id: "baseline", of: { lengthFt: plan.lengthFt } },
+    {
+      id: "squared",
+      of: { widthFt: plan.widthFt, lengthFt: plan.lengthFt, diagonalFt: plan.diagonalFt },
+      gate: gate({ kind: "lengths", want: wantedLengths(plan, sheet) }, { reopenedBy: ["stations"] }),
+    },
+    ...plan.edges.map(
+      (e): Call => ({
+        id: `marked.${e.name}`,
+        call: "marked.edge",
+        of: edgeOf(e),
+        gate: gate(exactly(e.rings), { reopenedBy: ["stations"] }),
+      }),
+    ),
+    { id: "kit.spread", of: { stakes: sum(plan, "stakes"), plates: sum(plan, "plates") } },
+    {
+      id: "soil",
+      call: site.soilKnown ? "soil.named" : "soil.unknown",
+      of: { soil: sheet.soil },
+      ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, who: COMPETENT, reopenedBy: ["site", "sheet"] }) } : {}),
+    },
+    { id: "stakes.kind", of: stakeOf, gate: gate(yes, { source: SHEET, reopenedBy: ["sheet"] }) },
+    {
+      id: "stakes.diameter",
+      of: stakeOf,
+      gate: gate(measure("in", sheet.stakeDiameterIn, null), { source: SHEET, who: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
+    },
+    {
+      id: "stakes.length",
+      of: stakeOf,
+      gate: gate(measure("in", sheet.stakeLengthIn, null), { source: SHEET, who: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
+    },
+    { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) },
+    { id: "drive.protected", gate: gate(yes) },
+    ...plan.edges.flatMap((e): Call[] => [
+      { id: `drive.${e.name}`, call: "drive.edge", of: edgeOf(e) },
+      {
+        id: `showing.${e.name}`,
+        call: "showing.edge",
+        of: { ...edgeOf(e), mostIn: mostShowingIn(sheet) },
+        gate: gate(measure("in", 0, mostShowingIn(sheet)), {
+          source: sheet.embedmentIn === null ? "common practice, no source" : SHEET,
+          who: COMPETENT,
+          reopenedBy: ["sheet", "anchors"],
+          paper: "engineer",
+        }),
+      },
+      {
+        id: `lean.${e.name}`,
+        call: "lean.stakes",
+        of: { ...edgeOf(e), ...stakeLeanDeg(sheet) },
+        gate: gate(measure("deg", stakeLeanDeg(sheet).from, stakeLeanDeg(sheet).to), {
+          source: sheet.stakeLeanDeg ? SHEET : "common practice, no source",
+          who: COMPETENT,
+          reopenedBy: ["sheet", "anchors"],
+          paper: "engineer",
+        }),
+      },
+    ]),
+    ...groups(plan).flatMap((g): Call[] => [
+      { id: `stakes.${g.id}`, call: "count.stakes", of: g, gate: gate(exactly(g.stakes), { reopenedBy: ["stations", "anchors"] }) },
+      { id: `plates.${g.id}`, call: "count.plates", of: g, gate: gate(exactly(g.plates), { reopenedBy: ["stations", "anchors"] }) },
+    ]),
+    { id: "straps.choked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
+    ...(site.soilKnown ? [] : plan.edges.map((e): Call => pullTest(e, sheet.pullTestLbf))),
+  ];
+}
+
+/** Ground of unknown kind: one pull an edge at the least, at the worst-looking stake. Without a figure on the sheet only an engineer's paper will do. */
+const pullTest = (e: EdgePlan, lbf: number | null): Call => ({
+  id: `pull.${e.name}`,
+  call: lbf === null ? "pull.noFigure" : "pull.test",
+  of: { edge: e.name, lbf: lbf ?? "unknown" },
+  gate: gate(lbf === null ? { kind: "paperOnly" } : measure("lbf", lbf, null), {
+    source: SHEET,
+    who: COMPETENT,
+    reopenedBy: ["site", "sheet", "anchors"],
+    paper: "engineer",
+  }),
+});
+
+const edgeOf = (e: EdgePlan) => ({ edge: e.name, stations: e.rings, lengthFt: e.lengthFt, between: e.between.length });
+
+const sum = (plan: TentPlan, what: "stakes" | "plates") => plan.stations.reduce((n, s) => n + s[what], 0);
+
+/** Stations counted together: the corners as one, then each edge's seam ends and sides. */
+function groups(plan: TentPlan) {
+  const of = (id: string, kind: StationKind, edge: string | null) => {
+    const stations = plan.stations.filter((s) => s.kind === kind && (edge === null || s.edge === edge));
+    return {
+      id,
+      kind,
+      edge: edge ?? "all",
+      stations: stations.length,
+      stakes: stations.reduce((n, s) => n + s.stakes, 0),
+      plates: stations.reduce((n, s) => n + s.plates, 0),
+    };
+  };
+  const kinds = [
+    ["seamEnds", "seamEnd"],
+    ["sides", "side"],
+  ] as const;
+  const along = plan.edges.flatMap((e) => kinds.map(([id, kind]) => of(`${id}.${e.name}`, kind, e.name)));
+  return [of("corners", "corner", null), ...along].filter((g) => g.stations > 0);
+}
+
+/** The four sides and both diagonals between the corner marks. */
+function wantedLengths(plan: TentPlan, sheet: Brief["sheet"]) {
+  const within = (ft: number) => ({ ft, withinIn: squareWithinIn(ft, sheet) });
+  const sides = plan.edges.map((e) => [e.name, within(e.lengthFt)] as const);
+  return Object.fromEntries([...sides, ["AC", within(plan.diagonalFt)], ["BD", within(plan.diagonalFt)]]);
+}

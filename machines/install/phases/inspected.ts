@@ -1,0 +1,80 @@
+import type { TentPlan } from "../../tent/types.ts";
+import type { Brief } from "../brief.ts";
+import { atLeast, COMPETENT, document, exactly, gate, measure, SHEET, type Source, yes } from "../gates.ts";
+import { EXIT_SIGNS_FROM, EXTINGUISHER_FT, exitsFor } from "../limits.ts";
+import type { Call } from "../script.ts";
+
+const EXITS: Source = { title: "International Fire Code", section: "Table 3103.12.2" };
+const SIGNS: Source = { title: "International Fire Code", section: "3103.12.6, occupant load of 50 or more" };
+const EXTINGUISHERS: Source = { title: "NFPA 10 travel distance as applied to tents", section: "75 ft" };
+
+/** Walked by somebody who did not tension it, made fit for the public, and handed over. */
+export function inspected(brief: Brief, plan: TentPlan): Call[] {
+  const { use } = brief;
+  const calls: Call[] = [
+    ...plan.edges.map(
+      (e): Call => ({
+        id: `walked.${e.name}`,
+        call: "walked.edge",
+        of: { edge: e.name, stations: e.rings },
+        gate: gate(exactly(e.rings), { who: COMPETENT, otherThan: "round.again", reopenedBy: ["stations", "anchors"] }),
+      }),
+    ),
+    { id: "tails.rolled", gate: gate(yes) },
+    { id: "stakes.capped", gate: gate(yes, { reopenedBy: ["stations"] }) },
+    ...exitCalls(use.occupants),
+    ...(use.permit === "notRequired"
+      ? []
+      : [
+          {
+            id: "permit",
+            call: use.permit === "unknown" ? "permit.unknown" : "permit",
+            gate: gate(document(null), { reopenedBy: ["use"], paper: "fireOfficial" }),
+          },
+        ]),
+    ...(use.fabricCertificate === "notRequired"
+      ? []
+      : [
+          {
+            id: "certificate",
+            call: use.fabricCertificate === "unknown" ? "certificate.unknown" : "certificate",
+            gate: gate(document(null), { reopenedBy: ["use"], paper: "fireOfficial" }),
+          },
+        ]),
+    ...(use.walls
+      ? [{ id: "walls", gate: gate(yes, { source: SHEET, who: COMPETENT, reopenedBy: ["use", "sheet"], paper: "engineer" }) }]
+      : []),
+    {
+      id: use.hungLoads ? "hung.loads" : "hung.nothing",
+      gate: gate(yes, { source: SHEET, who: COMPETENT, reopenedBy: ["use", "sheet"], paper: "engineer" }),
+    },
+    { id: "weather.plan", gate: gate(yes, { who: COMPETENT }) },
+    { id: "handover", gate: gate(yes, { who: COMPETENT }) },
+  ];
+  return calls;
+}
+
+/** Against the table; where it gives no figure, the fire official's paper and nothing else. */
+function exitCalls(occupants: number | null): Call[] {
+  const row = occupants === null ? null : exitsFor(occupants);
+  const of = {
+    occupants: occupants ?? "unknown",
+    exits: row?.exits ?? "unknown",
+    widthIn: row?.widthIn ?? "unknown",
+    walkFt: EXTINGUISHER_FT,
+  };
+  const opened = { who: COMPETENT, reopenedBy: ["use"] as const, paper: "fireOfficial" as const };
+  const exits: Call[] = row
+    ? [
+        { id: "exits", of, gate: gate(atLeast(row.exits), { ...opened, source: EXITS }) },
+        { id: "exits.width", of, gate: gate(measure("in", row.widthIn, null), { ...opened, source: EXITS }) },
+      ]
+    : [{ id: "exits", call: "exits.ask", of, gate: gate({ kind: "paperOnly" }, { ...opened, source: EXITS }) }];
+  const signs: Call[] =
+    occupants === null || occupants >= EXIT_SIGNS_FROM ? [{ id: "exits.signs", of, gate: gate(yes, { ...opened, source: SIGNS }) }] : [];
+  return [
+    ...exits,
+    ...signs,
+    { id: "extinguishers", of, gate: gate(measure("ft", 0, EXTINGUISHER_FT), { ...opened, source: EXTINGUISHERS }) },
+  ];
+}

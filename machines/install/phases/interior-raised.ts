@@ -1,0 +1,73 @@
+import type { TentPlan } from "../../tent/types.ts";
+import type { Brief } from "../brief.ts";
+import { onSite } from "../crew.ts";
+import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import { WIND_GOOD_S, windLimits } from "../limits.ts";
+import type { Call } from "../script.ts";
+
+/** A line of poles that goes up together. */
+export type Line = { readonly id: string; readonly kind: "quarters" | "centre"; readonly row: string; readonly poles: readonly string[] };
+
+/** The lines in the order that the sheet gives: quarters leaned in from one end and then the centres, or the centres first. */
+export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
+  const quarters = plan.rows.flatMap((r): Line[] =>
+    r.quarters.length > 0 ? [{ id: `quarters.${r.id}`, kind: "quarters", row: r.id, poles: r.quarters }] : [],
+  );
+  const centres = plan.rows.flatMap((r) =>
+    r.centres.map((pole): Line => ({ id: `centre.${pole}`, kind: "centre", row: r.id, poles: [pole] })),
+  );
+  return sheet.interiorOrder === "quartersFirst" ? [...quarters, ...centres] : [...centres, ...quarters];
+}
+
+/** The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. */
+export function interiorRaised(brief: Brief, plan: TentPlan): Call[] {
+  const poles = plan.poles.length;
+  const lines = linesOf(brief, plan);
+  return [
+    { id: "hats", gate: gate(yes) },
+    { id: "poles.pinned", of: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+    { id: "plates.atMarks", of: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+    { id: "under.caller", gate: gate(yes, { who: COMPETENT, reopenedBy: ["crew"] }) },
+    { id: "under.hands", gate: gate(yes, { who: COMPETENT, reopenedBy: ["crew", "poles"] }) },
+    { id: "under.wayOut", gate: gate(yes, { who: COMPETENT }) },
+    ...lines.flatMap((line) =>
+      underCalls(brief, line.id, { kind: line.kind, row: line.row, poles: line.poles.join(" "), count: line.poles.length }, "lean.line"),
+    ),
+    ...underCalls(brief, "upright", { kind: "all", row: "all", poles: "all", count: poles }, "stand.all"),
+    { id: "groundCloth.out", gate: gate(yes, { reopenedBy: ["pieces"] }) },
+  ];
+}
+
+/**
+ * Wind, those who go under counted, the lift, feet restrained before hands come off, and the same number counted out by
+ * somebody else. From the lift to the count out it is safer to finish than to leave.
+ */
+function underCalls(brief: Brief, id: string, of: Call["of"], lift: string): Call[] {
+  const goOnFrom = `gust.${id}`;
+  const here = { of: of!, goOnFrom };
+  const crew = onSite(brief.crew).length;
+  return [
+    {
+      id: goOnFrom,
+      call: "gust",
+      ...here,
+      of: { ...of, ...windLimits(brief.sheet) },
+      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising, reopenedBy: ["sheet"] }),
+    },
+    {
+      id: `under.${id}`,
+      call: "under.in",
+      ...here,
+      gate: gate({ kind: "count", from: 0, to: crew }, { who: COMPETENT, reopenedBy: ["crew"] }),
+    },
+    { id: `lift.${id}`, call: lift, ...here, committed: true },
+    { id: `feet.${id}`, call: "feet.restrained", ...here, committed: true, gate: gate(yes, { who: COMPETENT, reopenedBy: ["poles"] }) },
+    {
+      id: `out.${id}`,
+      call: "under.out",
+      ...here,
+      committed: true,
+      gate: gate({ kind: "sameCount", as: `under.${id}` }, { who: COMPETENT, otherThan: `under.${id}`, reopenedBy: ["crew"] }),
+    },
+  ];
+}

@@ -1,0 +1,36 @@
+import type { Brief } from "../brief.ts";
+import { onSite } from "../crew.ts";
+import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import { WIND_GOOD_S, windLimits } from "../limits.ts";
+import type { Call, RouteId } from "../script.ts";
+
+/** The way out itself: no gate, so that nothing stale or failed can block it. */
+const WAY_OUT: Record<RouteId, readonly string[]> = {
+  ground: ["tools", "cloth", "muster"],
+  up: ["pole", "out", "restrain", "clear"],
+  standing: ["people", "power", "restrain", "clear"],
+};
+
+/** The way out, then what must be good before anybody goes on. Only going on has gates. */
+export function makingSafe(route: RouteId, brief: Brief): Call[] {
+  const crew = onSite(brief.crew).length;
+  return [
+    ...WAY_OUT[route].map(
+      (call): Call => ({ id: `safe.${route}.${call}`, call: `safe.${call}`, of: { muster: brief.site.muster }, committed: true }),
+    ),
+    {
+      id: `safe.${route}.headcount`,
+      call: "safe.headcount",
+      of: { crew },
+      committed: true,
+      gate: gate(exactly(crew), { who: COMPETENT, reopenedBy: ["crew"] }),
+    },
+    {
+      id: `safe.${route}.gust`,
+      call: "gust",
+      of: windLimits(brief.sheet),
+      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising }),
+    },
+    { id: `safe.${route}.looked`, call: "safe.looked", gate: gate(yes, { who: COMPETENT }) },
+  ];
+}

@@ -1,0 +1,85 @@
+import type { TentPlan } from "../../tent/types.ts";
+import type { Brief } from "../brief.ts";
+import { onSite } from "../crew.ts";
+import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import { WIND_GOOD_S, windLimits } from "../limits.ts";
+import type { Call, StepId } from "../script.ts";
+import { linesOf } from "./interior-raised.ts";
+
+/** Where a strike begins, by how far the job had got. */
+export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", stakes: "strike.stakes" } as const satisfies Record<
+  string,
+  StepId
+>;
+
+/** Down in the reverse order: interior before any perimeter strap comes off, and everything counted back. */
+export function struck(brief: Brief, plan: TentPlan): Call[] {
+  const gustId = "strike.gust";
+  const kit = (item: string) => plan.kit.find((k) => k.item === item)?.count ?? 0;
+  const stakes = kit("perimeterStake") + kit("interiorStake");
+  const up: Call[] = [
+    { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { who: COMPETENT }) },
+    { id: "strike.power", committed: true, gate: gate(yes, { who: COMPETENT }) },
+    {
+      id: gustId,
+      call: "gust",
+      of: windLimits(brief.sheet),
+      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising, reopenedBy: ["sheet"] }),
+    },
+    { id: "strike.walls", gate: gate(yes) },
+    { id: "strike.ease" },
+    {
+      id: "strike.under",
+      call: "under.in",
+      of: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
+      gate: gate({ kind: "count", from: 0, to: onSite(brief.crew).length }, { who: COMPETENT, reopenedBy: ["crew"] }),
+    },
+    ...linesOf(brief, plan)
+      .reverse()
+      .map(
+        (l): Call => ({
+          id: `lower.${l.id}`,
+          call: "lower.line",
+          of: { kind: l.kind, row: l.row, poles: l.poles.join(" "), count: l.poles.length },
+          committed: true,
+        }),
+      ),
+    {
+      id: "strike.out",
+      call: "under.out",
+      of: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
+      committed: true,
+      gate: gate({ kind: "sameCount", as: "strike.under" }, { who: COMPETENT, otherThan: "strike.under", reopenedBy: ["crew"] }),
+    },
+    {
+      id: "strike.interiorDown",
+      of: { poles: plan.poles.length },
+      committed: true,
+      gate: gate(exactly(plan.poles.length), { who: COMPETENT, reopenedBy: ["poles"] }),
+    },
+    { id: "strike.sides", committed: true },
+    { id: "strike.corners", committed: true },
+  ].map((c: Call) => ({ ...c, site: "raised", goOnFrom: gustId }));
+  return [
+    ...up,
+    { id: STRIKE_FROM.cloth, call: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", site: "spread" },
+    { id: "strike.fold", site: "spread" },
+    { id: STRIKE_FROM.stakes, of: { stakes } },
+    {
+      id: "back.stakes",
+      of: { stakes },
+      gate: gate(exactly(stakes), { who: COMPETENT, reopenedBy: ["anchors", "stations", "poles"], paper: "siteOwner" }),
+    },
+    ...(["stakePlate", "perimeterStrap", "sidePole", "centrePole", "quarterPole"] as const)
+      .filter((item) => kit(item) > 0)
+      .map(
+        (item): Call => ({
+          id: `back.${item}`,
+          call: "back.item",
+          of: { item, count: kit(item) },
+          gate: gate(exactly(kit(item)), { hard: false, reopenedBy: ["anchors", "stations", "poles"] }),
+        }),
+      ),
+    { id: "strike.ground", gate: gate(yes, { who: COMPETENT }) },
+  ];
+}

@@ -1,0 +1,120 @@
+import type { TentPlan } from "../../tent/types.ts";
+import type { Brief } from "../brief.ts";
+import { onSite } from "../crew.ts";
+import { BRIEF, COMPETENT, document, exactly, gate, measure, type Source, yes } from "../gates.ts";
+import { overheadClearanceFt } from "../limits.ts";
+import type { Call } from "../script.ts";
+
+const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
+
+const NEAREST: Source = {
+  title: "One-call tolerance zones, 18 to 24 in by state; the stricter 24 in unless local law says otherwise",
+  section: "Colorado 811 and California as published",
+};
+const OVERHEAD: Source = {
+  title: "29 CFR 1926.1408 Table A; 1926.1407(a)(2) where the voltage is not known",
+  section: "plus the longest pole, so that a falling one cannot reach",
+};
+
+/** Nothing goes into the ground until everybody who has a line there has answered. */
+export function utilitiesMarked({ sheet, ticket, crew, site }: Brief, plan: TentPlan): Call[] {
+  const marked = ticket.utilities.filter((u) => u.marked);
+  const poleFt = plan.spec.centrePoleFt;
+  const lines = site.overheadKv.length > 0 ? site.overheadKv : [null];
+  return [
+    {
+      id: "sheet.atHand",
+      of: { document: sheet.document },
+      gate: gate(document(sheet.document), { source: BRIEF, who: COMPETENT, reopenedBy: ["sheet"] }),
+    },
+    { id: "talk.hazards", gate: gate(yes, { reopenedBy: ["crew"] }) },
+    { id: "talk.stopSignal", gate: gate(yes, { reopenedBy: ["crew"] }) },
+    {
+      id: "talk.muster",
+      of: { muster: site.muster, firstAid: site.firstAid, address: site.address },
+      gate: gate(yes, { reopenedBy: ["site", "crew"] }),
+    },
+    {
+      id: "talk.headcount",
+      of: { crew: onSite(crew).length },
+      gate: gate(exactly(onSite(crew).length), { source: BRIEF, reopenedBy: ["crew"] }),
+    },
+    {
+      id: "locate.ticket",
+      of: { ticket: ticket.number },
+      gate: gate(
+        { kind: "document", expected: ticket.number, validFrom: ticket.validFrom, validTo: ticket.validTo },
+        {
+          source: { title: "The locate ticket's own dates; local one-call law governs", section: "start and expiry" },
+          who: COMPETENT,
+          reopenedBy: ["ticket"],
+        },
+      ),
+    },
+    {
+      id: "locate.covers",
+      of: { setbackFt: plan.spec.setbackFt },
+      gate: gate(yes, { who: COMPETENT, reopenedBy: ["ticket", "stations"] }),
+    },
+    ...ticket.utilities.map(
+      (u): Call => ({
+        id: `locate.${u.kind}`,
+        call: u.marked ? "locate.marked" : "locate.clear",
+        of: { utility: u.kind },
+        gate: gate(yes, { who: COMPETENT, reopenedBy: ["ticket"] }),
+      }),
+    ),
+    { id: "marks.walked", of: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket"] }) },
+    ...PRIVATE_LINES.map(
+      (line): Call => ({
+        id: `private.${line}`,
+        call: "private.asked",
+        of: { line },
+        gate: gate(yes, { who: COMPETENT, reopenedBy: ["site"] }),
+      }),
+    ),
+    ...lines.map((kv, i): Call => {
+      const clearFt = overheadClearanceFt(kv);
+      const listed = site.overheadKv.length > 0;
+      return {
+        id: `overhead.${i + 1}`,
+        call: listed ? "overhead.line" : "overhead.any",
+        of: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
+        gate:
+          clearFt === null
+            ? gate({ kind: "paperOnly" }, { source: OVERHEAD, who: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
+            : gate(measure("ft", poleFt + clearFt, null, !listed), {
+                source: OVERHEAD,
+                who: COMPETENT,
+                reopenedBy: ["site", "poles", "stations"],
+                paper: "lineOwner",
+              }),
+      };
+    }),
+    { id: "white.footprint" },
+    { id: "white.stakeLine", of: { setbackFt: plan.spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    ...marked.map(
+      (u): Call => ({
+        id: `nearest.${u.kind}`,
+        call: "nearest.mark",
+        of: { utility: u.kind, toleranceIn: ticket.toleranceIn },
+        gate: gate(measure("in", ticket.toleranceIn, null), {
+          source: NEAREST,
+          who: COMPETENT,
+          reopenedBy: ["ticket", "stations", "anchors"],
+          paper: "utilityOwner",
+        }),
+      }),
+    ),
+    {
+      id: "nearest.private",
+      of: { toleranceIn: ticket.toleranceIn },
+      gate: gate(measure("in", ticket.toleranceIn, null, true), {
+        source: NEAREST,
+        who: COMPETENT,
+        reopenedBy: ["site", "stations", "anchors"],
+        paper: "siteOwner",
+      }),
+    },
+  ];
+}

@@ -1,0 +1,29 @@
+import type { PersonId, Role } from "./brief.ts";
+import type { Did, EntryNo } from "./commands.ts";
+import type { GateId } from "./gates.ts";
+
+/** How an answer stands against its gate. */
+export type Status = "open" | "unknown" | "outOfLimit" | "early" | "stale" | "samePerson" | "good" | "waived";
+export type Missing = Exclude<Status, "good" | "waived">;
+
+/** Why the guide will not do it. Each becomes a sentence that says what is wrong and what to do. */
+export type Refusal =
+  | { readonly why: "gate"; readonly gate: GateId; readonly status: Missing }
+  | { readonly why: "held"; readonly by: PersonId | null }
+  | { readonly why: "stop" }
+  | { readonly why: "role"; readonly is: Role; readonly may: readonly Role[] }
+  | { readonly why: "notAskedHere"; readonly gate: GateId }
+  | { readonly why: "wrongKind"; readonly gate: GateId }
+  | { readonly why: "hardGate"; readonly gate: GateId }
+  | { readonly why: "movedOn"; readonly turn: EntryNo }
+  | { readonly why: "nothingBefore" }
+  | { readonly why: "notHeld" }
+  | { readonly why: "future" }
+  | { readonly why: "olderReading" }
+  | { readonly why: "noProposal" }
+  | { readonly why: "sameAsProposer" }
+  | { readonly why: "alreadyStandingDown" }
+  | { readonly why: "jobClosed" };
+
+/** Every command gets exactly one. */
+export type Outcome = { readonly did: Did } | { readonly refused: readonly Refusal[] };

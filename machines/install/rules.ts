@@ -1,0 +1,95 @@
+import { assign, setup, stateIn } from "xstate";
+import type { Instant } from "./brief.ts";
+import type { Command, Did, Reading } from "./commands.ts";
+import { DRIVERS } from "./crew.ts";
+import { COMPETENT, type Gate } from "./gates.ts";
+import type { Refusal } from "./refusals.ts";
+import type { Step, StepId } from "./script.ts";
+import { SITE_STATES } from "./script.ts";
+import type { JobState, Wind } from "./state.ts";
+import { missing, takes } from "./status.ts";
+import { weatherAt } from "./weather.ts";
+
+export type Event = Command | { readonly type: "clock"; readonly at: Instant };
+export type Judged = { context: JobState; event: Event };
+
+/** The gate of this call, if it is the one the command speaks of. */
+const gateSpokenOf = (step: Step, event: Event): Gate | null => ("gate" in event && step.gate?.id === event.gate ? step.gate : null);
+const without = <T>(record: Readonly<Record<string, T>>, ids: readonly string[]) =>
+  Object.fromEntries(Object.entries(record).filter(([id]) => !ids.includes(id)));
+const gateIds = (steps: readonly Step[]) => steps.flatMap((s) => (s.gate ? [s.gate.id] : []));
+
+function withReading(state: JobState, reading: Reading): JobState {
+  if (reading.of === "thunder") return { ...state, thunderAt: reading.takenAt };
+  const wind: Wind = { mph: reading.mph, gustMph: reading.gustMph, takenAt: reading.takenAt };
+  return { ...state, wind };
+}
+
+/** An older reading of the same kind never takes the place of a newer one. */
+const lastReadingAt = (state: JobState, of: Reading["of"]): Instant | null =>
+  of === "wind" ? (state.wind?.takenAt ?? null) : state.thunderAt;
+
+/** Guards and actions by name. Those that are candidates for a refusal say when to refuse. */
+export const install = setup({
+  types: {} as { context: JobState; events: Event },
+  guards: {
+    clear: ({ context, event }, { step }: { step: Step }) => missing(step, context, event.at).length === 0,
+    notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
+    notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
+    held: stateIn({ attention: "held" }),
+    stopped: stateIn({ weather: "stop" }),
+    weatherIs: ({ context, event }, { is }: { is: string }) =>
+      weatherAt(event.type === "reading" ? withReading(context, event.reading) : context, event.at) === is,
+    notAskedHere: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event) === null,
+    mayNotAnswer: ({ event }, { step }: { step: Step }) =>
+      !("role" in event) || gateSpokenOf(step, event)?.who.includes(event.role) !== true,
+    wrongKind: ({ event }, { step }: { step: Step }) => event.type !== "answer" || !step.gate || !takes(step.gate, event.value),
+    hardGate: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event)?.hard !== false,
+    atTheBeginning: ({ context }, { id }: { id: StepId }) => context.began === id,
+    raised: ({ context }) => context.site === "raised",
+    siteIs: ({ context }, { is }: { is: string }) => context.site === is,
+    goesOnHere: ({ context, event }, { id, step }: { id: StepId; step: Step }) =>
+      context.goOnAt === id && missing(step, context, event.at).length === 0,
+    readingFromTheFuture: ({ event }) => event.type === "reading" && event.reading.takenAt > event.at,
+    readingOlder: ({ context, event }) =>
+      event.type === "reading" && event.reading.takenAt < (lastReadingAt(context, event.reading.of) ?? event.reading.takenAt),
+    noSuchProposal: ({ context, event }) => !("of" in event) || context.proposed?.entry !== event.of,
+    sameAsProposer: ({ context, event }) => "by" in event && context.proposed?.by === event.by,
+  },
+  actions: {
+    // These two are never run: `transition()` hands them back as data, and `decide` reads the outcome from them.
+    did: (_, _outcome: { what: Did }) => {},
+    refuse: (_, _outcome: { reasons: readonly Refusal[] }) => {},
+    turn: assign(({ event }) => ("entry" in event ? { turn: event.entry } : {})),
+    arrive: assign(({ context }, { step }: { step: Step }) => ({
+      site: step.phase === "struck" || SITE_STATES.indexOf(step.site) > SITE_STATES.indexOf(context.site) ? step.site : context.site,
+    })),
+    answer: assign(({ context, event: e }) =>
+      e.type === "answer"
+        ? {
+            answers: {
+              ...context.answers,
+              [e.gate]: { gate: e.gate, value: e.value, by: e.by, device: e.device, at: e.at, entry: e.entry },
+            },
+            waived: without(context.waived, [e.gate]),
+          }
+        : {},
+    ),
+    waive: assign(({ context, event: e }) =>
+      e.type === "waive" ? { waived: { ...context.waived, [e.gate]: { because: e.because, by: e.by, entry: e.entry } } } : {},
+    ),
+    reopen: assign(({ context }, { steps }: { steps: readonly Step[] }) => ({
+      answers: without(context.answers, gateIds(steps)),
+      waived: without(context.waived, gateIds(steps)),
+    })),
+    leaveFor: assign((_, { goOnAt }: { goOnAt: StepId }) => ({ goOnAt })),
+    backToWork: assign({ goOnAt: null }),
+    beginAgain: assign((_, { id }: { id: StepId }) => ({ began: id, goOnAt: null })),
+    hold: assign(({ event }) => ("by" in event ? { heldBy: event.by, turn: event.entry } : {})),
+    carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, turn: event.entry } : {})),
+    read: assign(({ context, event }) => (event.type === "reading" ? withReading(context, event.reading) : {})),
+    passTime: assign(({ context, event }) => ({ lastAt: Math.max(context.lastAt, event.at) })),
+    propose: assign(({ event: e }) => (e.type === "amend" ? { proposed: { entry: e.entry, by: e.by, because: e.because } } : {})),
+    settle: assign({ proposed: null }),
+  },
+});

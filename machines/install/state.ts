@@ -1,0 +1,26 @@
+import type { Instant, PersonId } from "./brief.ts";
+import type { EntryNo } from "./commands.ts";
+import type { Answer, GateId } from "./gates.ts";
+import type { SiteState, StepId } from "./script.ts";
+
+export type Wind = { readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant };
+
+/** The chart's context. With the chart's value it is all there is to a job's state. */
+export type JobState = {
+  /** The last entry that changed what "next" would mean. */
+  readonly turn: EntryNo;
+  /** Time of the last entry. A clock behind it makes every timed answer stale. */
+  readonly lastAt: Instant;
+  readonly heldBy: PersonId | null;
+  readonly limits: { readonly raiseGustMph: number; readonly stopGustMph: number };
+  readonly site: SiteState;
+  /** Where this run of calls began: the first call, or where a job was stood down to. */
+  readonly began: StepId;
+  /** While making safe: where going on starts again. */
+  readonly goOnAt: StepId | null;
+  readonly answers: Readonly<Record<GateId, Answer>>;
+  readonly waived: Readonly<Record<GateId, { readonly because: string; readonly by: PersonId; readonly entry: EntryNo }>>;
+  readonly wind: Wind | null;
+  readonly thunderAt: Instant | null;
+  readonly proposed: { readonly entry: EntryNo; readonly by: PersonId; readonly because: string } | null;
+};

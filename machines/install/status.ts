@@ -1,0 +1,100 @@
+import type { Instant } from "./brief.ts";
+import type { Asks, Gate, Value } from "./gates.ts";
+import type { Refusal, Status } from "./refusals.ts";
+import type { Step } from "./script.ts";
+import type { JobState } from "./state.ts";
+import { fresh, weatherAt } from "./weather.ts";
+
+/** Whether a gate takes this kind of answer at all. The wind gate takes none: it reads the last reading. */
+export function takes({ asks, paper }: Gate, value: Value): boolean {
+  if (value.kind === "paper") return paper !== null;
+  if (value.kind === "unknown") return asks.kind !== "wind";
+  switch (asks.kind) {
+    case "yesNo":
+      return value.kind === "yesNo";
+    case "count":
+    case "sameCount":
+      return value.kind === "count" && Number.isSafeInteger(value.n) && value.n >= 0;
+    case "measure":
+      return value.kind === "none" ? asks.noneIsGood : value.kind === "measure" && value.unit === asks.unit && Number.isFinite(value.n);
+    case "lengths":
+      return (
+        value.kind === "lengths" && sameNames(value.ft, asks.want) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0)
+      );
+    case "document":
+      return value.kind === "document";
+    case "wind":
+    case "paperOnly":
+      return false;
+  }
+}
+
+/** The only place where a value meets a limit. */
+export function within(asks: Asks, value: Value, state: JobState): boolean {
+  if (value.kind === "paper") return value.by.trim() !== "" && value.document.trim() !== "";
+  switch (asks.kind) {
+    case "yesNo":
+      return value.kind === "yesNo" && value.yes === asks.good;
+    case "count":
+      return value.kind === "count" && value.n >= asks.from && value.n <= (asks.to ?? value.n);
+    case "sameCount": {
+      const other = state.answers[asks.as]?.value;
+      return value.kind === "count" && other?.kind === "count" && other.n === value.n;
+    }
+    case "measure":
+      return value.kind === "none"
+        ? asks.noneIsGood
+        : value.kind === "measure" && value.n >= (asks.from ?? value.n) && value.n <= (asks.to ?? value.n);
+    case "lengths":
+      return (
+        value.kind === "lengths" &&
+        Object.entries(asks.want).every(([name, want]) => Math.abs((value.ft[name] ?? Number.NaN) - want.ft) * 12 <= want.withinIn + 1e-9)
+      );
+    case "document":
+      return (
+        value.kind === "document" && value.named.trim() !== "" && (asks.expected === null || plain(value.named) === plain(asks.expected))
+      );
+    case "wind":
+    case "paperOnly":
+      return false;
+  }
+}
+
+/** How a gate stands at a moment. */
+export function status(gate: Gate, state: JobState, at: Instant): Status {
+  return gate.asks.kind === "wind" ? windStatus(gate, state, at) : answerStatus(gate, state, at);
+}
+
+function windStatus(gate: Gate, state: JobState, at: Instant): Status {
+  const weather = weatherAt(state, at);
+  if (weather === "stop" || weather === "caution") return "outOfLimit";
+  if (!state.wind) return "open";
+  return fresh(state.wind.takenAt, at, gate.goodForS ?? 0, state.lastAt) ? "good" : "stale";
+}
+
+function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
+  if (!gate.hard && state.waived[gate.id]) return "waived";
+  const answer = state.answers[gate.id];
+  if (!answer) return "open";
+  if (answer.value.kind === "unknown") return "unknown";
+  if (!within(gate.asks, answer.value, state)) return "outOfLimit";
+  if (gate.goodForS !== null && !fresh(answer.at, at, gate.goodForS, state.lastAt)) return "stale";
+  if (gate.asks.kind === "document" && answer.value.kind === "document") {
+    if (gate.asks.validFrom !== null && at < gate.asks.validFrom) return "early";
+    if (gate.asks.validTo !== null && at > gate.asks.validTo) return "stale";
+  }
+  if (gate.otherThan === null) return "good";
+  const first = state.answers[gate.otherThan];
+  if (!first) return "open";
+  return first.by === answer.by ? "samePerson" : "good";
+}
+
+/** What stands between a call and the next one. Guard, refusal, tile and finding all read this list. */
+export function missing(step: Step, state: JobState, at: Instant): Refusal[] {
+  if (!step.gate) return [];
+  const is = status(step.gate, state, at);
+  return is === "good" || is === "waived" ? [] : [{ why: "gate", gate: step.gate.id, status: is }];
+}
+
+const plain = (named: string) => named.trim().replaceAll(/\s+/g, " ").toLowerCase();
+const sameNames = (a: object, b: object) => Object.keys(a).length === Object.keys(b).length && Object.keys(a).every((k) => k in b);
