@@ -1,0 +1,31 @@
+import type { KitItem, KitLine, TentPlan } from "./types.ts";
+
+/**
+ * Every countable thing on the truck. A stake plate takes one ratchet strap; each interior pole stands on one pole plate
+ * and is tied down by one stake and one strap. Common practice, no source. `use` is a key to the text of what it is for.
+ * Ground cloths are not counted: nothing in a spec says how large they are.
+ */
+export function kitOf(plan: Pick<TentPlan, "pieces" | "poles" | "stations" | "plates">): KitLine[] {
+  const pieces = (kind: TentPlan["pieces"][number]["kind"]) => plan.pieces.filter((p) => p.kind === kind).length;
+  const poles = (kind: TentPlan["poles"][number]["kind"]) => plan.poles.filter((p) => p.kind === kind).length;
+  const corners = plan.stations.filter((s) => s.kind === "corner").length;
+  const counts: Record<KitItem, number> = {
+    wholeTop: pieces("whole"),
+    endPiece: pieces("end"),
+    splitEndPiece: pieces("splitEnd"),
+    midPiece: pieces("mid"),
+    centrePole: poles("centre"),
+    quarterPole: poles("quarter"),
+    sidePole: plan.stations.length - corners,
+    cornerPole: corners,
+    perimeterStake: plan.plates.reduce((n, p) => n + p.stakes, 0),
+    stakePlate: plan.plates.length,
+    perimeterStrap: plan.plates.length,
+    interiorStake: plan.poles.length,
+    interiorStrap: plan.poles.length,
+    polePlate: plan.poles.length,
+  };
+  return (Object.entries(counts) as [KitItem, number][])
+    .filter(([, count]) => count > 0)
+    .map(([item, count]) => ({ item, count, use: item }));
+}

@@ -1,0 +1,44 @@
+import { fieldsOf, type Reading } from "./reading.ts";
+import type { SpecInput } from "./spec.ts";
+import { SETBACK_FT, SIDE_POLE_FT, usualCentrePoleFt } from "./templates.ts";
+import type { AnchorCount, StationKind, TentSpec } from "./types.ts";
+
+/** Limits against slips of the pen, not of strength; the anchor check judges strength. Common practice, no source. */
+const SIDE_POLE = { from: 6, to: 16 };
+const CENTRE_POLE_MOST_FT = 60;
+const SETBACK = { from: 1, to: 20 };
+const PLATES_MOST = 6;
+const STAKES_A_PLATE_MOST = 6;
+
+type Lengths = Pick<TentSpec, "centrePoleFt" | "sidePoleFt" | "setbackFt">;
+
+/** Pole lengths and setback in feet. The centre pole is asked for, never assumed: overhead clearance hangs on it. */
+export function readLengths(input: SpecInput, widthFt: number | undefined, read: Reading): Lengths | undefined {
+  const sidePoleFt = read.within("sidePoleFt", "poleLength", input.sidePoleFt ?? SIDE_POLE_FT, SIDE_POLE);
+  const centrePoleFt = read.within("centrePoleFt", "poleLength", input.centrePoleFt, {
+    from: (sidePoleFt ?? SIDE_POLE_FT) + 1,
+    to: CENTRE_POLE_MOST_FT,
+    otherwise: widthFt === undefined ? null : usualCentrePoleFt(widthFt, sidePoleFt),
+  });
+  const setbackFt = read.within("setbackFt", "setback", input.setbackFt ?? SETBACK_FT, SETBACK);
+  if (sidePoleFt === undefined || centrePoleFt === undefined || setbackFt === undefined) return undefined;
+  return { sidePoleFt, centrePoleFt, setbackFt };
+}
+
+/** The sheet's plates and stakes for each kind of station; `null` where the planning minimum stands. */
+export function readAnchors(input: SpecInput, read: Reading): TentSpec["anchors"] {
+  const given = fieldsOf(input.anchors);
+  if (typeof (input.anchors ?? {}) !== "object") read.refuse("anchors", "anchorCount", input.anchors);
+  return { corner: one("corner"), seamEnd: one("seamEnd"), side: one("side") };
+
+  function one(kind: StationKind): AnchorCount | null {
+    const value = given[kind];
+    if (value === undefined || value === null) return null;
+    const count = fieldsOf(value);
+    const plates = read.within(`anchors.${kind}.plates`, "anchorCount", count.plates, { from: 1, to: PLATES_MOST, whole: true });
+    const from = plates ?? 1;
+    const to = from * STAKES_A_PLATE_MOST;
+    const stakes = read.within(`anchors.${kind}.stakes`, "anchorCount", count.stakes, { from, to, whole: true });
+    return plates === undefined || stakes === undefined ? null : { plates, stakes };
+  }
+}

@@ -1,0 +1,57 @@
+import { fieldsOf, type Reading, startReading } from "./reading.ts";
+import { readAnchors, readLengths } from "./spec-anchors.ts";
+import { readChanges, readRidge, readRings } from "./spec-poles.ts";
+import { readSize } from "./spec-size.ts";
+import { SPACING_FT } from "./templates.ts";
+import type { AnchorCount, Point, RidgePattern, SpecProblem, StationKind, TentSpec } from "./types.ts";
+
+/** A tent as a form or an office script gives it. Whatever is left out is asked for, or takes the usual value. */
+export type SpecInput = {
+  readonly widthFt?: number | null;
+  /** Left out where the mids are listed: then width and mids together. */
+  readonly lengthFt?: number | null;
+  /** Left out: filled with the usual mids. */
+  readonly midsFt?: readonly number[] | null;
+  readonly onePiece?: boolean | null;
+  readonly splitEnds?: boolean | null;
+  readonly spacingFt?: number | null;
+  readonly quarterRings?: number | null;
+  readonly ridge?: RidgePattern | null;
+  readonly leaveOut?: readonly string[] | null;
+  readonly add?: readonly (Point & { readonly kind: "centre" | "quarter" })[] | null;
+  readonly centrePoleFt?: number | null;
+  readonly sidePoleFt?: number | null;
+  readonly setbackFt?: number | null;
+  readonly anchors?: Readonly<Partial<Record<StationKind, AnchorCount | null>>> | null;
+};
+
+/** Bays between side poles, in feet. Common practice, no source. */
+const SPACING_LEAST_FT = 1;
+const SPACING_MOST_FT = 20;
+
+/**
+ * A tent that can be built, or every reason why not, each with the nearest value that works. Takes any value at all, since
+ * a caller may have it from outside; lengths in feet, kept to a millionth.
+ *
+ * @example
+ * checkSpec({ widthFt: 80, lengthFt: 100, midsFt: [20], splitEnds: true, spacingFt: 10, quarterRings: 1, centrePoleFt: 25 })
+ */
+export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { readonly problems: readonly SpecProblem[] } {
+  const read = startReading();
+  const fields = fieldsOf(input) as SpecInput;
+  const size = readSize(fields, read);
+  const spacingFt = readSpacing(fields.spacingFt, read);
+  const quarterRings = readRings(fields, size, read);
+  const ridge = size && readRidge(fields, size, read);
+  const lengths = readLengths(fields, size?.widthFt, read);
+  const anchors = readAnchors(fields, read);
+  const pattern = size && ridge && quarterRings !== undefined ? { ...size, quarterRings, ridge } : undefined;
+  const changes = pattern && readChanges(fields, pattern, read);
+  if (read.problems.length > 0 || !changes || !lengths || spacingFt === undefined) return { problems: read.problems };
+  return { spec: { ...pattern, spacingFt, ...changes, ...lengths, anchors } };
+}
+
+function readSpacing(value: unknown, read: Reading): number | undefined {
+  const code = typeof value === "number" && value > SPACING_MOST_FT ? "spacingTooWide" : "spacingNotPositive";
+  return read.within("spacingFt", code, value, { from: SPACING_LEAST_FT, to: SPACING_MOST_FT, otherwise: SPACING_FT });
+}

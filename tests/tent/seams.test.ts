@@ -1,0 +1,51 @@
+import { describe, expect, test } from "vitest";
+import { eighty, forty, hundred, planOf } from "./tents.ts";
+
+describe("seams", () => {
+  test("are laced from the near end: its ridge seam, the cross seams, the far ridge seam", () => {
+    expect(planOf(eighty).seams.map((s) => s.id)).toEqual(["R-DA", "S1", "S2", "R-BC"]);
+  });
+
+  test("a cross seam has two halves from the centre ring out, a ridge seam one run", () => {
+    const [ridge, cross] = planOf(eighty).seams;
+    expect(ridge!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([["R-DA.DA", "DA", 40]]);
+    expect(cross!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([
+      ["S1.AB", "AB", 40],
+      ["S1.CD", "CD", 40],
+    ]);
+  });
+
+  test("each half names the two pieces at hand; a split end as a whole is named on the seam", () => {
+    const cross = planOf(eighty).seams.find((s) => s.id === "S1")!;
+    expect([cross.lacePiece, cross.eyeletPiece]).toEqual(["end-DA", "mid-1"]);
+    expect(cross.halves.map((h) => [h.lacePiece, h.eyeletPiece])).toEqual([
+      ["end-A", "mid-1"],
+      ["end-D", "mid-1"],
+    ]);
+  });
+
+  test("a half passes one quarter ring for each ring of quarter poles on its line", () => {
+    const rings = (input: typeof eighty) => planOf(input).seams.map((s) => s.halves.map((h) => h.ringsAtFt));
+    expect(rings(eighty)).toEqual([[[20]], [[20], [20]], [[20], [20]], [[20]]]);
+    expect(rings({ ...hundred, widthFt: 90, lengthFt: 110, midsFt: [20] })[1]).toEqual([
+      [15, 30],
+      [15, 30],
+    ]);
+    expect(rings(forty)).toEqual([
+      [[], []],
+      [[], []],
+      [[], []],
+    ]);
+  });
+
+  test("where the maker sets the poles away from the seams, a cross seam passes no quarter ring", () => {
+    const plan = planOf({ ...eighty, ridge: { kind: "given", fromNearEndFt: [45, 55] } });
+    expect(plan.seams.filter((s) => s.kind === "cross").flatMap((s) => s.halves.flatMap((h) => h.ringsAtFt))).toEqual([]);
+    expect(plan.seams.find((s) => s.id === "R-DA")!.halves[0]!.ringsAtFt).toEqual([20]);
+  });
+
+  test("a quarter pole that is left out has no ring to lace past", () => {
+    const plan = planOf({ ...eighty, leaveOut: ["Q4"] });
+    expect(plan.seams.find((s) => s.id === "S1")!.halves.map((h) => h.ringsAtFt)).toEqual([[], [20]]);
+  });
+});

@@ -1,0 +1,160 @@
+import { describe, expect, test } from "vitest";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import { eighty, problemsOf, specOf, twenty } from "./tents.ts";
+
+/** The input with another value at a field such as `add[0].kind`, as a form would put it there. */
+function put(input: object, field: string, value: unknown): object {
+  const mended = structuredClone(input) as Record<string, unknown>;
+  const path = field.split(/[.[\]]+/).filter((part) => part !== "");
+  const last = path.pop()!;
+  const at = path.reduce((o, part) => o[part] as Record<string, unknown>, mended);
+  if (last === "ridge") at[last] = { kind: value };
+  else if (last === "leaveOut") at[last] = [value];
+  else if (Array.isArray(value) && path.at(-1) === "add") Object.assign(at[last] as object, { xFt: value[0], yFt: value[1] });
+  else at[last] = value === "true" || value === "false" ? value === "true" : value;
+  return mended;
+}
+
+const first = (input: unknown) => problemsOf(input).map(({ field, code, value, nearest }) => [field, code, value, nearest])[0];
+
+/** What is changed on an 80×100 ft tent, and the first problem: field, code, value, nearest. */
+const refusals: [name: string, change: object, problem: unknown[]][] = [
+  ["mids that do not add up", { lengthFt: 140, midsFt: [20, 20] }, ["midsFt", "midsDoNotAddUp", "20+20", [20, 20, 20]]],
+  ["mids for a tent that has room for none", { lengthFt: 80, midsFt: [20] }, ["midsFt", "midsDoNotAddUp", "20", []]],
+  ["mids that no repetition makes right", { lengthFt: 140, midsFt: [25] }, ["midsFt", "midsDoNotAddUp", "25", [20, 20, 20]]],
+  ["no mids for a longer tent", { midsFt: [] }, ["midsFt", "midsDoNotAddUp", "", [20]]],
+  ["a gap that no mid fills", { lengthFt: 80.5, midsFt: undefined }, ["lengthFt", "midsDoNotAddUp", 80.5, 80]],
+  ["a mid of no length", { midsFt: [20, 0] }, ["midsFt[1]", "midNotPositive", 0, 1]],
+  ["a negative mid", { midsFt: [-20] }, ["midsFt[0]", "midNotPositive", -20, 1]],
+  ["shorter than wide", { lengthFt: 60 }, ["lengthFt", "lengthUnderWidth", 60, 80]],
+  ["too long", { lengthFt: 401 }, ["lengthFt", "lengthOutOfRange", 401, 400]],
+  ["too narrow", { widthFt: 19.9 }, ["widthFt", "widthOutOfRange", 19.9, 20]],
+  ["too wide", { widthFt: 121 }, ["widthFt", "widthOutOfRange", 121, 120]],
+  ["no spacing", { spacingFt: 0 }, ["spacingFt", "spacingNotPositive", 0, 1]],
+  ["negative spacing", { spacingFt: -10 }, ["spacingFt", "spacingNotPositive", -10, 1]],
+  ["spacing too wide", { spacingFt: 25 }, ["spacingFt", "spacingTooWide", 25, 20]],
+  ["rings not told", { quarterRings: undefined }, ["quarterRings", "ringsNotKnown", "", 1]],
+  ["three rings", { quarterRings: 3 }, ["quarterRings", "ringsNotKnown", 3, 2]],
+  ["half a ring", { quarterRings: 0.4 }, ["quarterRings", "ringsNotKnown", 0.4, 0]],
+  ["a centre pole under the hip", { ridge: { kind: "given", fromNearEndFt: [30] } }, ["ridge.fromNearEndFt[0]", "ridgeOutside", 30, 40]],
+  [
+    "two centre poles in one place",
+    { ridge: { kind: "given", fromNearEndFt: [40, 40.5, 60] } },
+    ["ridge.fromNearEndFt", "poleTwice", "40, 40.5, 60", [40, 60]],
+  ],
+  ["no centre pole", { ridge: { kind: "given", fromNearEndFt: [] } }, ["ridge.fromNearEndFt", "noCentrePole", "", [50]]],
+  ["a ridge nobody knows", { ridge: { kind: "zigzag" } }, ["ridge", "ridgeOutside", "zigzag", "atSeams"]],
+  ["half a centre pole", { ridge: { kind: "evenly", count: 1.5 } }, ["ridge.count", "ridgeOutside", 1.5, 2]],
+  ["leaving out what is not there", { leaveOut: ["Q11"] }, ["leaveOut", "poleUnknown", "Q11", "Q10"]],
+  ["leaving out every centre pole", { leaveOut: ["C1", "C2"] }, ["leaveOut", "noCentrePole", "C1, C2", null]],
+  ["leaving out in no list", { leaveOut: "C1" }, ["leaveOut", "poleUnknown", "C1", null]],
+  ["adding outside", { add: [{ kind: "quarter", xFt: 90, yFt: -2 }] }, ["add[0]", "poleOutside", "90, -2", [79, 1]]],
+  ["adding where one stands", { add: [{ kind: "quarter", xFt: 40, yFt: 40.5 }] }, ["add[0]", "poleTwice", "40, 40.5", null]],
+  ["adding a post", { add: [{ kind: "post", xFt: 40, yFt: 50 }] }, ["add[0].kind", "poleUnknown", "post", "quarter"]],
+  ["centre pole not told", { centrePoleFt: undefined }, ["centrePoleFt", "notANumber", "", 25]],
+  ["centre pole no longer than the side poles", { centrePoleFt: 8 }, ["centrePoleFt", "poleLength", 8, 9]],
+  ["side pole too short", { sidePoleFt: 3 }, ["sidePoleFt", "poleLength", 3, 6]],
+  ["stake line on the side poles", { setbackFt: 0 }, ["setbackFt", "setback", 0, 1]],
+  ["a plate without stakes", { anchors: { side: { plates: 2, stakes: 1 } } }, ["anchors.side.stakes", "anchorCount", 1, 2]],
+  ["half a plate", { anchors: { corner: { plates: 2.5, stakes: 6 } } }, ["anchors.corner.plates", "anchorCount", 2.5, 3]],
+  ["anchors of no kind", { anchors: "many" }, ["anchors", "anchorCount", "many", null]],
+  ["a word for yes", { splitEnds: "yes" }, ["splitEnds", "notYesOrNo", "yes", "true"]],
+];
+
+describe("a tent that cannot be built is refused with the nearest that can", () => {
+  test.each(refusals)("%s", (_, change, problem) => {
+    expect(first({ ...eighty, ...change })).toEqual(problem);
+  });
+
+  test.each<[string, object, unknown[]]>([
+    ["one piece with mids", { midsFt: [20], lengthFt: 40 }, ["midsFt", "onePieceWithMids", "20", []]],
+    ["one piece with split ends", { splitEnds: true }, ["splitEnds", "onePieceSplit", "true", "false"]],
+    ["poles at seams that it has not", { ridge: { kind: "atSeams" } }, ["ridge", "ridgeOutside", "atSeams", "evenly"]],
+    ["two centre poles where there is one point", { ridge: { kind: "evenly", count: 2 } }, ["ridge.count", "ridgeOutside", 2, 1]],
+  ])("one-piece top: %s", (_, change, problem) => {
+    expect(first({ ...twenty, ...change })).toEqual(problem);
+  });
+
+  test.each([["80"], [Number.NaN], [Number.POSITIVE_INFINITY], [null], [{}], [[80]], [true]])("%s is no number", (value) => {
+    for (const field of ["widthFt", "lengthFt", "spacingFt", "centrePoleFt"]) {
+      const input = { ...eighty, midsFt: undefined, [field]: value };
+      expect(problemsOf(input)).toContainEqual(expect.objectContaining({ field, code: "notANumber" }));
+    }
+  });
+
+  test.each(refusals.filter(([, , [, , , nearest]]) => nearest !== null))(
+    "%s: with the nearest in its place, the tent is accepted",
+    (_, change, problem) => {
+      const [field, code, , nearest] = problem as [string, string, unknown, unknown];
+      const mended = put({ ...eighty, ...change }, field, nearest);
+      expect(problemsOf(mended).map((p) => [p.field, p.code])).not.toContainEqual([field, code]);
+    },
+  );
+
+  test("everything that is wrong is told at once", () => {
+    const fields = problemsOf({ widthFt: 10, lengthFt: 500, spacingFt: 0, quarterRings: 7, setbackFt: -1, anchors: { side: {} } }).map(
+      (p) => p.field,
+    );
+    expect(fields).toEqual([
+      "widthFt",
+      "lengthFt",
+      "spacingFt",
+      "quarterRings",
+      "centrePoleFt",
+      "setbackFt",
+      "anchors.side.plates",
+      "anchors.side.stakes",
+    ]);
+  });
+
+  test.each([[null], [undefined], [7], ["tent"], [[]], [{}]])("%s is no tent", (input) => {
+    expect(problemsOf(input).length).toBeGreaterThan(0);
+  });
+});
+
+describe("what is left out", () => {
+  test("takes the usual: 8 ft side poles, stakes 6 ft out, poles at the seams, planning minimum", () => {
+    expect(specOf(eighty)).toMatchObject({
+      sidePoleFt: 8,
+      setbackFt: 6,
+      ridge: { kind: "atSeams" },
+      anchors: { corner: null, seamEnd: null, side: null },
+    });
+  });
+
+  test.each([
+    [80, 120, [20, 20]],
+    [60, 120, [30, 30]],
+    [60, 80, [20]],
+    [100, 200, [20, 20, 20, 20, 20]],
+    [80, 110, [30]],
+    [80, 125, [15, 15, 15]],
+    [80, 80, []],
+  ])("%i×%i ft is filled with usual mids", (widthFt, lengthFt, midsFt) => {
+    expect(specOf({ ...eighty, widthFt, lengthFt, midsFt: undefined }).midsFt).toEqual(midsFt);
+  });
+
+  test("length from width and mids", () => {
+    expect(specOf({ ...eighty, lengthFt: undefined, midsFt: [20, 30] }).lengthFt).toBe(130);
+  });
+
+  test("poles of a one-piece top evenly, and the small ones come in one piece", () => {
+    expect(specOf({ ...twenty, widthFt: 30, lengthFt: 40, onePiece: undefined })).toMatchObject({
+      onePiece: true,
+      splitEnds: false,
+      ridge: { kind: "evenly", count: 2 },
+    });
+  });
+
+  test("a checked spec checks again to itself, and the input is not touched", () => {
+    const input = Object.freeze({ ...eighty });
+    const spec = specOf(input);
+    expect(checkSpec(spec)).toEqual({ spec });
+  });
+
+  test("thirds of a foot add up", () => {
+    const spec = specOf({ ...eighty, midsFt: [20 / 3, 20 / 3, 20 / 3] });
+    expect(spec.midsFt).toEqual([6.666667, 6.666667, 6.666667]);
+    expect(checkSpec(spec)).toEqual({ spec });
+  });
+});

@@ -1,0 +1,61 @@
+import type { TentPlan } from "../../machines/tent/types.ts";
+import type { DrawingText } from "../text/en/drawing.ts";
+import { type Frame, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import { EdgeMarks, Order } from "./pieces.tsx";
+import { PoleMark } from "./poles.tsx";
+import { PlateMark, StationMark } from "./stations.tsx";
+
+type Mark = (at: { frame: Frame; x: number; y: number }) => unknown;
+
+const MARKS: readonly [keyof DrawingText["key"], Mark][] = [
+  ["corner", (at) => <StationMark kind="corner" {...at} />],
+  ["seamEnd", (at) => <StationMark kind="seamEnd" {...at} />],
+  ["side", (at) => <StationMark kind="side" {...at} />],
+  ["plate", (at) => <PlateMark turnDeg={0} {...at} />],
+  ["centre", (at) => <PoleMark kind="centre" {...at} />],
+  ["quarter", (at) => <PoleMark kind="quarter" {...at} />],
+  ["lace", ({ frame, x, y }) => <EdgeLine frame={frame} x={x} y={y} edge="lace" />],
+  ["eyelet", ({ frame, x, y }) => <EdgeLine frame={frame} x={x} y={y} edge="eyelet" />],
+  ["order", (at) => <Order order="1" {...at} />],
+];
+
+/** The height of the key in px on the narrowest phone: a heading and two marks to a row. */
+export const keyPx = (plan: TentPlan): number => 22 + 19 * Math.ceil(marksOf(plan).length / 2);
+
+/** What the marks mean, below the near end: only those that this tent has. */
+export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text: DrawingText }) {
+  const { px } = frame;
+  const topFt = frame.heightFt - px(keyPx(plan) - 6);
+  const heading = `${text.nearEnd} · ${text.size(plan.widthFt, plan.lengthFt)}`;
+  return (
+    <g class="drawn-key">
+      <Label frame={frame} x={short(frame.widthFt / 2)} y={short(topFt)} text={heading} bold px={13} />
+      {marksOf(plan).map(([name, mark], i) => {
+        const x = short(px(40) + (i % 2) * px(160));
+        const y = short(topFt + px(22) + Math.floor(i / 2) * px(19));
+        return (
+          <g>
+            {mark({ frame, x, y })}
+            <Label frame={frame} x={short(x + px(22))} y={y} text={text.key[name]} anchor="start" />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function marksOf({ seams, poles }: TentPlan): (typeof MARKS)[number][] {
+  const has: Partial<Record<keyof DrawingText["key"], boolean>> = {
+    seamEnd: seams.length > 0,
+    lace: seams.length > 0,
+    eyelet: seams.length > 0,
+    quarter: poles.some((p) => p.kind === "quarter"),
+  };
+  return MARKS.filter(([name]) => has[name] ?? true);
+}
+
+function EdgeLine({ frame, x, y, edge }: { frame: Frame; x: number; y: number; edge: "lace" | "eyelet" }) {
+  const halfFt = frame.px(13);
+  return <EdgeMarks frame={frame} edge={edge} x1={short(x - halfFt)} y1={y} x2={short(x + halfFt)} y2={y} />;
+}

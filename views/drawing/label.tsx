@@ -1,0 +1,32 @@
+import type { Frame } from "./frame.ts";
+
+type Props = {
+  frame: Frame;
+  x: number;
+  y: number;
+  text: string;
+  px?: number;
+  bold?: boolean;
+  anchor?: "start" | "middle" | "end";
+  class?: string;
+};
+
+/** A word with a rim of the page's colour, so that lines under it do not make it hard to read. */
+export function Label({ frame, x, y, text, px = 12, bold = false, anchor, class: name = "drawn-label" }: Props) {
+  return (
+    <text
+      class={name}
+      x={x}
+      y={y}
+      font-size={frame.px(px)}
+      font-weight={bold ? "700" : undefined}
+      text-anchor={anchor}
+      fill="currentColor"
+      stroke="Canvas"
+      stroke-width={frame.px(4.5)}
+      paint-order="stroke"
+    >
+      {text}
+    </text>
+  );
+}

@@ -1,0 +1,106 @@
+import type { JoinEdge, Piece, Side, TentPlan } from "../../machines/tent/types.ts";
+import type { DrawingText } from "../text/en/drawing.ts";
+import { type Box, type Frame, overlap, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+
+type Props = { plan: TentPlan; frame: Frame; text: DrawingText };
+
+/** The pieces of the top with the edges that are joined, each with its name and its place in the laying order. */
+export function Pieces({ plan, frame }: Omit<Props, "text">) {
+  return (
+    <g class="drawn-pieces">
+      {plan.pieces.map((piece) => (
+        <g class="drawn-piece" data-piece={piece.id}>
+          <rect
+            x={frame.x(piece.at.xFt)}
+            y={frame.y(piece.at.yFt + piece.at.lengthFt)}
+            width={short(piece.at.widthFt)}
+            height={short(piece.at.lengthFt)}
+            fill="none"
+            stroke="currentColor"
+            stroke-width="1"
+            vector-effect="non-scaling-stroke"
+          />
+          {(Object.entries(piece.edges) as [Side, JoinEdge][]).map(([side, edge]) => (
+            <JoinedEdge piece={piece} side={side} edge={edge} frame={frame} />
+          ))}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** Names are drawn last of all, over every line, each where no pole and no seam's name is in the way. */
+export function PieceNames({ plan, frame, text, taken }: Props & { taken: readonly Box[] }) {
+  return (
+    <g class="drawn-piece-names">
+      {plan.pieces.map((piece) => {
+        const words = text.piece(piece.id);
+        const spot = freeSpot(piece, frame, words.length, taken);
+        const [x, y] = [frame.x(spot.xFt), frame.y(spot.yFt)];
+        const left = short(x - spot.wideFt / 2);
+        return (
+          <g>
+            <Order frame={frame} x={short(left + frame.px(8))} y={y} order={piece.order} />
+            <Label frame={frame} x={short(left + frame.px(19))} y={y} text={words} anchor="start" bold />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** The laying order in a ring. */
+export function Order({ frame, x, y, order }: { frame: Frame; x: number; y: number; order: number | string }) {
+  return (
+    <g class="drawn-order">
+      <circle cx={x} cy={y} r={frame.px(8)} fill="Canvas" stroke="currentColor" stroke-width="1.5" vector-effect="non-scaling-stroke" />
+      <text x={x} y={y} font-size={frame.px(11)} font-weight="700" fill="currentColor">
+        {order}
+      </text>
+    </g>
+  );
+}
+
+/** Ticks for the loops of a lace edge, dots for eyelets, just inside the edge. */
+export function EdgeMarks(props: { frame: Frame; x1: number; y1: number; x2: number; y2: number; edge: JoinEdge }) {
+  const { frame, edge, ...ends } = props;
+  const lace = edge === "lace";
+  return (
+    <line
+      class={`drawn-edge drawn-${edge}`}
+      {...ends}
+      stroke="currentColor"
+      stroke-width={frame.px(lace ? 5 : 3)}
+      stroke-linecap={lace ? "butt" : "round"}
+      stroke-dasharray={lace ? `${frame.px(1.2)} ${frame.px(4.8)}` : `0 ${frame.px(6)}`}
+    />
+  );
+}
+
+function JoinedEdge({ piece, side, edge, frame }: { piece: Piece; side: Side; edge: JoinEdge; frame: Frame }) {
+  const inFt = frame.px(4);
+  const { xFt, yFt, widthFt, lengthFt } = piece.at;
+  const [left, right] = [xFt + inFt, xFt + widthFt - inFt];
+  const [near, far] = [yFt + inFt, yFt + lengthFt - inFt];
+  const [x1, y1, x2, y2] = {
+    near: [left, near, right, near],
+    far: [left, far, right, far],
+    left: [left, near, left, far],
+    right: [right, near, right, far],
+  }[side] as [number, number, number, number];
+  return <EdgeMarks frame={frame} edge={edge} x1={frame.x(x1)} y1={frame.y(y1)} x2={frame.x(x2)} y2={frame.y(y2)} />;
+}
+
+const FRACTIONS = [1 / 2, 1 / 4, 3 / 4, 3 / 8, 5 / 8, 1 / 8, 7 / 8];
+
+function freeSpot({ at }: Piece, { px }: Frame, letters: number, taken: readonly Box[]): Box {
+  const size = { wideFt: px(20 + letters * 7), highFt: px(18) };
+  const spots = FRACTIONS.flatMap((fy) =>
+    FRACTIONS.map((fx): Box => ({ xFt: at.xFt + at.widthFt * fx, yFt: at.yFt + at.lengthFt * fy, ...size })),
+  );
+  const inside = (b: Box) =>
+    Math.abs(b.xFt - at.xFt - at.widthFt / 2) * 2 + b.wideFt <= at.widthFt &&
+    Math.abs(b.yFt - at.yFt - at.lengthFt / 2) * 2 + b.highFt <= at.lengthFt;
+  return spots.find((b) => inside(b) && !taken.some((t) => overlap(b, t))) ?? spots[0]!;
+}

@@ -1,0 +1,50 @@
+import type { InteriorPole, TentPlan } from "../../machines/tent/types.ts";
+import { type Box, type Frame, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+
+/** Centre poles as filled discs, quarter poles as open triangles, each with its name. */
+export function Poles({ plan, frame }: { plan: TentPlan; frame: Frame }) {
+  return (
+    <g class="drawn-poles">
+      {plan.poles.map((pole) => (
+        <g class={`drawn-pole drawn-${pole.kind}`} data-pole={pole.id}>
+          <PoleMark kind={pole.kind} frame={frame} x={frame.x(pole.xFt)} y={frame.y(pole.yFt)} />
+          <Label
+            frame={frame}
+            x={short(frame.x(pole.xFt) + frame.px(6))}
+            y={short(frame.y(pole.yFt) - frame.px(12))}
+            text={pole.id}
+            anchor="start"
+          />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** What a pole and its name cover. */
+export const poleBox = (pole: InteriorPole, { px }: Frame): Box => ({
+  xFt: pole.xFt + px(12),
+  yFt: pole.yFt + px(6),
+  wideFt: px(38),
+  highFt: px(26),
+});
+
+export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; frame: Frame; x: number; y: number }) {
+  const { px } = frame;
+  if (kind === "centre") return <circle cx={x} cy={y} r={px(5.5)} fill="currentColor" stroke="Canvas" stroke-width={px(1.5)} />;
+  const points = [
+    [x, y - px(6)],
+    [x + px(5.5), y + px(4)],
+    [x - px(5.5), y + px(4)],
+  ];
+  return (
+    <polygon
+      points={points.map((p) => p.map(short).join(",")).join(" ")}
+      fill="Canvas"
+      stroke="currentColor"
+      stroke-width="1.5"
+      vector-effect="non-scaling-stroke"
+    />
+  );
+}

@@ -1,0 +1,27 @@
+import type { Seam, TentPlan } from "../../machines/tent/types.ts";
+import { type Box, type Frame, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+
+/** The names of the seams, on the seam between the eave and the first pole. */
+export function SeamNames({ plan, frame }: { plan: TentPlan; frame: Frame }) {
+  return (
+    <g class="drawn-seam-names">
+      {plan.seams.map((seam) => {
+        const box = seamBox(seam, plan, frame);
+        return (
+          <g data-seam={seam.id}>
+            <Label frame={frame} x={frame.x(box.xFt)} y={frame.y(box.yFt)} text={seam.id} bold />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** Where a seam's name stands. */
+export function seamBox(seam: Seam, { widthFt, lengthFt, spec }: TentPlan, { px }: Frame): Box {
+  const inFt = short(widthFt / 4 / (spec.quarterRings + 1));
+  const size = { wideFt: px(seam.id.length * 7 + 4), highFt: px(14) };
+  if (seam.kind === "cross") return { xFt: inFt, yFt: seam.from.yFt, ...size };
+  return { xFt: seam.to.xFt, yFt: seam.to.yFt === 0 ? inFt : lengthFt - inFt, ...size };
+}
