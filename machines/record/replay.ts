@@ -1,0 +1,31 @@
+import { decide } from "../install/decide.ts";
+import { type Job, openJob, stateDigest } from "../install/job.ts";
+import { digest } from "./digest.ts";
+import type { Hash, Sealed } from "./entry.ts";
+import { verifyChain } from "./verify.ts";
+
+export type Replayed = {
+  readonly job: Job;
+  readonly entries: readonly Sealed[];
+  readonly misfit: { readonly no: number; readonly why: "chain" | "replay" } | null;
+};
+
+/**
+ * A job from its lines: the chain checked, every command decided again, and outcome and state compared with what was
+ * recorded. Stops at the first line that does not fit. Throws where not even the opening can be read.
+ */
+export function replay(lines: readonly { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array }[]): Replayed {
+  const chain = verifyChain(lines);
+  const [first, ...rest] = chain.entries;
+  if (first?.entry.kind !== "opening") throw new Error("the record has no opening that can be read");
+  let job = openJob(first.entry.opened, first.entry.at);
+  const stop = (at: number): Replayed => ({ job, entries: chain.entries.slice(0, at), misfit: { no: at + 1, why: "replay" } });
+  if (stateDigest(job) !== first.entry.after) return stop(0);
+  for (const [i, { entry }] of rest.entries()) {
+    if (entry.kind !== "command") return stop(i + 1);
+    const [next, outcome] = decide(job, entry.command);
+    if (stateDigest(next) !== entry.after || digest.of(outcome) !== digest.of(entry.outcome)) return stop(i + 1);
+    job = next;
+  }
+  return { job, entries: chain.entries, misfit: chain.holds ? null : { no: chain.firstMisfit, why: "chain" } };
+}
