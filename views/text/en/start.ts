@@ -2,11 +2,14 @@
 export const start = {
   listening: (address: string, file: string) => `Ridgecall is up: ${address} (data in ${file}). Stop it with Ctrl-C.`,
   notAFile: (file: string) => `The data file ${file} is not a file; name another one with RIDGECALL_FILE.`,
-  emptyFile: (file: string) => `The data file ${file} is empty, which a data file of ours never is; put your copy of it back, or move it away to start a new one.`,
+  emptyFile: (file: string) =>
+    `The data file ${file} is empty, which a data file of ours never is; put your copy of it back, or move it away to start a new one.`,
   notOurs: (file: string) => `The file ${file} is not a Ridgecall data file; name another one with RIDGECALL_FILE.`,
   damaged: (file: string) => `The data file ${file} is damaged and was left as it is; put your last copy of it in its place.`,
-  newer: (file: string, has: number, knows: number) => `The data file ${file} was written by a newer version (layout ${has}, this one knows ${knows}); update, or open it where it was written.`,
+  newer: (file: string, has: number, knows: number) =>
+    `The data file ${file} was written by a newer version (layout ${has}, this one knows ${knows}); update, or open it where it was written.`,
   inUse: (file: string) => `The data file ${file} is in use by another Ridgecall; stop that one first.`,
-  cannotOpen: (file: string, why: string) => `The data file ${file} cannot be opened (${why}); check the path and that you may write there.`,
+  cannotOpen: (file: string, why: string) =>
+    `The data file ${file} cannot be opened (${why}); check the path and that you may write there.`,
   portTaken: (port: number) => `Port ${port} is taken; stop what uses it, or choose another with PORT.`,
 };

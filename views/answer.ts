@@ -1,0 +1,81 @@
+import { type Job, stepOf } from "../machines/install/job.ts";
+import type { Step } from "../machines/install/script.ts";
+import type { Question } from "../machines/speech/understand.ts";
+import type { StationKind, TentPlan } from "../machines/tent/types.ts";
+import { answers } from "./text/en/answers.ts";
+import { calls } from "./text/en/calls.ts";
+import { feetInches } from "./text/en/names.ts";
+import { phaseName } from "./text/en/roles.ts";
+
+/** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
+export function answerTo(question: Question, about: string, job: Job): string {
+  const step = stepOf(job);
+  if (!step) return answers.closed;
+  const words = calls[step.call];
+  switch (question) {
+    case "again":
+      return words?.say(step.of) ?? "";
+    case "why":
+      return words?.why ?? "";
+    case "whatsLeft":
+      return whatsLeft(job, step);
+    case "howMany":
+      return howMany(about.toLowerCase(), job.frozen.plan);
+    case "where":
+      return /\bnext\b/.test(about.toLowerCase()) ? whereNext(job, step) : whereIs(about, job.frozen.plan);
+  }
+}
+
+function whatsLeft({ frozen }: Job, step: Step): string {
+  const { steps } = frozen.script;
+  const at = Math.max(
+    0,
+    steps.findIndex((s) => s.id === step.id),
+  );
+  const here = steps.slice(at).filter((s) => s.phase === step.phase).length;
+  return answers.left(steps.length - at, phaseName(step.phase), here);
+}
+
+function whereNext({ frozen }: Job, step: Step): string {
+  const { steps } = frozen.script;
+  const next = steps[steps.findIndex((s) => s.id === step.id) + 1];
+  return next ? answers.whereNext(calls[next.call]?.say(next.of) ?? "") : answers.lastCall;
+}
+
+const KINDS: readonly (readonly [RegExp, StationKind, string])[] = [
+  [/corner/, "corner", "corners"],
+  [/seam end/, "seamEnd", "seam ends"],
+  [/side/, "side", "side stations"],
+];
+
+function howMany(about: string, plan: TentPlan): string {
+  const edge = plan.edges.find((e) => about.includes(e.name.toLowerCase()));
+  const kind = KINDS.find(([words]) => words.test(about));
+  const stations = plan.stations.filter((s) => (!edge || s.edge === edge.name) && (!kind || s.kind === kind[1]));
+  const [first] = stations;
+  for (const what of ["stakes", "plates"] as const) {
+    if (!about.includes(what.slice(0, -1))) continue;
+    if (kind && first) return answers.each(stations.length, kind[2], first[what], what);
+    return answers.count(
+      stations.reduce((n, s) => n + s[what], 0),
+      what,
+    );
+  }
+  if (/strap/.test(about))
+    return answers.count(
+      stations.reduce((n, s) => n + s.plates, 0),
+      "straps",
+    );
+  if (/ring/.test(about)) return edge ? answers.count(edge.rings, `rings on ${edge.name}`) : answers.cannotCount(about);
+  if (/quarter/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "quarter").length, "quarter poles");
+  if (/centre|center/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "centre").length, "centre poles");
+  if (/pole|station/.test(about)) return answers.count(stations.length, kind ? kind[2] : "poles round the edge");
+  if (/piece/.test(about)) return answers.count(plan.pieces.length, "pieces");
+  return /seam/.test(about) ? answers.count(plan.seams.length, "seams") : answers.cannotCount(about);
+}
+
+function whereIs(about: string, plan: TentPlan): string {
+  const named = about.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [];
+  const found = [...plan.stations, ...plan.poles].find((p) => named.some((n) => n === p.id));
+  return found ? answers.at(found.id, feetInches(found.xFt), feetInches(found.yFt)) : answers.noSuchPlace(about);
+}

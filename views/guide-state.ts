@@ -1,0 +1,60 @@
+import type { Role } from "../machines/install/brief.ts";
+import type { Asks, Gate, GateId, Paper } from "../machines/install/gates.ts";
+import type { Missing, Status } from "../machines/install/refusals.ts";
+import type { Weather } from "../machines/install/weather.ts";
+
+/** All that a screen shows of a job, in words; the same facts go out as JSON. */
+export type GuideState = {
+  readonly job: string;
+  readonly title: string;
+  /** The last entry; `turn` is the last one that changed what "next" means, and what a command is made against. */
+  readonly entry: number;
+  readonly turn: number;
+  readonly phase: string;
+  readonly phaseName: string;
+  readonly step: string;
+  /** Calls gone past and all calls of the job. */
+  readonly progress: { readonly at: number; readonly of: number };
+  readonly call: { readonly say: string; readonly why: string } | null;
+  readonly gate: GateState | null;
+  readonly held: { readonly by: string } | null;
+  readonly weather: { readonly is: Weather; readonly words: string };
+  readonly makingSafe: boolean;
+  readonly closed: boolean;
+  /** An amendment that waits for somebody else. */
+  readonly proposed: { readonly entry: number; readonly by: string; readonly because: string } | null;
+  readonly people: readonly { readonly id: string; readonly name: string; readonly role: Role; readonly roleName: string }[];
+  readonly thread: readonly ThreadLine[];
+  /** Set where the record does not replay: the job can be read, not driven. */
+  readonly readOnly: string | null;
+};
+
+export type GateState = {
+  readonly id: GateId;
+  readonly hard: boolean;
+  readonly asks: Asks;
+  readonly ask: string;
+  readonly limit: string;
+  readonly source: string;
+  readonly status: Status;
+  readonly statusWords: string;
+  readonly value: string | null;
+  readonly ifNot: string;
+  readonly paper: Paper | null;
+  readonly who: Gate["who"];
+  /** Whose answer this must not be. */
+  readonly notBy: string | null;
+};
+
+export type ThreadLine = {
+  readonly no: number;
+  readonly time: string;
+  readonly who: string;
+  /** The call it was said to, and what was said, in words. */
+  readonly call: string;
+  readonly said: string;
+  readonly reply: string;
+  readonly refused: boolean;
+};
+
+export type Reason = { readonly why: string; readonly gate?: GateId; readonly status?: Missing; readonly text: string };

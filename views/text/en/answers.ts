@@ -1,0 +1,16 @@
+/** Answers to what a crew asks. Each is short enough to hear. */
+export const answers = {
+  nothingAsked: "Nothing is asked here. Say next when it is done.",
+  left: (calls: number, phase: string, here: number) => `${here} ${here === 1 ? "call" : "calls"} left to "${phase}", ${calls} in all.`,
+  closed: "The job is closed. Nothing is left.",
+  whereNext: (say: string) => `Next comes: ${say}`,
+  lastCall: "This is the last call.",
+  stations: (id: string, kind: string, edge: string) => `${id}: ${kind} on edge ${edge}.`,
+  count: (n: number, what: string) => `${n} ${what}.`,
+  each: (n: number, what: string, each: number, unit: string) => `${n} ${what}, ${each} ${unit} each, ${n * each} in all.`,
+  cannotCount: (about: string) =>
+    `The plan does not count "${about.slice(0, 40)}". Ask for stakes, plates, straps, poles, pieces, seams or rings.`,
+  noSuchPlace: (about: string) =>
+    `The plan has no place "${about.slice(0, 40)}". Ask for a station, a pole or a piece by its name, or say where next.`,
+  at: (name: string, x: string, y: string) => `${name}: ${x} from the baseline, ${y} from edge DA.`,
+} as const;

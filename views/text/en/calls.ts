@@ -1,0 +1,25 @@
+import { anchorsSet } from "./calls/anchors-set.ts";
+import { inspected } from "./calls/inspected.ts";
+import { interiorRaised } from "./calls/interior-raised.ts";
+import { makingSafe } from "./calls/making-safe.ts";
+import { perimeterRaised } from "./calls/perimeter-raised.ts";
+import { sectionsJoined } from "./calls/sections-joined.ts";
+import { standing } from "./calls/standing.ts";
+import { struck } from "./calls/struck.ts";
+import { tensioned } from "./calls/tensioned.ts";
+import { utilitiesMarked } from "./calls/utilities-marked.ts";
+import type { Words } from "./words.ts";
+
+/** The words of every call, by its name. */
+export const calls: Words = {
+  ...utilitiesMarked,
+  ...anchorsSet,
+  ...sectionsJoined,
+  ...perimeterRaised,
+  ...interiorRaised,
+  ...tensioned,
+  ...inspected,
+  ...standing,
+  ...struck,
+  ...makingSafe,
+};

@@ -1,0 +1,74 @@
+import type { Gate, Source, Unit, Value } from "../../../machines/install/gates.ts";
+import { feetInches, inches } from "./names.ts";
+
+/** A quantity as a crew says it. */
+export function quantity(n: number, unit: Unit): string {
+  switch (unit) {
+    case "in":
+      return inches(n);
+    case "ft":
+      return feetInches(n);
+    case "deg":
+      return `${Math.round(n * 10) / 10}°`;
+    case "lbf":
+      return `${n} lb`;
+    case "turns":
+      return `${n} turns`;
+  }
+}
+
+/** What a gate takes as good. */
+export function limitText({ asks }: Gate): string {
+  switch (asks.kind) {
+    case "yesNo":
+      return asks.good ? "yes" : "no";
+    case "count":
+      if (asks.to === asks.from) return asks.to === 0 ? "none" : `exactly ${asks.from}`;
+      return asks.to === null ? `${asks.from} or more` : `${asks.from} to ${asks.to}`;
+    case "sameCount":
+      return "as many as went in";
+    case "measure": {
+      const none = asks.noneIsGood ? ", or none" : "";
+      if (asks.from === null) return `${quantity(asks.to ?? 0, asks.unit)} or less${none}`;
+      return asks.to === null
+        ? `${quantity(asks.from, asks.unit)} or more${none}`
+        : `${quantity(asks.from, asks.unit)} to ${quantity(asks.to, asks.unit)}${none}`;
+    }
+    case "lengths":
+      return Object.entries(asks.want)
+        .map(([name, w]) => `${name} ${feetInches(w.ft)} within ${inches(w.withinIn)}`)
+        .join(", ");
+    case "document":
+      return asks.expected ?? "its number";
+    case "wind":
+      return "a fresh, workable wind reading";
+    case "paperOnly":
+      return "a paper only";
+  }
+}
+
+/** An answer as it was given. */
+export function valueText(value: Value): string {
+  switch (value.kind) {
+    case "yesNo":
+      return value.yes ? "Yes" : "No";
+    case "count":
+      return String(value.n);
+    case "measure":
+      return quantity(value.n, value.unit);
+    case "none":
+      return "None here";
+    case "unknown":
+      return "Don't know";
+    case "lengths":
+      return Object.entries(value.ft)
+        .map(([name, ft]) => `${name} ${feetInches(ft)}`)
+        .join(", ");
+    case "document":
+      return value.named;
+    case "paper":
+      return `Paper ${value.document} from ${value.by}`;
+  }
+}
+
+export const sourceText = (source: Source): string => (typeof source === "string" ? source : `${source.title}, ${source.section}`);

@@ -1,0 +1,101 @@
+import type { Did } from "../../../machines/install/commands.ts";
+import type { Missing, Refusal, Status } from "../../../machines/install/refusals.ts";
+import { roleName } from "./roles.ts";
+
+/** What a refusal speaks about: the question, its limit, the answer given, what to do instead. */
+export type About = {
+  readonly ask: string | null;
+  readonly ifNot: string | null;
+  readonly limit: string | null;
+  readonly value: string | null;
+  readonly name: (id: string) => string;
+};
+
+/** Why not, and what to do. */
+export function refusalText(refusal: Refusal, about: About): string {
+  switch (refusal.why) {
+    case "gate":
+      return gateText(refusal.status, about);
+    case "held":
+      return `Held by ${refusal.by === null ? "somebody" : about.name(refusal.by)}. The lead says carry on first.`;
+    case "stop":
+      return "The weather says stop. Make safe; no going on until a new reading allows it.";
+    case "role":
+      return `A ${roleName(refusal.is)} does not say that here. It takes: ${refusal.may.map(roleName).join(", ")}.`;
+    case "notAskedHere":
+      return "That is not asked here. Answer what the call asks.";
+    case "wrongKind":
+      return `That does not answer this. ${about.ask ?? ""} Wanted: ${about.limit ?? "another kind of answer"}.`;
+    case "hardGate":
+      return `This one cannot be left out. ${about.ask ?? ""}`.trim();
+    case "movedOn":
+      return "Already moved on. Read the call that is showing now.";
+    case "nothingBefore":
+      return "Nothing to go back to from here.";
+    case "notHeld":
+      return "Nothing is held.";
+    case "future":
+      return "That reading is from later than now. Take it again.";
+    case "olderReading":
+      return "There is a newer reading. This one was not used.";
+    case "noProposal":
+      return "No change to the plan is waiting for that.";
+    case "sameAsProposer":
+      return "Somebody else has to agree to a change of the plan.";
+    case "alreadyStandingDown":
+      return "It is coming down already. Follow the calls.";
+    case "jobClosed":
+      return "This job is closed. Only notes can be added.";
+  }
+}
+
+function gateText(is: Missing, { ask, ifNot, limit, value }: About): string {
+  const question = ask ?? "This has to be answered first.";
+  switch (is) {
+    case "open":
+      return `Not yet. ${question}`;
+    case "unknown":
+      return `Not known is not good enough. ${question} ${ifNot ?? ""}`.trim();
+    case "outOfLimit":
+      return value === null
+        ? `Not good: wanted ${limit}. ${ifNot ?? ""}`.trim()
+        : `${value} is not good: wanted ${limit}. ${ifNot ?? ""}`.trim();
+    case "early":
+      return `${value ?? "It"} is not in force yet. ${ifNot ?? ""}`.trim();
+    case "stale":
+      return `Too old to count. ${question}`;
+    case "samePerson":
+      return `Somebody else has to answer this one. ${question}`;
+  }
+}
+
+const DID: Readonly<Record<Did, string>> = {
+  moved: "Next.",
+  wentBack: "Back one. What was answered there is asked again.",
+  held: "HELD. Nobody goes on until the lead says carry on.",
+  carriedOn: "Carry on.",
+  answered: "Taken down.",
+  waived: "Left out, with the reason taken down.",
+  noted: "Noted.",
+  read: "Reading taken down.",
+  proposed: "Change put forward. Somebody else has to agree.",
+  amended: "Plan changed. What it touches is asked again.",
+  discarded: "Change dropped.",
+  makingSafe: "Making safe.",
+  goingOn: "Going on.",
+  standingDown: "Standing down.",
+  closed: "Closed.",
+};
+export const didText = (did: Did): string => DID[did];
+
+const STATUS: Readonly<Record<Status, string>> = {
+  open: "not answered",
+  unknown: "not known",
+  outOfLimit: "not good",
+  early: "not in force yet",
+  stale: "too old",
+  samePerson: "wants somebody else",
+  good: "good",
+  waived: "left out",
+};
+export const statusText = (status: Status): string => STATUS[status];
