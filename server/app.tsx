@@ -1,0 +1,58 @@
+import { Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { csrf } from "hono/csrf";
+import { secureHeaders } from "hono/secure-headers";
+import { ProblemPage } from "../views/problem.tsx";
+import { edge } from "../views/text/en/edge.ts";
+import { createDesks, type World } from "./command.ts";
+import { Problem } from "./edge/problem.ts";
+import { guideRoutes } from "./routes/guide.tsx";
+import { jobRoutes } from "./routes/jobs.tsx";
+
+/** Nothing said on a site is longer than this. */
+const MOST_BYTES = 64 * 1024;
+
+/** The whole application: web standards only. Files for the page are served by whoever mounts it. */
+export function createApp(world: World) {
+  const desks = createDesks(world);
+  const app = new Hono();
+  app.use(
+    secureHeaders({
+      strictTransportSecurity: false,
+      contentSecurityPolicy: { defaultSrc: ["'self'"], objectSrc: ["'none'"], baseUri: ["'none'"], frameAncestors: ["'none'"] },
+      permissionsPolicy: { microphone: ["self"] },
+    }),
+  );
+  app.use(csrf());
+  app.use(
+    bodyLimit({
+      maxSize: MOST_BYTES,
+      onError: () => {
+        throw new Problem(413, edge.tooLarge);
+      },
+    }),
+  );
+  app.route("/", jobRoutes(desks, world));
+  app.route("/", guideRoutes(desks, world));
+  app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
+  app.onError((error, c) => {
+    if (error instanceof Problem) return answer(c.req.raw, error);
+    if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
+    console.error(error);
+    return answer(c.req.raw, new Problem(422, edge.oops), 500);
+  });
+  return { app, desks };
+}
+
+/** A problem as JSON for a script, as a fragment for a swap, as a page for a person. */
+async function answer(request: Request, problem: Problem, status: number = problem.status): Promise<Response> {
+  const url = new URL(request.url);
+  const type = request.headers.get("content-type") ?? "";
+  if (url.pathname.endsWith(".json") || type.includes("json") || request.headers.get("accept")?.includes("application/json"))
+    return Response.json({ problem: problem.message, fields: problem.fields }, { status });
+  const partial = request.headers.get("hx-request-type") === "partial";
+  const html = await (
+    <ProblemPage title={problem.message} fields={problem.fields} back={request.headers.get("referer") ?? "/"} partial={partial} />
+  ).toString();
+  return new Response(partial ? html : `<!DOCTYPE html>${html}`, { status, headers: { "content-type": "text/html; charset=utf-8" } });
+}

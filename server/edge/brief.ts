@@ -1,0 +1,138 @@
+import { Temporal } from "temporal-polyfill";
+import * as v from "valibot";
+import type { Brief, Instant, PersonId, Role } from "../../machines/install/brief.ts";
+import { COMPETENT } from "../../machines/install/gates.ts";
+import { type Frozen, scriptOf } from "../../machines/install/script.ts";
+import { PROCEDURE } from "../../machines/install/version.ts";
+import { planTent } from "../../machines/tent/plan.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import { edge } from "../../views/text/en/edge.ts";
+import { Problem } from "./problem.ts";
+
+const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, edge.empty), v.maxLength(most, edge.tooLong(most)));
+const number = (from: number, to: number) =>
+  v.pipe(v.number(edge.notANumber), v.minValue(from, edge.from(from, to)), v.maxValue(to, edge.from(from, to)));
+const orNull = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
+const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const satisfies readonly Role[];
+const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"] as const;
+
+/** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
+export const briefSchema = v.object({
+  title: words(80),
+  zone: v.pipe(words(60), v.check(isZone, edge.zone)),
+  tent: v.looseObject({}),
+  sheet: v.object({
+    document: words(80),
+    stakeKind: words(60),
+    stakeDiameterIn: number(0.25, 6),
+    stakeLengthIn: number(12, 96),
+    embedmentIn: orNull(number(6, 96)),
+    stakeLeanDeg: orNull(
+      v.pipe(
+        v.object({ from: number(0, 60), to: number(0, 60) }),
+        v.check((d) => d.from <= d.to, edge.order),
+      ),
+    ),
+    soil: words(60),
+    pullTestLbf: orNull(number(1, 20_000)),
+    squareInPer50Ft: orNull(number(0.05, 12)),
+    sidePoleLeanDeg: orNull(number(0, 10)),
+    raiseGustMph: orNull(number(1, 60)),
+    stopGustMph: orNull(number(1, 60)),
+    interiorOrder: v.optional(v.picklist(["quartersFirst", "centresFirst"]), "quartersFirst"),
+  }),
+  site: v.object({
+    address: words(),
+    muster: words(),
+    firstAid: words(),
+    soilKnown: v.boolean(edge.yesOrNo),
+    overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, edge.tooMany(6))), []),
+  }),
+  ticket: v.object({
+    number: words(40),
+    validFrom: words(40),
+    validTo: words(40),
+    toleranceIn: v.optional(number(18, 120), 24),
+    utilities: v.pipe(
+      v.array(v.object({ kind: v.picklist(UTILITIES, edge.oneOf(UTILITIES)), marked: v.boolean(edge.yesOrNo) })),
+      v.minLength(1, edge.noUtilities),
+      v.maxLength(6, edge.tooMany(6)),
+    ),
+  }),
+  use: v.object({
+    occupants: orNull(v.pipe(number(0, 50_000), v.integer(edge.whole))),
+    permit: v.optional(v.picklist(["required", "notRequired", "unknown"]), "unknown"),
+    fabricCertificate: v.optional(v.picklist(["required", "notRequired", "unknown"]), "unknown"),
+    walls: v.boolean(edge.yesOrNo),
+    hungLoads: v.boolean(edge.yesOrNo),
+  }),
+  crew: v.pipe(
+    v.array(v.object({ name: words(60), role: v.picklist(ROLES, edge.oneOf(ROLES)) })),
+    v.minLength(2, edge.crewOfTwo),
+    v.maxLength(40, edge.tooMany(40)),
+  ),
+});
+export type BriefInput = v.InferInput<typeof briefSchema>;
+export type Parsed = { frozen: Frozen; names: Record<PersonId, string> };
+
+/** A brief from outside as a job that can be opened, or a Problem that names every field that is wrong. */
+export function readBrief(input: unknown): Parsed {
+  const read = v.safeParse(briefSchema, input);
+  const fields: Record<string, string> = {};
+  if (!read.success) for (const issue of read.issues) fields[v.getDotPath(issue) ?? "brief"] ??= issue.message;
+  const tent = checkSpec(((input as { tent?: object } | null)?.tent ?? {}) as Parameters<typeof checkSpec>[0]);
+  if ("problems" in tent) for (const p of tent.problems) fields[`tent.${p.field}`] ??= edge.tent(p);
+  if (!read.success || "problems" in tent) throw new Problem(422, edge.briefRefused, fields);
+  const { title, zone, sheet, site, ticket, use, crew } = read.output;
+  const validFrom = instant(ticket.validFrom, zone, "start");
+  const validTo = instant(ticket.validTo, zone, "end");
+  if (validFrom === null) fields["ticket.validFrom"] = edge.date(ticket.validFrom);
+  if (validTo === null) fields["ticket.validTo"] = edge.date(ticket.validTo);
+  if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = edge.endsBefore;
+  if (sheet.embedmentIn !== null && sheet.embedmentIn > sheet.stakeLengthIn)
+    fields["sheet.embedmentIn"] = edge.deeperThanStake(sheet.embedmentIn, sheet.stakeLengthIn);
+  if ((sheet.raiseGustMph ?? 20) > (sheet.stopGustMph ?? 25))
+    fields["sheet.raiseGustMph"] = edge.raiseOverStop(sheet.raiseGustMph ?? 20, sheet.stopGustMph ?? 25);
+  if (!crew.some((p) => p.role === "lead")) fields.crew = edge.noLead;
+  else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = edge.secondCompetent;
+  else if (new Set(crew.map((p) => p.name.toLowerCase())).size < crew.length) fields.crew = edge.sameName;
+  if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length) fields["ticket.utilities"] = edge.utilityTwice;
+  if (Object.keys(fields).length > 0) throw new Problem(422, edge.briefRefused, fields);
+  const people = crew.map((p, i) => ({ id: `p${i + 1}`, role: p.role }));
+  const brief: Brief = {
+    title,
+    zone,
+    tent: tent.spec,
+    sheet,
+    site,
+    use,
+    crew: people,
+    ticket: { ...ticket, validFrom: validFrom!, validTo: validTo! },
+  };
+  const plan = planTent(tent.spec);
+  return {
+    frozen: { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) },
+    names: Object.fromEntries(crew.map((p, i) => [`p${i + 1}`, p.name])),
+  };
+}
+
+function isZone(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat("en", { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A local day or time of the zone; a day means its first moment at the start and its last at the end. `null` where it is neither. */
+function instant(text: string, zone: string, end: "start" | "end"): Instant | null {
+  try {
+    if (text.includes("T")) return Temporal.PlainDateTime.from(text).toZonedDateTime(zone).epochMilliseconds;
+    const day = Temporal.PlainDate.from(text);
+    const from = day.toZonedDateTime(zone).epochMilliseconds;
+    return end === "start" ? from : day.add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds - 1;
+  } catch {
+    return null;
+  }
+}

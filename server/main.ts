@@ -1,0 +1,48 @@
+import { randomUUID } from "node:crypto";
+import type { AddressInfo } from "node:net";
+import { serve } from "@hono/node-server";
+import { Hono } from "hono";
+import { start } from "../views/text/en/start.ts";
+import { createApp } from "./app.tsx";
+import { createAssets } from "./assets.ts";
+import { requestDigest } from "./command.ts";
+import { readConfig } from "./config.ts";
+import { DEMO_KEY, demoBrief } from "./demo.ts";
+import { readBrief } from "./edge/brief.ts";
+import { createHub } from "./hub.ts";
+import { JournalUnusable, openJournal } from "./journal/open-file.ts";
+
+/** A day in the demo's future, as a date. */
+const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
+
+function main() {
+  const config = readConfig(process.env);
+  const journal = openJournal(config.file);
+  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID });
+  if (config.demo && journal.jobs().length === 0)
+    desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
+  const whole = new Hono().route("/", createAssets()).route("/", app);
+  const server = serve({ fetch: whole.fetch, port: config.port, hostname: config.host }, (info: AddressInfo) =>
+    console.log(start.listening(`http://${config.host}:${info.port}/`, config.file)),
+  );
+  server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
+  for (const signal of ["SIGINT", "SIGTERM"] as const)
+    process.once(signal, () => {
+      server.close(() => {
+        journal.close();
+        process.exit(0);
+      });
+      if ("closeAllConnections" in server) server.closeAllConnections();
+    });
+}
+
+function fail(sentence: string): never {
+  console.error(sentence);
+  process.exit(1);
+}
+
+try {
+  main();
+} catch (error) {
+  fail(error instanceof JournalUnusable || error instanceof Error ? error.message : String(error));
+}

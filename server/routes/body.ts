@@ -1,0 +1,23 @@
+import type { Context } from "hono";
+import { edge } from "../../views/text/en/edge.ts";
+import { Problem } from "../edge/problem.ts";
+
+export const wantsJson = (c: Context): boolean =>
+  c.req.path.endsWith(".json") || (c.req.header("content-type") ?? "").includes("application/json");
+
+/** The body as JSON, or a Problem. */
+export async function jsonBody(c: Context): Promise<unknown> {
+  try {
+    return await c.req.json();
+  } catch {
+    throw new Problem(400, edge.notJson);
+  }
+}
+
+/** A form's fields as text, or a Problem. */
+export async function formBody(c: Context): Promise<Record<string, string>> {
+  const type = c.req.header("content-type") ?? "";
+  if (!type.includes("form")) throw new Problem(415, edge.notAForm);
+  const body = await c.req.parseBody();
+  return Object.fromEntries(Object.entries(body).flatMap(([k, v]) => (typeof v === "string" ? [[k, v]] : [])));
+}

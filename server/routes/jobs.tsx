@@ -1,0 +1,68 @@
+import { Hono } from "hono";
+import { HomePage } from "../../views/home.tsx";
+import { OpenJobPage } from "../../views/open-job.tsx";
+import { PlanPage } from "../../views/plan.tsx";
+import { phaseName } from "../../views/text/en/roles.ts";
+import { type Desks, requestDigest, type World } from "../command.ts";
+import { readBrief } from "../edge/brief.ts";
+import { briefFromForm } from "../edge/form.ts";
+import { Problem } from "../edge/problem.ts";
+import { formBody, jsonBody, wantsJson } from "./body.ts";
+
+/** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
+export function jobRoutes(desks: Desks, { journal, newId }: World) {
+  const app = new Hono();
+  const listed = () =>
+    journal.jobs().map(({ opening, tip }) => {
+      const { entry } = opening;
+      if (entry.kind !== "opening") throw new Error(`job ${entry.job} does not begin with its opening`);
+      const { brief, plan } = entry.opened;
+      return {
+        id: entry.job,
+        title: brief.title,
+        size: `${plan.widthFt} × ${plan.lengthFt} ft`,
+        phase: tip.entry.phase,
+        phaseName: phaseName(tip.entry.phase),
+        entries: tip.entry.no,
+      };
+    });
+  const plan = (id: string) => {
+    const { job } = desks.load(id);
+    return { job: { id, title: job.frozen.brief.title }, plan: job.frozen.plan };
+  };
+
+  app.get("/", (c) => c.html(page(<HomePage jobs={listed()} />)));
+  app.get("/jobs.json", (c) => c.json({ jobs: listed() }));
+  app.get("/jobs/new", (c) => c.html(page(<OpenJobPage values={{}} problems={{}} message={null} action="/jobs" newKey={newId} />)));
+  app.get("/jobs/:id{[\\w-]+}/plan.json", (c) => c.json(plan(c.req.param("id"))));
+  app.get("/jobs/:id{[\\w-]+}/plan", (c) => c.html(page(<PlanPage {...plan(c.req.param("id"))} />)));
+  app.post("/jobs", async (c) => {
+    if (wantsJson(c)) {
+      const body = await jsonBody(c);
+      const { key, brief } =
+        typeof body === "object" && body !== null && "brief" in body
+          ? (body as { key?: unknown; brief: unknown })
+          : { key: undefined, brief: body };
+      const id = desks.open(readBrief(brief), typeof key === "string" ? key : newId(), requestDigest(brief));
+      const { job } = desks.load(id);
+      return c.json({ job: id, title: job.frozen.brief.title, people: desks.load(id).names, entry: 1 }, 201);
+    }
+    const fields = await formBody(c);
+    try {
+      const { key, ...rest } = fields;
+      const id = desks.open(readBrief(briefFromForm(fields)), key ?? newId(), requestDigest(rest));
+      return c.redirect(`/jobs/${id}`, 303);
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      return c.html(
+        page(<OpenJobPage values={fields} problems={error.fields} message={error.message} action="/jobs" newKey={newId} />),
+        error.status,
+      );
+    }
+  });
+  return app;
+}
+
+/** A whole page: without a doctype a browser falls back to old rules. */
+export const page = async (node: { toString: () => string | Promise<string> }): Promise<string> =>
+  `<!DOCTYPE html>${await node.toString()}`;

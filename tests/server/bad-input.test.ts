@@ -1,0 +1,129 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { brief, testApp } from "../support/app.ts";
+
+type Answer = { problem: string; fields: Record<string, string>; entry?: number; reply?: string; reasons?: { why: string }[] };
+let world: ReturnType<typeof testApp>;
+let job: string;
+const say = async (body: unknown, raw = false) => {
+  const r = await world.post(`/jobs/${job}/say`, body, raw);
+  return { status: r.status, body: (await r.json()) as Answer };
+};
+const entries = () => world.desks.load(job).entries.length;
+const next = (key: string, seen = 0) => ({ as: "Ines", key, seen, type: "next" });
+
+beforeEach(async () => {
+  world = testApp();
+  const r = await world.post("/jobs", { key: "open-0001", brief: brief() });
+  job = ((await r.json()) as { job: string }).job;
+});
+
+describe("what cannot be read is refused with a sentence, and nothing is written", () => {
+  it.each([
+    ["no JSON", "{", true, 400],
+    ["a list", [], false, 422],
+    ["nobody", { key: "key-00001", seen: 0, type: "next" }, false, 422],
+    ["somebody who is not on the job", { ...next("key-00001"), as: "Nobody" }, false, 422],
+    ["a malformed key", next("x y"), false, 422],
+    ["a word of its own", { ...next("key-00001"), type: "skip" }, false, 422],
+    ["both heard and type", { ...next("key-00001"), heard: "next" }, false, 422],
+    ["an utterance of 10 kB", { as: "Ines", key: "key-00001", seen: 0, heard: "a".repeat(10_000) }, false, 422],
+    ["chatter", { as: "Ines", key: "key-00001", seen: 0, heard: "okay, next one!" }, false, 422],
+    ["a body of 100 kB", { ...next("key-00001"), note: "a".repeat(100_000) }, false, 413],
+  ])("%s", async (_what, body, raw, status) => {
+    const answer = await say(body, raw);
+    expect(answer.status).toBe(status);
+    expect(answer.body.problem).toMatch(/\w+.*[.:]/);
+    expect(entries()).toBe(1);
+  });
+
+  it("an unknown job is 404 and says where to look", async () => {
+    const r = await world.post("/jobs/no-such/say", next("key-00001"));
+    expect([r.status, ((await r.json()) as Answer).problem]).toEqual([404, "There is no job no-such. Look at the list of jobs."]);
+  });
+
+  it("a brief with wrong numbers names every field, and opens nothing", async () => {
+    const bad = brief();
+    const r = await world.post("/jobs", {
+      key: "open-0002",
+      brief: {
+        ...bad,
+        tent: { ...bad.tent, midsFt: [15], spacingFt: -1 },
+        ticket: { ...bad.ticket, validTo: "soon" },
+        crew: bad.crew.slice(3),
+      },
+    });
+    const { fields } = (await r.json()) as Answer;
+    expect(r.status).toBe(422);
+    expect(Object.keys(fields)).toEqual(expect.arrayContaining(["tent.midsFt", "tent.spacingFt"]));
+    expect(world.journal.jobs()).toHaveLength(1);
+  });
+
+  it("a measure in degrees where inches are asked is refused, and the gate stays open", async () => {
+    const answer = await say({
+      as: "Ines",
+      key: "key-00001",
+      seen: 0,
+      type: "answer",
+      gate: "sheet.atHand",
+      value: { kind: "measure", n: 3, unit: "in" },
+    });
+    expect(answer.body.reasons?.[0]?.why).toBe("wrongKind");
+  });
+});
+
+describe("keys and screens", () => {
+  it("the same key twice is answered twice and done once", async () => {
+    const body = {
+      as: "Ines",
+      key: "key-00001",
+      seen: 0,
+      type: "answer",
+      gate: "sheet.atHand",
+      value: { kind: "document", named: "RC-80100 rev C" },
+    };
+    const [first, second] = [await say(body), await say(body)];
+    expect(second.body).toEqual(first.body);
+    expect(entries()).toBe(2);
+  });
+
+  it("the same key with another body is refused", async () => {
+    await say(next("key-00001"));
+    const again = await say({ ...next("key-00001"), type: "hold" });
+    expect([again.status, entries()]).toEqual([409, 2]);
+  });
+
+  it("two screens say next at once and advance once", async () => {
+    await say({
+      as: "Ines",
+      key: "key-00001",
+      seen: 0,
+      type: "answer",
+      gate: "sheet.atHand",
+      value: { kind: "document", named: "RC-80100 rev C" },
+    });
+    const both = await Promise.all([say(next("key-0000a")), say({ ...next("key-0000b"), as: "Tobias" })]);
+    expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
+    expect(world.desks.load(job).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "talk_hazards" } });
+  });
+
+  it("opening with the same key twice opens one job", async () => {
+    const r = await world.post("/jobs", { key: "open-0001", brief: brief() });
+    expect(((await r.json()) as { job: string }).job).toBe(job);
+    expect(world.journal.jobs()).toHaveLength(1);
+  });
+});
+
+describe("questions", () => {
+  it.each([
+    ["how many stakes at the corners", "4 corners, 6 stakes each, 24 in all."],
+    ["how many rings on AB", "11 rings on AB."],
+    ["what's left", /left/],
+    ["where next", /Next comes/],
+    ["why", /\w{3}/],
+  ])("%s: answered from the plan, nothing recorded", async (heard, reply) => {
+    const answer = await say({ as: "Odd", key: "key-00001", seen: 0, heard });
+    expect(answer.body.reply).toMatch(reply);
+    expect(answer.body.entry).toBeNull();
+    expect(entries()).toBe(1);
+  });
+});

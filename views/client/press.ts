@@ -1,0 +1,48 @@
+/** How long after somebody else moved the call a press is taken to be meant for the one before. */
+const SETTLE_MS = 400;
+
+/**
+ * What a press was made against is what the screen showed when the finger came down, not when it went up. And a press
+ * just after somebody else's swap is not taken: the finger was on its way to another call.
+ */
+export function watchPresses(): void {
+  let shown: string | null = null;
+  let swappedAt = Number.NEGATIVE_INFINITY;
+  let mine = false;
+  const turn = () => document.querySelector<HTMLElement>("[data-turn]")?.dataset.turn ?? null;
+  document.addEventListener(
+    "pointerdown",
+    () => {
+      shown = turn();
+    },
+    true,
+  );
+  document.addEventListener(
+    "submit",
+    (event) => {
+      const form = event.target as HTMLFormElement;
+      const seen = form.querySelector<HTMLInputElement>('input[name="seen"]');
+      if (!seen) return;
+      const urgent = form.closest(".hold, .safe") !== null;
+      if (!urgent && performance.now() - swappedAt < SETTLE_MS) {
+        event.preventDefault();
+        event.stopImmediatePropagation();
+        return;
+      }
+      if (shown !== null) seen.value = shown;
+      shown = null;
+      mine = true;
+    },
+    true,
+  );
+  let last = turn();
+  new MutationObserver(() => {
+    const now = turn();
+    if (now === last) return;
+    last = now;
+    if (!mine) swappedAt = performance.now();
+    mine = false;
+    navigator.vibrate?.(60);
+    document.querySelector("article.call")?.scrollIntoView({ block: "start" });
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-turn"] });
+}

@@ -1,0 +1,55 @@
+import { Page } from "./page.tsx";
+import { WindForm } from "./parts/gate-tile.tsx";
+import { SayForm, type Screen } from "./parts/say-form.tsx";
+import { label } from "./text/en/page.ts";
+
+/** All that does not belong under the thumb at every call. The way out stands first. */
+export const MorePage = (screen: Screen) => {
+  const { guide } = screen;
+  const withText = (type: string, name: string, text: string, button: string) => (
+    <SayForm screen={screen} fields={type === "" ? {} : { type }}>
+      <label>
+        {text}
+        <input name={name} required maxlength={300} autocomplete="off" />
+      </label>
+      <button type="submit">{button}</button>
+    </SayForm>
+  );
+  return (
+    <Page title={label.more}>
+      <main class="more">
+        <h1>{guide.title}</h1>
+        <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe main">
+          <button type="submit">{label.makeSafe}</button>
+        </SayForm>
+        <a class="button" href={`/jobs/${guide.job}`}>
+          {label.guide}
+        </a>
+        <SayForm screen={screen} fields={{ type: "back" }}>
+          <button type="submit">{label.back}</button>
+        </SayForm>
+        {withText("", "heard", label.words, label.say)}
+        <WindForm screen={screen} />
+        <SayForm screen={screen} fields={{ type: "reading", of: "thunder" }}>
+          <button type="submit">{label.thunder}</button>
+        </SayForm>
+        {withText("note", "text", label.note, label.record)}
+        <a class="button" href={`/jobs/${guide.job}/plan`}>
+          {label.plan}
+        </a>
+        <a class="button" href={`/jobs/${guide.job}/amend`}>
+          {label.amend}
+        </a>
+        {withText("standDown", "because", label.because, label.standDown)}
+        <form method="get" action={`/jobs/${guide.job}`} class="who">
+          <p>{label.who}</p>
+          {guide.people.map((p) => (
+            <button type="submit" name="as" value={p.id}>
+              {label.you(p.name, p.roleName)}
+            </button>
+          ))}
+        </form>
+      </main>
+    </Page>
+  );
+};

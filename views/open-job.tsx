@@ -1,0 +1,127 @@
+import { Page } from "./page.tsx";
+import { utilityName } from "./text/en/names.ts";
+import { choices, fields, groups, label } from "./text/en/page.ts";
+import { roleName } from "./text/en/roles.ts";
+
+type Values = Readonly<Record<string, string>>;
+type Props = { values: Values; problems: Values; message: string | null; action: string; newKey: () => string; amending?: boolean };
+type Part = Pick<Props, "values" | "problems">;
+
+const OPTIONS: Readonly<Record<string, readonly string[]>> = {
+  "tent.onePiece": ["no", "yes"],
+  "tent.splitEnds": ["yes", "no"],
+  "sheet.interiorOrder": ["quartersFirst", "centresFirst"],
+  "site.soilKnown": ["no", "yes"],
+  "use.permit": ["unknown", "required", "notRequired"],
+  "use.fabricCertificate": ["unknown", "required", "notRequired"],
+  "use.walls": ["yes", "no"],
+  "use.hungLoads": ["no", "yes"],
+};
+const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
+const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const;
+const ROWS = 12;
+
+const Problem = ({ name, problems }: { name: string; problems: Values }) =>
+  problems[name] ? (
+    <span class="wrong" id={`wrong-${name}`}>
+      {problems[name]}
+    </span>
+  ) : null;
+
+const Field = ({ name, values, problems, text, options }: Part & { name: string; text?: string; options?: readonly string[] }) => {
+  const told = {
+    name,
+    "aria-describedby": problems[name] ? `wrong-${name}` : undefined,
+    "aria-invalid": problems[name] ? ("true" as const) : undefined,
+  };
+  const choose = options ?? OPTIONS[name];
+  return (
+    <label>
+      {text ?? fields[name]?.label ?? name}
+      {fields[name]?.hint && <small>{fields[name]?.hint}</small>}
+      {choose ? (
+        <select {...told}>
+          {choose.map((o) => (
+            <option value={o} selected={values[name] === o}>
+              {choices[o] ?? o}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input {...told} value={values[name] ?? ""} maxlength={200} autocomplete="off" />
+      )}
+      <Problem name={name} problems={problems} />
+    </label>
+  );
+};
+
+const Group = ({ title, names, values, problems }: Part & { title: string; names: readonly string[] }) => (
+  <fieldset>
+    <legend>{title}</legend>
+    {names.map((name) => (
+      <Field name={name} values={values} problems={problems} />
+    ))}
+  </fieldset>
+);
+
+/** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
+export const OpenJobPage = ({ values, problems, message, action, newKey, amending }: Props) => {
+  const part = { values, problems };
+  const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
+  return (
+    <Page title={amending ? label.amend : label.open}>
+      <main class="open">
+        <h1>{amending ? label.amend : label.open}</h1>
+        {message !== null && (
+          <p class="alarm" role="alert">
+            {message}
+          </p>
+        )}
+        <form method="post" action={action}>
+          <input type="hidden" name="key" value={newKey()} />
+          {amending && <Field name="because" {...part} />}
+          <Group title={groups.job} names={["title", "zone"]} {...part} />
+          <Group title={groups.tent} names={named("tent")} {...part} />
+          <Group title={groups.sheet} names={named("sheet")} {...part} />
+          <Group title={groups.site} names={named("site")} {...part} />
+          <fieldset>
+            <legend>{groups.ticket}</legend>
+            {named("ticket").map((name) => (
+              <Field name={name} {...part} />
+            ))}
+            {UTILITIES.map((u) => (
+              <Field name={`ticket.utilities.${u}`} text={utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
+            ))}
+            <Problem name="ticket.utilities" problems={problems} />
+          </fieldset>
+          <Group title={groups.use} names={named("use")} {...part} />
+          <fieldset>
+            <legend>{groups.crew}</legend>
+            <Problem name="crew" problems={problems} />
+            {Array.from({ length: ROWS }, (_, i) => i + 1).map((n) => (
+              <div class="person">
+                <input
+                  name={`crew.${n}.name`}
+                  value={values[`crew.${n}.name`] ?? ""}
+                  maxlength={60}
+                  aria-label={`${groups.crew} ${n}`}
+                  autocomplete="off"
+                />
+                <select name={`crew.${n}.role`} aria-label={`${groups.crew} ${n}`}>
+                  {ROLES.map((r) => (
+                    <option value={r} selected={(values[`crew.${n}.role`] ?? (n === 1 ? "lead" : n === 2 ? "deputy" : "crew")) === r}>
+                      {roleName(r)}
+                    </option>
+                  ))}
+                </select>
+              </div>
+            ))}
+          </fieldset>
+          <button type="submit" class="main">
+            {amending ? label.amend : label.open}
+          </button>
+        </form>
+      </main>
+    </Page>
+  );
+};

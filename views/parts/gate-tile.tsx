@@ -1,0 +1,137 @@
+import type { GateState } from "../guide-state.ts";
+import { feetInches } from "../text/en/names.ts";
+import { label } from "../text/en/page.ts";
+import { SayForm, type Screen } from "./say-form.tsx";
+
+type Props = { screen: Screen; gate: GateState };
+
+/** The gate under its call: what is asked, how it stands, and the buttons that answer it. */
+export const GateTile = ({ screen, gate }: Props) => (
+  <section class={`gate gate-${gate.status}`} aria-label={gate.ask}>
+    <p class="ask">{gate.ask}</p>
+    {gate.status !== "open" && <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>}
+    <p class="limit">{label.wanted(gate.limit)}</p>
+    {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
+    {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
+    <Buttons screen={screen} gate={gate} />
+    {gate.paper !== null && (
+      <details>
+        <summary>{label.paper}</summary>
+        <Answer screen={screen} gate={gate} kind="paper">
+          <Text name="by" text={label.paperBy} />
+          <Text name="document" text={label.paperNo} />
+          <button type="submit">{label.record}</button>
+        </Answer>
+      </details>
+    )}
+    {!gate.hard && (
+      <details>
+        <summary>{label.leave}</summary>
+        <SayForm screen={screen} fields={{ type: "waive", gate: gate.id }}>
+          <Text name="because" text={label.because} />
+          <button type="submit">{label.leave}</button>
+        </SayForm>
+      </details>
+    )}
+    <p class="source">{label.source(gate.source)}</p>
+  </section>
+);
+
+const Answer = ({ screen, gate, kind, children }: Props & { kind: string; children?: unknown }) => (
+  <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind }}>
+    {children as never}
+  </SayForm>
+);
+const Press = ({ screen, gate, kind, value, text, ...rest }: Props & { kind: string; value?: string; text: string; class?: string }) => (
+  <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind, ...(value === undefined ? {} : { value }) }} class={rest.class}>
+    <button type="submit">{text}</button>
+  </SayForm>
+);
+const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decimal" }) => (
+  <label>
+    {text}
+    <input name={name} required maxlength={80} inputmode={mode} autocomplete="off" />
+  </label>
+);
+
+const Buttons = ({ screen, gate }: Props) => {
+  const unknown = <Press screen={screen} gate={gate} kind="unknown" text={label.unknown} class="quiet" />;
+  const { asks } = gate;
+  switch (asks.kind) {
+    case "yesNo":
+      return (
+        <div class="tiles">
+          <Press screen={screen} gate={gate} kind="yesNo" value="yes" text={label.yes} />
+          <Press screen={screen} gate={gate} kind="yesNo" value="no" text={label.no} />
+          {unknown}
+        </div>
+      );
+    case "count":
+    case "sameCount":
+    case "measure":
+      return (
+        <>
+          <SayForm
+            screen={screen}
+            fields={{
+              type: "answer",
+              gate: gate.id,
+              kind: asks.kind === "measure" ? "measure" : "count",
+              ...(asks.kind === "measure" ? { unit: asks.unit } : {}),
+            }}
+            class="number"
+          >
+            <label>
+              {gate.ask}
+              <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" data-keypad={asks.kind} />
+            </label>
+            <button type="submit">{label.record}</button>
+          </SayForm>
+          <div class="tiles">
+            {asks.kind === "measure" && asks.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={label.noneHere} />}
+            {unknown}
+          </div>
+        </>
+      );
+    case "document":
+      return (
+        <>
+          {asks.expected !== null && (
+            <Press screen={screen} gate={gate} kind="document" value={asks.expected} text={label.thisOne(asks.expected)} />
+          )}
+          <Answer screen={screen} gate={gate} kind="document">
+            <Text name="value" text={asks.expected === null ? label.paperNo : label.another} />
+            <button type="submit">{label.record}</button>
+          </Answer>
+        </>
+      );
+    case "lengths":
+      return (
+        <Answer screen={screen} gate={gate} kind="lengths">
+          {Object.entries(asks.want).map(([name, want]) => (
+            <Text name={`ft.${name}`} text={`${name}, ${feetInches(want.ft)}`} />
+          ))}
+          <button type="submit">{label.record}</button>
+        </Answer>
+      );
+    case "wind":
+      return <WindForm screen={screen} />;
+    case "paperOnly":
+      return null;
+  }
+};
+
+/** A wind reading, taken now. */
+export const WindForm = ({ screen }: { screen: Screen }) => (
+  <SayForm screen={screen} fields={{ type: "reading", of: "wind" }} class="wind">
+    <label>
+      {label.wind}
+      <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
+    </label>
+    <label>
+      {label.gust}
+      <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
+    </label>
+    <button type="submit">{label.readWind}</button>
+  </SayForm>
+);

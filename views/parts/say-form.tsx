@@ -1,0 +1,26 @@
+import type { Child } from "hono/jsx";
+import type { GuideState } from "../guide-state.ts";
+
+/** Whose screen it is and what it shows: what every command is made from. */
+export type Screen = { readonly guide: GuideState; readonly me: string | null; readonly newKey: () => string };
+type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
+
+/** One command as a form: a plain post without scripts, three regions swapped with them. Each has a key of its own. */
+export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...rest }: Props) => (
+  <form
+    method="post"
+    action={`/jobs/${guide.job}/say`}
+    hx-post={`/jobs/${guide.job}/say`}
+    hx-swap="none"
+    hx-sync="this:drop"
+    class={rest.class}
+  >
+    <input type="hidden" name="as" value={me ?? ""} />
+    <input type="hidden" name="seen" value={guide.turn} />
+    <input type="hidden" name="key" value={newKey()} />
+    {Object.entries(fields).map(([name, value]) => (
+      <input type="hidden" name={name} value={value} />
+    ))}
+    {children}
+  </form>
+);
