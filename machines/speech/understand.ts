@@ -68,7 +68,8 @@ function answerSaid(plain: string, said: string, gate: Gate): Understood {
       if (/^(?:yes|yeah|yep|done yes)$/.test(plain)) return answer({ kind: "yesNo", yes: true });
       return /^(?:no|nope|not yet)$/.test(plain) ? answer({ kind: "yesNo", yes: false }) : { notUnderstood: true };
     case "document":
-      return said.length <= 80 && said !== "" ? answer({ kind: "document", named: said }) : { notUnderstood: true };
+      // Papers have numbers; without one it is talk.
+      return said.length <= 80 && /\d/.test(said) ? answer({ kind: "document", named: said }) : { notUnderstood: true };
     case "count":
     case "sameCount": {
       const read = number(/^none|nobody$/.test(plain) ? "0" : plain, "count");

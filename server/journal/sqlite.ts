@@ -71,6 +71,7 @@ export function sqliteJournal(file: string): Journal {
     jobs: () => (first.all() as Row[]).map(sealed).map((opening): Listed => ({ opening, tip: sealed(last.get(opening.entry.job) as Row) })),
     names: (job) => Object.fromEntries((named.all(job) as { person: string; name: string }[]).map((n) => [n.person, n.name])),
     close: () => {
+      db.pragma("wal_checkpoint(TRUNCATE)");
       db.close();
     },
   };

@@ -34,13 +34,13 @@ export function sectionsJoined(_: Brief, plan: TentPlan): Call[] {
 }
 
 function seamCalls(seam: Seam): Call[] {
-  const of = { seam: seam.id, lace: seam.lacePiece, eyelet: seam.eyeletPiece };
+  const of = { seam: seam.id };
   return [{ id: `lace.${seam.id}.start`, call: "lace.start", of }, ...seam.halves.flatMap((half) => halfCalls(half, of))];
 }
 
 /** One short call a place, from the centre ring out to the edge: both hands are busy. */
 function halfCalls(half: SeamHalf, of: { seam: string }): Call[] {
-  const here = { ...of, half: half.id, toward: half.toward };
+  const here = { ...of, half: half.id, toward: half.toward, lace: half.lacePiece, eyelet: half.eyeletPiece };
   const reopenedBy = ["seams"] as const;
   const rings = half.ringsAtFt.map(
     (atFt, i): Call => ({ id: `lace.${half.id}.ring${i + 1}`, call: "lace.ring", of: { ...here, ring: i + 1, atFt } }),
