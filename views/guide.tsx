@@ -47,7 +47,7 @@ export const Thread = (screen: Screen) => {
           </div>
         </section>
       )}
-      <article class="call" data-turn={guide.turn} data-step={guide.step}>
+      <article class="call" data-turn={guide.turn} data-entry={guide.entry} data-step={guide.step}>
         <h1>{guide.call?.say ?? label.closed}</h1>
         {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
         {guide.call && (
@@ -62,14 +62,11 @@ export const Thread = (screen: Screen) => {
 };
 
 /** At most four targets within the thumb's reach. */
-export const Dock = (screen: Shown) => {
-  const { guide, me, notice } = screen;
+export const Dock = (screen: Screen) => {
+  const { guide, me } = screen;
   if (me === null) return <WhoAsks {...screen} />;
   return (
     <footer id={regions.dock} class="dock">
-      <p id={regions.notice} class="notice" role="status">
-        {notice ?? ""}
-      </p>
       {!guide.closed && (
         <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
           <button type="submit">{guide.held ? label.carryOn : label.next}</button>
@@ -106,7 +103,14 @@ const WhoAsks = ({ guide }: Screen) => (
   </footer>
 );
 
-/** What a press is answered with and what the stream sends: three partials, each for its region. */
+/** What the guide said to this screen's last press; other screens' presses leave it alone. */
+const Notice = ({ notice }: Pick<Shown, "notice">) => (
+  <p id={regions.notice} class="notice" role="status">
+    {notice ?? ""}
+  </p>
+);
+
+/** What a press is answered with and what the stream sends: a partial for each region. */
 export const Live = (screen: Shown) => (
   <>
     <hx-partial hx-target={`#${regions.strip}`} hx-swap="outerMorph">
@@ -118,6 +122,11 @@ export const Live = (screen: Shown) => (
     <hx-partial hx-target={`#${regions.dock}`} hx-swap="outerMorph">
       <Dock {...screen} />
     </hx-partial>
+    {screen.notice !== null && (
+      <hx-partial hx-target={`#${regions.notice}`} hx-swap="outerMorph">
+        <Notice notice={screen.notice} />
+      </hx-partial>
+    )}
   </>
 );
 

@@ -1,5 +1,7 @@
 /** How long after somebody else moved the call a press is taken to be meant for the one before. */
 const SETTLE_MS = 400;
+/** How long after a press of our own a moved call is taken to be its answer. */
+const MINE_MS = 2000;
 
 /**
  * What a press was made against is what the screen showed when the finger came down, not when it went up. And a press
@@ -8,7 +10,7 @@ const SETTLE_MS = 400;
 export function watchPresses(): void {
   let shown: string | null = null;
   let swappedAt = Number.NEGATIVE_INFINITY;
-  let mine = false;
+  let pressedAt = Number.NEGATIVE_INFINITY;
   const turn = () => document.querySelector<HTMLElement>("[data-turn]")?.dataset.turn ?? null;
   document.addEventListener(
     "pointerdown",
@@ -31,7 +33,7 @@ export function watchPresses(): void {
       }
       if (shown !== null) seen.value = shown;
       shown = null;
-      mine = true;
+      pressedAt = performance.now();
     },
     true,
   );
@@ -40,8 +42,7 @@ export function watchPresses(): void {
     const now = turn();
     if (now === last) return;
     last = now;
-    if (!mine) swappedAt = performance.now();
-    mine = false;
+    if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
     navigator.vibrate?.(60);
     document.querySelector("article.call")?.scrollIntoView({ block: "start" });
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-turn"] });

@@ -1,0 +1,85 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+import type { GuideState } from "../../views/guide-state.ts";
+import { goodAnswer } from "./crew-lead.ts";
+import { spawnServer } from "./spawn-server.ts";
+
+const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+export const PHONE = { width: 360, height: 640 };
+
+/** The real program, a real browser, and the demo job. `troubles` gathers what went wrong in any page. */
+export async function opened() {
+  const folder = mkdtempSync(join(tmpdir(), "ridgecall-browser-"));
+  const server = await spawnServer(join(folder, "data.db"));
+  const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
+  const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
+  const troubles: string[] = [];
+  const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark" } = {}): Promise<Page> => {
+    const context: BrowserContext = await browser.newContext({ viewport: PHONE, javaScriptEnabled: options.scripts ?? true, colorScheme: options.scheme ?? "light" });
+    const page = await context.newPage();
+    page.on("pageerror", (e) => troubles.push(e.message));
+    page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
+    await page.goto(`${server.url}jobs/${jobs[0]!.id}?as=${as}`);
+    return page;
+  };
+  const state = async () => (await (await fetch(`${server.url}jobs/${jobs[0]!.id}.json`)).json()) as GuideState;
+  const close = async () => {
+    await browser.close();
+    server.child.kill("SIGTERM");
+    await server.stopped;
+    rmSync(folder, { recursive: true, force: true });
+  };
+  return { url: server.url, job: jobs[0]!.id, screen, state, troubles, close };
+}
+export type World = Awaited<ReturnType<typeof opened>>;
+
+const entryOn = (page: Page) => page.locator("article.call").getAttribute("data-entry").then(Number);
+
+/** Presses, and waits until the page shows a later entry than before. */
+export async function press(page: Page, selector: string): Promise<void> {
+  const before = await entryOn(page);
+  await page.locator(selector).first().click();
+  await page.locator(`article.call:not([data-entry="${before}"])`).waitFor({ state: "attached" });
+}
+
+const NEXT = ".dock .main button";
+
+/** Answers the gate on the page as a well-prepared crew does: by its own buttons and fields, on the screen of whom it allows. */
+async function answerOnPage(page: Page, world: World, state: GuideState): Promise<void> {
+  const gate = state.gate!;
+  const answer = goodAnswer(gate, state);
+  if ("wind" in answer) {
+    await page.fill(".gate .wind input[name=mph]", "6");
+    await page.fill(".gate .wind input[name=gustMph]", "9");
+    return press(page, ".gate .wind button");
+  }
+  await page.goto(`${world.url}jobs/${world.job}?as=${answer.as}`);
+  const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
+  const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
+  if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
+  if (value.kind === "lengths") for (const [name, ft] of Object.entries(value.ft!)) await page.fill(`${form} input[name="ft.${name}"]`, `${ft} ft`);
+  else await page.locator(`${form} input[name=value]:not([type=hidden])`).first().fill(String(value.n ?? value.named));
+  await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit], ${form}:has(input[name^="ft."]) button[type=submit]`);
+}
+
+/** Plays the job through the page until `stop`. In each phase the first open gate is refused first. */
+export async function play(page: Page, world: World, stop: (state: GuideState) => boolean, refused = new Set<string>()) {
+  for (let n = 0; n < 1000; n++) {
+    const state = await world.state();
+    if (state.closed || stop(state)) return { state, refused };
+    if (state.gate && state.gate.status !== "good" && state.gate.status !== "waived") {
+      if (!refused.has(state.phase)) {
+        await press(page, NEXT);
+        if (await page.locator(".earlier li.refused").last().isVisible()) refused.add(state.phase);
+      }
+      await answerOnPage(page, world, await world.state());
+    }
+    const lead = state.people.find((p) => p.role === "lead")!.id;
+    if (!(await page.locator(".strip").innerText()).includes("lead")) await page.goto(`${world.url}jobs/${world.job}?as=${lead}`);
+    await press(page, NEXT);
+  }
+  throw new Error("1,000 calls and still not there");
+}
