@@ -123,8 +123,8 @@ export const Live = (screen: Shown) => (
       <Dock {...screen} />
     </hx-partial>
     {screen.notice !== null && (
-      <hx-partial hx-target={`#${regions.notice}`} hx-swap="outerMorph">
-        <Notice notice={screen.notice} />
+      <hx-partial hx-target={`#${regions.notice}`} hx-swap="innerHTML">
+        {screen.notice}
       </hx-partial>
     )}
   </>
@@ -135,7 +135,10 @@ export const GuidePage = (screen: Shown) => (
     <div class="guide">
       <Strip {...screen} />
       <Thread {...screen} />
-      <Dock {...screen} />
+      <div class="foot">
+        <Notice notice={screen.notice} />
+        <Dock {...screen} />
+      </div>
       <div
         id={regions.live}
         hx-sse:connect={`/jobs/${screen.guide.job}/live`}

@@ -36,7 +36,7 @@ const Field = ({ name, values, problems, text, options }: Part & { name: string;
   };
   const choose = options ?? OPTIONS[name];
   return (
-    <label>
+    <label for={name}>
       {text ?? fields[name]?.label ?? name}
       {fields[name]?.hint && <small>{fields[name]?.hint}</small>}
       {choose ? (

@@ -63,7 +63,8 @@ const gates = (step: Step) => [onlyDrivers, whileHeld, ...(step.committed ? [] :
 export function call(script: Script, at: number) {
   const { steps } = script;
   const step = steps[at]!;
-  const before = steps[at - 1];
+  // A strike is not gone back out of: what was checked on the way up is coming down.
+  const before = step.phase === "struck" && steps[at - 1]?.phase !== "struck" ? undefined : steps[at - 1];
   const after = steps[at + 1];
   const goOnAt = step.goOnFrom ?? step.id;
   const goneOver = steps.slice(

@@ -1,7 +1,17 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, play, press, type World } from "../support/browser.ts";
 
-const PHASES = ["anchorsSet", "inspected", "interiorRaised", "perimeterRaised", "sectionsJoined", "standing", "struck", "tensioned", "utilitiesMarked"];
+const PHASES = [
+  "anchorsSet",
+  "inspected",
+  "interiorRaised",
+  "perimeterRaised",
+  "sectionsJoined",
+  "standing",
+  "struck",
+  "tensioned",
+  "utilitiesMarked",
+];
 
 describe("the demo job on a phone", () => {
   let world: World;
@@ -10,7 +20,9 @@ describe("the demo job on a phone", () => {
   });
   afterAll(() => world.close());
 
-  it("goes up and comes down by pressing: held from a second screen, made safe, amended, refused in every phase", { timeout: 600_000 }, async () => {
+  it("goes up and comes down by pressing: held from a second screen, made safe, amended, refused in every phase", {
+    timeout: 600_000,
+  }, async () => {
     const page = await world.screen("p1");
     const refused = new Set<string>();
     await play(page, world, (s) => s.phase === "anchorsSet", refused);

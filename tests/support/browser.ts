@@ -7,7 +7,15 @@ import type { GuideState } from "../../views/guide-state.ts";
 import { goodAnswer } from "./crew-lead.ts";
 import { spawnServer } from "./spawn-server.ts";
 
-const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
 export const PHONE = { width: 360, height: 640 };
 
 /** The real program, a real browser, and the demo job. `troubles` gathers what went wrong in any page. */
@@ -18,7 +26,11 @@ export async function opened() {
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
   const troubles: string[] = [];
   const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark" } = {}): Promise<Page> => {
-    const context: BrowserContext = await browser.newContext({ viewport: PHONE, javaScriptEnabled: options.scripts ?? true, colorScheme: options.scheme ?? "light" });
+    const context: BrowserContext = await browser.newContext({
+      viewport: PHONE,
+      javaScriptEnabled: options.scripts ?? true,
+      colorScheme: options.scheme ?? "light",
+    });
     const page = await context.newPage();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
@@ -60,9 +72,17 @@ async function answerOnPage(page: Page, world: World, state: GuideState): Promis
   const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
   const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
-  if (value.kind === "lengths") for (const [name, ft] of Object.entries(value.ft!)) await page.fill(`${form} input[name="ft.${name}"]`, `${ft} ft`);
-  else await page.locator(`${form} input[name=value]:not([type=hidden])`).first().fill(String(value.n ?? value.named));
-  await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit], ${form}:has(input[name^="ft."]) button[type=submit]`);
+  if (value.kind === "lengths")
+    for (const [name, ft] of Object.entries(value.ft!)) await page.fill(`${form} input[name="ft.${name}"]`, `${ft} ft`);
+  else
+    await page
+      .locator(`${form} input[name=value]:not([type=hidden])`)
+      .first()
+      .fill(String(value.n ?? value.named));
+  await press(
+    page,
+    `${form}:has(input[name=value]:not([type=hidden])) button[type=submit], ${form}:has(input[name^="ft."]) button[type=submit]`,
+  );
 }
 
 /** Plays the job through the page until `stop`. In each phase the first open gate is refused first. */
@@ -78,7 +98,7 @@ export async function play(page: Page, world: World, stop: (state: GuideState) =
       await answerOnPage(page, world, await world.state());
     }
     const lead = state.people.find((p) => p.role === "lead")!.id;
-    if (!(await page.locator(".strip").innerText()).includes("lead")) await page.goto(`${world.url}jobs/${world.job}?as=${lead}`);
+    if (!(await page.locator(".strip").textContent())?.includes("lead")) await page.goto(`${world.url}jobs/${world.job}?as=${lead}`);
     await press(page, NEXT);
   }
   throw new Error("1,000 calls and still not there");

@@ -37,9 +37,7 @@ export function personFor(gate: GateState, state: GuideState): string {
   return may[0]!.id;
 }
 
-export type Say = (
-  body: object,
-) => Promise<{
+export type Say = (body: object) => Promise<{
   status: number;
   body: {
     entry: number | null;

@@ -1,10 +1,7 @@
 /** Keys of our own for counts and measures: a phone's are too small for gloves. Without scripts the field does. */
-const ROWS = [
-  ["7", "8", "9", "⌫"],
-  ["4", "5", "6", "½"],
-  ["1", "2", "3", "¼"],
-  ["0", ".", "-", "⅛"],
-];
+const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "⌫"];
+/** What a unit needs besides: fractions for a tape, a minus for a lean the other way. */
+const BESIDES: Readonly<Record<string, readonly string[]>> = { in: ["½", "¼", "⅛"], ft: ["½", "¼", "⅛"], deg: ["-"] };
 const FRACTIONS: Readonly<Record<string, string>> = { "½": "1/2", "¼": "1/4", "⅛": "1/8" };
 
 /** Puts a keypad under every field that asks for one and has none yet. */
@@ -15,7 +12,7 @@ export function addKeypads(root: ParentNode): void {
     field.setAttribute("inputmode", "none");
     const pad = document.createElement("div");
     pad.className = "keypad";
-    for (const key of ROWS.flat()) {
+    for (const key of [...DIGITS, ...(BESIDES[field.dataset.keypad ?? ""] ?? [])]) {
       const button = document.createElement("button");
       button.type = "button";
       button.textContent = key;

@@ -38,12 +38,15 @@ export function watchPresses(): void {
     true,
   );
   let last = turn();
-  new MutationObserver(() => {
+  const moved = () => {
     const now = turn();
     if (now === last) return;
     last = now;
     if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
     navigator.vibrate?.(60);
+  };
+  new MutationObserver(() => {
+    moved();
     document.querySelector("article.call")?.scrollIntoView({ block: "start" });
-  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-turn"] });
+  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-turn", "data-entry"] });
 }

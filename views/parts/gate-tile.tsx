@@ -82,8 +82,15 @@ const Buttons = ({ screen, gate }: Props) => {
             class="number"
           >
             <label>
-              {gate.ask}
-              <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" data-keypad={asks.kind} />
+              <input
+                name="value"
+                aria-label={gate.ask}
+                required
+                maxlength={40}
+                inputmode="decimal"
+                autocomplete="off"
+                data-keypad={asks.kind === "measure" ? asks.unit : "count"}
+              />
             </label>
             <button type="submit">{label.record}</button>
           </SayForm>
