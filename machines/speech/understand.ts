@@ -23,11 +23,11 @@ const FIXED: readonly (readonly [RegExp, Understood])[] = [
   [/^thunder(?: heard)?$/, { thunder: true }],
 ];
 const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Understood])[] = [
-  [/^make safe\b[ ,:-]*(.*)$/, (text) => ({ ask: { type: "makeSafe", because: text || "said" } })],
-  [/^stand down (?:because|since) (.+)$/, (text) => ({ ask: { type: "standDown", because: text } })],
-  [/^note\b[ ,:-]*(.+)$/, (text) => ({ ask: { type: "note", text } })],
-  [/^(how many .+)$/, (about) => ({ question: "howMany", about })],
-  [/^(where\b.*)$/, (about) => ({ question: "where", about })],
+  [/^make safe\b[ ,:-]*(.*)$/is, (text) => ({ ask: { type: "makeSafe", because: text || "said" } })],
+  [/^stand down (?:because|since) (.+)$/is, (text) => ({ ask: { type: "standDown", because: text } })],
+  [/^note\b[ ,:-]*(.+)$/is, (text) => ({ ask: { type: "note", text } })],
+  [/^(how many .+)$/is, (about) => ({ question: "howMany", about })],
+  [/^(where\b.*)$/is, (about) => ({ question: "where", about })],
 ];
 
 /** What typed words ask for, given the gate that is asked. Pure; the same words at another gate mean something else. */
@@ -42,12 +42,11 @@ export function understand(heard: string, gate: Gate | null): Understood {
   const wind = /^(?:wind )?(.+?)(?: mph| miles an hour)? gusting (.+?)(?: mph| miles an hour)?$/.exec(plain) ?? /^wind (.+)$/.exec(plain);
   if (wind) return windSaid(wind[1]!, wind[2] ?? null);
   for (const [words, make] of WITH_TEXT) {
-    const found = words.exec(plain);
-    // The text itself is kept as it was typed: its end is as long as the matched end.
-    if (found) return make(found[1] ? said.slice(-found[1].length).trim() || found[1] : "");
+    const found = words.exec(said);
+    if (found) return make((found[1] ?? "").trim());
   }
-  const waive = /^(?:waive|leave it) (?:because|since) (.+)$/.exec(plain);
-  if (waive && gate) return { ask: { type: "waive", gate: gate.id, because: waive[1]! } };
+  const waive = /^(?:waive|leave it) (?:because|since) (.+)$/is.exec(said);
+  if (waive && gate) return { ask: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
   return gate ? answerSaid(plain, said, gate) : { notUnderstood: true };
 }
 

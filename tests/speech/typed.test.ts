@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { exactly, gate, measure, yes } from "../../machines/install/gates.ts";
+import { inUnit, readNumber } from "../../machines/speech/numbers.ts";
+import { understand } from "../../machines/speech/understand.ts";
+
+const asked = (asks: Parameters<typeof gate>[0]) => ({ id: "here", ...gate(asks) });
+
+describe("numbers as a crew writes and says them", () => {
+  it.each([
+    ["8", 8, null],
+    ["eight", 8, null],
+    ["eight inches", 8, "in"],
+    ["5 1/2 in", 5.5, "in"],
+    ['5 1/2"', 5.5, "in"],
+    ["five and a half inches", 5.5, "in"],
+    ["-3 degrees", -3, "deg"],
+    ["a hundred and twenty", 120, null],
+    ["six foot two", 6 + 2 / 12, "ft"],
+    ["128'", 128, "ft"],
+    ["one hundred twenty eight feet and 3/4 in", 128 + 0.75 / 12, "ft"],
+  ])("%s", (text, n, unit) => {
+    const said = readNumber(text);
+    expect(said?.unit).toBe(unit);
+    expect(said?.n).toBeCloseTo(n, 9);
+  });
+  it.each(["", "next", "eight or nine", "3 4 5", "1/0"])("%j is no number", (text) => expect(readNumber(text)).toBeNull());
+  it("metric comes in as what it stands for: the inch is 25.4 mm, the foot 0.3048 m, by definition (NIST SP 811, B.8)", () => {
+    expect(readNumber("254 mm")?.n).toBeCloseTo(10, 12);
+    expect(readNumber("3.048 m")?.n).toBeCloseTo(10, 12);
+  });
+  it("degrees are never inches", () => expect(inUnit({ n: 3, unit: "deg" }, "in")).toBeNull());
+});
+
+describe("words mean what the gate asks", () => {
+  it("eight at a measure is a measure, at a count a count, at a yes or no nothing", () => {
+    expect(understand("eight", asked(measure("in", 0, 6)))).toEqual({
+      ask: { type: "answer", gate: "here", value: { kind: "measure", n: 8, unit: "in" } },
+    });
+    expect(understand("eight", asked(exactly(8)))).toEqual({ ask: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
+    expect(understand("eight", asked(yes))).toEqual({ notUnderstood: true });
+  });
+  it("a wrong unit is said to be wrong", () =>
+    expect(understand("8 degrees", asked(measure("in", 0, 6)))).toEqual({ wrongUnit: { gave: "deg", wants: "in" } }));
+  it.each([
+    "okay, next one!",
+    "don't say next till I tell you",
+    "hold that rope",
+    "yeah, correct, mate",
+    "gimme six more",
+    "back it up",
+    "we're good, all clear",
+    "one, two, three, up",
+  ])("%s: chatter", (heard) => {
+    expect(understand(heard, asked(yes))).toEqual({ notUnderstood: true });
+    expect(understand(heard, asked(exactly(6)))).toEqual({ notUnderstood: true });
+  });
+  it("hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ ask: { type: "hold" } }));
+  it("a wind with its gust", () => expect(understand("fourteen gusting nineteen", null)).toEqual({ wind: { mph: 14, gustMph: 19 } }));
+  it("a note keeps its words as typed", () =>
+    expect(understand("note: torn loop, Seam 2", null)).toEqual({ ask: { type: "note", text: "torn loop, Seam 2" } }));
+});
