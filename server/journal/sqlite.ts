@@ -71,7 +71,9 @@ export function sqliteJournal(file: string): Journal {
     jobs: () => (first.all() as Row[]).map(sealed).map((opening): Listed => ({ opening, tip: sealed(last.get(opening.entry.job) as Row) })),
     names: (job) => Object.fromEntries((named.all(job) as { person: string; name: string }[]).map((n) => [n.person, n.name])),
     close: () => {
-      db.pragma("wal_checkpoint(TRUNCATE)");
+      // One file at rest, and the lock let go at once: open statements would hold it until they are collected.
+      for (const pragma of ["journal_mode = DELETE", "locking_mode = NORMAL"]) db.pragma(pragma);
+      tip.get("");
       db.close();
     },
   };

@@ -1,3 +1,4 @@
+import type { PersonId } from "../../machines/install/brief.ts";
 import type { Ask, CommandSource, DeviceId } from "../../machines/install/commands.ts";
 import type { Gate } from "../../machines/install/gates.ts";
 import { stepOf } from "../../machines/install/job.ts";
@@ -42,6 +43,7 @@ export function sayTo(desks: Desks, id: JobId, raw: unknown, from: { source: Com
     heard,
     request,
   });
+  if (meant.names && "did" in said.entry.outcome) desks.addNames(id, meant.names);
   return replyOf(desks.load(id), said.entry);
 }
 
@@ -55,7 +57,7 @@ function replyOf(desk: Desk, entry: Said): Reply {
 const where = ({ job }: Desk) => ({ phase: stepOf(job)?.phase ?? "closed", step: stepOf(job)?.id ?? "closed" });
 
 /** The command that a body asks for, or the answer to a question. */
-function askOf(desks: Desks, id: JobId, desk: Desk, { say }: Body): { ask: Ask } | { answer: string } {
+function askOf(desks: Desks, id: JobId, desk: Desk, { say }: Body): { ask: Ask; names?: Record<PersonId, string> } | { answer: string } {
   const now = desks.now();
   const gate = stepOf(desk.job)?.gate ?? null;
   if ("heard" in say) {
@@ -86,8 +88,7 @@ function askOf(desks: Desks, id: JobId, desk: Desk, { say }: Body): { ask: Ask }
       };
     case "amend": {
       const { frozen, names } = desks.amendment(id, say.brief);
-      desks.addNames(id, names);
-      return { ask: { type: "amend", because: say.because, to: frozen } };
+      return { ask: { type: "amend", because: say.because, to: frozen }, names };
     }
     default:
       return { ask: say };
