@@ -77,6 +77,19 @@ export const OpenJobPage = ({ values, problems, message, action, newKey, amendin
             {message}
           </p>
         )}
+        {!amending && message === null && (
+          <form method="get" action="/jobs/new" class="size">
+            <label>
+              {fields["tent.widthFt"]?.label}
+              <input name="width" inputmode="decimal" value={values["tent.widthFt"] ?? ""} required maxlength={6} />
+            </label>
+            <label>
+              {fields["tent.lengthFt"]?.label}
+              <input name="length" inputmode="decimal" value={values["tent.lengthFt"] ?? ""} required maxlength={6} />
+            </label>
+            <button type="submit">{label.usual}</button>
+          </form>
+        )}
         <form method="post" action={action}>
           <input type="hidden" name="key" value={newKey()} />
           {amending && <Field name="because" {...part} />}

@@ -1,4 +1,5 @@
 import { Hono } from "hono";
+import { templateFor } from "../../machines/tent/templates.ts";
 import { HomePage } from "../../views/home.tsx";
 import { OpenJobPage } from "../../views/open-job.tsx";
 import { PlanPage } from "../../views/plan.tsx";
@@ -33,7 +34,19 @@ export function jobRoutes(desks: Desks, { journal, newId }: World) {
 
   app.get("/", (c) => c.html(page(<HomePage jobs={listed()} />)));
   app.get("/jobs.json", (c) => c.json({ jobs: listed() }));
-  app.get("/jobs/new", (c) => c.html(page(<OpenJobPage values={{}} problems={{}} message={null} action="/jobs" newKey={newId} />)));
+  app.get("/jobs/new", (c) =>
+    c.html(
+      page(
+        <OpenJobPage
+          values={usualTent(c.req.query("width"), c.req.query("length"))}
+          problems={{}}
+          message={null}
+          action="/jobs"
+          newKey={newId}
+        />,
+      ),
+    ),
+  );
   app.get("/jobs/:id{[\\w-]+}/plan.json", (c) => c.json(plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", (c) => c.html(page(<PlanPage {...plan(c.req.param("id"))} />)));
   app.post("/jobs", async (c) => {
@@ -61,6 +74,26 @@ export function jobRoutes(desks: Desks, { journal, newId }: World) {
     }
   });
   return app;
+}
+
+/** The usual tent of a size, to start the form with. Where nothing is usual the field stays empty, and is asked. */
+function usualTent(width: string | undefined, length: string | undefined): Record<string, string> {
+  const [widthFt, lengthFt] = [Number(width), Number(length)];
+  if (!width || !length || !(widthFt >= 20 && widthFt <= 120 && lengthFt >= widthFt && lengthFt <= 400)) return {};
+  const t = templateFor(widthFt, lengthFt);
+  const text = (n: number | null) => (n === null ? "" : String(n));
+  return {
+    "tent.widthFt": width,
+    "tent.lengthFt": length,
+    "tent.midsFt": t.midsFt.join(", "),
+    "tent.onePiece": t.onePiece ? "yes" : "no",
+    "tent.splitEnds": t.splitEnds ? "yes" : "no",
+    "tent.spacingFt": text(t.spacingFt),
+    "tent.quarterRings": text(t.quarterRings),
+    "tent.centrePoleFt": text(t.centrePoleFt),
+    "tent.sidePoleFt": text(t.sidePoleFt),
+    "tent.setbackFt": text(t.setbackFt),
+  };
 }
 
 /** A whole page: without a doctype a browser falls back to old rules. */

@@ -52,6 +52,7 @@ export const label = {
   guide: "Back to the call",
   home: "All jobs",
   open: "Open a job",
+  usual: "Start from the usual tent of this size; check it against the sheet",
   jobs: "Jobs",
   intro: "A step guide for the crew that puts up a sectional pole tent, stands it and takes it down.",
   defers: "It defers to the tent's sheet, the maker's manual, locate law, the local code, the fire official and a licensed engineer.",

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { brief, testApp } from "../support/app.ts";
+
+describe("pages", () => {
+  it("the open form starts from the usual tent; where nothing is usual, the field is left to be asked", async () => {
+    const { app } = testApp();
+    const field = async (query: string, name: string) =>
+      new RegExp(`name="${name}"[^>]* value="([^"]*)"`).exec(await (await app.request(`/jobs/new?${query}`)).text())?.[1];
+    expect(await field("width=80&length=100", "tent.quarterRings")).toBe("1");
+    expect(await field("width=50&length=100", "tent.quarterRings")).toBe("");
+    expect(await field("width=40&length=100", "tent.quarterRings")).toBe("0");
+  });
+
+  it("a form with something wrong comes back with all that was typed, and the reason beside the field", async () => {
+    const { app, journal } = testApp();
+    const body = new URLSearchParams({
+      key: "form-0001",
+      title: "A field (invented)",
+      "tent.widthFt": "80",
+      "tent.lengthFt": "60",
+      "tent.spacingFt": "ten",
+    });
+    const r = await app.request("/jobs", { method: "POST", body, headers: { "sec-fetch-site": "same-origin" } });
+    const html = await r.text();
+    expect(r.status).toBe(422);
+    expect(html).toContain("A field (invented)");
+    expect(html).toContain("60 ft long is less than the width");
+    expect(journal.jobs()).toHaveLength(0);
+  });
+
+  it("a page of another site cannot press for you", async () => {
+    const { app } = testApp();
+    const r = await app.request("/jobs", {
+      method: "POST",
+      body: new URLSearchParams({ title: "x" }),
+      headers: { origin: "http://elsewhere.example" },
+    });
+    expect(r.status).toBe(403);
+  });
+
+  it("plan, guide and record stand as JSON beside their pages", async () => {
+    const { app, post } = testApp();
+    const { job } = (await (await post("/jobs", { key: "open-0001", brief: brief() })).json()) as { job: string };
+    const read = async (path: string) => (await app.request(path)).json() as Promise<Record<string, unknown>>;
+    expect((await read(`/jobs/${job}/plan.json`)).plan).toMatchObject({ widthFt: 80, lengthFt: 100 });
+    expect(await read(`/jobs/${job}.json`)).toMatchObject({ phase: "utilitiesMarked", step: "sheet.atHand" });
+    expect((await read(`/jobs/${job}/record.json`)).entries).toHaveLength(1);
+    expect((await app.request(`/jobs/${job}/plan`)).status).toBe(200);
+    expect((await app.request("/")).status).toBe(200);
+  });
+});
