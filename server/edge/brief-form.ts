@@ -24,8 +24,7 @@ export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>
     "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
     ...flat("site", site),
     "site.soilKnown": yesNo(site.soilKnown),
-    "site.overhead":
-      site.overheadKv.length === 0 ? "none" : site.overheadKv.some((kv) => kv === null) ? "unknown" : site.overheadKv.join(", "),
+    "site.overhead": site.overheadKv.length === 0 ? "none" : site.overheadKv.map((kv) => kv ?? "unknown").join(", "),
     ...flat("ticket", ticket),
     "ticket.validFrom": local(ticket.validFrom),
     "ticket.validTo": local(ticket.validTo),
@@ -41,3 +40,6 @@ export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>
     ),
   };
 }
+
+/** What a spec says that its form has no field for. It stays when the form is sent. */
+export const besidesForm = ({ ridge, leaveOut, add, anchors }: Brief["tent"]) => ({ ridge, leaveOut, add, anchors });

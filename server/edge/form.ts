@@ -70,7 +70,7 @@ const list = (text: string) =>
     .map(Number);
 
 /** The open-a-job form as a brief. What it cannot read stays for readBrief to name. */
-export function briefFromForm(f: Fields): unknown {
+export function briefFromForm(f: Fields) {
   const numbers = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, number(f[`${group}.${n}`])]));
   const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
   const mids = f["tent.midsFt"]?.trim();
@@ -104,7 +104,8 @@ export function briefFromForm(f: Fields): unknown {
     site: {
       ...texts("site", ["address", "muster", "firstAid"]),
       soilKnown: yes(f["site.soilKnown"]),
-      overheadKv: overhead === "" || overhead === "none" ? [] : overhead === "unknown" ? [null] : list(overhead),
+      overheadKv:
+        overhead === "" || overhead === "none" ? [] : overhead.split(/[,;\s]+/).map((kv) => (kv === "unknown" ? null : Number(kv))),
     },
     ticket: {
       ...texts("ticket", ["number", "validFrom", "validTo"]),

@@ -6,7 +6,7 @@ import { guideOf } from "../../views/guide-of.ts";
 import { MorePage } from "../../views/more.tsx";
 import { OpenJobPage } from "../../views/open-job.tsx";
 import type { Desks, World } from "../command.ts";
-import { formOfBrief } from "../edge/brief-form.ts";
+import { besidesForm, formOfBrief } from "../edge/brief-form.ts";
 import { briefFromForm, saidFromForm } from "../edge/form.ts";
 import { Problem } from "../edge/problem.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
@@ -72,13 +72,15 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const fields = await formBody(c);
     try {
       const me = holder(c, id);
+      const brief = briefFromForm(fields);
+      const tent = { ...besidesForm(desks.load(id).job.frozen.brief.tent), ...brief.tent };
       const body = {
         as: me ?? "",
         key: fields.key,
         seen: guide(id).turn,
         type: "amend",
         because: fields.because,
-        brief: briefFromForm(fields),
+        brief: { ...brief, tent },
       };
       const reply = sayTo(desks, id, body, { source: "press", device: device(c) });
       return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);

@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { readBrief } from "../../server/edge/brief.ts";
+import { besidesForm, formOfBrief } from "../../server/edge/brief-form.ts";
+import { briefFromForm } from "../../server/edge/form.ts";
 import { brief, testApp } from "../support/app.ts";
 
 describe("pages", () => {
@@ -36,6 +39,20 @@ describe("pages", () => {
       headers: { origin: "http://elsewhere.example" },
     });
     expect(r.status).toBe(403);
+  });
+
+  it("the form for a change carries all of a brief that was opened by a script", () => {
+    const { frozen, names } = readBrief({
+      ...brief(),
+      site: { ...brief().site, overheadKv: [null, 115] },
+      tent: { ...brief().tent, anchors: { corner: { plates: 4, stakes: 8 } }, leaveOut: ["Q2"] },
+    });
+    const form = briefFromForm(formOfBrief(frozen.brief, names));
+    const again = readBrief({ ...form, tent: { ...besidesForm(frozen.brief.tent), ...form.tent } });
+    expect(again.frozen.brief.tent).toEqual(frozen.brief.tent);
+    expect(again.frozen.brief.site).toEqual(frozen.brief.site);
+    expect(again.frozen.brief.sheet).toEqual(frozen.brief.sheet);
+    expect(again.frozen.brief.use).toEqual(frozen.brief.use);
   });
 
   it("plan, guide and record stand as JSON beside their pages", async () => {
