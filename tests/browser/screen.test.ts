@@ -1,0 +1,71 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { opened, play, press, type World } from "../support/browser.ts";
+
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+});
+afterAll(() => world.close());
+
+describe("a phone in a gloved hand, 360 by 640", () => {
+  it("has no target under 72 px a side, the main one 96 high, and nothing wider than the screen", async () => {
+    const page = await world.screen("p1");
+    await play(page, world, (s) => s.gate?.asks.kind === "count");
+    for (const path of ["", "/more", "/amend"]) {
+      await page.goto(`${world.url}jobs/${world.job}${path}`);
+      const small = await page
+        .locator("button:visible, a.button:visible, input:visible, select:visible, summary:visible")
+        .evaluateAll((all) =>
+          all.flatMap((e) => {
+            const { width, height } = e.getBoundingClientRect();
+            return width < 71.5 || height < 71.5
+              ? [`${e.textContent || e.getAttribute("name")} ${Math.round(width)}×${Math.round(height)}`]
+              : [];
+          }),
+        );
+      expect(small, path).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(360);
+    }
+    await page.goto(`${world.url}jobs/${world.job}`);
+    const main = (await page.locator(".dock .main button").boundingBox())!;
+    expect(main.height).toBeGreaterThanOrEqual(96);
+    expect(main.width).toBeGreaterThanOrEqual(320);
+    expect(await page.locator(".dock button, .dock a").count()).toBeLessThanOrEqual(4);
+  });
+
+  it("a count is put in with the big keys", async () => {
+    const page = await world.screen("p1");
+    const state = await world.state();
+    for (const key of String((state.gate!.asks as { from: number }).from))
+      await page.locator(".keypad button", { hasText: new RegExp(`^${key}$`) }).click();
+    await press(page, ".gate .number button[type=submit]");
+    expect((await world.state()).gate?.status).toBe("good");
+  });
+
+  it("a second screen on the job follows without being touched", async () => {
+    const [first, second] = [await world.screen("p1"), await world.screen("p2")];
+    const before = await second.locator("article.call h1").textContent();
+    await press(first, ".dock .main button");
+    await second.locator(`article.call[data-step="${(await world.state()).step}"]`).waitFor();
+    expect(await second.locator("article.call h1").textContent()).not.toBe(before);
+  });
+
+  it("a press that began on an older call is refused as moved on, though the screen moved under the finger", async () => {
+    await play(await world.screen("p1"), world, (s) => s.step === "white.footprint");
+    const page = await world.screen("p2");
+    const { step, gate } = await world.state();
+    expect(gate).toBeNull();
+    const box = (await page.locator(".dock .main button").boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    const other = await world.screen("p5");
+    await press(other, ".dock .hold button");
+    const lead = await world.screen("p1");
+    await press(lead, ".dock .main button");
+    const turn = (await world.state()).turn;
+    await page.locator(`article.call[data-turn="${turn}"]`).waitFor();
+    await page.mouse.up();
+    expect((await world.state()).step).toBe(step);
+    expect(world.troubles).toEqual([]);
+  });
+});
