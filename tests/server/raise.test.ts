@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import type { GuideState } from "../../views/guide-state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive, type Say } from "../support/crew-lead.ts";
 
@@ -44,13 +45,49 @@ const hundred = () => ({
   },
 });
 
-it("an office script takes a 100 by 200 from the ticket to the last stake, refused in every phase on the way", {
-  timeout: 120_000,
+it("an office script takes a 100 by 200 from the ticket to the last stake: refused in every phase, held, made safe, amended once", {
+  timeout: 180_000,
 }, async () => {
   const { read, say, job, app } = await opened(hundred());
-  const { state, refused } = await drive(read, say, () => false);
+  const refused = new Set<string>();
+  const on = async (stop: (s: GuideState) => boolean) => {
+    const leg = await drive(read, say, stop);
+    for (const phase of leg.refused) refused.add(phase);
+    return leg.state;
+  };
+
+  const showing = await on((s) => s.step === "showing.AB");
+  const answer = (key: string, value: object) => say({ as: "Ines", key, seen: showing.turn, type: "answer", gate: "showing.AB", value });
+  expect((await answer("degrees-1", { kind: "measure", n: 3, unit: "deg" })).status).toBe(422);
+  const eight = await answer("inches-01", { kind: "measure", n: 8, unit: "in" });
+  expect(eight.body.reply).toContain("8 in is not good: wanted 0 in to 6 in");
+  expect((await answer("metric-01", { kind: "measure", n: 127, unit: "mm" })).body.reply).toBe("Taken down.");
+
+  const held = await say({ as: "Odd", key: "hold-0001", seen: 0, type: "hold" });
+  const whileHeld = await say({ as: "Ines", key: "next-held", seen: held.body.entry!, type: "next" });
+  expect(whileHeld.body.reasons[0]?.why).toBe("held");
+  await say({ as: "Ines", key: "carry-001", seen: held.body.entry!, type: "carryOn" });
+
+  await on((s) => s.step === "rings.AB");
+  const longer = { ...hundred(), tent: { ...hundred().tent, lengthFt: 220, midsFt: [20, 20, 20, 20, 20, 20] } };
+  const proposed = await say({
+    as: "Ines",
+    key: "amend-0001",
+    seen: 0,
+    type: "amend",
+    because: "two rings more in the cloth",
+    brief: longer,
+  });
+  const amended = await say({ as: "Maren", key: "agree-0001", seen: 0, type: "agree", of: proposed.body.entry });
+  expect(amended.body.phase).toBe("utilitiesMarked");
+
+  await on((s) => s.step.startsWith("feet.centre"));
+  await say({ as: "Jory", key: "make-safe", seen: 0, type: "makeSafe", because: "a pole kicked" });
+  expect((await on((s) => !s.makingSafe)).step).toMatch(/^gust\.centre/);
+
+  const state = await on(() => false);
   expect(state.closed).toBe(true);
-  expect([...refused].sort()).toEqual([...PHASES].sort());
+  expect([...refused].filter((p) => p !== "up").sort()).toEqual([...PHASES].sort());
   const record = (await (await app.request(`/jobs/${job}/record.json`)).json()) as { entries: unknown[]; problem: string | null };
   expect(record.entries).toHaveLength(state.entry);
   expect(record.problem).toBeNull();
