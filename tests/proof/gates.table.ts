@@ -53,6 +53,7 @@ export const TABLE: readonly Row[] = [
   hard("anchorsSet", "stakes.diameter"),
   hard("anchorsSet", "stakes.length"),
   hard("anchorsSet", "stakes.bent"),
+  hard("anchorsSet", "drive.ticket"),
   hard("anchorsSet", "drive.protected"),
   hard("anchorsSet", "showing.{edge}"),
   hard("anchorsSet", "lean.{edge}"),

@@ -1,19 +1,8 @@
 import { expect, it } from "vitest";
+import { PHASES } from "../../machines/install/script.ts";
 import type { GuideState } from "../../views/guide-state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive, type Say } from "../support/crew-lead.ts";
-
-const PHASES = [
-  "utilitiesMarked",
-  "anchorsSet",
-  "sectionsJoined",
-  "perimeterRaised",
-  "interiorRaised",
-  "tensioned",
-  "inspected",
-  "standing",
-  "struck",
-];
 
 async function opened(input: object) {
   const { app, post, clock, journal } = testApp();

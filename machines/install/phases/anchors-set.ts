@@ -3,9 +3,10 @@ import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
 import { mostShowingIn, squareWithinIn, stakeLeanDeg } from "../limits.ts";
 import type { Call } from "../script.ts";
+import { inForce } from "./utilities-marked.ts";
 
 /** Marks, then stakes: right kind, deep enough, not towards the tent, and as many as the plan says. */
-export function anchorsSet({ sheet, site }: Brief, plan: TentPlan): Call[] {
+export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call[] {
   const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
   return [
     { id: "baseline", of: { lengthFt: plan.lengthFt } },
@@ -41,6 +42,7 @@ export function anchorsSet({ sheet, site }: Brief, plan: TentPlan): Call[] {
       gate: gate(measure("in", sheet.stakeLengthIn, null), { source: SHEET, who: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
     },
     { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) },
+    { id: "drive.ticket", of: { ticket: ticket.number }, gate: inForce(ticket) },
     { id: "drive.protected", gate: gate(yes) },
     ...plan.edges.flatMap((e): Call[] => [
       { id: `drive.${e.name}`, call: "drive.edge", of: edgeOf(e) },

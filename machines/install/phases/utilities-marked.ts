@@ -1,5 +1,5 @@
 import type { TentPlan } from "../../tent/types.ts";
-import type { Brief } from "../brief.ts";
+import type { Brief, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { BRIEF, COMPETENT, document, exactly, gate, measure, type Source, yes } from "../gates.ts";
 import { overheadClearanceFt } from "../limits.ts";
@@ -42,14 +42,7 @@ export function utilitiesMarked({ sheet, ticket, crew, site }: Brief, plan: Tent
     {
       id: "locate.ticket",
       of: { ticket: ticket.number },
-      gate: gate(
-        { kind: "document", expected: ticket.number, validFrom: ticket.validFrom, validTo: ticket.validTo },
-        {
-          source: { title: "The locate ticket's own dates; local one-call law governs", section: "start and expiry" },
-          who: COMPETENT,
-          reopenedBy: ["ticket"],
-        },
-      ),
+      gate: inForce(ticket),
     },
     {
       id: "locate.covers",
@@ -118,3 +111,14 @@ export function utilitiesMarked({ sheet, ticket, crew, site }: Brief, plan: Tent
     },
   ];
 }
+
+/** The ticket in hand and in force at this moment: asked when the marks are checked, and again on the day stakes are driven. */
+export const inForce = (ticket: Ticket) =>
+  gate(
+    { kind: "document", expected: ticket.number, validFrom: ticket.validFrom, validTo: ticket.validTo },
+    {
+      source: { title: "The locate ticket's own dates; local one-call law governs", section: "start and expiry" },
+      who: COMPETENT,
+      reopenedBy: ["ticket"],
+    },
+  );

@@ -60,6 +60,12 @@ export const anchorsSet: Words = {
     why: "A bent stake walks out of the hole.",
     ifNot: "Take them out and count again.",
   },
+  "drive.ticket": {
+    say: (of) => `Before the first stake: the ticket again, ${of.ticket}, in force today, marks still to be seen.`,
+    ask: () => "Which ticket, and is it in force today?",
+    why: "Marks were checked on another day, maybe. Tickets run out, and rain takes paint.",
+    ifNot: "Renew it, have it marked again, and amend the ticket. No stake before that.",
+  },
   "drive.protected": {
     say: () => "Ears and eyes on. Nobody holds a stake for the hammer.",
     ask: () => "Is everybody at a hammer protected?",
