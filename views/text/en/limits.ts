@@ -29,6 +29,8 @@ export function limitText({ asks }: Gate): string {
       return "as many as went in";
     case "measure": {
       const none = asks.noneIsGood ? ", or none" : "";
+      if (asks.unit === "deg" && asks.from !== null && asks.to !== null) return leanText(asks.from, asks.to);
+      if (asks.unit === "ft" && asks.from === 0 && asks.to !== null) return `at most ${feetInches(asks.to)}${none}`;
       if (asks.from === null) return `${quantity(asks.to ?? 0, asks.unit)} or less${none}`;
       return asks.to === null
         ? `${quantity(asks.from, asks.unit)} or more${none}`
@@ -45,6 +47,15 @@ export function limitText({ asks }: Gate): string {
     case "paperOnly":
       return "a paper only";
   }
+}
+
+/** Off plumb: away from the tent is plus, and towards it is minus. */
+function leanText(from: number, to: number): string {
+  if (from === -to) return `within ${quantity(to, "deg")} of plumb`;
+  if (from === 0) return `no more than ${quantity(to, "deg")} and not towards the tent`;
+  return from > 0
+    ? `${quantity(from, "deg")} to ${quantity(to, "deg")} away from the tent`
+    : `${quantity(from, "deg")} to ${quantity(to, "deg")}`;
 }
 
 /** An answer as it was given. */

@@ -57,9 +57,7 @@ function gateText(is: Missing, { ask, ifNot, limit, value }: About): string {
     case "unknown":
       return `Not known is not good enough. ${question} ${ifNot ?? ""}`.trim();
     case "outOfLimit":
-      return value === null
-        ? `Not good: wanted ${limit}. ${ifNot ?? ""}`.trim()
-        : `${value} is not good: wanted ${limit}. ${ifNot ?? ""}`.trim();
+      return `${value === null ? "Not good" : `${value} is not good`}${limit === null ? "" : `: wanted ${limit}`}. ${ifNot ?? question}`;
     case "early":
       return `${value ?? "It"} is not in force yet. ${ifNot ?? ""}`.trim();
     case "stale":

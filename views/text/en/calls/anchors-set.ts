@@ -34,7 +34,7 @@ export const anchorsSet: Words = {
   },
   "soil.unknown": {
     say: () => "Soil is not known. Stakes get pulled before anything hangs on them.",
-    why: "Between good clay and loose sand lies a factor of twenty.",
+    why: "A stake that holds in good clay may hold next to nothing in loose sand.",
   },
   "stakes.kind": {
     say: (of) => `Check the stakes: ${stake(of)}.`,
@@ -80,13 +80,13 @@ export const anchorsSet: Words = {
     say: (of) => `${of.edge}: find the stake that shows the most.`,
     ask: () => "How much is showing?",
     why: "What shows holds nothing. A stake's hold is in its length in the ground.",
-    ifNot: "Drive it down, or pull it and drive it next to the hole. Else the engineer's paper.",
+    ifNot: "Drive it down. Stops hard: do not force it. Pull it, drive a foot along, clear of the marks. Else the engineer's paper.",
   },
   "lean.stakes": {
     say: (of) => `${of.edge}: find the stake that leans the most, from plumb, away from the tent.`,
     ask: () => "How many degrees away? Towards the tent is minus.",
     why: "A stake that leans towards the tent pulls out.",
-    ifNot: "Pull it and drive it again in fresh ground. Else the engineer's paper.",
+    ifNot: "Pull it and drive it again a foot along, clear of the marks. Else the engineer's paper.",
   },
   "count.stakes": {
     say: (of) => `Count the stakes at ${group(of)}.`,

@@ -21,7 +21,7 @@ export const inspected: Words = {
     ifNot: "Cap them, or fence the line off.",
   },
   exits: {
-    say: (of) => `Exits for ${of.occupants}: at least ${of.exits}, open, all ways apart.`,
+    say: (of) => `Exits for ${of.occupants}: at least ${of.exits}, open, spread round the tent.`,
     ask: () => "How many exits are there?",
     why: "The fire code's table. The local fire official has the last word.",
     ifNot: "Open another wall, or show the fire official's paper.",
@@ -42,7 +42,7 @@ export const inspected: Words = {
     say: () => "Exit signs over every exit, lit if it gets dark.",
     ask: () => "Are all exits signed?",
     why: "In smoke people go the way they came.",
-    ifNot: "Hang them before the doors open.",
+    ifNot: "Hang them before the doors open, or show the fire official's paper.",
   },
   extinguishers: {
     say: (of) => `Walk from the farthest spot to an extinguisher. At most ${of.walkFt} ft.`,
@@ -77,7 +77,7 @@ export const inspected: Words = {
   walls: {
     say: () => "Walls: hung as the sheet allows, and only as many.",
     ask: () => "Are the walls within the sheet?",
-    why: "Walls can double what the anchors carry.",
+    why: "Walls catch wind, and the anchors carry it.",
     ifNot: "Take them down, or show the engineer's paper.",
   },
   "hung.loads": {
@@ -88,7 +88,7 @@ export const inspected: Words = {
   },
   "hung.nothing": {
     say: () => "Look up: nothing hangs from cloth or poles that is not on the sheet.",
-    ask: () => "Does nothing hang there?",
+    ask: () => "Is all clear, but for what the sheet allows?",
     why: "Decorators come when the crew has gone.",
     ifNot: "Take it down, or show the engineer's paper.",
   },

@@ -30,7 +30,7 @@ export const interiorRaised: Words = {
     say: () => "Hands for each pole; or with a machine, an operator and a spotter.",
     ask: () => "Are there enough hands?",
     why: "Short of hands, a pole comes back down on them.",
-    ifNot: "One pole at a time, or wait for more hands.",
+    ifNot: "Nobody goes under. Wait for more hands, or a machine with operator and spotter.",
   },
   "under.wayOut": {
     say: () => "Show the way out from under, clear of ropes.",

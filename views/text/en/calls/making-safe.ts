@@ -7,7 +7,7 @@ export const makingSafe: Words = {
   "safe.pole": { say: () => "The pole in hand: finish it and restrain it, or lower it.", why: "Half up is the worst place to leave it." },
   "safe.out": { say: () => "Everybody out from under. Shout it.", why: "Nobody goes back in for anything." },
   "safe.restrain": {
-    say: () => "From outside: straps locked, feet held, walls off if it blows.",
+    say: () => "From outside, if there is time: straps locked, feet held, walls as the sheet says.",
     why: "Do only what can be done from outside.",
   },
   "safe.clear": {

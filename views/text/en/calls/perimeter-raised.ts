@@ -63,7 +63,7 @@ export const perimeterRaised: Words = {
   },
   "sides.notTight": {
     say: () => "Straps hand-tight, no more. The cloth must give for the poles inside.",
-    ask: () => "Is nothing over-tightened?",
+    ask: () => "Are all straps hand-tight and no more?",
     why: "Too tight now, and the centre poles will not stand.",
     ifNot: "Ease both sides alike, and look again.",
   },

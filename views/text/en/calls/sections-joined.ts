@@ -1,11 +1,11 @@
 import { feetInches, pieceName, seamName } from "../names.ts";
 import type { Of, Words } from "../words.ts";
 
-const half = (of: Of) => {
-  const seam = seamName(of.seam);
-  const start = `${seam[0]!.toUpperCase()}${seam.slice(1)}`;
-  return String(of.seam).startsWith("R-") ? start : `${start}, ${of.toward} half`;
+const seam = (of: Of) => {
+  const name = seamName(of.seam);
+  return `${name[0]!.toUpperCase()}${name.slice(1)}`;
 };
+const half = (of: Of) => (String(of.seam).startsWith("R-") ? seam(of) : `${seam(of)}, ${of.toward} half`);
 
 export const sectionsJoined: Words = {
   "damage.cloth": {
@@ -52,9 +52,9 @@ export const sectionsJoined: Words = {
     say: (of) => `Count the rings in the cloth on ${of.edge}, corners included.`,
     ask: (of) => `How many rings on ${of.edge}?`,
     why: "Cloth and plan must agree before poles go up.",
-    ifNot: "The cloth is right. Amend the plan with a second person.",
+    ifNot: "Count again. Still not it: the cloth is right. Amend the plan with a second person.",
   },
-  "lace.start": { say: (of) => `${seamName(of.seam)}: centre rings together.`, why: "From the middle out, the slack goes to the edge." },
+  "lace.start": { say: (of) => `${seam(of)}: centre rings together.`, why: "From the middle out, the slack goes to the edge." },
   "lace.ring": {
     say: (of) =>
       `${half(of)}: lace out to the quarter ring, ${feetInches(Number(of.atFt))}. Flap in as you go, long loop two feet above it.`,

@@ -1,5 +1,9 @@
 import { feetInches, utilityName } from "../names.ts";
-import type { Words } from "../words.ts";
+import type { Of, Words } from "../words.ts";
+
+const voltage = (of: Of) => (of.kv === "unknown" ? "voltage not known" : `${of.kv} kV`);
+/** Above the table: no distance to measure against, only the owner's paper. */
+const byPaper = (of: Of) => of.clearFt === "unknown";
 
 export const utilitiesMarked: Words = {
   "sheet.atHand": {
@@ -69,10 +73,13 @@ export const utilitiesMarked: Words = {
     ifNot: "Find somebody who knows, or have it located. Not known stays shut.",
   },
   "overhead.line": {
-    say: (of) => `Overhead line ${of.line}, ${of.kv} kV. Measure along the ground from it to the nearest pole base.`,
-    ask: () => "How far, along the ground?",
+    say: (of) =>
+      byPaper(of)
+        ? `Overhead line ${of.line}, ${voltage(of)}. No table goes that high. The line's owner sets the distance.`
+        : `Overhead line ${of.line}, ${voltage(of)}. Tape on the ground only, from under it to the nearest pole base.`,
+    ask: (of) => (byPaper(of) ? "Whose paper says how far to stay off it?" : "How far, along the ground?"),
     why: "A falling pole reaches its own length. Treat every line as live.",
-    ifNot: "Move the tent and amend, or show the line owner's paper that it is dead and grounded here.",
+    ifNot: "Move the tent and amend, or show the line owner's paper for this place.",
   },
   "overhead.any": {
     say: (of) =>
