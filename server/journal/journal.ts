@@ -15,25 +15,32 @@ export interface Journal {
   name(job: JobId, names: Readonly<Record<PersonId, string>>): void;
   /** All lines of a job in order, unread: verifyChain says whether they hold. */
   read(job: JobId): Stored[];
+  /** The entry of a job that a key made, or null. A line that does not fit its hash is no answer to anything: null. */
   keyed(job: JobId, key: string): Sealed | null;
+  /** The opening that a key made, in whichever job; otherwise as `keyed`. */
   openedWith(key: string): Sealed | null;
-  /** Newest first. */
+  /**
+   * Newest first. One spoiled line never hides the other jobs: `tip` is the last line that fits its hash, and a job whose
+   * opening does not is left out (`read` still gives its lines).
+   */
   jobs(): Listed[];
+  /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Record<PersonId, string>;
+  /** Lets the file go, all of it in one piece. Nothing may be called after it. */
   close(): void;
 }
 
 /** The entry does not follow the job's last one. */
 export class Conflict extends Error {
   constructor(job: JobId, no: number) {
-    super(`entry ${no} of job ${job} does not follow its last entry`);
+    super(`entry ${no} of job ${job} does not follow its last entry; read the job again and decide anew`);
     this.name = "Conflict";
   }
 }
 /** The key stands in another entry of the job already. */
 export class KeyUsed extends Error {
   constructor(key: string) {
-    super(`key ${key} was used before`);
+    super(`key ${key} was used before; answer with the entry that it made`);
     this.name = "KeyUsed";
   }
 }

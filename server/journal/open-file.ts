@@ -1,11 +1,9 @@
-import { closeSync, cpSync, existsSync, mkdtempSync, openSync, readSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, linkSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import type Sqlite from "better-sqlite3";
-import Database from "libsql";
 import { start } from "../../views/text/en/start.ts";
+import { logAlone, whatIsWrong } from "./check-file.ts";
 import type { Journal } from "./journal.ts";
-import { APPLICATION_ID, LAYOUT, sqliteJournal } from "./sqlite.ts";
+import { sqliteJournal } from "./sqlite.ts";
 
 /** The data file cannot be used. The message is one sentence for a person; the file was not touched. */
 export class JournalUnusable extends Error {
@@ -15,61 +13,46 @@ export class JournalUnusable extends Error {
   }
 }
 
-/** Opens a data file, or makes it. An existing one is looked at first, in a copy, so that a damaged file stays as it is. */
+/**
+ * Opens a data file, or makes it. An existing one is looked at before it is touched, so that one that cannot be used
+ * stays as it is. Throws JournalUnusable and nothing else. One server at a time: the lock on the file is the kernel's
+ * and goes with the process, however that ends.
+ */
 export function openJournal(file: string): Journal {
-  const problem = existsSync(file) ? whatIsWrong(file) : null;
-  if (problem) throw new JournalUnusable(problem);
   try {
+    const problem = existsSync(file) ? whatIsWrong(file) : make(file);
+    if (problem) throw new JournalUnusable(problem);
     return sqliteJournal(file);
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    throw new JournalUnusable(/locked|busy/i.test(why) ? start.inUse(file) : start.cannotOpen(file, why));
+    if (error instanceof JournalUnusable) throw error;
+    const { code, message } = error as { code?: string; message: string };
+    throw new JournalUnusable(code === "SQLITE_BUSY" ? start.inUse(file) : start.cannotOpen(file, reason(message)));
   }
 }
 
-function whatIsWrong(file: string): string | null {
-  const stat = statSync(file);
-  if (!stat.isFile()) return start.notAFile(file);
-  if (stat.size === 0) return start.emptyFile(file);
-  if (header(file) !== "SQLite format 3\0") return start.notOurs(file);
-  const copy = mkdtempSync(join(tmpdir(), "ridgecall-"));
+/** Makes an empty data file whole or not at all: killed on the way, it leaves nothing at the path that would be refused later. */
+function make(file: string): string | null {
+  const log = logAlone(file);
+  if (log) return start.logAlone(file, log);
+  const folder = mkdtempSync(`${file}.new-`);
   try {
-    for (const part of ["", "-wal"]) if (existsSync(file + part)) cpSync(file + part, join(copy, `data${part}`));
-    return checkCopy(join(copy, "data"), file);
+    const made = join(folder, "data");
+    sqliteJournal(made).close();
+    put(made, file);
+    return null;
   } finally {
-    rmSync(copy, { recursive: true, force: true });
+    rmSync(folder, { recursive: true, force: true });
   }
 }
 
-/** Checks the copy, with the entries of a log that a killed server left. */
-function checkCopy(copy: string, file: string): string | null {
-  let db: Sqlite.Database | null = null;
+/** Gives a file its name. A link never replaces what another server put there meanwhile; some disks have no links. */
+function put(made: string, file: string) {
   try {
-    db = new Database(copy) as unknown as Sqlite.Database;
-    const one = <T>(pragma: string) => db!.prepare(`PRAGMA ${pragma}`).get() as T;
-    const { quick_check } = one<{ quick_check: string }>("quick_check");
-    if (quick_check !== "ok") return start.damaged(file);
-    if (one<{ application_id: number }>("application_id").application_id !== APPLICATION_ID) return start.notOurs(file);
-    const { user_version } = one<{ user_version: number }>("user_version");
-    if (user_version > LAYOUT) return start.newer(file, user_version, LAYOUT);
-    const tables = db.prepare("SELECT count(*) AS n FROM sqlite_schema WHERE type = 'table' AND name IN ('entries', 'names')").get() as {
-      n: number;
-    };
-    return tables.n === 2 ? null : start.damaged(file);
+    linkSync(made, file);
   } catch {
-    return start.damaged(file);
-  } finally {
-    db?.close();
+    if (!existsSync(file)) renameSync(made, file);
   }
 }
 
-function header(file: string): string {
-  const fd = openSync(file, "r");
-  try {
-    const bytes = Buffer.alloc(16);
-    readSync(fd, bytes, 0, 16, 0);
-    return bytes.toString("latin1");
-  } finally {
-    closeSync(fd);
-  }
-}
+/** What the system says, without its call and path: "EACCES: permission denied", "unable to open database file". */
+const reason = (message: string) => (/^ConnectionFailed/.test(message) ? "unable to open it" : message.split(", ")[0]!);

@@ -1,60 +1,111 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, describe, expect, it } from "vitest";
-import { type Entry, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
-import { Conflict, KeyUsed } from "../../server/journal/journal.ts";
+import { verifyChain } from "../../machines/record/verify.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
+import { sqliteJournal } from "../../server/journal/sqlite.ts";
+import { asStored, chainOf } from "../support/entries.ts";
+import { journalContract } from "./journal.contract.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "ridgecall-journal-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
+let files = 0;
+const newFile = () => join(folder, `data ${++files} #1%20.db`);
 
-/** A line that is only as full as the journal needs. */
-const line = (no: number, prev: string, key: string, job = "job-1"): Sealed =>
-  seal((no === 1 ? { kind: "opening", job, no, prev, key } : { kind: "command", job, no, prev, command: { key } }) as unknown as Entry);
+journalContract("in a file", () => openJournal(newFile()));
+journalContract("in memory", () => sqliteJournal(":memory:"));
 
-describe("a journal in a file", () => {
-  const file = join(folder, "data.db");
+/** A closed file with two jobs of so many entries, and a way to do to it what the program never does. */
+function closedFile(length = 3) {
+  const file = newFile();
   const journal = openJournal(file);
-  const first = line(1, NO_ENTRY, "key-1");
-  const second = line(2, first.hash, "key-2");
+  for (const job of ["job-1", "job-2"]) {
+    const [first, ...rest] = chainOf(job, length);
+    journal.open(first!, { p1: "Ines" });
+    for (const line of rest) journal.append(line);
+  }
+  journal.close();
+  const meddle = (sql: string) => {
+    const db = new Database(file);
+    try {
+      db.exec(sql);
+    } finally {
+      db.close();
+    }
+  };
+  return { file, meddle };
+}
 
-  it("keeps entries in order, with names beside them", () => {
-    journal.open(first, { p1: "Ines" });
-    journal.append(second);
-    expect(journal.read("job-1").map((l) => [l.no, l.hash])).toEqual([
-      [1, first.hash],
-      [2, second.hash],
-    ]);
-    expect(journal.names("job-1")).toEqual({ p1: "Ines" });
-    expect(journal.keyed("job-1", "key-2")?.hash).toBe(second.hash);
-    expect(journal.openedWith("key-1")?.hash).toBe(first.hash);
-    expect(journal.jobs().map((j) => j.tip.hash)).toEqual([second.hash]);
-  });
-  it("takes no entry that does not follow the last one", () => {
-    expect(() => journal.append(line(4, second.hash, "key-4"))).toThrow(Conflict);
-    expect(() => journal.append(line(3, first.hash, "key-3"))).toThrow(Conflict);
-    expect(() => journal.append(line(2, first.hash, "key-9", "job-2"))).toThrow(Conflict);
-  });
-  it("takes no key twice", () => {
-    expect(() => journal.append(line(3, second.hash, "key-2"))).toThrow(KeyUsed);
-    expect(() => journal.open(line(1, NO_ENTRY, "key-1", "job-2"), {})).toThrow(KeyUsed);
-  });
-  it("is read again as it was after closing, and lets nobody change or delete a line", () => {
+describe("a journal's file", () => {
+  it("is one file at rest, and holds what it held when it is opened again", () => {
+    const { file } = closedFile();
+    expect(readdirSync(folder).filter((name) => join(folder, name).startsWith(file))).toHaveLength(1);
+    const journal = openJournal(file);
+    expect(journal.read("job-1")).toEqual(asStored(chainOf("job-1", 3)));
+    expect(journal.names("job-2")).toEqual({ p1: "Ines" });
     journal.close();
-    const db = new Database(file);
-    expect(() => db.exec("UPDATE entries SET no = 9")).toThrow(/never changed/);
-    expect(() => db.exec("DELETE FROM entries")).toThrow(/never deleted/);
-    db.close();
-    const again = openJournal(file);
-    expect(again.read("job-1")).toHaveLength(2);
-    again.close();
   });
-  it("of a newer layout is refused in one sentence", () => {
-    const db = new Database(file);
-    db.exec("PRAGMA user_version = 9");
-    db.close();
-    expect(() => openJournal(file)).toThrow(/newer version \(layout 9/);
+  it("lets nobody change or delete an entry, while names may be erased", () => {
+    const { file, meddle } = closedFile();
+    expect(() => meddle("UPDATE entries SET no = 9")).toThrow(/never changed/);
+    expect(() => meddle("DELETE FROM entries")).toThrow(/never deleted/);
+    meddle("DELETE FROM names WHERE job = 'job-1'");
+    const journal = openJournal(file);
+    expect([journal.names("job-1"), journal.names("job-2")]).toEqual([{}, { p1: "Ines" }]);
+    expect(verifyChain(journal.read("job-1")).holds).toBe(true);
+    journal.close();
+  });
+  it("is opened once: a second time is refused, and the first goes on", () => {
+    const file = newFile();
+    const journal = openJournal(file);
+    expect(() => openJournal(file)).toThrow(/in use by another Ridgecall/);
+    journal.open(chainOf("job-1", 1)[0]!, {});
+    expect(() => openJournal(file)).toThrow(/in use by another Ridgecall/);
+    journal.close();
+    openJournal(file).close();
+  });
+  it("is not made where its log was left alone: the entries in the log are kept", () => {
+    const { file, meddle } = closedFile();
+    meddle(`ATTACH '${join(folder, "alone.db-wal")}' AS log; CREATE TABLE log.kept (a)`);
+    expect(() => openJournal(join(folder, "alone.db"))).toThrow(/is missing, but .*alone\.db-wal with its last entries is there/);
+    expect([existsSync(join(folder, "alone.db")), existsSync(join(folder, "alone.db-wal")), existsSync(file)]).toEqual([false, true, true]);
+  });
+});
+
+describe("a line changed behind the journal's back", () => {
+  const change = (sql: string) => {
+    const { file, meddle } = closedFile();
+    meddle(`DROP TRIGGER entries_stay; DROP TRIGGER entries_last; ${sql}`);
+    return openJournal(file);
+  };
+
+  it("is read as it lies there, so that the chain can name it", () => {
+    const journal = change("UPDATE entries SET bytes = x'7b7d' WHERE job = 'job-1' AND no = 2");
+    expect(verifyChain(journal.read("job-1"))).toMatchObject({ holds: false, firstMisfit: 2, why: "hash" });
+    expect(verifyChain(journal.read("job-2")).holds).toBe(true);
+    expect(journal.keyed("job-1", "job-1-key-2")).toBeNull();
+    journal.close();
+  });
+  it("at a job's end leaves the last line that fits in the list", () => {
+    const journal = change("UPDATE entries SET bytes = x'00' WHERE job = 'job-1' AND no = 3");
+    expect(journal.jobs().map(({ tip }) => [tip.entry.job, tip.entry.no])).toEqual([
+      ["job-2", 3],
+      ["job-1", 2],
+    ]);
+    journal.close();
+  });
+  it("at a job's beginning leaves the other jobs in the list", () => {
+    const journal = change("UPDATE entries SET bytes = CAST('null' AS BLOB) WHERE job = 'job-2' AND no = 1");
+    expect(journal.jobs().map(({ opening }) => opening.entry.job)).toEqual(["job-1"]);
+    expect(journal.read("job-2")).toHaveLength(3);
+    journal.close();
+  });
+  it("in its key or its job answers to neither", () => {
+    const journal = change("UPDATE entries SET key = 'mine' WHERE no = 2; UPDATE entries SET job = 'job-3' WHERE job = 'job-2' AND no = 3");
+    expect(journal.keyed("job-1", "mine")).toBeNull();
+    expect(journal.keyed("job-3", "job-2-key-3")).toBeNull();
+    journal.close();
   });
 });

@@ -4,8 +4,12 @@ export const start = {
   notAFile: (file: string) => `The data file ${file} is not a file; name another one with RIDGECALL_FILE.`,
   emptyFile: (file: string) =>
     `The data file ${file} is empty, which a data file of ours never is; put your copy of it back, or move it away to start a new one.`,
-  notOurs: (file: string) => `The file ${file} is not a Ridgecall data file; name another one with RIDGECALL_FILE.`,
-  damaged: (file: string) => `The data file ${file} is damaged and was left as it is; put your last copy of it in its place.`,
+  notOurs: (file: string) =>
+    `The file ${file} is not a Ridgecall data file, or its beginning is damaged; name another one with RIDGECALL_FILE, or put your last copy in its place.`,
+  damaged: (file: string) =>
+    `The data file ${file} is damaged and was left as it is; move it away, with any -wal or -journal file beside it, and put your last copy in its place.`,
+  logAlone: (file: string, log: string) =>
+    `The data file ${file} is missing, but ${log} with its last entries is there; put the data file back beside it, or move that away to start a new one.`,
   newer: (file: string, has: number, knows: number) =>
     `The data file ${file} was written by a newer version (layout ${has}, this one knows ${knows}); update, or open it where it was written.`,
   inUse: (file: string) => `The data file ${file} is in use by another Ridgecall; stop that one first.`,

@@ -1,0 +1,102 @@
+import { accessSync, closeSync, constants, copyFileSync, existsSync, mkdtempSync, openSync, readSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import type Sqlite from "better-sqlite3";
+import Database from "libsql";
+import { start } from "../../views/text/en/start.ts";
+import { APPLICATION_ID, LAYOUT, TABLES } from "./sqlite.ts";
+
+/** What SQLite keeps beside a data file while it is open, and leaves there when it is killed: entries not yet moved into the file. */
+const LOGS = ["-wal", "-journal"] as const;
+
+/**
+ * What is wrong with a data file, in one sentence, or `null`. Changes no byte of it and makes nothing beside it. Throws
+ * where the file cannot be read or written at all.
+ */
+export function whatIsWrong(file: string): string | null {
+  const stat = statSync(file);
+  if (!stat.isFile()) return start.notAFile(file);
+  if (stat.size === 0) return start.emptyFile(file);
+  accessSync(file, constants.R_OK | constants.W_OK);
+  // Asked before anything is read: a file that somebody is writing may read as damaged, and closing a handle of our own
+  // would let go of the locks that this process holds on it (POSIX).
+  if (inUse(file)) return start.inUse(file);
+  if (header(file) !== "SQLite format 3\0") return start.notOurs(file);
+  const logs = LOGS.filter((log) => existsSync(file + log));
+  // At rest it is read in place; `immutable` makes SQLite read it and nothing more.
+  if (logs.length === 0) return check(uri(file, "immutable=1"), file);
+  // After a kill the log is part of the data, and SQLite can only read the two together by writing: in a copy.
+  const folder = mkdtempSync(join(tmpdir(), "ridgecall-"));
+  try {
+    for (const part of ["", ...logs]) copyFileSync(file + part, join(folder, `data${part}`));
+    return check(join(folder, "data"), file);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** The name of a log that lies where its data file is missing, or `null`. SQLite would throw it away with the entries in it. */
+export const logAlone = (file: string): string | null => LOGS.map((log) => file + log).find((log) => existsSync(log)) ?? null;
+
+const uri = (file: string, query: string) => `${pathToFileURL(resolve(file)).href}?${query}`;
+const codeOf = (error: unknown) => (error as { code?: unknown }).code;
+
+/** Asks for a reader's lock, which the writer's lock excludes. Read-only both ways, so that a log is not replayed here. */
+function inUse(file: string): boolean {
+  const db = new Database(uri(file, "mode=ro&readonly_shm=1")) as unknown as Sqlite.Database;
+  try {
+    db.prepare("SELECT 1 FROM sqlite_schema").get();
+    return false;
+  } catch (error) {
+    return codeOf(error) === "SQLITE_BUSY";
+  } finally {
+    db.close();
+  }
+}
+
+/** Whether the pages hang together, the file is ours, its layout is known, and its tables are those of that layout. */
+function check(readable: string, file: string): string | null {
+  const db = new Database(readable) as unknown as Sqlite.Database;
+  const value = (query: string) => Object.values(db.prepare(query).get() as object)[0] as string | number;
+  try {
+    // Not quick_check: that passes a spoiled index, which hides entries. Compared in SQL, as what it says of a damaged file may
+    // not be UTF-8, and on such text libsql 0.5.29 ends the process.
+    if (value("SELECT integrity_check = 'ok' FROM pragma_integrity_check LIMIT 1") !== 1) return start.damaged(file);
+    if (value("PRAGMA application_id") !== APPLICATION_ID) return start.notOurs(file);
+    const layout = Number(value("PRAGMA user_version"));
+    if (layout > LAYOUT) return start.newer(file, layout, LAYOUT);
+    return tablesOf(db) === ourTables() ? null : start.damaged(file);
+  } catch (error) {
+    if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return start.damaged(file);
+    throw error;
+  } finally {
+    db.close();
+  }
+}
+
+/** How the tables were made, to the letter: one bent letter in there is another table. Triggers are left to who looks at the record. */
+function tablesOf(db: Sqlite.Database): string {
+  const made = db.prepare(
+    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('entries', 'names', 'openings') ORDER BY name",
+  );
+  return (made.all() as { sql: Uint8Array }[]).map(({ sql }) => new TextDecoder().decode(sql)).join("\n");
+}
+function ourTables(): string {
+  const db = new Database(":memory:") as unknown as Sqlite.Database;
+  db.exec(TABLES);
+  const tables = tablesOf(db);
+  db.close();
+  return tables;
+}
+
+function header(file: string): string {
+  const fd = openSync(file, "r");
+  try {
+    const bytes = Buffer.alloc(16);
+    readSync(fd, bytes, 0, 16, 0);
+    return bytes.toString("latin1");
+  } finally {
+    closeSync(fd);
+  }
+}

@@ -1,0 +1,23 @@
+import type { Sealed } from "../../machines/record/entry.ts";
+import { verifyChain } from "../../machines/record/verify.ts";
+import { openJournal } from "../../server/journal/open-file.ts";
+import { lineAfter, openingLine } from "../support/entries.ts";
+
+/**
+ * Appends entries to a data file until it is killed: `append-loop.ts FILE`. Says the number and hash of each once the
+ * journal has taken it, and only then makes the next. Goes on where the file left off.
+ */
+const journal = openJournal(process.argv[2]!);
+const said = ({ entry, hash }: Sealed) => process.stdout.write(`${entry.no} ${hash}\n`);
+
+let last = verifyChain(journal.read("job-1")).entries.at(-1);
+if (!last) {
+  last = openingLine("job-1");
+  journal.open(last, { p1: "Ines" });
+  said(last);
+}
+for (;;) {
+  last = lineAfter(last);
+  journal.append(last);
+  said(last);
+}

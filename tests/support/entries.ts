@@ -1,0 +1,27 @@
+import type { Frozen } from "../../machines/install/script.ts";
+import { type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
+import type { Stored } from "../../server/journal/journal.ts";
+
+/** A plan in name only: a journal and a chain look at no more of it. */
+const frozen = (title: string) => ({ procedure: "test", brief: { title } }) as unknown as Frozen;
+
+/** The first entry of a job. */
+export const openingLine = (job: JobId, key = `${job}-key-1`): Sealed =>
+  seal({ kind: "opening", job, no: 1, prev: NO_ENTRY, key, opened: frozen(`Tent of ${job}`) } as unknown as Entry);
+
+/** An entry that follows another. What it gives away from the true one (`job`, `no`, `prev`, key) makes it misfit. */
+export function lineAfter(before: Sealed, key?: string, wrong: Partial<Pick<Entry, "job" | "no" | "prev">> = {}): Sealed {
+  const at = { job: before.entry.job, no: before.entry.no + 1, prev: before.hash, ...wrong };
+  const command = { type: "note", text: `stake ${at.no} is in`, key: key ?? `${at.job}-key-${at.no}` };
+  return seal({ kind: "command", ...at, command, outcome: { did: [] } } as unknown as Entry);
+}
+
+/** A job's record of so many entries that hangs together. */
+export function chainOf(job: JobId, length: number): Sealed[] {
+  const lines = [openingLine(job)];
+  while (lines.length < length) lines.push(lineAfter(lines.at(-1)!));
+  return lines;
+}
+
+/** A record as a journal gives it back. */
+export const asStored = (lines: readonly Sealed[]): Stored[] => lines.map(({ entry, hash, bytes }) => ({ no: entry.no, hash, bytes }));
