@@ -1,16 +1,20 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { serveStatic } from "@hono/node-server/serve-static";
 import { buildSync } from "esbuild";
 import { Hono } from "hono";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-/** What pages load: our style and icon, our browser code bundled once, and htmx from its package. */
+/**
+ * What pages load: our style and icon, and one script: htmx, its extension for live screens, our own browser code. In one
+ * file, because htmx starts in the task after its own: an extension that is still on its way by then is never applied,
+ * and the screen would not follow.
+ */
 export function createAssets() {
   const htmx = dirname(createRequire(import.meta.url).resolve("htmx.org"));
+  const library = (file: string) => readFileSync(join(htmx, file), "utf8");
   const client = buildSync({
     entryPoints: [here("../views/client/main.ts")],
     bundle: true,
@@ -24,9 +28,8 @@ export function createAssets() {
   const text = (body: string, type: string) => () =>
     new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });
   return new Hono()
-    .get("/assets/client.js", text(client, "text/javascript"))
+    .get("/assets/client.js", text([library("htmx.min.js"), library("ext/hx-sse.min.js"), client].join(";\n"), "text/javascript"))
     .get("/assets/ridgecall.css", text(css, "text/css"))
     .get("/assets/icon.svg", text(icon, "image/svg+xml"))
-    .get("/favicon.ico", text(icon, "image/svg+xml"))
-    .use("/htmx/*", serveStatic({ root: htmx, rewriteRequestPath: (path) => path.slice("/htmx".length) }));
+    .get("/favicon.ico", text(icon, "image/svg+xml"));
 }

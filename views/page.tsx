@@ -12,8 +12,6 @@ export const Page = ({ title, children }: { title: string; children?: Child }) =
       <title>{`${title} · ${label.name}`}</title>
       <link rel="icon" href="/assets/icon.svg" />
       <link rel="stylesheet" href="/assets/ridgecall.css" />
-      <script src="/htmx/htmx.min.js" defer></script>
-      <script src="/htmx/ext/hx-sse.min.js" defer></script>
       <script src="/assets/client.js" defer></script>
     </head>
     <body>{children}</body>

@@ -31,6 +31,7 @@ export async function opened() {
       javaScriptEnabled: options.scripts ?? true,
       colorScheme: options.scheme ?? "light",
     });
+    context.setDefaultTimeout(10_000);
     const page = await context.newPage();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
