@@ -42,7 +42,25 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect((await world.state()).gate?.status).toBe("good");
   });
 
+  it("a number typed for one gate is gone at the next, and stays while the same gate is looked at", async () => {
+    const page = await world.screen("p1");
+    await page.clock.install();
+    await play(page, world, (s) => s.step === "marked.AB");
+    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
+    await page.fill(".gate .number input[name=value]", "11");
+    await press(await world.screen("p5"), ".dock .hold button");
+    await page.locator(".alarm", { hasText: "HELD" }).waitFor();
+    expect(await page.inputValue(".gate .number input[name=value]")).toBe("11");
+    await page.clock.fastForward(3000);
+    await press(page, ".dock .main button");
+    await press(page, ".gate .number button[type=submit]");
+    await press(page, ".dock .main button");
+    expect((await world.state()).step).toBe("marked.BC");
+    expect(await page.inputValue(".gate .number input[name=value]")).toBe("");
+  });
+
   it("a second screen on the job follows without being touched", async () => {
+    await play(await world.screen("p1"), world, (s) => s.step === "kit.spread");
     const [first, second] = [await world.screen("p1"), await world.screen("p2")];
     const before = await second.locator("article.call h1").textContent();
     await press(first, ".dock .main button");
@@ -51,7 +69,7 @@ describe("a phone in a gloved hand, 360 by 640", () => {
   });
 
   it("a press that began on an older call is refused as moved on, though the screen moved under the finger", async () => {
-    await play(await world.screen("p1"), world, (s) => s.step === "white.footprint");
+    await play(await world.screen("p1"), world, (s) => s.step === "drive.AB");
     const page = await world.screen("p2");
     const { step, gate } = await world.state();
     expect(gate).toBeNull();
@@ -67,5 +85,18 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await page.mouse.up();
     expect((await world.state()).step).toBe(step);
     expect(world.troubles).toEqual([]);
+  });
+
+  it("a press in the moment after somebody else moved the call is not taken, and the screen says so", async () => {
+    const page = await world.screen("p1");
+    const before = (await world.state()).entry;
+    const told = await page.evaluate(async () => {
+      document.querySelector<HTMLElement>("article.call")!.dataset.turn = "9999";
+      await Promise.resolve();
+      document.querySelector<HTMLButtonElement>(".dock .main button")!.click();
+      return document.querySelector("#notice")!.textContent;
+    });
+    expect(told).toMatch(/just moved/);
+    expect((await world.state()).entry).toBe(before);
   });
 });

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 import type { GuideState } from "../../views/guide-state.ts";
+import { label } from "../../views/text/en/page.ts";
 import { goodAnswer } from "./crew-lead.ts";
 import { spawnServer } from "./spawn-server.ts";
 
@@ -51,11 +52,17 @@ export type World = Awaited<ReturnType<typeof opened>>;
 
 const entryOn = (page: Page) => page.locator("article.call").getAttribute("data-entry").then(Number);
 
-/** Presses, and waits until the page shows a later entry than before. */
+/** Presses, and waits until the page shows a later entry than before. Like a person, presses again where the screen says that the call has just moved. */
 export async function press(page: Page, selector: string): Promise<void> {
   const before = await entryOn(page);
-  await page.locator(selector).first().click();
-  await page.locator(`article.call:not([data-entry="${before}"])`).waitFor({ state: "attached" });
+  const later = page.locator(`article.call:not([data-entry="${before}"])`);
+  const justMoved = page.locator(".notice", { hasText: label.justMoved });
+  for (let tries = 0; tries < 100; tries++) {
+    await page.locator(selector).first().click();
+    await later.or(justMoved).first().waitFor({ state: "attached" });
+    if ((await later.count()) > 0) return;
+  }
+  throw new Error(`pressed ${selector} a hundred times and the call was always just moving`);
 }
 
 const NEXT = ".dock .main button";

@@ -4,22 +4,20 @@ const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "⌫"];
 const BESIDES: Readonly<Record<string, readonly string[]>> = { in: ["½", "¼", "⅛"], ft: ["½", "¼", "⅛"], deg: ["-"] };
 const FRACTIONS: Readonly<Record<string, string>> = { "½": "1/2", "¼": "1/4", "⅛": "1/8" };
 
-/** Puts a keypad under every field that asks for one and has none yet. */
+/** Fills the empty keypads. A swap leaves a filled one alone while its gate stays, so no key goes away under a thumb. */
 export function addKeypads(root: ParentNode): void {
-  for (const field of root.querySelectorAll<HTMLInputElement>("input[data-keypad]")) {
-    const label = field.closest("label");
-    if (!label || label.nextElementSibling?.classList.contains("keypad")) continue;
-    field.setAttribute("inputmode", "none");
-    const pad = document.createElement("div");
-    pad.className = "keypad";
-    for (const key of [...DIGITS, ...(BESIDES[field.dataset.keypad ?? ""] ?? [])]) {
+  for (const pad of root.querySelectorAll<HTMLElement>(".keypad:empty")) {
+    const field = pad.closest("form")?.querySelector<HTMLInputElement>('input[name="value"]');
+    if (!field) continue;
+    // The phone's own keys stay away: ours are there.
+    field.addEventListener("pointerdown", () => field.setAttribute("inputmode", "none"));
+    for (const key of [...DIGITS, ...(BESIDES[pad.dataset.keypad ?? ""] ?? [])]) {
       const button = document.createElement("button");
       button.type = "button";
       button.textContent = key;
       button.addEventListener("click", () => press(field, key));
       pad.append(button);
     }
-    label.after(pad);
   }
 }
 

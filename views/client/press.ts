@@ -1,3 +1,6 @@
+import { regions } from "../regions.ts";
+import { label } from "../text/en/page.ts";
+
 /** How long after somebody else moved the call a press is taken to be meant for the one before. */
 const SETTLE_MS = 400;
 /** How long after a press of our own a moved call is taken to be its answer. */
@@ -29,6 +32,8 @@ export function watchPresses(): void {
       if (!urgent && performance.now() - swappedAt < SETTLE_MS) {
         event.preventDefault();
         event.stopImmediatePropagation();
+        const notice = document.getElementById(regions.notice);
+        if (notice) notice.textContent = label.justMoved;
         return;
       }
       if (shown !== null) seen.value = shown;

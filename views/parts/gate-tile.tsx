@@ -5,9 +5,12 @@ import { SayForm, type Screen } from "./say-form.tsx";
 
 type Props = { screen: Screen; gate: GateState };
 
-/** The gate under its call: what is asked, how it stands, and the buttons that answer it. */
+/**
+ * The gate under its call: what is asked, how it stands, and the buttons that answer it. Its id is the gate's, so that a
+ * swap makes the next gate's fields anew: a number typed for one gate must never wait in the field of another.
+ */
 export const GateTile = ({ screen, gate }: Props) => (
-  <section class={`gate gate-${gate.status}`} aria-label={gate.ask}>
+  <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
     <p class="ask">{gate.ask}</p>
     {gate.status !== "open" && <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>}
     <p class="limit">{label.wanted(gate.limit)}</p>
@@ -82,16 +85,9 @@ const Buttons = ({ screen, gate }: Props) => {
             class="number"
           >
             <label>
-              <input
-                name="value"
-                aria-label={gate.ask}
-                required
-                maxlength={40}
-                inputmode="decimal"
-                autocomplete="off"
-                data-keypad={asks.kind === "measure" ? asks.unit : "count"}
-              />
+              <input name="value" aria-label={gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
             </label>
+            <div class="keypad" data-keypad={asks.kind === "measure" ? asks.unit : "count"} hx-morph-skip></div>
             <button type="submit">{label.record}</button>
           </SayForm>
           <div class="tiles">

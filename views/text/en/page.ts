@@ -44,6 +44,7 @@ export const label = {
   soft: "May be left out by the lead, with a reason.",
   notBy: (name: string) => `Not by ${name}: somebody else.`,
   source: (source: string) => `Where the limit comes from: ${source}.`,
+  justMoved: "The call has just moved. Look, and press again.",
   notSent: "Not sent. Press again, or shout.",
   offline: "No contact with the server. This screen does not go on.",
   closed: "The job is closed.",
