@@ -5,6 +5,7 @@ import { type Job, openJob, stateDigest, stepOf } from "../machines/install/job.
 import { digest } from "../machines/record/digest.ts";
 import { type Entry, type Hash, type JobId, NO_ENTRY, type Said, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
+import { verifyChain } from "../machines/record/verify.ts";
 import { edge } from "../views/text/en/edge.ts";
 import { type Parsed, readBrief } from "./edge/brief.ts";
 import { Problem } from "./edge/problem.ts";
@@ -39,7 +40,7 @@ export function createDesks({ journal, hub, now, newId }: World) {
     if (known) return known;
     const lines = journal.read(id);
     if (lines.length === 0) throw new Problem(404, edge.noJob(id));
-    const desk = { ...replayed(lines), names: journal.names(id) };
+    const desk = { ...replayed(id, lines), names: journal.names(id) };
     desks.set(id, desk);
     return desk;
   }
@@ -151,7 +152,10 @@ function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
   return before;
 }
 
-function replayed(lines: Parameters<typeof replay>[0]): Omit<Desk, "names"> {
+/** A job from its lines. A Problem where not even its opening can be read: there is nothing to show. */
+function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<Desk, "names"> {
+  const chain = verifyChain(lines);
+  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, edge.noOpening(id));
   const { job, entries, misfit } = replay(lines);
   const readOnly = misfit === null ? null : misfit.why === "chain" ? edge.broken(misfit.no) : edge.readOnly(misfit.no);
   return { job, entries, readOnly };

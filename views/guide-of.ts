@@ -2,6 +2,7 @@ import type { Gate } from "../machines/install/gates.ts";
 import { isHeld, type Job, stepOf } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
 import type { Step } from "../machines/install/script.ts";
+import type { JobState } from "../machines/install/state.ts";
 import { status } from "../machines/install/status.ts";
 import { weatherAt } from "../machines/install/weather.ts";
 import type { Said, Sealed } from "../machines/record/entry.ts";
@@ -79,12 +80,12 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
   };
 }
 
-/** Why something was refused, each with what to do. */
-export function reasonsOf(refused: readonly Refusal[], job: Job, name: (id: string) => string): Reason[] {
+/** Why something was refused, each with what to do. `answers` are those that stood then. */
+function reasonsFor(refused: readonly Refusal[], job: Job, answers: JobState["answers"], name: (id: string) => string): Reason[] {
   return refused.map((refusal) => {
     const id = "gate" in refusal ? refusal.gate : null;
     const step = id === null ? null : (allGates(job).get(id) ?? null);
-    const answer = id === null ? undefined : job.snapshot.context.answers[id];
+    const answer = id === null ? undefined : answers[id];
     const about = {
       ask: step ? (words(step).ask?.(step.of) ?? null) : null,
       ifNot: step ? (words(step).ifNot ?? null) : null,
@@ -101,18 +102,26 @@ export function reasonsOf(refused: readonly Refusal[], job: Job, name: (id: stri
   });
 }
 
-/** What the guide says back to one entry. An answer out of limits is taken down, and said to be so at once. */
-export function replyTo({ command, outcome }: Said, job: Job, name: (id: string) => string, at: number): string {
-  if ("refused" in outcome)
-    return reasonsOf(outcome.refused, job, name)
-      .map((r) => r.text)
-      .join(" ");
-  const step = command.type === "answer" ? allGates(job).get(command.gate) : undefined;
-  if (step?.gate && command.type === "answer") {
-    const is = status(step.gate, job.snapshot.context, at);
-    if (is !== "good" && is !== "waived") return reasonsOf([{ why: "gate", gate: step.gate.id, status: is }], job, name)[0]!.text;
+/**
+ * What the guide says back to one entry, and the reasons where it refused. Told from the entry itself, so that it is the
+ * same when a key is sent again later. An answer out of limits is taken down, and said to be so at once.
+ */
+export function replyTo(entry: Said, job: Job, name: (id: string) => string): { reply: string; reasons: Reason[] } {
+  const { command, outcome } = entry;
+  const { context } = job.snapshot;
+  const stood = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
+  const joined = (reasons: Reason[]) => reasons.map((r) => r.text).join(" ");
+  if ("refused" in outcome) {
+    const reasons = reasonsFor(outcome.refused, job, stood, name);
+    return { reply: joined(reasons), reasons };
   }
-  return didText(outcome.did);
+  const gate = command.type === "answer" ? allGates(job).get(command.gate)?.gate : undefined;
+  if (!gate || command.type !== "answer") return { reply: didText(outcome.did), reasons: [] };
+  const { value, by, device, at } = command;
+  const answers = { ...stood, [gate.id]: { gate: gate.id, value, by, device, at, entry: entry.no } };
+  const is = status(gate, { ...context, answers, waived: {}, lastAt: at }, at);
+  if (is === "good" || is === "waived") return { reply: didText(outcome.did), reasons: [] };
+  return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], job, answers, name)), reasons: [] };
 }
 
 const allGates = ({ frozen }: Job) =>
@@ -127,12 +136,7 @@ function threadLine(entry: Said, job: Job, name: (id: string) => string): Thread
     who: name(command.by),
     call: step ? words(step).say(step.of) : "",
     said: command.heard ?? saidText(command),
-    reply:
-      "refused" in outcome
-        ? reasonsOf(outcome.refused, job, name)
-            .map((r) => r.text)
-            .join(" ")
-        : didText(outcome.did),
+    reply: replyTo(entry, job, name).reply,
     refused: "refused" in outcome,
   };
 }

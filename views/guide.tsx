@@ -1,5 +1,6 @@
 import { Page } from "./page.tsx";
 import { GateTile } from "./parts/gate-tile.tsx";
+import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
 import { regions } from "./regions.ts";
 import { label } from "./text/en/page.ts";
@@ -35,19 +36,7 @@ export const Thread = (screen: Screen) => {
       <article class="call" data-turn={guide.turn} data-entry={guide.entry} data-step={guide.step}>
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
         {guide.held && <p class="alarm">{label.heldBy(guide.held.by)}</p>}
-        {guide.proposed && (
-          <section class="alarm">
-            <p>{label.proposed(guide.proposed.by, guide.proposed.because)}</p>
-            <div class="tiles">
-              <SayForm screen={screen} fields={{ type: "agree", of: guide.proposed.entry }}>
-                <button type="submit">{label.agree}</button>
-              </SayForm>
-              <SayForm screen={screen} fields={{ type: "disagree", of: guide.proposed.entry }}>
-                <button type="submit">{label.disagree}</button>
-              </SayForm>
-            </div>
-          </section>
-        )}
+        <Proposal {...screen} />
         <h1>{guide.call?.say ?? label.closed}</h1>
         {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
         {guide.call && (

@@ -1,9 +1,10 @@
 import { Page } from "./page.tsx";
 import { WindForm } from "./parts/gate-tile.tsx";
+import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
 import { label } from "./text/en/page.ts";
 
-/** All that does not belong under the thumb at every call. The way out stands first. */
+/** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
 export const MorePage = (screen: Screen) => {
   const { guide } = screen;
   const withText = (type: string, name: string, text: string, button: string) => (
@@ -17,11 +18,12 @@ export const MorePage = (screen: Screen) => {
   );
   return (
     <Page title={label.more}>
-      <main class="more">
+      <main class="more" hx-ignore>
         <h1>{guide.title}</h1>
         <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe main">
           <button type="submit">{label.makeSafe}</button>
         </SayForm>
+        <Proposal {...screen} />
         <a class="button" href={`/jobs/${guide.job}`}>
           {label.guide}
         </a>

@@ -51,8 +51,8 @@ export function exitsFor(occupants: number): { exits: number; widthIn: number } 
   return occupants < 1000 ? { exits: 4, widthIn: 96 } : null;
 }
 
-/** Exit signs are wanted from this occupant load on: IFC 3103.12.6 as adopted. */
+/** Exit signs are wanted from this occupant load on: the fire code as cities adopt it. */
 export const EXIT_SIGNS_FROM = 50;
 
-/** Longest walk to an extinguisher, in feet: NFPA 10 travel distance as applied to tents. */
+/** Longest walk to an extinguisher, in feet: city fire rules for tents. */
 export const EXTINGUISHER_FT = 75;

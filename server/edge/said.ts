@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import type { Gate, GateId, Unit, Value } from "../../machines/install/gates.ts";
+import type { Gate, Unit, Value } from "../../machines/install/gates.ts";
 import { inUnit, readNumber } from "../../machines/speech/numbers.ts";
 import { edge } from "../../views/text/en/edge.ts";
 import { Problem } from "./problem.ts";
@@ -77,4 +77,3 @@ export function toGateUnit(raw: v.InferOutput<typeof value>, gate: Gate | null):
   if (n === null) throw new Problem(422, edge.wrongUnit(raw.unit, gate.asks.unit), { "value.unit": edge.oneOf([gate.asks.unit]) });
   return { kind: "measure", n: Math.round(n * 1e6) / 1e6, unit: gate.asks.unit };
 }
-export type GateOf = (id: GateId) => Gate | null;

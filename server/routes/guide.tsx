@@ -10,7 +10,7 @@ import { besidesForm, formOfBrief } from "../edge/brief-form.ts";
 import { briefFromForm, saidFromForm } from "../edge/form.ts";
 import { Problem } from "../edge/problem.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
-import { page } from "./jobs.tsx";
+import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 
 /** How often a live screen hears that the server is still there, in ms. */

@@ -9,6 +9,7 @@ import { readBrief } from "../edge/brief.ts";
 import { briefFromForm } from "../edge/form.ts";
 import { Problem } from "../edge/problem.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
+import { page } from "./page.ts";
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(desks: Desks, { journal, newId }: World) {
@@ -95,7 +96,3 @@ function usualTent(width: string | undefined, length: string | undefined): Recor
     "tent.setbackFt": text(t.setbackFt),
   };
 }
-
-/** A whole page: without a doctype a browser falls back to old rules. */
-export const page = async (node: { toString: () => string | Promise<string> }): Promise<string> =>
-  `<!DOCTYPE html>${await node.toString()}`;

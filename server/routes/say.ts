@@ -5,7 +5,7 @@ import { stepOf } from "../../machines/install/job.ts";
 import type { JobId, Said } from "../../machines/record/entry.ts";
 import { understand } from "../../machines/speech/understand.ts";
 import { answerTo } from "../../views/answer.ts";
-import { reasonsOf, replyTo } from "../../views/guide-of.ts";
+import { replyTo } from "../../views/guide-of.ts";
 import type { Reason } from "../../views/guide-state.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { edge } from "../../views/text/en/edge.ts";
@@ -48,10 +48,8 @@ export function sayTo(desks: Desks, id: JobId, raw: unknown, from: { source: Com
 }
 
 function replyOf(desk: Desk, entry: Said): Reply {
-  const name = (id: string) => desk.names[id] ?? id;
-  const { outcome } = entry;
-  const reasons = "refused" in outcome ? reasonsOf(outcome.refused, desk.job, name) : [];
-  return { entry: entry.no, outcome, reply: replyTo(entry, desk.job, name, entry.at), reasons, phase: entry.phase, step: entry.step };
+  const told = replyTo(entry, desk.job, (id) => desk.names[id] ?? id);
+  return { entry: entry.no, outcome: entry.outcome, ...told, phase: entry.phase, step: entry.step };
 }
 
 const where = ({ job }: Desk) => ({ phase: stepOf(job)?.phase ?? "closed", step: stepOf(job)?.id ?? "closed" });

@@ -87,6 +87,18 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect(world.troubles).toEqual([]);
   });
 
+  it("what is pressed or typed under More leads back to the guide and shows there", async () => {
+    const page = await world.screen("p1");
+    await page.click("text=More");
+    await page.fill("input[name=heard]", "how many stakes at the corners");
+    await page.click("text=Say it >> nth=-1");
+    await page.locator(".notice", { hasText: "24 in all" }).waitFor();
+    await page.click("text=More");
+    await page.locator("main.more .safe button").click();
+    await page.locator("article.call[data-step^='safe.ground']").waitFor();
+    expect((await world.state()).makingSafe).toBe(true);
+  });
+
   it("a press in the moment after somebody else moved the call is not taken, and the screen says so", async () => {
     const page = await world.screen("p1");
     const before = (await world.state()).entry;

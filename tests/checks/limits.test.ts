@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { exitsFor, overheadClearanceFt } from "../../machines/install/limits.ts";
-import { digest, hashOf } from "../../machines/record/digest.ts";
 
 describe('29 CFR 1926.1408 Table A: the value after "to" is included', () => {
   it.each([
@@ -26,13 +25,4 @@ describe("International Fire Code Table 3103.12.2", () => {
     [999, 4, 96],
   ])("%d people: %d exits of %d in", (people, exits, widthIn) => expect(exitsFor(people)).toEqual({ exits, widthIn }));
   it("from 1,000 on the figures are not at hand: the fire official says", () => expect(exitsFor(1000)).toBeNull());
-});
-
-describe("the record's bytes", () => {
-  it('SHA-256 of "abc" (FIPS 180-4 example)', () =>
-    expect(hashOf(new TextEncoder().encode("abc"))).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"));
-  it("canonical JSON sorts names and writes numbers shortest (RFC 8785, 3.2.2 and 3.2.3, from memory)", () =>
-    expect(new TextDecoder().decode(digest.bytes({ b: [333333333.3333333, 1e30, 4.5, 2e-3], a: "\u20ac" }))).toBe(
-      '{"a":"€","b":[333333333.3333333,1e+30,4.5,0.002]}',
-    ));
 });

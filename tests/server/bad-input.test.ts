@@ -58,7 +58,7 @@ describe("what cannot be read is refused with a sentence, and nothing is written
     expect(world.journal.jobs()).toHaveLength(1);
   });
 
-  it("a measure in degrees where inches are asked is refused, and the gate stays open", async () => {
+  it("a measure where a paper is asked is refused as the wrong kind", async () => {
     const answer = await say({
       as: "Ines",
       key: "key-00001",
@@ -86,6 +86,23 @@ describe("keys and screens", () => {
     expect(entries()).toBe(2);
   });
 
+  it("the same key sent again much later is told the same, whatever has been answered since", async () => {
+    const sheet = (key: string, named: string) => ({
+      as: "Ines",
+      key,
+      seen: 0,
+      type: "answer",
+      gate: "sheet.atHand",
+      value: { kind: "document", named },
+    });
+    const wrong = await say(sheet("key-00001", "RC-4040"));
+    const early = await say(next("key-00002"));
+    await say(sheet("key-00003", "RC-80100 rev C"));
+    expect(wrong.body.reply).toMatch(/^RC-4040 is not good/);
+    expect((await say(sheet("key-00001", "RC-4040"))).body).toEqual(wrong.body);
+    expect((await say(next("key-00002"))).body).toMatchObject({ entry: early.body.entry, outcome: { refused: [{ why: "gate" }] } });
+  });
+
   it("the same key with another body is refused", async () => {
     await say(next("key-00001"));
     const again = await say({ ...next("key-00001"), type: "hold" });
@@ -110,6 +127,30 @@ describe("keys and screens", () => {
     const r = await world.post("/jobs", { key: "open-0001", brief: brief() });
     expect(((await r.json()) as { job: string }).job).toBe(job);
     expect(world.journal.jobs()).toHaveLength(1);
+  });
+});
+
+describe("a record that was tampered with", () => {
+  const spoiled = (at: number) => {
+    const read = (id: string) =>
+      world.journal
+        .read(id)
+        .map((line) => (line.no === at ? { ...line, bytes: line.bytes.map((byte, i) => (i === 20 ? byte ^ 1 : byte)) } : line));
+    return testApp({ ...world.journal, read });
+  };
+
+  it("in the middle opens for reading only, says at which entry, and takes nothing more", async () => {
+    for (const key of ["key-00001", "key-00002", "key-00003"]) await say(next(key));
+    const { app, post } = spoiled(3);
+    const guide = (await (await app.request(`/jobs/${job}.json`)).json()) as { readOnly: string; entry: number };
+    expect([guide.entry, guide.readOnly]).toEqual([2, "Entry 3 of this job does not fit the chain. The job is open for reading only."]);
+    expect((await post(`/jobs/${job}/say`, next("key-00009"))).status).toBe(409);
+    expect(entries()).toBe(4);
+  });
+
+  it("in its opening is said to be unreadable, in a sentence with what to do", async () => {
+    const r = await spoiled(1).app.request(`/jobs/${job}.json`);
+    expect([r.status, ((await r.json()) as Answer).problem]).toEqual([409, expect.stringMatching(/cannot be read.*last copy/)]);
   });
 });
 

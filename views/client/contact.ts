@@ -24,6 +24,8 @@ export function watchContact(): void {
   });
   for (const name of ["beat", "htmx:sse:after:message"]) document.addEventListener(name, heard);
   document.addEventListener("htmx:error", () => say(label.notSent));
+  // From the start: a first connection that hangs is silence too.
+  if (document.getElementById(regions.live)) heard();
   window.addEventListener("offline", () => away(true));
   window.addEventListener("online", heard);
 }

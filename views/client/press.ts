@@ -43,9 +43,14 @@ export function watchPresses(): void {
     true,
   );
   let last = turn();
+  // The call stayed, and the press just made here was refused: twice, so that it is felt to be another thing.
+  const refused = () => {
+    const mine = performance.now() - pressedAt < MINE_MS;
+    if (mine && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) navigator.vibrate?.([120, 80, 120]);
+  };
   const moved = () => {
     const now = turn();
-    if (now === last) return;
+    if (now === last) return refused();
     last = now;
     if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
     navigator.vibrate?.(60);

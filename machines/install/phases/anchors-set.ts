@@ -1,6 +1,6 @@
 import type { EdgePlan, StationKind, TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
+import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
 import { mostShowingIn, squareWithinIn, stakeLeanDeg } from "../limits.ts";
 import type { Call } from "../script.ts";
 import { inForce } from "./utilities-marked.ts";
@@ -13,7 +13,10 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call
     {
       id: "squared",
       of: { widthFt: plan.widthFt, lengthFt: plan.lengthFt, diagonalFt: plan.diagonalFt },
-      gate: gate({ kind: "lengths", want: wantedLengths(plan, sheet) }, { reopenedBy: ["stations"] }),
+      gate: gate(
+        { kind: "lengths", want: wantedLengths(plan, sheet) },
+        { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
+      ),
     },
     ...plan.edges.map(
       (e): Call => ({
@@ -51,7 +54,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call
         call: "showing.edge",
         of: { ...edgeOf(e), mostIn: mostShowingIn(sheet) },
         gate: gate(measure("in", 0, mostShowingIn(sheet)), {
-          source: sheet.embedmentIn === null ? "common practice, no source" : SHEET,
+          source: sheet.embedmentIn === null ? PRACTICE : SHEET,
           who: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",
@@ -62,7 +65,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call
         call: "lean.stakes",
         of: { ...edgeOf(e), ...stakeLeanDeg(sheet) },
         gate: gate(measure("deg", stakeLeanDeg(sheet).from, stakeLeanDeg(sheet).to), {
-          source: sheet.stakeLeanDeg ? SHEET : "common practice, no source",
+          source: sheet.stakeLeanDeg ? SHEET : PRACTICE,
           who: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",

@@ -5,8 +5,8 @@ import { EXIT_SIGNS_FROM, EXTINGUISHER_FT, exitsFor } from "../limits.ts";
 import type { Call } from "../script.ts";
 
 const EXITS: Source = { title: "International Fire Code", section: "Table 3103.12.2" };
-const SIGNS: Source = { title: "International Fire Code", section: "3103.12.6, occupant load of 50 or more" };
-const EXTINGUISHERS: Source = { title: "NFPA 10 travel distance as applied to tents", section: "75 ft" };
+const SIGNS: Source = { title: "Fire code as cities adopt it for tents", section: "exit signs, occupant load of 50 or more" };
+const EXTINGUISHERS: Source = { title: "City fire rules for tents", section: "extinguisher within 75 ft of travel" };
 
 /** Walked by somebody who did not tension it, made fit for the public, and handed over. */
 export function inspected(brief: Brief, plan: TentPlan): Call[] {

@@ -2,8 +2,8 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { WIND_GOOD_S, windLimits } from "../limits.ts";
 import type { Call } from "../script.ts";
+import { gust } from "./gust.ts";
 
 /** A line of poles that goes up together. */
 export type Line = { readonly id: string; readonly kind: "quarters" | "centre"; readonly row: string; readonly poles: readonly string[] };
@@ -47,13 +47,7 @@ function underCalls(brief: Brief, id: string, of: Call["of"], lift: string): Cal
   const here = { of: of!, goOnFrom };
   const crew = onSite(brief.crew).length;
   return [
-    {
-      id: goOnFrom,
-      call: "gust",
-      ...here,
-      of: { ...of, ...windLimits(brief.sheet) },
-      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising, reopenedBy: ["sheet"] }),
-    },
+    gust(goOnFrom, brief.sheet),
     {
       id: `under.${id}`,
       call: "under.in",

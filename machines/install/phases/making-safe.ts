@@ -1,8 +1,8 @@
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { WIND_GOOD_S, windLimits } from "../limits.ts";
 import type { Call, RouteId } from "../script.ts";
+import { gust } from "./gust.ts";
 
 /** The way out itself: no gate, so that nothing stale or failed can block it. */
 const WAY_OUT: Record<RouteId, readonly string[]> = {
@@ -25,12 +25,7 @@ export function makingSafe(route: RouteId, brief: Brief): Call[] {
       committed: true,
       gate: gate(exactly(crew), { who: COMPETENT, reopenedBy: ["crew"] }),
     },
-    {
-      id: `safe.${route}.gust`,
-      call: "gust",
-      of: windLimits(brief.sheet),
-      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising }),
-    },
+    gust(`safe.${route}.gust`, brief.sheet),
     { id: `safe.${route}.looked`, call: "safe.looked", gate: gate(yes, { who: COMPETENT }) },
   ];
 }

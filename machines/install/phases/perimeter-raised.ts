@@ -1,8 +1,9 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { LEAST_TURNS, WIND_GOOD_S, windLimits } from "../limits.ts";
+import { LEAST_TURNS, WIND_GOOD_S } from "../limits.ts";
 import type { Call } from "../script.ts";
+import { gust } from "./gust.ts";
 
 const CORNERS = ["A", "B", "C", "D"] as const;
 
@@ -11,12 +12,7 @@ export function perimeterRaised({ sheet }: Brief, plan: TentPlan): Call[] {
   const stations = plan.stations.length;
   const goOnFrom = "sides.gust";
   return [
-    {
-      id: goOnFrom,
-      call: "gust",
-      of: windLimits(sheet),
-      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising, reopenedBy: ["sheet"] }),
-    },
+    gust(goOnFrom, sheet),
     {
       id: "sides.warning",
       call: "warning",

@@ -2,8 +2,8 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { WIND_GOOD_S, windLimits } from "../limits.ts";
 import type { Call, StepId } from "../script.ts";
+import { gust } from "./gust.ts";
 import { linesOf } from "./interior-raised.ts";
 
 /** Where a strike begins, by how far the job had got. */
@@ -20,12 +20,7 @@ export function struck(brief: Brief, plan: TentPlan): Call[] {
   const up: Call[] = [
     { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { who: COMPETENT }) },
     { id: "strike.power", committed: true, gate: gate(yes, { who: COMPETENT }) },
-    {
-      id: gustId,
-      call: "gust",
-      of: windLimits(brief.sheet),
-      gate: gate({ kind: "wind" }, { who: COMPETENT, goodForS: WIND_GOOD_S.raising, reopenedBy: ["sheet"] }),
-    },
+    gust(gustId, brief.sheet),
     { id: "strike.walls", gate: gate(yes) },
     { id: "strike.ease" },
     {

@@ -64,6 +64,8 @@ export const edge = {
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again. Nothing was recorded.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send either what was heard or a type, not both.",
+  noOpening: (id: string) =>
+    `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,
   readOnly: (no: number) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
   broken: (no: number) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
   oops: "Something went wrong here. Nothing was recorded; try again.",
