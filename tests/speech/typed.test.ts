@@ -23,7 +23,7 @@ describe("numbers as a crew writes and says them", () => {
     expect(said?.unit).toBe(unit);
     expect(said?.n).toBeCloseTo(n, 9);
   });
-  it.each(["", "next", "eight or nine", "3 4 5", "1/0"])("%j is no number", (text) => expect(readNumber(text)).toBeNull());
+  it.each(["", "next", "eight or nine", "3 4", "1/0"])("%j is no number", (text) => expect(readNumber(text)).toBeNull());
   it("metric comes in as what it stands for: the inch is 25.4 mm, the foot 0.3048 m, by definition (NIST SP 811, B.8)", () => {
     expect(readNumber("254 mm")?.n).toBeCloseTo(10, 12);
     expect(readNumber("3.048 m")?.n).toBeCloseTo(10, 12);

@@ -1,0 +1,119 @@
+import { digit, isA, type Step, smalls, type Whole, wholes } from "./number-words.ts";
+
+/** A number as it stands before a unit. `fraction` is a fraction alone, `mixed` a whole number with one after it. */
+export type Amount = Whole & { readonly kind: "whole" | "decimal" | "fraction" | "mixed" };
+/** A fraction; `bare` is one that needs "and" after a whole number ("a half"), the others may do without ("3/8"). */
+export type Fraction = Step & { readonly bare: boolean };
+
+/** Denominators with how often they may be said in the singular after more than one: "three eighth inch" is said, "two third" is not. */
+const PARTS: readonly (readonly [under: number, one: string, many: string, singular: (n: number) => boolean])[] = [
+  [2, "half", "halves", (n) => n === 1],
+  [3, "third", "thirds", (n) => n === 1],
+  [4, "quarter", "quarters", (n) => n === 1 || n === 3],
+  [4, "fourth", "fourths", (n) => n === 1],
+  [5, "fifth", "fifths", (n) => n === 1],
+  [6, "sixth", "sixths", (n) => n === 1],
+  [8, "eighth", "eighths", (n) => n < 10],
+  [10, "tenth", "tenths", (n) => n === 1],
+  [12, "twelfth", "twelfths", (n) => n === 1],
+  [16, "sixteenth", "sixteenths", (n) => n < 16],
+  [32, "thirty second", "thirty seconds", (n) => n < 10],
+  [64, "sixty fourth", "sixty fourths", (n) => n === 1],
+];
+
+/** Every number that may stand before a unit and starts at a piece: whole, decimal, fraction, both, or by the dozen. */
+export function amounts(t: readonly string[], i: number): Amount[] {
+  const whole = wholes(t, i);
+  const plain: Amount[] = [
+    ...whole.map((w): Amount => ({ ...w, kind: "whole" })),
+    ...decimals(t, i, whole),
+    ...[...fractions(t, i), ...halfHidden(t, i)].map(({ n, next }): Amount => ({ n, next, kind: "fraction" })),
+    ...whole.flatMap((w) => mixed(t, w)),
+  ];
+  return [...plain, ...multiplied(t, i, plain)];
+}
+
+/** "half", "a quarter", "three quarters", "seven sixteenths", "3/8", "3 16ths": said so that it is under two. */
+export function fractions(t: readonly string[], i: number): Fraction[] {
+  const written = /^(\d+)\/(\d+)$/.exec(t[i] ?? "");
+  if (written) {
+    const n = Number(written[1]) / Number(written[2]);
+    return Number.isFinite(n) ? [{ n, next: i + 1, bare: false }] : [];
+  }
+  const bare = isA(t[i]) ? denominators(t, i + 1, 1) : /^(?:half|quarter)$/.test(t[i] ?? "") ? denominators(t, i, 1) : [];
+  return [
+    ...bare.map(({ n, next }) => ({ n: 1 / n, next, bare: true })),
+    ...smalls(t, i)
+      .flatMap(({ n, next }) => denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: false })))
+      .filter(({ n }) => n < 2),
+  ];
+}
+
+function denominators(t: readonly string[], i: number, over: number): Step[] {
+  const written = /^(\d+)(?:ths?|nds?)$/.exec(t[i] ?? "");
+  if (written)
+    return PARTS.filter(([under]) => under === Number(written[1]))
+      .map(([n]) => ({ n, next: i + 1 }))
+      .slice(0, 1);
+  return PARTS.flatMap(([under, one, many, singular]) => {
+    const two = one.includes(" ");
+    const name = two ? `${t[i]} ${t[i + 1]}` : t[i];
+    return name === many || (name === one && singular(over)) ? [{ n: under, next: i + (two ? 2 : 1) }] : [];
+  });
+}
+
+/** "51/2" may be 5 1/2 that lost its space: every such reading of an improper fraction in digits. */
+function halfHidden(t: readonly string[], i: number): Step[] {
+  const written = /^(\d{2,6})\/(\d{1,2})$/.exec(t[i] ?? "");
+  if (!written) return [];
+  const [over, under] = [written[1]!, Number(written[2])];
+  if (Number(over) < under) return [];
+  return [...over].flatMap((first, k) => {
+    const part = Number(over.slice(k));
+    return k > 0 && first !== "0" && part < under ? [{ n: Number(over.slice(0, k)) + part / under, next: i + 1 }] : [];
+  });
+}
+
+/** "7.5", "seven point two five", "seven point twenty-five", "point five". */
+function decimals(t: readonly string[], i: number, whole: readonly Whole[]): Amount[] {
+  if (/^\d*\.\d+$/.test(t[i] ?? "")) return [{ n: Number(t[i]), next: i + 1, kind: "decimal" }];
+  const starts: Whole[] = [...whole.filter((w) => !w.onlyIn), { n: 0, next: i }];
+  return starts
+    .filter(({ next }) => t[next] === "point")
+    .flatMap(({ n, next }) => places(t, next + 1).map((p): Amount => ({ n: Number(`${n}.${p.digits}`), next: p.next, kind: "decimal" })));
+}
+
+function places(t: readonly string[], i: number): { digits: string; next: number }[] {
+  let digits = "";
+  let next = i;
+  for (let d = digit(t, next, true); d !== null; d = digit(t, next, true)) {
+    digits += d;
+    next += 1;
+  }
+  if (digits !== "") return [{ digits, next }];
+  if (/^\d+$/.test(t[i] ?? "")) return [{ digits: t[i]!, next: i + 1 }];
+  return smalls(t, i).map((s) => ({ digits: String(s.n), next: s.next }));
+}
+
+function mixed(t: readonly string[], w: Whole): Amount[] {
+  const and = t[w.next] === "and";
+  return fractions(t, and ? w.next + 1 : w.next)
+    .filter((f) => f.n < 1 && (and || !f.bare) && w.onlyIn !== "m")
+    .map((f): Amount => ({ ...w, n: w.n + (w.ft ? f.n / 12 : f.n), next: f.next, kind: "mixed" }));
+}
+
+/** "a dozen", "half a dozen", "two dozen"; "two and a half thousand". */
+function multiplied(t: readonly string[], i: number, plain: readonly Amount[]): Amount[] {
+  const one = isA(t[i]) ? i + 1 : i;
+  const dozen: Amount[] = t[one] === "dozen" ? [{ n: 12, next: one + 1, kind: "whole" }] : [];
+  return [
+    ...dozen,
+    ...plain
+      .filter((a) => !a.onlyIn)
+      .flatMap(({ n, next, kind }): Amount[] => {
+        const of = kind === "fraction" && isA(t[next]) ? next + 1 : next;
+        if (t[of] === "dozen") return [{ n: n * 12, next: of + 1, kind: "whole" }];
+        return kind !== "whole" && of === next && t[of] === "thousand" ? [{ n: n * 1000, next: of + 1, kind: "whole" }] : [];
+      }),
+  ];
+}
