@@ -3,6 +3,7 @@ import { readQuantity } from "./quantities.ts";
 import type { Said } from "./units.ts";
 
 export { readQuantity } from "./quantities.ts";
+export { type Clock, readClock } from "./times.ts";
 export type { Said } from "./units.ts";
 export type Wants = Unit | "mph" | "count";
 

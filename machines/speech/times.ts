@@ -1,0 +1,166 @@
+import { isA, smalls } from "./number-words.ts";
+import { measures } from "./quantities.ts";
+import { tokens } from "./tokens.ts";
+import { scale } from "./units.ts";
+
+type Half = "am" | "pm" | null;
+/**
+ * A time of day, or how long ago. `hour` is of the 24-hour day wherever that is known: "2:15 pm" is 14, "12:15 am" is 0.
+ * For `hour` 1 to 12, `half` is null exactly where nothing tells morning from afternoon ("2:15", "ten to three", "10:15");
+ * otherwise it was said or follows from "noon", a leading zero ("07:30", "oh seven thirty"), "hours" or "hundred". For
+ * `hour` 0 and 13 to 23 there is no doubt: `half` is the one that was said, or null ("14:15", "midnight").
+ */
+export type Clock = { readonly hour: number; readonly minute: number; readonly half: Half } | { readonly minutesAgo: number };
+
+/** Whether an hour is of the 24-hour day; after a zero it is, unless a half is said: "07:30", but "07:30 pm". */
+type Is24 = "no" | "zero" | "yes";
+/** A time as it was said, with the minutes that are past its hour or, below zero, before it. */
+type Time = { readonly hour: number; readonly minute: number; readonly is24: Is24; readonly shift?: number };
+type Hour = { readonly hour: number; readonly next: number; readonly is24: Is24 };
+
+/** Minutes in each unit of time. */
+const LENGTHS = [
+  scale("hour", "min", 60, 1, "hours | hour | hrs | hr"),
+  scale("minute", "min", 1, 1, "minutes | minute | mins | min"),
+  scale("second", "min", 1, 60, "seconds | second | secs | sec"),
+];
+/** Longer ago than a day nobody says a time without its date. */
+const MOST_AGO = 24 * 60;
+/** What tells the half of the day, with the hours that it is said of. */
+const HALVES: readonly (readonly [said: string, half: "am" | "pm", from: number, to: number])[] = [
+  ["am", "am", 0, 12],
+  ["a m", "am", 0, 12],
+  ["pm", "pm", 1, 23],
+  ["p m", "pm", 1, 23],
+  ["in the morning", "am", 1, 11],
+  ["in the afternoon", "pm", 1, 18],
+  ["in the evening", "pm", 4, 23],
+];
+const NOONS: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 0 };
+
+/** The time of day, or how long ago, that a whole text says; `null` when it says none, more than one, or more than a time. */
+export function readClock(text: string): Clock | null {
+  const t = tokens(text);
+  if (!t || t.length === 0 || text.includes(",")) return null;
+  if (/^(?:just |right )?now$/.test(t.join(" "))) return { minutesAgo: 0 };
+  if (t.at(-1) === "ago") return ago(t.slice(0, -1));
+  for (const [said, half, from, to] of HALVES) {
+    const words = said.split(" ");
+    const rest = t.slice(0, -words.length);
+    if (rest.length > 0 && words.every((w, k) => t[rest.length + k] === w)) return only(times(rest, true), half, from, to);
+  }
+  return only(times(t, false), null, 0, 23);
+}
+
+function ago(t: readonly string[]): Clock | null {
+  const found = measures(t, 0, LENGTHS)
+    .filter(({ unit, assumed }) => unit && !assumed)
+    .flatMap((m) => {
+      const minutes = (m.n * m.unit!.times) / m.unit!.over;
+      if (m.next === t.length) return [minutes];
+      if (m.kind !== "whole" || m.unit!.name !== "hour") return [];
+      return measures(t, t[m.next] === "and" ? m.next + 1 : m.next, LENGTHS)
+        .filter((rest) => rest.next === t.length && rest.unit?.name === "minute" && !rest.assumed)
+        .map((rest) => minutes + rest.n);
+    });
+  const [minutesAgo, ...others] = [...new Set(found)];
+  return minutesAgo !== undefined && others.length === 0 && minutesAgo <= MOST_AGO ? { minutesAgo } : null;
+}
+
+/** The one time there is, in its half of the day. */
+function only(found: readonly Time[], half: Half, from: number, to: number): Clock | null {
+  const clocks = found.flatMap(({ hour, minute, is24, shift = 0 }) => {
+    if (hour < from || hour > to) return [];
+    const said12 = half !== null && hour <= 12 && is24 !== "yes";
+    const told = said12 ? (hour % 12) + (half === "pm" ? 12 : 0) : hour;
+    if (half !== null && halfOf(told) !== half) return [];
+    // "Ten past two" is said of its hour, so the half is that hour's; a twelve-hour clock goes round from 12 to 1.
+    const day = (told * 60 + minute + shift + 1440) % 1440;
+    const at = Math.floor(day / 60);
+    const known = half !== null || is24 !== "no" || hour === 0 || hour > 12;
+    const needed = at >= 1 && at <= 12;
+    return [{ hour: known ? at : ((at + 11) % 12) + 1, minute: day % 60, half: known && (needed || half !== null) ? halfOf(at) : null }];
+  });
+  const [first, ...others] = clocks;
+  return first && others.every((o) => o.hour === first.hour && o.minute === first.minute && o.half === first.half) ? first : null;
+}
+
+const halfOf = (hour: number): Half => (hour < 12 ? "am" : "pm");
+
+/** Every time that all the pieces say; a bare hour counts only where its half is said. */
+function times(t: readonly string[], halfSaid: boolean): Time[] {
+  if (t.at(-1) === "hours") return clockTimes(t.slice(0, -1), true).map((time) => ({ ...time, is24: "yes" }));
+  const name = t[0] === "twelve" && t.length === 2 ? t[1] : t.length === 1 ? t[0] : undefined;
+  if (name !== undefined && Object.hasOwn(NOONS, name)) return halfSaid ? [] : [{ hour: NOONS[name]!, minute: 0, is24: "yes" }];
+  return [
+    ...clockTimes(t, false),
+    ...past(t),
+    ...hoursAt(t, 0, true)
+      .filter((h) => ends(t, h.next, halfSaid))
+      .map(sharp),
+  ];
+}
+
+const sharp = ({ hour, is24 }: Hour): Time => ({ hour, minute: 0, is24 });
+const ends = (t: readonly string[], i: number, bare: boolean): boolean => {
+  const rest = t.slice(i).join(" ");
+  return rest === "o'clock" || rest === "oclock" || rest === "o clock" || (bare && rest === "");
+};
+
+/** "14:15", "2.15", "1415", "two fifteen", "oh seven thirty", "fourteen hundred", "two oh five". */
+function clockTimes(t: readonly string[], hoursSaid: boolean): Time[] {
+  const written = t.length === 1 ? /^(\d{1,2})[:.]?(\d{2})$/.exec(t[0]!) : null;
+  if (written) return inDay([{ hour: Number(written[1]), minute: Number(written[2]), is24: written[1]!.startsWith("0") ? "zero" : "no" }]);
+  return inDay(
+    hoursAt(t, 0, false).flatMap((h): Time[] => {
+      if (t[h.next] === "hundred" && h.next + 1 === t.length)
+        return h.is24 !== "no" || h.hour >= 10 || hoursSaid ? [{ ...sharp(h), is24: "yes" }] : [];
+      return minutesAt(t, h.next).map((minute) => ({ hour: h.hour, minute, is24: h.is24 }));
+    }),
+  );
+}
+
+const inDay = (found: readonly Time[]): Time[] => found.filter(({ hour, minute }) => hour < 24 && minute < 60);
+const isZero = (word: string | undefined) => word === "oh" || word === "o" || word === "zero" || word === "0";
+
+/** Every hour that starts at a piece; with a zero before it, it is of the 24-hour day. "Noon" only where `named` allows it. */
+function hoursAt(t: readonly string[], i: number, named: boolean): Hour[] {
+  const word = t[i] ?? "";
+  if (/^0\d$/.test(word)) return [{ hour: Number(word), next: i + 1, is24: "zero" }];
+  if (isZero(word)) {
+    const digits = smalls(t, i + 1).filter(({ n }) => n < 10);
+    const none = isZero(t[i + 1]) ? i + 2 : i + 1;
+    return [...digits.map(({ n, next }) => ({ hour: n, next, is24: "zero" as const })), { hour: 0, next: none, is24: "zero" }];
+  }
+  if (named && Object.hasOwn(NOONS, word)) return [{ hour: NOONS[word]!, next: i + 1, is24: "yes" }];
+  return smalls(t, i).flatMap(({ n, next }) => (n < 24 ? [{ hour: n, next, is24: "no" }] : []));
+}
+
+/** The minutes that the rest of the pieces are: two digits, "oh five", or a number from ten. */
+function minutesAt(t: readonly string[], i: number): number[] {
+  if (i + 1 === t.length && /^\d\d$/.test(t[i]!)) return [Number(t[i])];
+  if (isZero(t[i]) && i + 2 === t.length) {
+    if (isZero(t[i + 1])) return [0];
+    return smalls(t, i + 1).flatMap(({ n, next }) => (n < 10 && next === t.length ? [n] : []));
+  }
+  return smalls(t, i).flatMap(({ n, next }) => (n >= 10 && next === t.length ? [n] : []));
+}
+
+/** "quarter past two", "half past ten", "twenty-five minutes to four", "ten to noon". */
+function past(t: readonly string[]): Time[] {
+  const from = isA(t[0]) && t[1] === "quarter" ? 1 : 0;
+  const word = t[from] ?? "";
+  const parts = [
+    ...(word === "quarter" || word === "1/4" ? [{ n: 15, next: from + 1 }] : []),
+    ...(word === "half" || word === "1/2" ? [{ n: 30, next: from + 1 }] : []),
+    ...smalls(t, 0).filter(({ n }) => n < 60),
+  ];
+  return parts.flatMap(({ n, next }) => {
+    const at = /^(?:minutes?|mins?)$/.test(t[next] ?? "") && n !== 30 ? next + 1 : next;
+    const after = /^(?:past|after)$/.test(t[at] ?? "");
+    const before = n !== 30 && /^(?:to|till|til|before|of)$/.test(t[at] ?? "");
+    if (!after && !before) return [];
+    const hours = hoursAt(t, at + 1, true).filter((h) => ends(t, h.next, true));
+    return hours.map((h) => ({ ...sharp(h), shift: after ? n : -n }));
+  });
+}
