@@ -80,6 +80,32 @@ it("no words are left over that no job says", () => {
   expect(Object.keys(calls).filter((call) => !said.has(call))).toEqual([]);
 });
 
+describe("what a trainee reads beside a call", () => {
+  const all = Object.entries(calls);
+  const shared = (texts: readonly string[]) => texts.filter((text, i) => texts.indexOf(text) !== i);
+
+  it.each(all)("%s tells what goes wrong and how it is done well, in a line or two", (_call, { wrong, well }) => {
+    for (const text of [wrong, well]) {
+      expect(text).toMatch(/^[A-Z].*[.?]$/);
+      expect(text.length).toBeGreaterThanOrEqual(20);
+      expect(text.length).toBeLessThanOrEqual(150);
+    }
+  });
+
+  it.each(all)("%s gives no figure there: figures stand in its limit, with their source", (_call, { wrong, well }) =>
+    expect(`${wrong} ${well}`).not.toMatch(/\d/),
+  );
+
+  it.each(all)("%s says something else each time: why, what goes wrong, how it is done well, what to do instead", (_call, words) => {
+    const texts = [words.why, words.wrong, words.well, ...(words.ifNot === undefined ? [] : [words.ifNot])];
+    expect(shared(texts)).toEqual([]);
+  });
+
+  it("no two calls go wrong in the same words", () => expect(shared(all.map(([, { wrong }]) => wrong))).toEqual([]));
+
+  it("no two calls are done well in the same words", () => expect(shared(all.map(([, { well }]) => well))).toEqual([]));
+});
+
 it("a seam is called in one short line: seam, half, place", () => {
   const { steps } = jobs["an 80 by 100"].script;
   const ring = steps.find((s) => s.call === "lace.ring" && s.of.seam === "S1")!;

@@ -1,10 +1,14 @@
 /** What fills the words in: the call's own values. */
 export type Of = Readonly<Record<string, string | number>>;
-/** The words of one call: what the guide says, what its gate asks, why, and what to do when it cannot be met. */
+/** The words of one call: what the guide says, what its gate asks, why, how it goes wrong, how it is done well, and what to do when it cannot be met. */
 export type CallWords = {
   readonly say: (of: Of) => string;
   readonly ask?: (of: Of) => string;
   readonly why: string;
+  /** What goes wrong when it is skipped or hurried: the mistake as it really happens on a site, and what it leads to. */
+  readonly wrong: string;
+  /** How an experienced hand does it: the movement, the order, where to stand, what to look at, how to check. */
+  readonly well: string;
   readonly ifNot?: string;
 };
 export type Words = Readonly<Record<string, CallWords>>;
