@@ -2,7 +2,10 @@ import { digit, isA, type Step, smalls, type Whole, wholes } from "./number-word
 
 /** A number as it stands before a unit. `fraction` is a fraction alone, `mixed` a whole number with one after it. */
 export type Amount = Whole & { readonly kind: "whole" | "decimal" | "fraction" | "mixed" };
-/** A fraction; `bare` is one that needs "and" after a whole number ("a half"), the others may do without ("3/8"). */
+/**
+ * A fraction. `bare` is one that needs "and" after a whole number: "a half", and words that are not in lowest terms, for
+ * "twenty two eighths" is more likely twenty-two and an eighth than twenty and two eighths.
+ */
 export type Fraction = Step & { readonly bare: boolean };
 
 /** Denominators with how often they may be said in the singular after more than one: "three eighth inch" is said, "two third" is not. */
@@ -44,10 +47,15 @@ export function fractions(t: readonly string[], i: number): Fraction[] {
   return [
     ...bare.map(({ n, next }) => ({ n: 1 / n, next, bare: true })),
     ...smalls(t, i)
-      .flatMap(({ n, next }) => denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: false })))
+      .flatMap(({ n, next }) =>
+        denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: common(n, under.n) > 1 })),
+      )
       .filter(({ n }) => n < 2),
   ];
 }
+
+/** Greatest common divisor. */
+const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
 
 function denominators(t: readonly string[], i: number, over: number): Step[] {
   const written = /^(\d+)(?:ths?|nds?)$/.exec(t[i] ?? "");
@@ -112,7 +120,7 @@ function multiplied(t: readonly string[], i: number, plain: readonly Amount[]): 
       .filter((a) => !a.onlyIn)
       .flatMap(({ n, next, kind }): Amount[] => {
         const of = kind === "fraction" && isA(t[next]) ? next + 1 : next;
-        if (t[of] === "dozen") return [{ n: n * 12, next: of + 1, kind: "whole" }];
+        if (t[of] === "dozen" && n < 100) return [{ n: n * 12, next: of + 1, kind: "whole" }];
         return kind !== "whole" && of === next && t[of] === "thousand" ? [{ n: n * 1000, next: of + 1, kind: "whole" }] : [];
       }),
   ];

@@ -64,7 +64,7 @@ function hundreds(t: readonly string[], i: number): Step[] {
 function thousands(t: readonly string[], i: number): Step[] {
   const firsts = hundreds(t, i);
   const counts: Step[] = [...firsts.filter(({ n }) => n < 1000), ...oneBefore(t, i, "thousand")];
-  const under = (from: readonly string[], at: number) => hundreds(from, at).filter(({ n }) => n < 1000);
+  const under = (from: readonly string[], at: number) => (from[at] === "hundred" ? [] : hundreds(from, at).filter(({ n }) => n < 1000));
   const scaled = counts.filter(({ next }) => t[next] === "thousand");
   return [
     ...firsts,

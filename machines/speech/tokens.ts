@@ -8,7 +8,8 @@ const SHORT = /^(?:ft|ins?|lbs?|lbf|[cm]?m|deg|mins?|hrs?|secs?|kts?|[ap]m|[mk]p
 /**
  * A text in pieces, lower case: numbers ("1200", "7.5", "3/8"), ordinals of fractions ("16ths"), times ("14:15"), words,
  * and the marks ' " ° , / -. Signs that look alike become one, "½" becomes "1/2" and a hyphen inside a word a space. The
- * pieces keep their order and nothing is dropped but the stop, comma or exclamation mark at the end and the stops of short forms. `null` where there is anything else.
+ * pieces keep their order and nothing is dropped but the stop, comma or exclamation mark at the end and the full stops of
+ * short forms. `null` where there is anything else.
  */
 export function tokens(text: string): readonly string[] | null {
   const plain = text

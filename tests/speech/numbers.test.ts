@@ -102,6 +102,7 @@ describe("fractions", () => {
     ["five and half", 5.5],
     ["five and three eighths", 5.375],
     ["five three eighths", 5.375],
+    ["five and two eighths", 5.25],
     ["one and seven sixteenths", 1.4375],
     ["a hundred and three quarters", 100.75],
     ["5 1/2", 5.5],
@@ -111,7 +112,19 @@ describe("fractions", () => {
     ["5 and 1/2", 5.5],
     ["five and 3/8", 5.375],
   ]);
-  none(["1/0", "0/0", "5 3/2", "a third of", "third", "twenty third", "five half", "sixty fourths", "3/4/24", "1 / 2"]);
+  none([
+    "1/0",
+    "0/0",
+    "5 3/2",
+    "a third of",
+    "third",
+    "twenty third",
+    "five half",
+    "sixty fourths",
+    "twenty two eighths",
+    "3/4/24",
+    "1 / 2",
+  ]);
 });
 
 describe("inches", () =>
@@ -311,6 +324,8 @@ describe("talk with a number in it", () =>
     "and eight",
     "eight and nine",
     "eight eight or so",
+    "thousand hundred",
+    "a hundred dozen",
     "10 percent",
     "10%",
     "two to",
