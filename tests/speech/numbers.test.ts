@@ -179,9 +179,10 @@ describe("feet, and feet with inches, come back in feet", () => {
     ["6 ft. 2 in.", 6 + 2 / 12, "ft"],
     ["6 ft, 2 in", 6 + 2 / 12, "ft"],
     ["6ft2", 6 + 2 / 12, "ft"],
+    ["6 ft 11 15/16 in", 6 + (11 + 15 / 16) / 12, "ft"],
     ["a hundred and twenty-eight feet and three quarters of an inch", 128 + 0.75 / 12, "ft"],
   ]);
-  none(["foot", "inch", "six foot in", "6 ft 14 in", "6.5 ft 2 in", "2 in 6 ft", "6 ft -2 in", "6 ft 2 ft", "'", '"']);
+  none(["foot", "inch", "six foot in", "6 ft 12 in", "6 ft 14 in", "6.5 ft 2 in", "2 in 6 ft", "6 ft -2 in", "6 ft 2 ft", "'", '"']);
 });
 
 describe("metric comes in as the foot or inch it stands for, and adds up", () => {
