@@ -12,6 +12,7 @@ import { limitText, sourceText, valueText } from "./text/en/limits.ts";
 import { didText, refusalText, statusText } from "./text/en/refusals.ts";
 import { phaseName, roleName, weatherWords } from "./text/en/roles.ts";
 import { saidText } from "./text/en/said.ts";
+import type { CallWords } from "./text/en/words.ts";
 
 /** A job with its record and its people, as the server holds it. */
 export type Held = {
@@ -55,7 +56,7 @@ export function guideOf({ job, entries, names, readOnly }: Held, at: number): Gu
   };
 }
 
-const words = (step: Step) => calls[step.call] ?? { say: () => step.id, why: "" };
+const words = (step: Step): CallWords => calls[step.call] ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
 function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string): GateState {
   const { context } = job.snapshot;
