@@ -1,31 +1,22 @@
 import type { Gate } from "../machines/install/gates.ts";
-import { isHeld, type Job, stepOf } from "../machines/install/job.ts";
-import type { Refusal } from "../machines/install/refusals.ts";
+import { attentionOf, type Job, stepOf } from "../machines/install/job.ts";
+import { READ_BACK_S, waiting } from "../machines/install/read-back.ts";
 import type { Step } from "../machines/install/script.ts";
-import type { JobState } from "../machines/install/state.ts";
 import { status } from "../machines/install/status.ts";
 import { weatherAt } from "../machines/install/weather.ts";
-import type { Said, Sealed } from "../machines/record/entry.ts";
-import type { GateState, GuideState, Reason, ThreadLine } from "./guide-state.ts";
-import { calls } from "./text/en/calls.ts";
+import type { Said } from "../machines/record/entry.ts";
+import type { GateState, GuideState, ThreadLine } from "./guide-state.ts";
+import { type Held, replyTo, words } from "./reply.ts";
 import { limitText, sourceText, valueText } from "./text/en/limits.ts";
-import { didText, refusalText, statusText } from "./text/en/refusals.ts";
+import { statusText } from "./text/en/refusals.ts";
 import { phaseName, roleName, weatherWords } from "./text/en/roles.ts";
 import { saidText } from "./text/en/said.ts";
-import type { CallWords } from "./text/en/words.ts";
-
-/** A job with its record and its people, as the server holds it. */
-export type Held = {
-  readonly job: Job;
-  readonly entries: readonly Sealed[];
-  readonly names: Readonly<Record<string, string>>;
-  readonly readOnly: string | null;
-};
 
 const THREAD = 12;
 
-/** Everything a screen shows of a job at a moment, in words. */
-export function guideOf({ job, entries, names, readOnly }: Held, at: number): GuideState {
+/** Everything a screen shows of a job at a moment, in words; `device` is whose screen it is, for what was heard there. */
+export function guideOf(held: Held, at: number, device: string | null = null): GuideState {
+  const { job, entries, names, readOnly } = held;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = stepOf(job);
@@ -42,8 +33,9 @@ export function guideOf({ job, entries, names, readOnly }: Held, at: number): Gu
     progress: { at: script.steps.findIndex((s) => s.id === (context.goOnAt ?? step?.id)) + 1, of: script.steps.length },
     call: step ? { say: words(step).say(step.of), why: words(step).why } : null,
     gate: step?.gate ? gateState(step, step.gate, job, at, name) : null,
-    held: isHeld(job) ? { by: name(context.heldBy ?? "") } : null,
+    held: attentionOf(job) === "working" ? null : { by: name(context.heldBy ?? ""), only: attentionOf(job) === "paused" ? "paused" : null },
     weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
+    readBack: device === null ? null : readBackOn(device, held, at, name),
     makingSafe: context.goOnAt !== null,
     closed: step === null,
     proposed: context.proposed && { ...context.proposed, by: name(context.proposed.by) },
@@ -51,12 +43,17 @@ export function guideOf({ job, entries, names, readOnly }: Held, at: number): Gu
     thread: entries
       .flatMap((e) => (e.entry.kind === "command" ? [e.entry] : []))
       .slice(-THREAD)
-      .map((e) => threadLine(e, job, name)),
+      .map((e) => threadLine(e, held, name)),
     readOnly,
   };
 }
 
-const words = (step: Step): CallWords => calls[step.call] ?? { say: () => step.id, why: "", wrong: "", well: "" };
+function readBackOn(device: string, held: Held, at: number, name: (id: string) => string): GuideState["readBack"] {
+  const waits = waiting(held.job, device, at);
+  const heard = waits && held.entries[waits.entry - 1]?.entry;
+  if (!waits || heard?.kind !== "command") return null;
+  return { entry: waits.entry, words: replyTo(heard, held, name).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
+}
 
 function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string): GateState {
   const { context } = job.snapshot;
@@ -81,54 +78,8 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
   };
 }
 
-/** Why something was refused, each with what to do. `answers` are those that stood then. */
-function reasonsFor(refused: readonly Refusal[], job: Job, answers: JobState["answers"], name: (id: string) => string): Reason[] {
-  return refused.map((refusal) => {
-    const id = "gate" in refusal ? refusal.gate : null;
-    const step = id === null ? null : (allGates(job).get(id) ?? null);
-    const answer = id === null ? undefined : answers[id];
-    const about = {
-      ask: step ? (words(step).ask?.(step.of) ?? null) : null,
-      ifNot: step ? (words(step).ifNot ?? null) : null,
-      limit: step?.gate ? limitText(step.gate) : null,
-      value: answer ? valueText(answer.value) : null,
-      name,
-    };
-    return {
-      ...("gate" in refusal ? { gate: refusal.gate } : {}),
-      ...("status" in refusal ? { status: refusal.status } : {}),
-      why: refusal.why,
-      text: refusalText(refusal, about),
-    };
-  });
-}
-
-/**
- * What the guide says back to one entry, and the reasons where it refused. Told from the entry itself, so that it is the
- * same when a key is sent again later. An answer out of limits is taken down, and said to be so at once.
- */
-export function replyTo(entry: Said, job: Job, name: (id: string) => string): { reply: string; reasons: Reason[] } {
-  const { command, outcome } = entry;
-  const { context } = job.snapshot;
-  const stood = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
-  const joined = (reasons: Reason[]) => reasons.map((r) => r.text).join(" ");
-  if ("refused" in outcome) {
-    const reasons = reasonsFor(outcome.refused, job, stood, name);
-    return { reply: joined(reasons), reasons };
-  }
-  const gate = command.type === "answer" ? allGates(job).get(command.gate)?.gate : undefined;
-  if (!gate || command.type !== "answer") return { reply: didText(outcome.did), reasons: [] };
-  const { value, by, device, at } = command;
-  const answers = { ...stood, [gate.id]: { gate: gate.id, value, by, device, at, entry: entry.no } };
-  const is = status(gate, { ...context, answers, waived: {}, lastAt: at }, at);
-  if (is === "good" || is === "waived") return { reply: didText(outcome.did), reasons: [] };
-  return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], job, answers, name)), reasons: [] };
-}
-
-const allGates = ({ frozen }: Job) =>
-  new Map([...frozen.script.steps, ...Object.values(frozen.script.ways).flat()].flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])));
-
-function threadLine(entry: Said, job: Job, name: (id: string) => string): ThreadLine {
+function threadLine(entry: Said, held: Held, name: (id: string) => string): ThreadLine {
+  const { job } = held;
   const { command, outcome } = entry;
   const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.ways).flat()].find((s) => s.id === entry.step);
   return {
@@ -137,7 +88,7 @@ function threadLine(entry: Said, job: Job, name: (id: string) => string): Thread
     who: name(command.by),
     call: step ? words(step).say(step.of) : "",
     said: command.heard ?? saidText(command),
-    reply: replyTo(entry, job, name).reply,
+    reply: replyTo(entry, held, name).reply,
     refused: "refused" in outcome,
   };
 }

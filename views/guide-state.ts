@@ -17,8 +17,11 @@ export type GuideState = {
   readonly progress: { readonly at: number; readonly of: number };
   readonly call: { readonly say: string; readonly why: string } | null;
   readonly gate: GateState | null;
-  readonly held: { readonly by: string } | null;
+  /** Somebody stopped the work, or only said to wait. */
+  readonly held: { readonly by: string; readonly only: "paused" | null } | null;
   readonly weather: { readonly is: Weather; readonly words: string };
+  /** What was heard on this screen's device and waits for "correct". */
+  readonly readBack: { readonly entry: number; readonly words: string; readonly leftS: number } | null;
   readonly makingSafe: boolean;
   readonly closed: boolean;
   /** An amendment that waits for somebody else. */

@@ -67,7 +67,7 @@ export function amended(job: Job, to: Frozen): Job {
       goOnAt: makingSafe ? from.id : null,
     },
   });
-  return { frozen: to, machine, snapshot, proposed: null };
+  return { frozen: to, machine, snapshot, proposed: null, readBacks: {} };
 }
 
 /** The first call of the new script that has to be gone over again, or the one stood at, or the next that is left of it. */

@@ -1,3 +1,4 @@
+import type { GateId } from "./gates.ts";
 import { key } from "./keys.ts";
 import { did, onlyDrivers, refuse, refuseFor, roleRefusal, whileHeld, whileStopped } from "./outcomes.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
@@ -10,8 +11,14 @@ const gateNamed = (event: Event) => ("gate" in event ? event.gate : "");
 const arrive = (step: Step) => ({ type: "arrive" as const, params: { step } });
 const reopen = (steps: readonly Step[]) => ({ type: "reopen" as const, params: { steps } });
 
+/** Gates that two people answer: the one this gate looks at, and the one that looks at it. */
+const pairedWith = ({ gate }: Step, steps: readonly Step[]): GateId[] =>
+  gate === null
+    ? []
+    : [...(gate.otherThan === null ? [] : [gate.otherThan]), ...steps.flatMap((s) => (s.gate?.otherThan === gate.id ? [s.gate.id] : []))];
+
 /** What every call says to an answer or a waiver. Only its own gate listens, and only to those it allows. */
-function gateHandlers(step: Step) {
+function gateHandlers(step: Step, steps: readonly Step[]) {
   const here = { step };
   const elsewhere = {
     guard: { type: "notAskedHere" as const, params: here },
@@ -22,6 +29,7 @@ function gateHandlers(step: Step) {
       elsewhere,
       { guard: { type: "mayNotAnswer" as const, params: here }, ...refuseFor(({ event }) => roleRefusal(step.gate?.who ?? [], event)) },
       { guard: { type: "wrongKind" as const, params: here }, ...refuseFor(({ event }) => [{ why: "wrongKind", gate: gateNamed(event) }]) },
+      { guard: { type: "firstDevice" as const, params: { gates: pairedWith(step, steps) } }, ...refuse({ why: "sameDevice" }) },
       { actions: ["answer" as const, did("answered")] },
     ],
     waive: [
@@ -48,7 +56,7 @@ function standDown(script: Script) {
   };
   return [
     onlyDrivers,
-    whileHeld,
+    ...whileHeld,
     to("raised", STRIKE_FROM.standing),
     to("spread", STRIKE_FROM.cloth),
     to("staked", STRIKE_FROM.stakes),
@@ -57,7 +65,7 @@ function standDown(script: Script) {
 }
 
 const notClear = (step: Step) => refuseFor(({ context, event }: Judged) => missing(step, context, event.at));
-const gates = (step: Step) => [onlyDrivers, whileHeld, ...(step.committed ? [] : [whileStopped])];
+const gates = (step: Step) => [onlyDrivers, ...whileHeld, ...(step.committed ? [] : [whileStopped])];
 
 /** One call of the procedure, as a leaf of the chart. The last candidate of every event refuses, so there is always an answer. */
 export function call(script: Script, at: number) {
@@ -87,12 +95,12 @@ export function call(script: Script, at: number) {
       back: before
         ? [
             onlyDrivers,
-            whileHeld,
+            ...whileHeld,
             { guard: { type: "atTheBeginning", params: { id: step.id } }, ...refuse({ why: "nothingBefore" }) },
             { target: `#${key(before.id)}`, actions: [reopen([before, step]), "turn", did("wentBack")] },
           ]
         : [onlyDrivers, refuse({ why: "nothingBefore" })],
-      ...gateHandlers(step),
+      ...gateHandlers(step, steps),
       makeSafe:
         step.phase === "standing"
           ? [{ target: "#safe_standing", actions: leave }]
@@ -122,9 +130,9 @@ export function wayCall(script: Script, way: readonly Step[], at: number) {
     on: {
       next: [...gates(step), ...onward, notClear(step)],
       back: before
-        ? [onlyDrivers, whileHeld, { target: `#${key(before.id)}`, actions: [reopen([before, step]), "turn", did("wentBack")] }]
+        ? [onlyDrivers, ...whileHeld, { target: `#${key(before.id)}`, actions: [reopen([before, step]), "turn", did("wentBack")] }]
         : [onlyDrivers, refuse({ why: "nothingBefore" })],
-      ...gateHandlers(step),
+      ...gateHandlers(step, way),
       // From the first call again: something else has gone wrong. Where going on starts does not change.
       makeSafe: [{ target: `#${key(way[0]!.id)}`, actions: [reopen(way), "turn", did("makingSafe")] }],
       standDown: standDown(script),

@@ -5,24 +5,38 @@ import type { Frozen } from "./script.ts";
 export type { Instant } from "./brief.ts";
 export type EntryNo = number;
 export type DeviceId = string;
-export type CommandSource = "press" | "typed" | "office";
+/** Spoken with the talk button held, after the wake word, or into an open microphone. */
+export const SPOKEN = ["talk", "wake", "open"] as const;
+export type Spoken = (typeof SPOKEN)[number];
+export type CommandSource = "press" | "typed" | "office" | Spoken;
 
 export type Reading =
   | { readonly of: "wind"; readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant; readonly place: string }
   | { readonly of: "thunder"; readonly takenAt: Instant };
 
+/** What is read back when it is spoken, and counts once it is confirmed. */
+export type Binding =
+  | { readonly type: "answer"; readonly gate: GateId; readonly value: Value }
+  | { readonly type: "waive"; readonly gate: GateId; readonly because: string }
+  | { readonly type: "standDown"; readonly because: string }
+  | { readonly type: "reading"; readonly reading: Reading };
+
 /** The only vocabulary. What a command asks for, without who, where from and when. */
 export type Ask =
+  | Binding
   | { readonly type: "next" }
   | { readonly type: "back" }
   | { readonly type: "hold" }
   | { readonly type: "carryOn" }
-  | { readonly type: "answer"; readonly gate: GateId; readonly value: Value }
-  | { readonly type: "waive"; readonly gate: GateId; readonly because: string }
   | { readonly type: "makeSafe"; readonly because: string }
-  | { readonly type: "standDown"; readonly because: string }
   | { readonly type: "note"; readonly text: string }
-  | { readonly type: "reading"; readonly reading: Reading }
+  /** A hold word inside a sentence: work waits, until the lead's bare "carry on". */
+  | { readonly type: "pause" }
+  /** Heard and said back: nothing counts yet. Names no gate of its own: what it asks is inside. */
+  | { readonly type: "readBack"; readonly ask: Binding }
+  /** Confirms or drops what was read back in an entry, from the device that it was heard on. */
+  | { readonly type: "correct"; readonly of: EntryNo }
+  | { readonly type: "wrong"; readonly of: EntryNo }
   /** The lead's half of an amendment: the whole new job, frozen. */
   | { readonly type: "amend"; readonly because: string; readonly to: Frozen }
   /** The second person's half, naming the entry that proposed it. */
@@ -46,6 +60,9 @@ export type Did =
   | "moved"
   | "wentBack"
   | "held"
+  | "paused"
+  | "readBack"
+  | "dropped"
   | "carriedOn"
   | "answered"
   | "waived"

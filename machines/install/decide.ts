@@ -1,33 +1,25 @@
 import { transition } from "xstate";
-import { amended } from "./amend.ts";
-import type { Command, Did } from "./commands.ts";
+import type { Command } from "./commands.ts";
 import type { Job } from "./job.ts";
-import type { Outcome, Refusal } from "./refusals.ts";
-
-/** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
-const TURN_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown"]);
+import { judge } from "./judge.ts";
+import { confirmed, dropped, saidBack } from "./read-back.ts";
+import type { Outcome } from "./refusals.ts";
 
 /**
  * One command, exactly one outcome; with it the job as it stands afterwards. The clock goes first. Replay runs the same
  * lines. Throws where the chart did not answer exactly once: that is a mistake in the chart, never in the command.
  */
 export function decide(job: Job, command: Command): [Job, Outcome] {
-  const [now] = transition(job.machine, job.snapshot, { type: "clock", at: command.at });
-  if (TURN_BOUND.has(command.type) && command.seen < now.context.turn)
-    return [{ ...job, snapshot: now }, { refused: [{ why: "movedOn", turn: now.context.turn }] }];
-  const [after, effects] = transition(job.machine, now, command);
-  const outcomes = effects.flatMap(({ type, params }): Outcome[] => {
-    if (type === "did") return [{ did: (params as { what: Did }).what }];
-    return type === "refuse" ? [{ refused: (params as { reasons: Refusal[] }).reasons }] : [];
-  });
-  const [outcome] = outcomes;
-  if (outcomes.length !== 1 || !outcome) throw new Error(`"${command.type}" got ${outcomes.length} outcomes, wanted exactly one`);
-  const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
-  return ["did" in outcome && outcome.did === "amended" ? amended(next, job.proposed!) : next, outcome];
-}
-
-function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {
-  if (!("did" in outcome)) return job.proposed;
-  if (command.type === "amend") return command.to;
-  return outcome.did === "amended" || outcome.did === "discarded" ? null : job.proposed;
+  const [snapshot] = transition(job.machine, job.snapshot, { type: "clock", at: command.at });
+  const now: Job = { ...job, snapshot };
+  switch (command.type) {
+    case "readBack":
+      return saidBack(now, command);
+    case "correct":
+      return confirmed(now, command);
+    case "wrong":
+      return dropped(now, command);
+    default:
+      return judge(now, command);
+  }
 }

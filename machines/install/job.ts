@@ -1,7 +1,8 @@
 import { initialTransition } from "xstate";
 import { digest } from "../record/digest.ts";
 import type { Hash } from "../record/entry.ts";
-import type { Instant } from "./brief.ts";
+import type { Instant, PersonId } from "./brief.ts";
+import type { Binding, DeviceId, EntryNo } from "./commands.ts";
 import { key } from "./keys.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine, type Machine } from "./machine.ts";
@@ -16,6 +17,17 @@ export type Job = {
   readonly snapshot: Snapshot;
   /** The amendment that waits for a second person. */
   readonly proposed: Frozen | null;
+  /** Answers that were heard and said back, and wait for "correct": at most one a device. */
+  readonly readBacks: Readonly<Record<DeviceId, ReadBack>>;
+};
+
+/** A spoken answer that counts for nothing until it is confirmed. */
+export type ReadBack = {
+  readonly entry: EntryNo;
+  readonly ask: Binding;
+  readonly by: PersonId;
+  readonly seen: EntryNo;
+  readonly at: Instant;
 };
 
 /** A job at its first call, opened at `at`. */
@@ -23,7 +35,7 @@ export function openJob(frozen: Frozen, at: Instant): Job {
   const machine = installMachine(frozen.script, windLimits(frozen.brief.sheet));
   const [snapshot] = initialTransition(machine);
   const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
-  return { frozen, machine, snapshot: opened, proposed: null };
+  return { frozen, machine, snapshot: opened, proposed: null, readBacks: {} };
 }
 
 /** Every call of a script, ways out included. */
@@ -36,7 +48,8 @@ export function stepOf({ frozen, snapshot }: Job): Step | null {
   return allSteps(frozen.script).find((s) => key(s.id) === leaf) ?? null;
 }
 
-export const isHeld = ({ snapshot }: Job): boolean => (snapshot.value as { attention: string }).attention === "held";
+export type Attention = "working" | "paused" | "held";
+export const attentionOf = ({ snapshot }: Job): Attention => (snapshot.value as { attention: Attention }).attention;
 
 /** The digest of all there is to a job's state: replay is checked against it line by line. */
 export const stateDigest = ({ snapshot }: Job): Hash => digest.of({ value: snapshot.value, context: snapshot.context });

@@ -95,9 +95,26 @@ export function installMachine(script: Script, limits: JobState["limits"]) {
       attention: {
         initial: "working",
         states: {
-          working: { on: { hold: { target: "held", actions: ["hold", did("held")] }, carryOn: [onlyDrivers, refuse({ why: "notHeld" })] } },
+          working: {
+            on: {
+              hold: { target: "held", actions: ["hold", did("held")] },
+              pause: { target: "paused", actions: ["hold", did("paused")] },
+              carryOn: [onlyDrivers, refuse({ why: "notHeld" })],
+            },
+          },
+          paused: {
+            on: {
+              hold: { target: "held", actions: ["hold", did("held")] },
+              pause: { actions: did("paused") },
+              carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+            },
+          },
           held: {
-            on: { hold: { actions: did("held") }, carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }] },
+            on: {
+              hold: { actions: did("held") },
+              pause: { actions: did("held") },
+              carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+            },
           },
         },
         on: { note: { actions: did("noted") } },

@@ -22,5 +22,8 @@ export const roleRefusal = (may: readonly Role[], event: Judged["event"]): Refus
 /** Candidates that stand first in an event and refuse those who may not. */
 export const onlyDrivers = { guard: "notDriver" as const, ...refuseFor(({ event }) => roleRefusal(DRIVERS, event)) };
 export const onlyCompetent = { guard: "notCompetent" as const, ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) };
-export const whileHeld = { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) };
+export const whileHeld = [
+  { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) },
+  { guard: "paused" as const, ...refuseFor(({ context }) => [{ why: "paused", by: context.heldBy }]) },
+];
 export const whileStopped = { guard: "stopped" as const, ...refuse({ why: "stop" }) };

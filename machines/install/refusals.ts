@@ -10,12 +10,15 @@ export type Missing = Exclude<Status, "good" | "waived">;
 export type Refusal =
   | { readonly why: "gate"; readonly gate: GateId; readonly status: Missing }
   | { readonly why: "held"; readonly by: PersonId | null }
+  | { readonly why: "paused"; readonly by: PersonId | null }
   | { readonly why: "stop" }
   | { readonly why: "role"; readonly is: Role; readonly may: readonly Role[] }
   | { readonly why: "notAskedHere"; readonly gate: GateId }
   | { readonly why: "wrongKind"; readonly gate: GateId }
   | { readonly why: "hardGate"; readonly gate: GateId }
   | { readonly why: "movedOn"; readonly turn: EntryNo }
+  | { readonly why: "sameDevice" }
+  | { readonly why: "noReadBack" }
   | { readonly why: "nothingBefore" }
   | { readonly why: "notHeld" }
   | { readonly why: "future" }

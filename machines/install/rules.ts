@@ -1,6 +1,6 @@
 import { assign, setup, stateIn } from "xstate";
 import type { Instant } from "./brief.ts";
-import type { Command, Did, Reading } from "./commands.ts";
+import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
 import { COMPETENT, type Gate } from "./gates.ts";
 import type { Refusal } from "./refusals.ts";
@@ -37,6 +37,7 @@ export const install = setup({
     notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
     notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
     held: stateIn({ attention: "held" }),
+    paused: stateIn({ attention: "paused" }),
     stopped: stateIn({ weather: "stop" }),
     weatherIs: ({ context, event }, { is }: { is: string }) =>
       weatherAt(event.type === "reading" ? withReading(context, event.reading) : context, event.at) === is,
@@ -44,6 +45,11 @@ export const install = setup({
     mayNotAnswer: ({ event }, { step }: { step: Step }) =>
       !("role" in event) || gateSpokenOf(step, event)?.who.includes(event.role) !== true,
     wrongKind: ({ event }, { step }: { step: Step }) => event.type !== "answer" || !step.gate || !takes(step.gate, event.value),
+    /** By voice, the second of two people answers on a device of their own: one voice is heard on both ends of a room. */
+    firstDevice: ({ context, event }, { gates }: { gates: readonly string[] }) =>
+      event.type === "answer" &&
+      (SPOKEN as readonly string[]).includes(event.source) &&
+      gates.some((id) => context.answers[id]?.device === event.device),
     hardGate: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event)?.hard !== false,
     atTheBeginning: ({ context }, { id }: { id: StepId }) => context.began === id,
     raised: ({ context }) => context.site === "raised",

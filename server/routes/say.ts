@@ -5,8 +5,8 @@ import { stepOf } from "../../machines/install/job.ts";
 import type { JobId, Said } from "../../machines/record/entry.ts";
 import { understand } from "../../machines/speech/understand.ts";
 import { answerTo } from "../../views/answer.ts";
-import { replyTo } from "../../views/guide-of.ts";
 import type { Reason } from "../../views/guide-state.ts";
+import { replyTo } from "../../views/reply.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { edge } from "../../views/text/en/edge.ts";
 import { type Desk, type Desks, personOf, requestDigest } from "../command.ts";
@@ -48,7 +48,7 @@ export function sayTo(desks: Desks, id: JobId, raw: unknown, from: { source: Com
 }
 
 function replyOf(desk: Desk, entry: Said): Reply {
-  const told = replyTo(entry, desk.job, (id) => desk.names[id] ?? id);
+  const told = replyTo(entry, desk, (id) => desk.names[id] ?? id);
   return { entry: entry.no, outcome: entry.outcome, ...told, phase: entry.phase, step: entry.step };
 }
 

@@ -120,6 +120,9 @@ describe("refusals", () => {
   const missing: Record<Missing, true> = { open: true, unknown: true, outOfLimit: true, early: true, stale: true, samePerson: true };
   const others: { readonly [W in Exclude<Refusal["why"], "gate">]: Extract<Refusal, { why: W }> } = {
     held: { why: "held", by: "lena" },
+    paused: { why: "paused", by: "lena" },
+    sameDevice: { why: "sameDevice" },
+    noReadBack: { why: "noReadBack" },
     stop: { why: "stop" },
     role: { why: "role", is: "trainee", may: ["lead", "competent"] },
     notAskedHere: { why: "notAskedHere", gate: "g" },
@@ -159,6 +162,9 @@ describe("refusals", () => {
       moved: true,
       wentBack: true,
       held: true,
+      paused: true,
+      readBack: true,
+      dropped: true,
       carriedOn: true,
       answered: true,
       waived: true,

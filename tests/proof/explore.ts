@@ -17,9 +17,9 @@
  * - A command on a clock that ran back is judged and not followed; so is going back out of a strike, and further back than
  *   one call before what stands on the site was begun.
  */
-import type { Ask, Reading } from "../../machines/install/commands.ts";
+import type { Ask, Command, Reading } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
-import { type Job, openJob } from "../../machines/install/job.ts";
+import { attentionOf, type Job, openJob } from "../../machines/install/job.ts";
 import type { Machine } from "../../machines/install/machine.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import { type Frozen, SITE_STATES } from "../../machines/install/script.ts";
@@ -35,6 +35,8 @@ type Try = {
   readonly after?: number;
   readonly behind?: true;
   readonly dropped?: true;
+  /** Spoken, and heard on this device. */
+  readonly heardOn?: string;
 };
 type Node = { readonly job: Job; readonly memory: Memory; readonly entry: number; readonly from: Node | null; readonly by: string };
 
@@ -74,7 +76,8 @@ export function findings(frozen: Frozen, { mutate = (m) => m, strange = 1, first
   const attempt = (node: Node, t: Try): Node | null => {
     trials += 1;
     const { context } = node.job.snapshot;
-    const command = commandOf(t.ask, context.lastAt + (t.after ?? SECOND), node.entry, t.behind ? context.turn - 1 : context.turn, t.role);
+    const pressed = commandOf(t.ask, context.lastAt + (t.after ?? SECOND), node.entry, t.behind ? context.turn - 1 : context.turn, t.role);
+    const command: Command = t.heardOn ? { ...pressed, source: "talk", device: t.heardOn } : pressed;
     let after: Job;
     let outcome: Outcome;
     try {
@@ -153,6 +156,7 @@ const ALWAYS: readonly Try[] = [
   press("back", { type: "back" }),
   press("back by crew", { type: "back" }, "crew"),
   press("hold by a trainee", { type: "hold" }, "trainee"),
+  press("wait by a trainee", { type: "pause" }, "trainee"),
   press("carry on", { type: "carryOn" }),
   press("carry on by crew", { type: "carryOn" }, "crew"),
   press("make safe by a trainee", { type: "makeSafe", because: "a ring tore" }, "trainee"),
@@ -179,13 +183,23 @@ function tries(tent: Tent, { job, from }: Node): Try[] {
     const answer = (as: string, v: typeof value, role: Role) => all.push(press(as, { type: "answer", gate: id, value: v }, role));
     answer("good answer", value, answerer(tent, id));
     answer("good answer by the other person", value, answerer(tent, id) === "lead" ? "deputy" : "lead");
+    const first = context.answers[tent.rows.get(id)?.notBy ?? ""];
+    if (first)
+      all.push(
+        press("good answer spoken on the first one's phone, not allowed", { type: "answer", gate: id, value }, answerer(tent, id), {
+          heardOn: first.device,
+        }),
+        press("good answer spoken on another phone", { type: "answer", gate: id, value }, answerer(tent, id), {
+          heardOn: "a phone of its own",
+        }),
+      );
     answer("bad answer", badValue(gate), answerer(tent, id));
     answer("answer: not known", { kind: "unknown" }, answerer(tent, id));
     answer("answer of another kind", oddValue(gate.asks), answerer(tent, id));
     answer("answer by a trainee, not allowed", value, "trainee");
     answer("answer by the manager, not allowed", value, "manager");
   }
-  const held = (job.snapshot.value as { attention: string }).attention === "held";
+  const held = attentionOf(job) !== "working";
   const odd = held || (gate !== null && call !== null && answerIs(tent, job, call.id) === "bad");
   if (!odd) {
     all.push(
@@ -232,7 +246,7 @@ function deadEnd(tent: Tent, node: Node, attempt: (node: Node, t: Try) => Node |
   const then = (t: Try) => {
     at = at && attempt(at, t);
   };
-  if ((node.job.snapshot.value as { attention: string }).attention === "held") then(press("carry on", { type: "carryOn" }));
+  if (attentionOf(node.job) !== "working") then(press("carry on", { type: "carryOn" }));
   const now = node.job.snapshot.context.lastAt + SECOND;
   if (thunderNear(node.job, now)) then(press("it stays quiet", { type: "note", text: "quiet" }, "crew", { after: 31 * MINUTE }));
   if (at && windIs(at.job, at.job.snapshot.context.lastAt + SECOND) !== "calm")
@@ -256,7 +270,7 @@ function strangeness(tent: Tent, { job }: Node): number {
   const now = job.snapshot.context.lastAt + SECOND;
   const call = callOf(tent, job);
   if (!call) return 0;
-  const held = (job.snapshot.value as { attention: string }).attention === "held";
+  const held = attentionOf(job) !== "working";
   const odd = ["bad", "old", "samePerson"].includes(answerIs(tent, job, call.id));
   const weather = Number(windIs(job, now) !== "calm") + Number(thunderNear(job, now));
   return Number(held) + weather + Number(odd) + Number(!tent.place.has(call.id));

@@ -1,5 +1,6 @@
 import type { Command } from "../../machines/install/commands.ts";
-import type { Job } from "../../machines/install/job.ts";
+import { decide } from "../../machines/install/decide.ts";
+import { attentionOf, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/script.ts";
 import { PEOPLE } from "./fixtures.ts";
@@ -21,7 +22,7 @@ export type Trial = {
 
 const did = ({ outcome }: Trial): string | null => ("did" in outcome ? outcome.did : null);
 const refusedAs = ({ outcome }: Trial): string | null => ("refused" in outcome ? (outcome.refused[0]?.why ?? "nothing") : null);
-const isHeld = (job: Job) => (job.snapshot.value as { attention: string }).attention === "held";
+const isHeld = (job: Job) => attentionOf(job) !== "working";
 const isDriver = ({ command }: Trial) => command.by === PEOPLE.lead || command.by === PEOPLE.deputy;
 /** Whether work went on: to the next call, out of a way out, or to the end. */
 const wentOn = (t: Trial) => t.command.type === "next" && did(t) !== null;
@@ -31,6 +32,7 @@ const gateOf = (t: Trial) => {
   return row ? { row, is: stands(t.tent, t.before, row.gate, t.command.at) } : null;
 };
 const waivedAt = (t: Trial, gate: string) => t.before.snapshot.context.waived[gate] !== undefined;
+const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
 const unless = (fine: boolean, trouble: string) => (fine ? null : trouble);
 
 /** Each says what is wrong with one trial, or nothing. */
@@ -67,7 +69,20 @@ export const INVARIANTS = {
     const gate = wentOn(t) ? gateOf(t) : null;
     return gate && gate.is === "samePerson" ? `${gate.row.gate} was answered by one person` : null;
   },
-  "anybody can hold, always": (t) => unless(t.command.type !== "hold" || (did(t) === "held" && isHeld(t.after)), "not held"),
+  "anybody can hold, always": (t) =>
+    unless(t.command.type !== "hold" || (did(t) === "held" && attentionOf(t.after) === "held"), "not held"),
+  "a hold word inside a sentence makes the work wait, and lets go of no hold": (t) =>
+    unless(t.command.type !== "pause" || attentionOf(t.after) === (attentionOf(t.before) === "held" ? "held" : "paused"), "it went on"),
+  "what is read back counts for nothing until it is confirmed, and then as if it had been pressed": (t) => {
+    const { command } = t;
+    if (command.type !== "answer" && command.type !== "waive" && command.type !== "standDown" && command.type !== "reading") return null;
+    const [waits, told] = decide(t.before, { ...command, type: "readBack", ask: command });
+    const [, later] = decide(waits, { ...command, type: "correct", of: command.entry, entry: command.entry + 1 });
+    if ("refused" in t.outcome)
+      return unless(same(told, t.outcome) && waits.snapshot.context.turn === t.before.snapshot.context.turn, "not refused at once");
+    const unchanged = same({ ...waits.snapshot.context, lastAt: 0 }, { ...t.before.snapshot.context, lastAt: 0 });
+    return unless(same(told, { did: "readBack" }) && unchanged && same(later, t.outcome), "it counted early, or not at all");
+  },
   "anybody can begin making safe until the job is closed": (t) => {
     if (t.command.type !== "makeSafe") return null;
     const call = callOf(t.tent, t.before);

@@ -18,6 +18,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return gateText(refusal.status, about);
     case "held":
       return `Held by ${refusal.by === null ? "somebody" : about.name(refusal.by)}. The lead says carry on first.`;
+    case "paused":
+      return `Waiting: ${refusal.by === null ? "somebody" : about.name(refusal.by)} said to. The lead says carry on.`;
     case "stop":
       return "The weather says stop. Make safe; no going on until a new reading allows it.";
     case "role":
@@ -30,6 +32,10 @@ export function refusalText(refusal: Refusal, about: About): string {
       return `This one cannot be left out. ${about.ask ?? ""}`.trim();
     case "movedOn":
       return "Already moved on. Read the call that is showing now.";
+    case "sameDevice":
+      return "Spoken on the phone of the first one. The second one speaks on their own, or presses.";
+    case "noReadBack":
+      return "Nothing waits to be confirmed here. Say the answer again.";
     case "nothingBefore":
       return "Nothing to go back to from here.";
     case "notHeld":
@@ -71,6 +77,9 @@ const DID: Readonly<Record<Did, string>> = {
   moved: "Next.",
   wentBack: "Back one. What was answered there is asked again.",
   held: "HELD. Nobody goes on until the lead says carry on.",
+  paused: "Waiting. The lead says carry on.",
+  readBack: "Is that correct?",
+  dropped: "Dropped. Say it again.",
   carriedOn: "Carry on.",
   answered: "Taken down.",
   waived: "Left out, with the reason taken down.",
@@ -97,3 +106,7 @@ const STATUS: Readonly<Record<Status, string>> = {
   waived: "left out",
 };
 export const statusText = (status: Status): string => STATUS[status];
+
+/** What was heard, said back with the question it answers. Out of its limit it says so at once: the ear may be wrong, or the stake. */
+export const readBackText = (value: string, ask?: string, outside?: string): string =>
+  `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `, and ${outside} is wanted`}. Is that correct?`;

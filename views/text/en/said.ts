@@ -1,4 +1,4 @@
-import type { Command } from "../../../machines/install/commands.ts";
+import type { Binding, Command } from "../../../machines/install/commands.ts";
 import { valueText } from "./limits.ts";
 
 /** A command that was pressed or sent, as it reads in the thread. */
@@ -10,29 +10,48 @@ export function saidText(command: Command): string {
       return "Back one";
     case "hold":
       return "HOLD";
+    case "pause":
+      return "Wait";
+    case "readBack":
+      return askText(command.ask);
+    case "correct":
+      return "Correct";
+    case "wrong":
+      return "Wrong";
     case "carryOn":
       return "Carry on";
     case "answer":
-      return valueText(command.value);
     case "waive":
-      return `Left, because ${command.because}`;
+    case "standDown":
+    case "reading":
+      return askText(command);
     case "makeSafe":
       return "Make safe";
-    case "standDown":
-      return `Stand down, because ${command.because}`;
     case "note":
       return `Note: ${command.text}`;
-    case "reading": {
-      const { reading } = command;
-      return reading.of === "thunder"
-        ? "Thunder heard"
-        : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph}`}`;
-    }
     case "amend":
       return `Change the plan, because ${command.because}`;
     case "agree":
       return "Agreed";
     case "disagree":
       return "Not agreed";
+  }
+}
+
+/** What binds, as it is read back and as it stands in the record. */
+export function askText(ask: Binding): string {
+  switch (ask.type) {
+    case "answer":
+      return valueText(ask.value);
+    case "waive":
+      return `Left, because ${ask.because}`;
+    case "standDown":
+      return `Stand down, because ${ask.because}`;
+    case "reading": {
+      const { reading } = ask;
+      return reading.of === "thunder"
+        ? "Thunder heard"
+        : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph}`}`;
+    }
   }
 }

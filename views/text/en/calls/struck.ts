@@ -19,7 +19,7 @@ export const struck: Words = {
     ifNot: "Find who can switch it off. Do not pull cables yourself.",
   },
   "strike.walls": {
-    say: () => "Walls off, lee side last.",
+    say: () => "Walls off, the windy side last.",
     ask: () => "Are all walls off?",
     why: "With walls on, easing a strap is a sail let go.",
     wrong: "Somebody unhooks a wall alone in a gust. It fills, and drags them along the stake line.",
