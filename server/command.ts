@@ -29,10 +29,16 @@ export type Envelope = {
   readonly heard: string | null;
   readonly request: Hash;
 };
-export type World = { readonly journal: Journal; readonly hub: Hub; readonly now: () => Instant; readonly newId: () => string };
+export type World = {
+  readonly journal: Journal;
+  readonly hub: Hub;
+  readonly now: () => Instant;
+  readonly newId: () => string;
+  readonly wakeWord: string;
+};
 
 /** The one place where something happens: load, decide, append, publish. All of it synchronous, so two commands never cross. */
-export function createDesks({ journal, hub, now, newId }: World) {
+export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
   const desks = new Map<JobId, Desk>();
 
   function load(id: JobId): Desk {
@@ -131,7 +137,7 @@ export function createDesks({ journal, hub, now, newId }: World) {
     desks.set(id, { ...desk, names: { ...desk.names, ...names } });
   }
 
-  return { load, open, repeated, say, amendment, addNames, now };
+  return { load, open, repeated, say, amendment, addNames, now, wakeWord };
 }
 export type Desks = ReturnType<typeof createDesks>;
 

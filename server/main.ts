@@ -18,7 +18,7 @@ const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toIS
 function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID });
+  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID, wakeWord: config.wakeWord });
   if (config.demo && journal.jobs().length === 0)
     desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);

@@ -1,10 +1,10 @@
 import { type Job, stepOf } from "../machines/install/job.ts";
 import type { Step } from "../machines/install/script.ts";
-import type { Question } from "../machines/speech/understand.ts";
+import type { Question } from "../machines/speech/meanings.ts";
 import type { StationKind, TentPlan } from "../machines/tent/types.ts";
 import { answers } from "./text/en/answers.ts";
 import { calls } from "./text/en/calls.ts";
-import { feetInches } from "./text/en/names.ts";
+import { feetInches, pieceName, seamName } from "./text/en/names.ts";
 import { phaseName } from "./text/en/roles.ts";
 
 /** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
@@ -19,12 +19,24 @@ export function answerTo(question: Question, about: string, job: Job): string {
       return words?.why ?? "";
     case "whatsLeft":
       return whatsLeft(job, step);
+    case "which":
+      return whichPiece(step);
     case "howMany":
+      if (/\bto the (?:next )?ring\b/.test(about.toLowerCase())) return toTheRing(step);
       return howMany(about.toLowerCase(), job.frozen.plan);
     case "where":
       return /\bnext\b/.test(about.toLowerCase()) ? whereNext(job, step) : whereIs(about, job.frozen.plan);
   }
 }
+
+/** The cloth in hand at a call: a piece that is laid, or the two that are laced. */
+function whichPiece({ of }: Step): string {
+  if (of.piece !== undefined) return answers.thisPiece(pieceName(of.piece));
+  if (of.lace !== undefined) return answers.thesePieces(pieceName(of.lace), pieceName(of.eyelet));
+  return of.seam === undefined ? answers.noPiece : answers.thisSeam(seamName(of.seam));
+}
+
+const toTheRing = ({ of }: Step): string => (of.atFt === undefined ? answers.noRing : answers.ringAt(feetInches(Number(of.atFt))));
 
 function whatsLeft({ frozen }: Job, step: Step): string {
   const { steps } = frozen.script;

@@ -7,6 +7,7 @@ export type Fields = Readonly<Record<string, string>>;
 /** A form of the guide as the JSON that says the same. Numbers may be typed as a crew writes them: 5 1/2, 89' 5". */
 export function saidFromForm(f: Fields): unknown {
   const around = { as: f.as, key: f.key, seen: Number(f.seen) };
+  if (f.alternatives !== undefined) return { ...around, alternatives: listed(f.alternatives), talk: f.talk === "yes" };
   if (f.type === undefined || f.type === "") return { ...around, heard: f.heard };
   const say = { ...around, type: f.type };
   switch (f.type) {
@@ -23,6 +24,8 @@ export function saidFromForm(f: Fields): unknown {
       return f.of === "thunder"
         ? { ...say, of: "thunder" }
         : { ...say, of: "wind", mph: numberIn(f.mph, "mph", "mph"), gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null };
+    case "correct":
+    case "wrong":
     case "agree":
     case "disagree":
       return { ...say, of: Number(f.of) };
@@ -30,6 +33,13 @@ export function saidFromForm(f: Fields): unknown {
       return say;
   }
 }
+
+/** A recogniser's guesses come one a line. */
+const listed = (text: string) =>
+  text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
 
 function valueFromForm(f: Fields): unknown {
   switch (f.kind) {

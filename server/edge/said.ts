@@ -33,11 +33,17 @@ const command = v.variant("type", [
     place: v.optional(text(80), "in the open"),
   }),
   v.object({ type: v.literal("amend"), because: text(300), brief: v.looseObject({}) }),
+  v.object({ type: v.literal("correct"), of: v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole)) }),
+  v.object({ type: v.literal("wrong"), of: v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole)) }),
   v.object({ type: v.literal("agree"), of: v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole)) }),
   v.object({ type: v.literal("disagree"), of: v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole)) }),
 ]);
 const thunder = v.object({ type: v.literal("reading"), of: v.literal("thunder") });
 const heard = v.object({ heard: text(300) });
+const spoken = v.object({
+  alternatives: v.pipe(v.array(text(300)), v.minLength(1, edge.nothingHeard), v.maxLength(10, edge.tooMany(10))),
+  talk: v.optional(v.boolean(edge.yesOrNo), false),
+});
 const envelope = v.object({
   as: text(60),
   key: v.pipe(v.string(edge.keyShape), v.regex(/^[\w.-]{8,80}$/, edge.keyShape)),
@@ -45,7 +51,7 @@ const envelope = v.object({
 });
 
 export type Body = v.InferOutput<typeof envelope> & {
-  readonly say: v.InferOutput<typeof command> | v.InferOutput<typeof thunder> | v.InferOutput<typeof heard>;
+  readonly say: v.InferOutput<typeof command> | v.InferOutput<typeof thunder> | v.InferOutput<typeof heard> | v.InferOutput<typeof spoken>;
 };
 
 /** One thing said, as JSON, or a Problem that names each field that is wrong. */
@@ -53,8 +59,9 @@ export function readSaid(input: unknown): Body {
   const fields: Record<string, string> = {};
   const body = (typeof input === "object" && input !== null ? input : {}) as Record<string, unknown>;
   const around = read(envelope, body, fields);
-  if ("heard" in body === "type" in body) fields.type = edge.heardOrType;
-  const schema = "heard" in body ? heard : body.type === "reading" && body.of === "thunder" ? thunder : command;
+  if (["heard", "alternatives", "type"].filter((name) => name in body).length !== 1) fields.type = edge.heardOrType;
+  const schema =
+    "alternatives" in body ? spoken : "heard" in body ? heard : body.type === "reading" && body.of === "thunder" ? thunder : command;
   const say = read(schema, body, fields);
   if (!around || !say || Object.keys(fields).length > 0) throw new Problem(422, edge.bodyShape, fields);
   return { ...around, say: say as Body["say"] };

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { exactly, gate, measure, yes } from "../../machines/install/gates.ts";
+import { exactly, type gate, measure, yes } from "../../machines/install/gates.ts";
 import { inUnit, readNumber } from "../../machines/speech/numbers.ts";
 import { understand } from "../../machines/speech/understand.ts";
+import { stepWith } from "../support/steps.ts";
 
-const asked = (asks: Parameters<typeof gate>[0]) => ({ id: "here", ...gate(asks) });
+const asked = (asks: Parameters<typeof gate>[0]) => stepWith(asks);
 
 describe("numbers as a crew writes and says them", () => {
   it.each([
@@ -55,7 +56,10 @@ describe("words mean what the gate asks", () => {
     expect(understand(heard, asked(exactly(6)))).toEqual({ notUnderstood: true });
   });
   it("hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ ask: { type: "hold" } }));
-  it("a wind with its gust", () => expect(understand("fourteen gusting nineteen", null)).toEqual({ wind: { mph: 14, gustMph: 19 } }));
+  it("a wind with its gust", () =>
+    expect(understand("fourteen gusting nineteen", null)).toEqual({
+      wind: { mph: 14, gustMph: 19, taken: null },
+    }));
   it("a note keeps its words as typed", () =>
     expect(understand("note: torn loop, Seam 2", null)).toEqual({ ask: { type: "note", text: "torn loop, Seam 2" } }));
 });

@@ -21,6 +21,7 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
     hub: createHub(),
     now: () => (at += 1000),
     newId: () => `id-${String(++ids).padStart(8, "0")}`,
+    wakeWord: "albatross",
   });
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });

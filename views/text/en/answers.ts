@@ -12,5 +12,11 @@ export const answers = {
     `The plan does not count "${about.slice(0, 40)}". Ask for stakes, plates, straps, poles, pieces, seams or rings.`,
   noSuchPlace: (about: string) =>
     `The plan has no place "${about.slice(0, 40)}". Ask for a station, a pole or a piece by its name, or say where next.`,
+  thisPiece: (name: string) => `This is ${name}.`,
+  thesePieces: (lace: string, eyelet: string) => `Loops of ${lace} go through the holes of ${eyelet}.`,
+  thisSeam: (name: string) => `This is ${name}.`,
+  noPiece: "No piece is in hand at this call.",
+  ringAt: (ft: string) => `The ring is ${ft} from the middle. The plan does not count loops: lace until you reach it.`,
+  noRing: "No ring is laced to at this call.",
   at: (name: string, x: string, y: string) => `${name}: ${x} from the baseline, ${y} from edge DA.`,
 } as const;

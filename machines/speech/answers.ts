@@ -1,0 +1,101 @@
+import type { Gate, Value } from "../install/gates.ts";
+import type { Step } from "../install/script.ts";
+import type { Understood } from "./meanings.ts";
+import { readQuantity } from "./numbers.ts";
+import { numberSaid } from "./numbers-said.ts";
+import { placed } from "./place.ts";
+import { plain, trimmed } from "./plain.ts";
+
+/** A step whose gate is asked. */
+type Asked = Step & { readonly gate: Gate };
+
+const YES = /^(?:yes|yeah|yep|yes it is|yes they are|done yes|affirmative)$/;
+const NO = /^(?:no|nope|not yet|no it is not|negative)$/;
+const NOT_KNOWN = /^(?:don't know|dont know|do not know|unknown|not sure|not known)$/;
+/** What a crew says for yes at one call and nowhere else. */
+const YES_AT: Readonly<Record<string, RegExp>> = {
+  "half.tied": /^(?:tied off|knotted|tied off and hooked|knotted hook closed|knotted and the hook closed)$/,
+};
+/** What is counted may be named after the number; nothing else may be. */
+const COUNTED =
+  /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|loops?|marks?|missed(?: loops?)?|damaged|strapped|tied|pulled|capped|flagged|people|going (?:in )?under|went under|(?:are )?out,? (?:and )?nobody (?:left )?under|(?:are )?out)$/i;
+const NOBODY = /^(?:none|nobody|none missed|none damaged|no missed loops|nothing)$/;
+const SHOWN = /^(.+?) (?:showing|shows|away|clear)$/i;
+const LEANS = /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?leaning (in|out|towards|away) (.+)$/i;
+const LEAN_LAST = /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|out|towards(?: the tent)?|away(?: from the tent)?)$/i;
+
+/** What words answer to the gate of a call. Strict: the whole of it is the answer, or it is none. */
+export function answerSaid(heard: string, step: Asked): Understood {
+  const { rest, elsewhere } = placed(trimmed(heard), step);
+  const meant = answerTo(rest, step);
+  return elsewhere && "ask" in meant ? { elsewhere: trimmed(heard) } : meant;
+}
+
+function answerTo(said: string, step: Asked): Understood {
+  const { gate } = step;
+  const words = plain(said);
+  const answer = (value: Value): Understood => ({ ask: { type: "answer", gate: gate.id, value } });
+  if (NOT_KNOWN.test(words)) return answer({ kind: "unknown" });
+  const { asks } = gate;
+  switch (asks.kind) {
+    case "yesNo":
+      if (YES.test(words) || YES_AT[step.call]?.test(words)) return answer({ kind: "yesNo", yes: true });
+      return NO.test(words) ? answer({ kind: "yesNo", yes: false }) : { notUnderstood: true };
+    case "document":
+      return documentSaid(said, asks.expected, answer);
+    case "count":
+    case "sameCount": {
+      if (NOBODY.test(words)) return answer({ kind: "count", n: 0 });
+      const read = numberSaid(COUNTED.exec(said)?.[1] ?? said, "count");
+      return "n" in read ? answer({ kind: "count", n: read.n }) : read;
+    }
+    case "measure": {
+      if (/^none(?: here)?$/.test(words)) return answer({ kind: "none" });
+      const leaning = leanSaid(said, step);
+      if (leaning !== null) return typeof leaning === "number" ? answer({ kind: "measure", n: leaning, unit: asks.unit }) : leaning;
+      const read = numberSaid(SHOWN.exec(said)?.[1] ?? said, asks.unit);
+      return "n" in read ? answer({ kind: "measure", n: read.n, unit: asks.unit }) : read;
+    }
+    default:
+      return { notUnderstood: true };
+  }
+}
+
+/** A paper by its number. Spaces and dashes are the recogniser's own: the expected number is taken as it is written. */
+function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {
+  const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+  const named = said.replace(/^(?:ticket|number|ticket number|sheet|paper) /i, "");
+  if (expected !== null && bare(named) === bare(expected)) return answer({ kind: "document", named: expected });
+  // Papers have numbers; without one it is talk.
+  return said.length <= 80 && /\d/.test(said) ? answer({ kind: "document", named: said }) : { notUnderstood: true };
+}
+
+/**
+ * A lean with its way: in, towards the tent, is minus; out is plus. Inches at the top of a side pole become degrees: the
+ * angle whose sine is that over the pole's length. `null` where no lean was said, or of another pole than those asked.
+ */
+function leanSaid(said: string, step: Asked): number | Understood | null {
+  if (step.gate.asks.kind !== "measure" || step.gate.asks.unit !== "deg") return null;
+  const first = LEANS.exec(said);
+  const last = LEAN_LAST.exec(said);
+  const found = first ? { at: first[1], way: first[2]!, much: first[3]! } : last ? { at: last[1], way: last[3]!, much: last[2]! } : null;
+  // "5 in" is five inches: only an amount with its unit has a way after it.
+  const amounts = found ? readQuantity(found.much) : [];
+  if (!found || amounts.length === 0 || (found.at === undefined && !first && amounts.every((a) => a.unit === null))) return null;
+  if (!isAsked(found.at, step)) return { elsewhere: said };
+  const sign = /^(?:in|towards)/i.test(found.way) ? -1 : 1;
+  const degrees = numberSaid(found.much, "deg");
+  if ("n" in degrees) return sign * degrees.n;
+  const inches = numberSaid(found.much, "in");
+  const poleFt = Number(step.of.sidePoleFt);
+  if (!("n" in inches) || !(poleFt > 0) || inches.n >= poleFt * 12) return degrees;
+  return Math.round(((sign * Math.asin(inches.n / (poleFt * 12)) * 180) / Math.PI) * 10) / 10;
+}
+
+/** Whether a pole named in an answer stands where the gate asks: C stands on BC and on CD. */
+function isAsked(at: string | undefined, { of }: Step): boolean {
+  if (at === undefined || at.toLowerCase() === "it") return true;
+  const edge = String(of.edge ?? of.corner ?? "");
+  const letters = at.toUpperCase().replaceAll(/\d/g, "");
+  return letters.length === 1 ? edge.includes(letters) : edge === letters;
+}

@@ -1,0 +1,105 @@
+import type { Spoken } from "../install/commands.ts";
+import type { Attention } from "../install/job.ts";
+import type { Step } from "../install/script.ts";
+import { isBinding, type Understood } from "./meanings.ts";
+import { plain } from "./plain.ts";
+import { holdsInside, isHold, understand } from "./understand.ts";
+
+/** What the guide is waiting for when somebody speaks. */
+export type Ears = {
+  readonly step: Step | null;
+  readonly attention: Attention;
+  /** Whether something that was read back on this device waits for "correct". */
+  readonly waiting: boolean;
+  /** The word said first by those who speak into an open microphone and mean the guide. */
+  readonly wakeWord: string;
+};
+
+/** What was said into a device: a recogniser's alternatives, best first, and whether the talk button was held. */
+export type Utterance = { readonly alternatives: readonly string[]; readonly talk: boolean };
+
+/** What is taken from it, by which way of speaking, and whether it is read back first; or that it was left alone, and why. */
+export type Heard =
+  | { readonly words: string; readonly source: Spoken; readonly meant: Understood; readonly readBack: boolean }
+  | { readonly words: string; readonly leftAlone: "chatter" | "wakeWord" };
+
+/** Calls with both hands in the lacing and nothing asked: there "next" and "back" may be said bare. */
+const LACING: ReadonlySet<string> = new Set(["lace.start", "lace.ring", "lace.valance", "lace.back"]);
+const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.call);
+
+/**
+ * One utterance at one moment. The strictness is by what a mistake costs: hold words are taken from anybody at once;
+ * light words bare, as a whole utterance; what binds only with the talk button held or after the wake word, and then
+ * it is read back. All else is chatter.
+ */
+export function hear({ alternatives, talk }: Utterance, ears: Ears): Heard {
+  const said = alternatives.map((a) => a.trim()).filter((a) => a !== "");
+  const best = said[0] ?? "";
+  const woken = said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? []);
+  const source: Spoken = talk ? "talk" : woken.length > 0 ? "wake" : "open";
+  const hold = [...said, ...woken].find(isHold);
+  if (hold !== undefined) return { words: hold, source, meant: { ask: { type: "hold" } }, readBack: false };
+  const deliberate = woken.length > 0 ? woken : talk ? said : null;
+  if (deliberate) return meantFor(deliberate, source, ears);
+  const light = agreed(said.map((words) => ({ words, meant: understand(words, ears.step) })).filter(({ meant }) => isLight(meant, ears)));
+  const noted = light && "ask" in light.meant && light.meant.ask.type === "note";
+  if (holdsInside(best) && !noted) return { words: best, source, meant: { ask: { type: "pause" } }, readBack: false };
+  if (light) return { ...light, source, readBack: false };
+  const bound = said.some((words) => !("notUnderstood" in understand(words, ears.step)));
+  return { words: best, leftAlone: bound ? "wakeWord" : "chatter" };
+}
+
+/** What was said to the guide on purpose. Where the alternatives say different things it is asked again. */
+function meantFor(said: readonly string[], source: Spoken, ears: Ears): Heard {
+  const [best = ""] = said;
+  const understood = said
+    .map((words) => ({ words, meant: understand(words, ears.step) }))
+    .filter(({ meant }) => !("notUnderstood" in meant));
+  const [first] = understood;
+  const waits = { words: best, source, meant: { ask: { type: "pause" } } as const, readBack: false };
+  if (!first) return holdsInside(best) ? waits : { words: best, source, meant: { notUnderstood: true }, readBack: false };
+  const one = agreed(understood);
+  // What is done at once must be what the recogniser thought best; what is read back may be any of its guesses.
+  if (!one || (!isBinding(one.meant) && one.words !== best)) return { words: best, source, meant: several(understood), readBack: false };
+  return { ...one, source, readBack: isBinding(one.meant) };
+}
+
+type Guess = { readonly words: string; readonly meant: Understood };
+
+function agreed(guesses: readonly Guess[]): Guess | null {
+  const [first] = guesses;
+  return first && guesses.every((g) => JSON.stringify(g.meant) === JSON.stringify(first.meant)) ? first : null;
+}
+
+/** Several numbers heard in one go are named when it is asked again; anything else was just not caught. */
+function several(guesses: readonly Guess[]): Understood {
+  const values = guesses.map(({ meant }) => ("ask" in meant && meant.ask.type === "answer" ? meant.ask.value : null));
+  const numbers = values.flatMap((v) => (v?.kind === "count" || v?.kind === "measure" ? [v] : []));
+  const [first] = numbers;
+  if (!first || numbers.length < guesses.length) return { notUnderstood: true };
+  return { ambiguous: { n: [...new Set(numbers.map((v) => v.n))], unit: first.kind === "measure" ? first.unit : "count" } };
+}
+
+function isLight(meant: Understood, { step, attention, waiting }: Ears): boolean {
+  if ("question" in meant || "thunder" in meant) return true;
+  if ("confirm" in meant) return waiting && meant.confirm === "wrong";
+  if (!("ask" in meant)) return false;
+  switch (meant.ask.type) {
+    case "note":
+      return true;
+    case "next":
+    case "back":
+      return isLacing(step) && attention === "working";
+    case "carryOn":
+      return attention === "paused";
+    default:
+      return false;
+  }
+}
+
+/** The words after the wake word; null where it was not said first. The wake word alone is nothing. */
+function afterWakeWord(said: string, wakeWord: string): string | null {
+  const words = said.replace(/^[^\p{L}\p{N}]+/u, "");
+  if (!plain(words).startsWith(`${wakeWord.toLowerCase()} `)) return null;
+  return words.slice(wakeWord.length).replace(/^[\s,.:!-]+/, "");
+}

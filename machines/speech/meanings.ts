@@ -1,0 +1,30 @@
+import type { Ask, Binding } from "../install/commands.ts";
+import type { Unit } from "../install/gates.ts";
+import type { Clock } from "./times.ts";
+
+export type Question = "again" | "why" | "whatsLeft" | "howMany" | "where" | "which";
+
+/** What a reading said aloud gives; the server knows what time "five minutes ago" is. */
+export type WindSaid = { readonly mph: number; readonly gustMph: number | null; readonly taken: Clock | null };
+
+/**
+ * What words mean: a command without what the server adds; a question, which is answered and not recorded; a reading; the
+ * word on a read-back; or why it was none of these.
+ */
+export type Understood =
+  | { readonly ask: Exclude<Ask, { type: "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" }> }
+  | { readonly wind: WindSaid }
+  | { readonly thunder: true }
+  | { readonly confirm: "correct" | "wrong" }
+  | { readonly question: Question; readonly about: string }
+  | { readonly wrongUnit: { readonly gave: string; readonly wants: string } }
+  /** One thing said that can be read as several numbers: it is asked again. */
+  | { readonly ambiguous: { readonly n: readonly number[]; readonly unit: Unit | "mph" | "count" } }
+  /** The answer names another place than the one that is asked. */
+  | { readonly elsewhere: string }
+  | { readonly notUnderstood: true };
+
+const BINDING: ReadonlySet<string> = new Set<Binding["type"]>(["answer", "waive", "standDown"]);
+
+/** Whether it is read back and confirmed before it counts. Thunder is not: it only ever stops. */
+export const isBinding = (meant: Understood): boolean => "wind" in meant || ("ask" in meant && BINDING.has(meant.ask.type));
