@@ -1,3 +1,4 @@
+import { SPOKEN } from "../machines/install/commands.ts";
 import type { Gate } from "../machines/install/gates.ts";
 import { attentionOf, type Job, stepOf } from "../machines/install/job.ts";
 import { READ_BACK_S, waiting } from "../machines/install/read-back.ts";
@@ -88,6 +89,7 @@ function threadLine(entry: Said, held: Held, name: (id: string) => string): Thre
     who: name(command.by),
     call: step ? words(step).say(step.of) : "",
     said: command.heard ?? saidText(command),
+    spoken: (SPOKEN as readonly string[]).includes(command.source),
     reply: replyTo(entry, held, name).reply,
     refused: "refused" in outcome,
   };

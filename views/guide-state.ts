@@ -56,6 +56,8 @@ export type ThreadLine = {
   /** The call it was said to, and what was said, in words. */
   readonly call: string;
   readonly said: string;
+  /** Spoken into the phone of the one who is named, and so no proof of who spoke. */
+  readonly spoken: boolean;
   readonly reply: string;
   readonly refused: boolean;
 };

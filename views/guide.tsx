@@ -4,8 +4,11 @@ import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
 import { regions } from "./regions.ts";
 import { label } from "./text/en/page.ts";
+import { voice } from "./text/en/voice.ts";
 
-type Shown = Screen & { readonly notice: string | null };
+/** How the last thing said on this screen went, for its buzz and its voice; `no` tells one from the next. */
+export type Cue = { readonly went: string; readonly heard: string | null; readonly no: string };
+type Shown = Screen & { readonly notice: string | null; readonly cue?: Cue };
 
 /** Job, phase, weather and who holds the screen, in one slim strip. */
 export const Strip = ({ guide, me }: Screen) => {
@@ -28,14 +31,16 @@ export const Thread = (screen: Screen) => {
       <ol class="earlier" aria-label={label.earlier}>
         {guide.thread.map((line) => (
           <li class={line.refused ? "refused" : "done"}>
-            <span class="who">{`${line.time} ${line.who}`}</span> <b>{line.said}</b>{" "}
+            <span class="who">{`${line.time} ${line.spoken ? voice.heardOn(line.who) : line.who}`}</span>{" "}
+            <b>{line.spoken ? voice.quoted(line.said) : line.said}</b>{" "}
             <span>{line.refused ? `${label.refused}: ${line.reply}` : line.reply}</span>
           </li>
         ))}
       </ol>
       <article class="call" data-turn={guide.turn} data-entry={guide.entry} data-step={guide.step}>
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
-        {guide.held && <p class="alarm">{label.heldBy(guide.held.by)}</p>}
+        {guide.held && <p class="alarm">{guide.held.only === "paused" ? label.pausedBy(guide.held.by) : label.heldBy(guide.held.by)}</p>}
+        <SaidBack {...screen} />
         <Proposal {...screen} />
         <h1>{guide.call?.say ?? label.closed}</h1>
         {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
@@ -50,10 +55,38 @@ export const Thread = (screen: Screen) => {
   );
 };
 
-/** At most four targets within the thumb's reach. */
+/** What was heard on this screen's phone, as large as the call; it goes by itself when its time is over. */
+const SaidBack = ({ guide }: Screen) => {
+  const { readBack } = guide;
+  if (!readBack) return null;
+  return (
+    <section class="read-back" id={`read-back-${readBack.entry}`} aria-live="assertive">
+      <p>{voice.readBack}</p>
+      <p class="words">{readBack.words}</p>
+      <div hx-get={`/jobs/${guide.job}/now`} hx-trigger={`load delay:${readBack.leftS + 1}s`} hx-swap="none"></div>
+    </section>
+  );
+};
+
+/** At most four targets within the thumb's reach. While something waits to be confirmed, that comes first. */
 export const Dock = (screen: Screen) => {
   const { guide, me } = screen;
   if (me === null) return <WhoAsks {...screen} />;
+  if (guide.readBack)
+    return (
+      <footer id={regions.dock} class="dock">
+        <SayForm screen={screen} fields={{ type: "correct", of: guide.readBack.entry }} class="main correct">
+          <button type="submit">{voice.correct}</button>
+        </SayForm>
+        <div class="row">
+          <Hold {...screen} />
+          <Talk />
+          <SayForm screen={screen} fields={{ type: "wrong", of: guide.readBack.entry }} class="wrong-one">
+            <button type="submit">{voice.wrong}</button>
+          </SayForm>
+        </div>
+      </footer>
+    );
   return (
     <footer id={regions.dock} class="dock">
       {!guide.closed && (
@@ -62,9 +95,8 @@ export const Dock = (screen: Screen) => {
         </SayForm>
       )}
       <div class="row">
-        <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
-          <button type="submit">{label.hold}</button>
-        </SayForm>
+        <Hold {...screen} />
+        <Talk />
         {!guide.closed && (
           <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe">
             <button type="submit">{label.makeSafe}</button>
@@ -77,6 +109,21 @@ export const Dock = (screen: Screen) => {
     </footer>
   );
 };
+
+const Hold = (screen: Screen) => (
+  <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
+    <button type="submit">{label.hold}</button>
+  </SayForm>
+);
+
+/** Shows where the browser can listen; there the way to make safe is the first thing under More. */
+const Talk = () => (
+  <div class="talk">
+    <button type="button" data-talk>
+      {voice.talk}
+    </button>
+  </div>
+);
 
 /** Before anything is said, the screen belongs to somebody. */
 const WhoAsks = ({ guide }: Screen) => (
@@ -99,6 +146,13 @@ const Notice = ({ notice }: Pick<Shown, "notice">) => (
   </p>
 );
 
+/** The words that this screen's phone was heard to say. */
+const Caption = ({ cue }: { cue?: Cue }) => (
+  <p id={regions.heard} class="heard" data-reply={cue?.no ?? ""} data-went={cue?.went ?? ""}>
+    {cue?.heard ? voice.heard(cue.heard) : ""}
+  </p>
+);
+
 /** What a press is answered with and what the stream sends: a partial for each region. */
 export const Live = (screen: Shown) => (
   <>
@@ -111,6 +165,11 @@ export const Live = (screen: Shown) => (
     <hx-partial hx-target={`#${regions.dock}`} hx-swap="outerMorph">
       <Dock {...screen} />
     </hx-partial>
+    {screen.cue && (
+      <hx-partial hx-target={`#${regions.heard}`} hx-swap="outerMorph">
+        <Caption cue={screen.cue} />
+      </hx-partial>
+    )}
     {screen.notice !== null && (
       <hx-partial hx-target={`#${regions.notice}`} hx-swap="innerHTML">
         {screen.notice}
@@ -125,9 +184,16 @@ export const GuidePage = (screen: Shown) => (
       <Strip {...screen} />
       <Thread {...screen} />
       <div class="foot">
+        <p id={regions.earStatus} class="ear" role="status"></p>
+        <Caption cue={screen.cue} />
         <Notice notice={screen.notice} />
         <Dock {...screen} />
       </div>
+      {[regions.ear, regions.alarm].map((id) => (
+        <form id={id} method="post" action={`/jobs/${screen.guide.job}/say`} hx-sync="this:queue all" hidden>
+          <input type="hidden" name="as" value={screen.me ?? ""} />
+        </form>
+      ))}
       <div
         id={regions.live}
         hx-sse:connect={`/jobs/${screen.guide.job}/live`}

@@ -3,9 +3,10 @@ import { WindForm } from "./parts/gate-tile.tsx";
 import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
 import { label } from "./text/en/page.ts";
+import { voice } from "./text/en/voice.ts";
 
 /** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
-export const MorePage = (screen: Screen) => {
+export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string }) => {
   const { guide } = screen;
   const withText = (type: string, name: string, text: string, button: string) => (
     <SayForm screen={screen} fields={type === "" ? {} : { type }}>
@@ -31,6 +32,20 @@ export const MorePage = (screen: Screen) => {
           <button type="submit">{label.back}</button>
         </SayForm>
         {withText("", "heard", label.words, label.say)}
+        <section id="voice" hidden>
+          <h2>{voice.title}</h2>
+          <p data-status></p>
+          <p>{voice.wakeWord(wakeWord)}</p>
+          <p>{voice.leaves}</p>
+          <div class="tiles">
+            <button type="button" data-setting="listens">
+              {voice.listen}
+            </button>
+            <button type="button" data-setting="speaks">
+              {voice.speak}
+            </button>
+          </div>
+        </section>
         <WindForm screen={screen} />
         <SayForm screen={screen} fields={{ type: "reading", of: "thunder" }}>
           <button type="submit">{label.thunder}</button>

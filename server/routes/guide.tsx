@@ -19,7 +19,7 @@ const BEAT_MS = 15_000;
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
   const app = new Hono();
-  const guide = (id: string) => guideOf(desks.load(id), now());
+  const guide = (id: string, on: string | null = null) => guideOf(desks.load(id), now(), on);
   const device = (c: Context): string => {
     const known = getCookie(c, "device");
     if (known && /^[\w-]{8,64}$/.test(known)) return known;
@@ -37,19 +37,18 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     return me;
   };
 
-  app.get("/jobs/:file{[\\w-]+\\.json}", (c) => c.json(guide(c.req.param("file").slice(0, -".json".length))));
+  app.get("/jobs/:file{[\\w-]+\\.json}", (c) => c.json(guide(c.req.param("file").slice(0, -".json".length), getCookie(c, "device") ?? null)));
   app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
     const { entries, names, readOnly } = desks.load(c.req.param("id"));
     return c.json({ job: c.req.param("id"), names, problem: readOnly, entries: entries.map((e) => ({ hash: e.hash, ...e.entry })) });
   });
   app.get("/jobs/:id{[\\w-]+}", (c) => {
     const id = c.req.param("id");
-    device(c);
-    return c.html(page(<GuidePage guide={guide(id)} me={holder(c, id)} newKey={newId} notice={c.req.query("reply") ?? null} />));
+    return c.html(page(<GuidePage guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={c.req.query("reply") ?? null} />));
   });
   app.get("/jobs/:id{[\\w-]+}/more", (c) => {
     const id = c.req.param("id");
-    return c.html(page(<MorePage guide={guide(id)} me={holder(c, id)} newKey={newId} />));
+    return c.html(page(<MorePage guide={guide(id)} me={holder(c, id)} newKey={newId} wakeWord={desks.wakeWord} />));
   });
   app.get("/jobs/:id{[\\w-]+}/amend", (c) => {
     const id = c.req.param("id");
@@ -108,12 +107,27 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const fields = await formBody(c);
     const reply = sayTo(desks, id, saidFromForm(fields), { source: "press", device: device(c) });
     if (c.req.header("hx-request-type") === "partial")
-      return c.html(await (<Live guide={guide(id)} me={holder(c, id)} newKey={newId} notice={reply.reply} />).toString());
+      return c.html(
+        await (
+          <Live
+            guide={guide(id, device(c))}
+            me={holder(c, id)}
+            newKey={newId}
+            notice={reply.reply}
+            cue={{ went: reply.went, heard: reply.heard, no: newId() }}
+          />
+        ).toString(),
+      );
     return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply.slice(0, 600))}`, 303);
+  });
+  app.get("/jobs/:id{[\\w-]+}/now", async (c) => {
+    const id = c.req.param("id");
+    return c.html(await (<Live guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={null} />).toString());
   });
   app.get("/jobs/:id{[\\w-]+}/live", (c) => {
     const id = c.req.param("id");
     const me = holder(c, id);
+    const on = device(c);
     desks.load(id);
     return streamSSE(c, async (stream) => {
       let wake = () => {};
@@ -126,7 +140,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
       while (!stream.aborted) {
         if (changed) {
           changed = false;
-          const state = guide(id);
+          const state = guide(id, on);
           await stream.writeSSE({
             id: String(state.entry),
             data: (await (<Live guide={state} me={me} newKey={newId} notice={null} />).toString()).replaceAll("\n", " "),

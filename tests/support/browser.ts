@@ -5,7 +5,8 @@ import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 import type { GuideState } from "../../views/guide-state.ts";
 import { label } from "../../views/text/en/page.ts";
-import { goodAnswer } from "./crew-lead.ts";
+import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { type EarMode, scriptedEar } from "./scripted-ear.ts";
 import { spawnServer } from "./spawn-server.ts";
 
 const FLAGS = [
@@ -26,13 +27,14 @@ export async function opened() {
   const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
   const troubles: string[] = [];
-  const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark" } = {}): Promise<Page> => {
+  const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark"; ear?: EarMode } = {}): Promise<Page> => {
     const context: BrowserContext = await browser.newContext({
       viewport: PHONE,
       javaScriptEnabled: options.scripts ?? true,
       colorScheme: options.scheme ?? "light",
     });
     context.setDefaultTimeout(10_000);
+    if (options.ear) await context.addInitScript(scriptedEar, options.ear);
     const page = await context.newPage();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
@@ -40,13 +42,25 @@ export async function opened() {
     return page;
   };
   const state = async () => (await (await fetch(`${server.url}jobs/${jobs[0]!.id}.json`)).json()) as GuideState;
+  /** Goes on quickly, as an office script does, to the call where a test begins. */
+  const driveTo = async (stop: (state: GuideState) => boolean) => {
+    const say: Say = async (body) => {
+      const told = await fetch(`${server.url}jobs/${jobs[0]!.id}/say`, {
+        method: "POST",
+        headers: { "content-type": "application/json", origin: server.url.slice(0, -1) },
+        body: JSON.stringify(body),
+      });
+      return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
+    };
+    return drive(state, say, stop);
+  };
   const close = async () => {
     await browser.close();
     server.child.kill("SIGTERM");
     await server.stopped;
     rmSync(folder, { recursive: true, force: true });
   };
-  return { url: server.url, job: jobs[0]!.id, screen, state, troubles, close };
+  return { url: server.url, job: jobs[0]!.id, screen, state, driveTo, troubles, close };
 }
 export type World = Awaited<ReturnType<typeof opened>>;
 

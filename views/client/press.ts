@@ -1,5 +1,7 @@
 import { regions } from "../regions.ts";
 import { label } from "../text/en/page.ts";
+import { buzz } from "./buzz.ts";
+import { turnNow } from "./turns.ts";
 
 /** How long after somebody else moved the call a press is taken to be meant for the one before. */
 const SETTLE_MS = 400;
@@ -14,11 +16,10 @@ export function watchPresses(): void {
   let shown: string | null = null;
   let swappedAt = Number.NEGATIVE_INFINITY;
   let pressedAt = Number.NEGATIVE_INFINITY;
-  const turn = () => document.querySelector<HTMLElement>("[data-turn]")?.dataset.turn ?? null;
   document.addEventListener(
     "pointerdown",
     () => {
-      shown = turn();
+      shown = turnNow();
     },
     true,
   );
@@ -42,18 +43,18 @@ export function watchPresses(): void {
     },
     true,
   );
-  let last = turn();
+  let last = turnNow();
   // The call stayed, and the press just made here was refused: twice, so that it is felt to be another thing.
   const refused = () => {
     const mine = performance.now() - pressedAt < MINE_MS;
-    if (mine && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) navigator.vibrate?.([120, 80, 120]);
+    if (mine && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
   };
   const moved = () => {
-    const now = turn();
+    const now = turnNow();
     if (now === last) return refused();
     last = now;
     if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
-    navigator.vibrate?.(60);
+    buzz("moved");
   };
   new MutationObserver(() => {
     moved();

@@ -5,6 +5,7 @@ export const voice = {
   wrong: "Wrong",
   heard: (words: string) => `Heard: "${words.slice(0, 80)}"`,
   heardOn: (name: string) => `heard on ${name}'s phone`,
+  quoted: (words: string) => `"${words}"`,
   readBack: "Heard, not taken yet",
   sayFirst: (wakeWord: string) => `For that, say "${wakeWord}" first, or hold Talk.`,
   or: ", or ",

@@ -1,0 +1,49 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { opened, type World } from "../support/browser.ts";
+import { listen, speak, spoken } from "../support/scripted-ear.ts";
+
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+  await world.driveTo((s) => s.step === "lace.R-DA.start");
+});
+afterAll(() => world.close());
+
+describe("lacing, both hands in the rope", () => {
+  it("the lead laces every seam without touching the phone; another one looks each half over, on a phone of their own", {
+    timeout: 240_000,
+  }, async () => {
+    const lead = await world.screen("p1", { ear: "good" });
+    const other = await world.screen("p2", { ear: "good" });
+    await listen(lead);
+    await listen(other);
+    let [calls, early] = [0, 0];
+    for (;;) {
+      const { gate, step, turn } = await world.state();
+      if (!/^(lace|tied|looked)\./.test(step)) break;
+      for (const page of [lead, other]) await page.locator(`article.call[data-turn="${turn}"]`).waitFor({ state: "attached" });
+      calls += 1;
+      if (gate === null) {
+        expect(await speak(lead, calls % 3 === 0 ? "done, next" : "next")).toMatchObject({ went: "done" });
+        continue;
+      }
+      if (calls % 2 === 0) {
+        expect((await speak(lead, "albatross next")).went).toBe("refused");
+        early += 1;
+      }
+      const page = step.startsWith("tied") ? lead : other;
+      const words = step.startsWith("tied") ? "albatross tied off" : "albatross none missed";
+      const back = await speak(page, words);
+      expect(back).toMatchObject({ went: "readBack", notice: expect.stringMatching(/Is that correct\?$/) });
+      expect((await world.state()).gate?.status).toBe("open");
+      expect((await speak(page, "albatross correct")).went).toBe("done");
+      expect((await world.state()).gate?.status).toBe("good");
+      expect((await speak(lead, "albatross next")).went).toBe("done");
+    }
+    expect((await world.state()).step).toBe("cloth.strapped");
+    expect(calls).toBeGreaterThan(20);
+    expect(early).toBeGreaterThan(0);
+    expect((await spoken(lead)).some((said) => /^Seam 1, A B half: lace out/.test(said))).toBe(true);
+    expect(world.troubles).toEqual([]);
+  });
+});

@@ -1,0 +1,135 @@
+import type { Page } from "playwright-core";
+
+/** How the scripted recogniser behaves: as it should, or in one of the ways in which real ones let people down. */
+export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | "network" | "neverEnds";
+
+type Said = { readonly alternatives: readonly string[]; readonly late?: number; readonly times?: number; readonly onset?: boolean };
+type Window = { ear: { say: (said: Said) => void; active: boolean }; spoken: string[]; tongue: { slow: boolean; end: () => void } };
+
+/**
+ * Runs in the page before its own script: a recogniser that hears what a test says, and a tongue that notes what the guide
+ * speaks. Both are of the W3C's shape.
+ */
+export function scriptedEar(mode: EarMode): void {
+  const world = window as unknown as Window & Record<string, unknown>;
+  type Handler = ((event: object) => void) | null;
+  let current: Recogniser | null = null;
+  class Recogniser {
+    continuous = false;
+    interimResults = false;
+    lang = "";
+    maxAlternatives = 1;
+    onstart: Handler = null;
+    onend: Handler = null;
+    onerror: Handler = null;
+    onresult: Handler = null;
+    onspeechstart: Handler = null;
+    onsoundstart: Handler = null;
+    running = false;
+    start() {
+      if (this.running) throw new DOMException("already started", "InvalidStateError");
+      this.running = true;
+      current = this;
+      world.ear.active = true;
+      const error = { denied: "not-allowed", noMicrophone: "audio-capture", network: "network" }[mode as "denied"];
+      if (mode === "silent") return;
+      setTimeout(() => {
+        if (!this.running) return;
+        if (!error) this.onstart?.({});
+        if (error) this.onerror?.({ error });
+        if (error || mode === "stops") this.end();
+      }, 0);
+    }
+    stop() {
+      if (mode !== "neverEnds") setTimeout(() => this.end(), 0);
+    }
+    abort() {
+      setTimeout(() => this.end(), 0);
+    }
+    end() {
+      if (!this.running) return;
+      this.running = false;
+      world.ear.active = false;
+      this.onend?.({});
+    }
+  }
+  const result = (alternatives: readonly string[], isFinal: boolean) =>
+    Object.assign(
+      alternatives.map((transcript) => ({ transcript, confidence: 0.9 })),
+      { isFinal },
+    );
+  world.ear = {
+    active: false,
+    say: ({ alternatives, late = 0, times = 1, onset = true }) => {
+      const ear = current;
+      if (!ear?.running) throw new Error("nobody is listening");
+      if (onset) ear.onspeechstart?.({});
+      const final = () => {
+        for (let n = 0; n < times; n++) ear.onresult?.({ resultIndex: 0, results: [result(alternatives, true)] });
+      };
+      if (late > 0) setTimeout(final, late);
+      else final();
+    },
+  };
+  world.SpeechRecognition = Recogniser;
+  world.webkitSpeechRecognition = Recogniser;
+
+  world.spoken = [];
+  let saying: SpeechSynthesisUtterance | null = null;
+  const end = () => {
+    const said = saying;
+    saying = null;
+    said?.onend?.({} as SpeechSynthesisEvent);
+  };
+  world.tongue = { slow: false, end };
+  Object.defineProperty(window, "speechSynthesis", {
+    value: {
+      getVoices: () => [{ name: "test", lang: "en" }],
+      speak: (utterance: SpeechSynthesisUtterance) => {
+        if (utterance.text === "") return;
+        world.spoken.push(utterance.text);
+        saying = utterance;
+        if (!world.tongue.slow) setTimeout(end, 0);
+      },
+      cancel: () => {
+        saying = null;
+      },
+    },
+  });
+}
+
+const caption = (page: Page) => page.locator("#heard").getAttribute("data-reply");
+
+/** Lets the guide finish, says something into a phone that listens, and waits until the guide has answered that phone. */
+export async function speak(page: Page, words: string | readonly string[]): Promise<{ went: string; notice: string }> {
+  await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
+  const before = await caption(page);
+  await sayInto(page, { alternatives: [words].flat() });
+  await page.locator(`#heard:not([data-reply="${before}"])`).waitFor({ state: "attached" });
+  return {
+    went: (await page.locator("#heard").getAttribute("data-went")) ?? "",
+    notice: (await page.locator("#notice").textContent()) ?? "",
+  };
+}
+
+/** Says something and waits for nothing. */
+export const sayInto = (page: Page, said: Said): Promise<void> => page.evaluate((s) => (window as unknown as Window).ear.say(s), said);
+
+/** What the guide has spoken on a phone. */
+export const spoken = (page: Page): Promise<string[]> => page.evaluate(() => (window as unknown as Window).spoken);
+
+/** The guide's tongue: slow to finish until it is told to. */
+export const tongue = (page: Page, slow: boolean): Promise<void> =>
+  page.evaluate((is) => {
+    const { tongue } = window as unknown as Window;
+    tongue.slow = is;
+    if (!is) tongue.end();
+  }, slow);
+
+/** Turns listening on, as its holder does under More, and comes back to the call. */
+export async function listen(page: Page): Promise<void> {
+  await page.click("text=More");
+  await page.locator('[data-setting="listens"]').click();
+  await page.click("text=Back to the call");
+  await page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });
+}

@@ -1,0 +1,165 @@
+import annyang from "annyang";
+import type { VoiceStatus } from "../../text/en/voice.ts";
+import { type Engine, recogniserOver, type Spoken } from "./recogniser.ts";
+
+/** One thing heard, and whether it was said with the talk button held. */
+export type Heard = Spoken & { readonly talk: boolean };
+type Told = { readonly heard: (heard: Heard) => void; readonly status: (status: VoiceStatus) => void };
+
+/** A recogniser that has not started by then will not: on some phones it is there and does nothing. */
+const START_MS = 3000;
+/** After the button is let go, the last words are waited for so long. */
+const FINISH_MS = 4000;
+/** A press shorter than this keeps listening for one thing said: a gloved thumb does not hold well. */
+const TAP_MS = 400;
+const TAP_LISTENS_MS = 6000;
+/** How far before the press a word may have begun. */
+const EARLY_MS = 300;
+/** So many ends in a row without a word, each sooner than this, and it is given up. */
+const MOST_ENDS = 5;
+const SOON_MS = 1500;
+const MOST_NETWORK_ERRORS = 3;
+
+const ERRORS: Readonly<Partial<Record<string, VoiceStatus>>> = {
+  "not-allowed": "denied",
+  "service-not-allowed": "denied",
+  "audio-capture": "noMicrophone",
+  "language-not-supported": "language",
+};
+
+/** The engine that this browser has, or null. */
+export const engineHere = (): Engine | null => {
+  const has = globalThis as { SpeechRecognition?: Engine; webkitSpeechRecognition?: Engine };
+  return has.SpeechRecognition ?? has.webkitSpeechRecognition ?? null;
+};
+
+/** Listening through annyang: all the time, or while the talk button is held. One a page. */
+export class Ear {
+  readonly #told: Told;
+  #open = false;
+  #listening = false;
+  #from = Number.POSITIVE_INFINITY;
+  #until = Number.NEGATIVE_INFINITY;
+  #spoken: Spoken | null = null;
+  #wordsSinceStart = false;
+  #startedAt = 0;
+  #ends = 0;
+  #networkErrors = 0;
+  #tapped = false;
+  #timer: number | undefined;
+  status: VoiceStatus = "off";
+
+  constructor(engine: Engine, told: Told) {
+    this.#told = told;
+    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = recogniserOver(engine, (spoken) => {
+      this.#spoken = spoken;
+      if (spoken.tooLong) this.#took([]);
+    });
+    annyang.addCallback("result", (phrases) => this.#took(phrases));
+    annyang.addCallback("start", () => this.#started());
+    annyang.addCallback("end", () => this.#ended());
+    annyang.addCallback("error", (event) => this.#failed(event.error));
+  }
+
+  /** Listens until told otherwise. */
+  start(): void {
+    this.#open = true;
+    this.#ends = 0;
+    this.#networkErrors = 0;
+    this.#listen(true);
+  }
+  stop(): void {
+    this.#open = false;
+    this.#close("off");
+  }
+
+  /** The talk button goes down. */
+  press(): void {
+    this.#from = performance.now();
+    this.#until = Number.POSITIVE_INFINITY;
+    this.#tapped = false;
+    this.#networkErrors = 0;
+    if (this.#listening) this.#say("talking");
+    else this.#listen(false);
+  }
+  /** The talk button goes up. */
+  release(): void {
+    if (this.#until !== Number.POSITIVE_INFINITY) return;
+    this.#tapped = performance.now() - this.#from < TAP_MS;
+    if (!this.#tapped) this.#until = performance.now();
+    this.#wait(this.#tapped ? TAP_LISTENS_MS : FINISH_MS, () => this.#finish());
+    if (!this.#tapped && !this.#open) annyang.getSpeechRecognizer()?.stop();
+  }
+  get isTalking(): boolean {
+    return this.#until === Number.POSITIVE_INFINITY;
+  }
+
+  #listen(autoRestart: boolean): void {
+    this.#say("starting");
+    this.#startedAt = performance.now();
+    this.#wordsSinceStart = false;
+    this.#wait(START_MS, () => this.#giveUp("silent"));
+    annyang.start({ autoRestart, continuous: true });
+  }
+  #started(): void {
+    this.#listening = true;
+    this.#startedAt = performance.now();
+    this.#wordsSinceStart = false;
+    clearTimeout(this.#timer);
+    this.#say(this.isTalking ? "talking" : "listening");
+  }
+  #took(phrases: readonly string[]): void {
+    const spoken = this.#spoken ?? { alternatives: phrases, began: performance.now(), tooLong: false };
+    this.#spoken = null;
+    this.#wordsSinceStart = true;
+    this.#ends = 0;
+    const talk = spoken.began >= this.#from - EARLY_MS && spoken.began <= this.#until;
+    this.#told.heard({ ...spoken, talk });
+    if (talk && this.#tapped) this.#finish();
+  }
+  /** What was waited for after the button was let go has come, or will not. */
+  #finish(): void {
+    clearTimeout(this.#timer);
+    this.#tapped = false;
+    if (this.isTalking) this.#until = performance.now();
+    if (this.#open) this.#say("listening");
+    else this.#close("off");
+  }
+  #ended(): void {
+    const soon = performance.now() - this.#startedAt < SOON_MS && !this.#wordsSinceStart;
+    this.#listening = false;
+    if (!this.#open) {
+      clearTimeout(this.#timer);
+      if (this.isTalking) this.#until = performance.now();
+      if (this.status === "listening" || this.status === "talking" || this.status === "starting") this.#say("off");
+      return;
+    }
+    this.#ends = soon ? this.#ends + 1 : 0;
+    if (this.#ends >= MOST_ENDS) this.#giveUp("keepsStopping");
+  }
+  #failed(error: string): void {
+    const known = ERRORS[error];
+    if (known) return this.#giveUp(known);
+    if (error === "network" && (++this.#networkErrors >= MOST_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
+  }
+  #giveUp(status: VoiceStatus): void {
+    this.#open = false;
+    this.#close(status);
+  }
+  #close(status: VoiceStatus): void {
+    clearTimeout(this.#timer);
+    this.#from = Number.POSITIVE_INFINITY;
+    this.#until = Number.NEGATIVE_INFINITY;
+    this.#listening = false;
+    annyang.abort();
+    this.#say(status);
+  }
+  #wait(ms: number, then: () => void): void {
+    clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(then, ms);
+  }
+  #say(status: VoiceStatus): void {
+    this.status = status;
+    this.#told.status(status);
+  }
+}

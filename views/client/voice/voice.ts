@@ -1,0 +1,96 @@
+import { holdsInside, isHold } from "../../../machines/speech/understand.ts";
+import { regions } from "../../regions.ts";
+import { label } from "../../text/en/page.ts";
+import { type VoiceStatus, voice } from "../../text/en/voice.ts";
+import { buzz } from "../buzz.ts";
+import { settings } from "../settings.ts";
+import { turnAt } from "../turns.ts";
+import { Ear, engineHere, type Heard } from "./ear.ts";
+import { Mouth } from "./mouth.ts";
+import { keepAwake } from "./wake-lock.ts";
+
+type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
+const at = (id: string) => document.getElementById(id);
+
+/** Voice on the guide's page: talk button, open listening, replies spoken. Without a recogniser nothing of it shows. */
+export function useVoice(): void {
+  const form = at(regions.ear) as HTMLFormElement | null;
+  if (!form) return;
+  const mouth = new Mouth();
+  mouth.quiet = !settings.speaks;
+  keepAwake(() => document.body.classList.add("goes-dark"));
+  speakReplies(mouth, () => settings.listens);
+  document.addEventListener("pointerdown", () => mouth.open(), { once: true });
+  const engine = engineHere();
+  if (!engine || !window.isSecureContext) return;
+  document.body.classList.add("can-hear");
+  const ear = new Ear(engine, { heard: (heard) => take(heard, mouth, form), status: show });
+  watchTalkButton(ear, mouth);
+  if (settings.listens) ear.start();
+}
+
+/** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
+function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form: HTMLFormElement): void {
+  if (tooLong) return note(talk ? voice.tooLong : "");
+  if (!talk && mouth.isOwn(began, alternatives)) return;
+  const hold = alternatives.some(isHold);
+  if (hold || holdsInside(alternatives[0] ?? "")) {
+    mouth.hush();
+    buzz("hold");
+    if (hold) note(label.hold);
+  }
+  const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
+  const values = { seen: turnAt(began) ?? "0", key: newKey(), alternatives: alternatives.join("\n"), talk: talk ? "yes" : "no" };
+  (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" }).catch(() => note(label.notSent));
+}
+
+/** A key of its own for each thing said. */
+const newKey = () => `said-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("")}`;
+
+function watchTalkButton(ear: Ear, mouth: Mouth): void {
+  const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;
+  const down = () => {
+    mouth.hush();
+    ear.press();
+  };
+  document.addEventListener("pointerdown", (event) => isTalk(event) && down());
+  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => ear.release());
+  document.addEventListener("contextmenu", (event) => isTalk(event) && event.preventDefault());
+  const isKey = (event: KeyboardEvent) => isTalk(event) && (event.key === " " || event.key === "Enter");
+  document.addEventListener("keydown", (event) => {
+    if (!isKey(event) || event.repeat) return;
+    event.preventDefault();
+    down();
+  });
+  document.addEventListener("keyup", (event) => isKey(event) && ear.release());
+}
+
+/** Speaks what the screen shows, and nothing else: the answer to this phone's own words, then the call where it moved. */
+function speakReplies(mouth: Mouth, listens: () => boolean): void {
+  const step = () => document.querySelector<HTMLElement>("article.call")?.dataset.step;
+  const heard = () => at(regions.heard)?.dataset.reply;
+  let last = { step: step(), heard: heard() };
+  new MutationObserver(() => {
+    const now = { step: step(), heard: heard() };
+    const [mine, moved] = [now.heard !== last.heard, now.step !== last.step];
+    last = now;
+    const went = at(regions.heard)?.dataset.went;
+    if (mine && went === "readBack") buzz("readBack");
+    if (mine && (went === "refused" || went === "notCaught")) buzz("refused");
+    if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
+    const text = (selector: string) => document.querySelector(selector)?.textContent?.trim() ?? "";
+    const parts = [mine && !moved ? text(`#${regions.notice}`) : "", ...(moved ? [text("article.call h1"), text(".gate .ask")] : [])];
+    mouth.say(parts.filter((part) => part !== "").join(" "));
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-reply", "data-step"] });
+}
+
+function show(status: VoiceStatus): void {
+  document.body.dataset.voice = status;
+  const line = at(regions.earStatus);
+  if (line) line.textContent = status === "off" ? "" : voice.status[status];
+}
+
+function note(text: string): void {
+  const notice = at(regions.notice);
+  if (notice) notice.textContent = text;
+}

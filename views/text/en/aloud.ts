@@ -1,0 +1,30 @@
+const FRACTIONS: Readonly<Record<string, string>> = {
+  "1/2": "a half",
+  "1/4": "a quarter",
+  "3/4": "three quarters",
+  "1/8": "one eighth",
+  "3/8": "three eighths",
+  "5/8": "five eighths",
+  "7/8": "seven eighths",
+};
+const UNITS: readonly (readonly [RegExp, string])[] = [
+  [/(\d)°/g, "$1 degrees"],
+  [/(\d|half|quarters?|eighths?|sixteenths?) in\b/g, "$1 inches"],
+  [/(\d|half|quarters?|eighths?) ft\b/g, "$1 feet"],
+  [/(\d) lb\b/g, "$1 pounds"],
+  [/(\d) mph\b/g, "$1 miles an hour"],
+  [/\b1 inches\b/g, "1 inch"],
+  [/\b1 feet\b/g, "1 foot"],
+];
+
+/** Written words as they are spoken: units and fractions in full, edges letter by letter. */
+export function aloud(text: string): string {
+  const parts = text
+    .replaceAll(/(\d+ )?\b(\d+)\/(\d+)\b/g, (_, whole: string | undefined, over: string, under: string) => {
+      const fraction = FRACTIONS[`${over}/${under}`] ?? `${over} ${under === "16" ? "sixteenths" : `over ${under}`}`;
+      return whole === undefined ? fraction : `${whole}and ${fraction}`;
+    })
+    .replaceAll(/(^|\s)-(?=\d)/g, "$1minus ")
+    .replaceAll(/\b(AB|BC|CD|DA)\b/g, (edge) => `${edge[0]} ${edge[1]}`);
+  return UNITS.reduce((said, [written, spoken]) => said.replaceAll(written, spoken), parts);
+}
