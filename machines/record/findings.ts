@@ -1,0 +1,181 @@
+import type { Instant } from "../install/brief.ts";
+import type { EntryNo } from "../install/commands.ts";
+import type { Answer, Gate, GateId } from "../install/gates.ts";
+import { allSteps } from "../install/job.ts";
+import type { Frozen, StepId } from "../install/script.ts";
+import type { JobState } from "../install/state.ts";
+import { within } from "../install/status.ts";
+import { countedBy, type Earlier } from "./counted.ts";
+import type { Entry, JobId, Opening, Said, Sealed } from "./entry.ts";
+
+/** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
+export const MARKS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
+export type Mark = (typeof MARKS)[number];
+
+/** How entries are folded. A fold that was made another way is made anew from the entries. */
+export const FOLD_VERSION = 1;
+/** Where the guide stands while making safe, from whichever phase. Its time is counted on its own. */
+export const MAKING_SAFE = "makingSafe";
+
+/** What is kept of a job for whoever oversees many. Plain JSON, and derived: the entries are the record. */
+export type Fold = {
+  readonly job: JobId;
+  /** The last entry that was folded in. */
+  readonly no: EntryNo;
+  readonly title: string;
+  readonly widthFt: number;
+  readonly lengthFt: number;
+  readonly zone: string;
+  /** As it was opened: no amendment takes a job out of the counts. */
+  readonly rehearsal: boolean;
+  readonly openedAt: Instant;
+  readonly lastAt: Instant;
+  readonly phase: string;
+  readonly phaseMs: Readonly<Record<string, number>>;
+  readonly counts: Readonly<Record<Mark, number>>;
+  /** The opening, or the amendment, whose script is in force. */
+  readonly frozenAt: EntryNo;
+  /** The last answers that a later count has to equal. */
+  readonly counted: Readonly<Record<GateId, Answer>>;
+  /** The first entry that does not fit the chain: from it on nothing is folded in. */
+  readonly misfit: EntryNo | null;
+};
+export type Folded = { readonly fold: Fold; readonly marks: readonly Mark[] };
+
+/** A fold of the first entry alone. */
+export function openFold(entry: Opening): Fold {
+  return {
+    job: entry.job,
+    no: entry.no,
+    ...named(entry.opened),
+    rehearsal: (entry.opened.brief as { rehearsal?: unknown }).rehearsal === true,
+    openedAt: entry.at,
+    lastAt: entry.at,
+    phase: entry.phase,
+    phaseMs: {},
+    counts: { refused: 0, waived: 0, outOfLimit: 0, wentBack: 0, amended: 0 },
+    frozenAt: entry.no,
+    counted: {},
+    misfit: null,
+  };
+}
+
+/** The fold with one entry more, and what stands out about that entry. `earlier` finds those before it. */
+export function foldIn(fold: Fold, entry: Said, earlier: Earlier): Folded {
+  const marks = marksOf(fold, entry, earlier);
+  const frozenAt = frozenAfter(fold.frozenAt, entry);
+  const frozen = frozenIn(frozenAt, earlier);
+  const spent = Math.max(0, entry.at - fold.lastAt);
+  return {
+    marks,
+    fold: {
+      ...fold,
+      no: entry.no,
+      ...(frozenAt === fold.frozenAt ? {} : named(frozen)),
+      lastAt: Math.max(fold.lastAt, entry.at),
+      phase: stoodAt(entry, frozen),
+      phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
+      counts: marks.length === 0 ? fold.counts : counted(fold.counts, marks),
+      frozenAt,
+      counted: countsAfter(fold, entry, earlier),
+    },
+  };
+}
+
+/** A whole record: its fold, and what stands out about each entry. `misfit` is the first line that was not given because it does not fit. */
+export function foldAll(
+  entries: readonly Sealed[],
+  misfit: EntryNo | null = null,
+): Folded & { readonly each: readonly (readonly Mark[])[] } {
+  const [first, ...rest] = entries;
+  if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
+  const earlier: Earlier = (no) => entries[no - 1]?.entry;
+  let folded: Folded = { fold: openFold(first.entry), marks: [] };
+  const each = [folded.marks];
+  for (const { entry } of rest) {
+    if (entry.kind !== "command") throw new Error(`entry ${entry.no} opens the job again; a record has one opening`);
+    folded = foldIn(folded.fold, entry, earlier);
+    each.push(folded.marks);
+  }
+  return { ...folded, fold: { ...folded.fold, misfit }, each };
+}
+
+/** The entry whose script is in force after one: an agreed amendment puts its own in the place of the one before. */
+export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: Said): EntryNo =>
+  "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.of : frozenAt;
+
+/** What an opening or an amendment froze. Throws where the entry is neither. */
+export function frozenIn(no: EntryNo, earlier: Earlier): Frozen {
+  const entry = earlier(no);
+  if (entry?.kind === "opening") return entry.opened;
+  if (entry?.kind === "command" && entry.command.type === "amend") return entry.command.to;
+  throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
+}
+
+/** The phase the guide stood in after an entry, making safe as one of its own. */
+export function stoodAt({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
+  if (phase === "ground" || phase === "up") return MAKING_SAFE;
+  return phase === "standing" && rulesOf(frozen).ways.has(step) ? MAKING_SAFE : phase;
+}
+
+function marksOf(fold: Fold, entry: Said, earlier: Earlier): Mark[] {
+  const { outcome } = entry;
+  if ("refused" in outcome) return ["refused"];
+  switch (outcome.did) {
+    case "waived":
+      return ["waived"];
+    case "wentBack":
+      return ["wentBack"];
+    case "amended":
+      return ["amended"];
+    case "answered":
+      return good(fold, entry, earlier) ? [] : ["outOfLimit"];
+    default:
+      return [];
+  }
+}
+
+/** Whether an answer that was taken lies within its gate's limits. */
+function good(fold: Fold, entry: Said, earlier: Earlier): boolean {
+  const command = countedBy(entry, earlier);
+  if (command.type !== "answer") return true;
+  const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
+  if (!gate || command.value.kind === "unknown") return false;
+  // Of a state, a limit asks for nothing but the answers that it compares with.
+  return within(gate.asks, command.value, { answers: fold.counted } as unknown as JobState);
+}
+
+function countsAfter(fold: Fold, entry: Said, earlier: Earlier): Fold["counted"] {
+  if (!("did" in entry.outcome) || entry.outcome.did !== "answered") return fold.counted;
+  const command = countedBy(entry, earlier);
+  if (command.type !== "answer" || !rulesOf(frozenIn(fold.frozenAt, earlier)).compared.has(command.gate)) return fold.counted;
+  const { gate, value, by, device, at } = command;
+  return { ...fold.counted, [gate]: { gate, value, by, device, at, entry: entry.no } };
+}
+
+type Rules = {
+  readonly gates: ReadonlyMap<GateId, Gate>;
+  readonly ways: ReadonlySet<StepId>;
+  /** Gates whose count a later one has to equal. */
+  readonly compared: ReadonlySet<GateId>;
+};
+const known = new WeakMap<Frozen, Rules>();
+function rulesOf(frozen: Frozen): Rules {
+  const before = known.get(frozen);
+  if (before) return before;
+  const gates = allSteps(frozen.script).flatMap(({ gate }) => (gate ? [gate] : []));
+  const rules: Rules = {
+    gates: new Map(gates.map((g) => [g.id, g])),
+    ways: new Set(Object.values(frozen.script.ways).flatMap((way) => way.map((s) => s.id))),
+    compared: new Set(gates.flatMap(({ asks }) => (asks.kind === "sameCount" ? [asks.as] : []))),
+  };
+  known.set(frozen, rules);
+  return rules;
+}
+
+const named = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
+function counted(counts: Fold["counts"], marks: readonly Mark[]): Fold["counts"] {
+  const sum = { ...counts };
+  for (const mark of marks) sum[mark]++;
+  return sum;
+}
