@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
+import type { BriefInput } from "../../server/edge/brief.ts";
 import type { GuideState } from "../../views/guide-state.ts";
 import { label } from "../../views/text/en/page.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
@@ -20,11 +21,17 @@ const FLAGS = [
 ];
 export const PHONE = { width: 360, height: 640 };
 
-/** The real program, a real browser, and the demo job. `troubles` gathers what went wrong in any page. */
-export async function opened() {
+/** The real program, a real browser, and the demo job, or one of a test's own. `troubles` gathers what went wrong in any page. */
+export async function opened(brief?: BriefInput) {
   const folder = mkdtempSync(join(tmpdir(), "ridgecall-browser-"));
   const server = await spawnServer(join(folder, "data.db"));
   const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
+  if (brief)
+    await fetch(`${server.url}jobs`, {
+      method: "POST",
+      headers: { "content-type": "application/json", origin: server.url.slice(0, -1) },
+      body: JSON.stringify({ key: "opened-by-test-1", brief }),
+    });
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
   const troubles: string[] = [];
   const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark"; ear?: EarMode } = {}): Promise<Page> => {
@@ -82,7 +89,7 @@ export async function press(page: Page, selector: string): Promise<void> {
 const NEXT = ".dock .main button";
 
 /** Answers the gate on the page as a well-prepared crew does: by its own buttons and fields, on the screen of whom it allows. */
-async function answerOnPage(page: Page, world: World, state: GuideState): Promise<void> {
+export async function answerOnPage(page: Page, world: World, state: GuideState): Promise<void> {
   const gate = state.gate!;
   const answer = goodAnswer(gate, state);
   if ("wind" in answer) {

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 
 /** How the scripted recogniser behaves: as it should, or in one of the ways in which real ones let people down. */
-export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | "network" | "neverEnds";
+export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | "network" | "neverEnds" | "none";
 
 type Said = { readonly alternatives: readonly string[]; readonly late?: number; readonly times?: number; readonly onset?: boolean };
 type Window = { ear: { say: (said: Said) => void; active: boolean }; spoken: string[]; tongue: { slow: boolean; end: () => void } };
@@ -71,8 +71,9 @@ export function scriptedEar(mode: EarMode): void {
       else final();
     },
   };
-  world.SpeechRecognition = Recogniser;
-  world.webkitSpeechRecognition = Recogniser;
+  const there = mode === "none" ? undefined : Recogniser;
+  world.SpeechRecognition = there;
+  world.webkitSpeechRecognition = there;
 
   world.spoken = [];
   let saying: SpeechSynthesisUtterance | null = null;
@@ -98,11 +99,16 @@ export function scriptedEar(mode: EarMode): void {
   });
 }
 
+type Went = { readonly went: string; readonly notice: string };
 const caption = (page: Page) => page.locator("#heard").getAttribute("data-reply");
 
 /** Lets the guide finish, says something into a phone that listens, and waits until the guide has answered that phone. */
-export async function speak(page: Page, words: string | readonly string[]): Promise<{ went: string; notice: string }> {
+export async function speak(page: Page, words: string | readonly string[]): Promise<Went> {
   await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
+  return answered(page, words);
+}
+
+async function answered(page: Page, words: string | readonly string[]): Promise<Went> {
   const before = await caption(page);
   await sayInto(page, { alternatives: [words].flat() });
   await page.locator(`#heard:not([data-reply="${before}"])`).waitFor({ state: "attached" });
@@ -110,6 +116,18 @@ export async function speak(page: Page, words: string | readonly string[]): Prom
     went: (await page.locator("#heard").getAttribute("data-went")) ?? "",
     notice: (await page.locator("#notice").textContent()) ?? "",
   };
+}
+
+/** Holds the talk button, says it, waits for the guide's answer, and lets go. */
+export async function talk(page: Page, words: string | readonly string[]): Promise<Went> {
+  const button = (await page.locator("[data-talk]").boundingBox())!;
+  await page.mouse.move(button.x + button.width / 2, button.y + button.height / 2);
+  await page.mouse.down();
+  await page.locator('body[data-voice="talking"]').waitFor({ state: "attached" });
+  const told = await answered(page, words);
+  await page.mouse.up();
+  await page.locator('body:not([data-voice="talking"])').waitFor({ state: "attached" });
+  return told;
 }
 
 /** Says something and waits for nothing. */

@@ -38,6 +38,9 @@ export class Ear {
   readonly #told: Told;
   #open = false;
   #listening = false;
+  /** Until it has said that it ended, an engine that was told to stop cannot be started again. */
+  #running = false;
+  #again = false;
   #from = Number.POSITIVE_INFINITY;
   #until = Number.NEGATIVE_INFINITY;
   #spoken: Spoken | null = null;
@@ -45,7 +48,8 @@ export class Ear {
   #startedAt = 0;
   #ends = 0;
   #networkErrors = 0;
-  #tapped = false;
+  #down = false;
+  #got = false;
   #timer: number | undefined;
   status: VoiceStatus = "off";
 
@@ -77,18 +81,21 @@ export class Ear {
   press(): void {
     this.#from = performance.now();
     this.#until = Number.POSITIVE_INFINITY;
-    this.#tapped = false;
+    this.#down = true;
+    this.#got = false;
     this.#networkErrors = 0;
     if (this.#listening) this.#say("talking");
     else this.#listen(false);
   }
   /** The talk button goes up. */
   release(): void {
-    if (this.#until !== Number.POSITIVE_INFINITY) return;
-    this.#tapped = performance.now() - this.#from < TAP_MS;
-    if (!this.#tapped) this.#until = performance.now();
-    this.#wait(this.#tapped ? TAP_LISTENS_MS : FINISH_MS, () => this.#finish());
-    if (!this.#tapped && !this.#open) annyang.getSpeechRecognizer()?.stop();
+    if (!this.#down) return;
+    this.#down = false;
+    if (this.#got) return this.#finish();
+    const tapped = performance.now() - this.#from < TAP_MS;
+    if (!tapped) this.#until = performance.now();
+    this.#wait(tapped ? TAP_LISTENS_MS : FINISH_MS, () => this.#finish());
+    if (!tapped && !this.#open) annyang.getSpeechRecognizer()?.stop();
   }
   get isTalking(): boolean {
     return this.#until === Number.POSITIVE_INFINITY;
@@ -99,10 +106,14 @@ export class Ear {
     this.#startedAt = performance.now();
     this.#wordsSinceStart = false;
     this.#wait(START_MS, () => this.#giveUp("silent"));
+    this.#again = this.#running;
+    if (this.#running) return;
+    this.#running = true;
     annyang.start({ autoRestart, continuous: true });
   }
   #started(): void {
     this.#listening = true;
+    this.#running = true;
     this.#startedAt = performance.now();
     this.#wordsSinceStart = false;
     clearTimeout(this.#timer);
@@ -115,12 +126,12 @@ export class Ear {
     this.#ends = 0;
     const talk = spoken.began >= this.#from - EARLY_MS && spoken.began <= this.#until;
     this.#told.heard({ ...spoken, talk });
-    if (talk && this.#tapped) this.#finish();
+    this.#got ||= talk;
+    if (talk && !this.#down) this.#finish();
   }
   /** What was waited for after the button was let go has come, or will not. */
   #finish(): void {
     clearTimeout(this.#timer);
-    this.#tapped = false;
     if (this.isTalking) this.#until = performance.now();
     if (this.#open) this.#say("listening");
     else this.#close("off");
@@ -128,6 +139,8 @@ export class Ear {
   #ended(): void {
     const soon = performance.now() - this.#startedAt < SOON_MS && !this.#wordsSinceStart;
     this.#listening = false;
+    this.#running = false;
+    if (this.#again) return this.#listen(this.#open);
     if (!this.#open) {
       clearTimeout(this.#timer);
       if (this.isTalking) this.#until = performance.now();
@@ -151,6 +164,7 @@ export class Ear {
     this.#from = Number.POSITIVE_INFINITY;
     this.#until = Number.NEGATIVE_INFINITY;
     this.#listening = false;
+    this.#again = false;
     annyang.abort();
     this.#say(status);
   }

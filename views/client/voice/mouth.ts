@@ -1,4 +1,4 @@
-import { holdsInside, isHold } from "../../../machines/speech/understand.ts";
+import { isHold } from "../../../machines/speech/understand.ts";
 import { aloud } from "../../text/en/aloud.ts";
 
 /** Echo and a late recogniser: what began so long after the last word was still our own. */
@@ -48,10 +48,11 @@ export class Mouth {
     speechSynthesis.cancel();
   }
 
-  /** Whether what began at a moment was our own voice. A hold is taken even then, unless the guide was saying one itself. */
+  /** Whether what began at a moment was our own voice. A hold is taken even then, unless the guide had just said one itself. */
   isOwn(began: number, alternatives: readonly string[]): boolean {
     if (began < this.#from || began > this.#until) return false;
-    return holdsInside(this.#text) || !alternatives.some(isHold);
+    const saidIt = this.#text.split(/[.!?:;]/).some(isHold);
+    return saidIt || !alternatives.some(isHold);
   }
 
   #ended(): void {

@@ -1,0 +1,84 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { demoBrief } from "../../server/demo.ts";
+import type { GateState, GuideState } from "../../views/guide-state.ts";
+import { answerOnPage, opened, press, type World } from "../support/browser.ts";
+import { goodAnswer } from "../support/crew-lead.ts";
+import { talk } from "../support/scripted-ear.ts";
+
+let world: World;
+beforeAll(async () => {
+  const usual = demoBrief(day(-1), day(14));
+  world = await opened({
+    ...usual,
+    tent: { ...usual.tent, widthFt: 40, lengthFt: 60, midsFt: [20], splitEnds: false, quarterRings: 0, centrePoleFt: 18 },
+  });
+});
+afterAll(() => world.close());
+
+/** A day from today: the ticket has to be in force now. */
+const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
+
+const UNITS = { in: "inches", ft: "feet", deg: "degrees", lbf: "pounds", turns: "turns" } as const;
+
+/** What a crew says to a gate; null where it is pressed: six lengths are put in one by one. */
+function words(gate: GateState, state: GuideState): string | null {
+  const answer = goodAnswer(gate, state);
+  if ("wind" in answer) return "six gusting nine";
+  const value = answer.value as { kind: string; yes?: boolean; n?: number; unit?: keyof typeof UNITS; named?: string };
+  switch (value.kind) {
+    case "yesNo":
+      return value.yes ? "yes" : "no";
+    case "count":
+      return String(value.n);
+    case "measure":
+      return `${value.n} ${UNITS[value.unit!]}`;
+    case "document":
+      return `number ${value.named}`;
+    default:
+      return null;
+  }
+}
+
+describe("a 40 by 60 in three pieces, each person with a phone of their own", () => {
+  it("goes up by voice and buttons mixed, every second answer spoken with the talk button, read back and confirmed", {
+    timeout: 600_000,
+  }, async () => {
+    const phones = new Map<string, Page>();
+    const phoneOf = async (person: string, turn: number) => {
+      const page = phones.get(person) ?? (await world.screen(person, { ear: "good" }));
+      phones.set(person, page);
+      await page.locator(`article.call[data-turn="${turn}"]`).waitFor({ state: "attached" });
+      return page;
+    };
+    let [spoken, pressed] = [0, 0];
+    for (let n = 0; n < 1000; n++) {
+      const state = await world.state();
+      if (state.phase === "standing") break;
+      const lead = await phoneOf("p1", state.turn);
+      const { gate } = state;
+      if (gate && gate.status !== "good") {
+        const answer = goodAnswer(gate, state);
+        const page = "wind" in answer ? lead : await phoneOf(answer.as, state.turn);
+        const said = n % 2 === 0 ? words(gate, state) : null;
+        if (said !== null) {
+          expect(await talk(page, said), `${state.step}: ${said}`).toMatchObject({ went: "readBack" });
+          if (n % 4 === 0) expect((await talk(page, "correct")).went).toBe("done");
+          else await press(page, ".dock .correct button");
+          spoken += 1;
+        } else {
+          await answerOnPage(page, world, state);
+          pressed += 1;
+        }
+        const { gate: now, thread } = await world.state();
+        expect(now?.status, `${state.step}: ${thread.at(-1)?.said}, ${thread.at(-1)?.reply}`).toBe("good");
+      }
+      if (n % 3 === 0) expect((await talk(lead, "next")).went, state.step).toBe("done");
+      else await press(lead, ".dock .main button");
+    }
+    expect((await world.state()).phase).toBe("standing");
+    expect(spoken).toBeGreaterThan(40);
+    expect(pressed).toBeGreaterThan(20);
+    expect(world.troubles).toEqual([]);
+  });
+});

@@ -1,0 +1,199 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { voice } from "../../views/text/en/voice.ts";
+import { opened, press, type World } from "../support/browser.ts";
+import { type EarMode, listen, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
+
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+});
+afterAll(() => world.close());
+
+describe("the talk button", () => {
+  it("takes an answer, reads it back large, and a press confirms it; out of its limit it is refused with value and limit", async () => {
+    await world.driveTo((s) => s.step === "showing.AB");
+    const page = await world.screen("p1", { ear: "good" });
+    expect(await talk(page, "eight showing")).toMatchObject({ went: "readBack" });
+    expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in, and .* is wanted\. Is that correct\?/);
+    expect((await page.locator(".dock .correct button").boundingBox())!.height).toBeGreaterThanOrEqual(96);
+    await press(page, ".dock .correct button");
+    expect(await page.locator(".gate").textContent()).toContain("8 in");
+    await press(page, ".dock .main button");
+    expect(await page.locator("#notice").textContent()).toMatch(/^8 in is not good: wanted/);
+    expect((await world.state()).step).toBe("showing.AB");
+  });
+
+  it("is let go before the words come back: they still count as said with it held", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    const button = (await page.locator("[data-talk]").boundingBox())!;
+    await page.mouse.move(button.x + 20, button.y + 20);
+    await page.mouse.down();
+    await page.locator('body[data-voice="talking"]').waitFor({ state: "attached" });
+    await sayInto(page, { alternatives: ["five showing"], late: 700 });
+    await page.waitForFunction((from) => performance.now() > from + 450, await page.evaluate(() => performance.now()));
+    await page.mouse.up();
+    await page.locator(".read-back .words", { hasText: "5 in" }).waitFor();
+    await press(page, ".dock .wrong-one button");
+    expect(await page.locator(".read-back").count()).toBe(0);
+  });
+
+  it("works from the keyboard", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await page.locator("[data-talk]").focus();
+    await page.keyboard.down("Space");
+    await page.locator('body[data-voice="talking"]').waitFor({ state: "attached" });
+    expect(await speak(page, "four showing")).toMatchObject({ went: "readBack" });
+    await page.keyboard.up("Space");
+    await press(page, ".dock .wrong-one button");
+  });
+
+  it("no target in the dock is under 72 px, and there are four, with and without something to confirm", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    const targets = () =>
+      page.locator(".dock button:visible, .dock a:visible").evaluateAll((all) => all.map((e) => e.getBoundingClientRect()));
+    for (const said of [null, "five showing"]) {
+      if (said) await talk(page, said);
+      const boxes = await targets();
+      expect(boxes.length).toBe(4);
+      for (const { width, height } of boxes) expect(Math.min(width, height)).toBeGreaterThanOrEqual(71.5);
+    }
+    await press(page, ".dock .wrong-one button");
+  });
+});
+
+describe("listening all the time", () => {
+  it("chatter is shown, not taken, and leaves no entry; an answer without the wake word says how to give it", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const { entry } = await world.state();
+    expect(await speak(page, "okay, next one!")).toMatchObject({ went: "leftAlone", notice: "" });
+    expect(await page.locator("#heard").textContent()).toBe('Heard: "okay, next one!"');
+    expect(await speak(page, "eight showing")).toMatchObject({ went: "leftAlone", notice: voice.sayFirst("albatross") });
+    expect((await world.state()).entry).toBe(entry);
+  });
+
+  it("the guide does not hear itself, but a hold while it speaks holds", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    await tongue(page, true);
+    await speak(page, "why");
+    const { entry } = await world.state();
+    await sayInto(page, { alternatives: ["next"] });
+    await sayInto(page, { alternatives: ["hold"] });
+    await page.locator(".alarm", { hasText: "HELD" }).waitFor();
+    expect((await world.state()).entry).toBe(entry + 1);
+    expect((await spoken(page)).at(-1)).toMatch(/\w/);
+    await press(page, ".dock .main button");
+  });
+
+  it("hold that rope makes every screen wait, and the lead's bare carry on lets go", async () => {
+    const [page, other] = [await world.screen("p1", { ear: "good" }), await world.screen("p5")];
+    await listen(page);
+    await speak(page, "hold that rope");
+    await other.locator(".alarm", { hasText: "WAITING" }).waitFor();
+    await speak(page, "carry on");
+    expect((await world.state()).held).toBeNull();
+  });
+
+  it("what was heard shows on every screen, with whose phone heard it", async () => {
+    const [page, other] = [await world.screen("p1", { ear: "good" }), await world.screen("p5")];
+    await listen(page);
+    await speak(page, "note: torn loop, seam two");
+    await other.locator(".earlier li", { hasText: `heard on Ines's phone "note: torn loop, seam two"` }).waitFor();
+  });
+
+  it("words that began before somebody else moved the call are not taken for the next one", async () => {
+    await world.driveTo((s) => s.step === "lace.R-DA.start");
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const { turn } = await world.state();
+    await sayInto(page, { alternatives: ["next"], late: 1500 });
+    await press(await world.screen("p2"), ".dock .main button");
+    await page.locator(`article.call:not([data-turn="${turn}"])`).waitFor({ state: "attached" });
+    const { step } = await world.state();
+    await page.locator("#notice", { hasText: "Already moved on" }).waitFor();
+    expect((await world.state()).step).toBe(step);
+  });
+
+  it("a recogniser that gives one result three times moves on once", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const before = await world.state();
+    await sayInto(page, { alternatives: ["next"], times: 3 });
+    await page.locator(`article.call:not([data-turn="${before.turn}"])`).waitFor({ state: "attached" });
+    const after = await world.state();
+    expect(after.progress.at).toBe(before.progress.at + 1);
+    expect(after.entry).toBe(before.entry + 1);
+  });
+
+  it("two nexts, each said for itself, move on twice", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const before = await world.state();
+    await speak(page, "back");
+    await speak(page, "next");
+    await speak(page, "next");
+    expect((await world.state()).progress.at).toBe(before.progress.at + 1);
+  });
+
+  it("ten kilobytes of words are let go, and the next word counts", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const before = await world.state();
+    await sayInto(page, { alternatives: ["next ".repeat(2000)] });
+    expect((await world.state()).entry).toBe(before.entry);
+    expect((await speak(page, "what's left")).went).toBe("question");
+  });
+
+  it("the second of two people is not taken on the first one's phone", async () => {
+    await world.driveTo((s) => s.step === "looked.R-DA.DA");
+    await world.driveTo((s) => s.step === "tied.S1.AB");
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    await speak(page, "albatross tied off");
+    await speak(page, "albatross correct");
+    await speak(page, "albatross next");
+    await page.goto(`${world.url}jobs/${world.job}?as=p3`);
+    await page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });
+    expect(await speak(page, "albatross none missed")).toMatchObject({
+      went: "refused",
+      notice: expect.stringContaining("phone of the first one"),
+    });
+  });
+});
+
+describe("an ear that lets people down: one clear line, and the buttons go on working", () => {
+  it.each<[EarMode, keyof typeof voice.status]>([
+    ["denied", "denied"],
+    ["noMicrophone", "noMicrophone"],
+    ["silent", "silent"],
+    ["stops", "keepsStopping"],
+    ["network", "network"],
+  ])("%s", async (mode, line) => {
+    const page = await world.screen("p1", { ear: mode });
+    await page.click("text=More");
+    await page.locator('[data-setting="listens"]').click();
+    await page.click("text=Back to the call");
+    await page.locator("#ear-status", { hasText: voice.status[line] }).waitFor();
+    const { entry } = await world.state();
+    await press(page, ".dock .hold button");
+    await press(page, ".dock .main button");
+    expect((await world.state()).entry).toBe(entry + 2);
+  });
+
+  it("one that never ends is let go when the button was", async () => {
+    const page = await world.screen("p1", { ear: "neverEnds" });
+    await talk(page, "why");
+    await page.locator('body[data-voice="off"]').waitFor({ state: "attached" });
+    expect(await page.evaluate(() => (window as unknown as { ear: { active: boolean } }).ear.active)).toBe(false);
+  });
+
+  it("a browser that cannot listen shows no talk button, and Make safe stands in the dock", async () => {
+    const page = await world.screen("p1", { ear: "none" });
+    await page.locator(".dock .safe button").waitFor();
+    expect(await page.locator("[data-talk]:visible").count()).toBe(0);
+    await page.click("text=More");
+    await page.locator("#voice", { hasText: voice.status.none }).waitFor();
+    expect(world.troubles).toEqual([]);
+  });
+});

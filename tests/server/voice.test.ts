@@ -1,0 +1,191 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import type { GuideState } from "../../views/guide-state.ts";
+import { brief, testApp } from "../support/app.ts";
+import { drive } from "../support/crew-lead.ts";
+
+type Told = { entry: number | null; went: string; reply: string; heard: string | null; reasons: { why: string }[]; problem?: string };
+
+/** The demo job at the stakes of edge AB, where it asks how much is showing. */
+async function atTheStakes() {
+  const { app, post, clock, desks } = testApp();
+  const { job } = (await (await post("/jobs", { key: "open-0001", brief: brief() })).json()) as { job: string };
+  let keys = 0;
+  const read = async (device = "office") =>
+    (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: `device=${device}` } })).json()) as GuideState;
+  const send = async (body: object, device = "phone-of-ines") => {
+    const response = await app.request(`/jobs/${job}/say`, {
+      method: "POST",
+      headers: { "content-type": "application/json", cookie: `device=${device}` },
+      body: JSON.stringify(body),
+    });
+    return { status: response.status, body: (await response.json()) as Told };
+  };
+  await drive(read, send as never, (s) => s.step === "showing.AB");
+  const say = async (said: string | string[], { as = "Ines", device = "phone-of-ines", talk = true, seen = -1 } = {}) => {
+    const { turn } = await read();
+    const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? turn : seen };
+    return (await send({ ...around, alternatives: [said].flat(), talk }, device)).body;
+  };
+  const entries = () => desks.load(job).entries;
+  return { say, send, read, clock, entries, last: () => entries().at(-1)!.entry };
+}
+let site: Awaited<ReturnType<typeof atTheStakes>>;
+beforeEach(async () => {
+  site = await atTheStakes();
+});
+
+describe("a spoken answer", () => {
+  it("is read back with the question, its value and the limit it is outside of, and counts for nothing yet", async () => {
+    const told = await site.say("eight showing");
+    expect(told).toMatchObject({ went: "readBack", heard: "eight showing" });
+    expect(told.reply).toMatch(/\? 8 in, and .*6 in.* is wanted\. Is that correct\?$/);
+    expect((await site.read()).gate?.status).toBe("open");
+  });
+  it("is taken on correct, and refused with the value and the limit when the guide is told to go on", async () => {
+    await site.say("eight showing");
+    const told = await site.say("correct");
+    expect(told).toMatchObject({ went: "done", reply: expect.stringMatching(/^8 in is not good: wanted /) });
+    expect(await site.say("next")).toMatchObject({ went: "refused", reply: expect.stringMatching(/^8 in is not good: wanted /) });
+    expect((await site.read()).gate).toMatchObject({ status: "outOfLimit", value: "8 in" });
+  });
+  it("is shown on the phone that heard it, and on no other", async () => {
+    await site.say("five showing");
+    expect((await site.read("phone-of-ines")).readBack).toMatchObject({ words: expect.stringContaining("5 in") });
+    expect((await site.read("phone-of-tobias")).readBack).toBeNull();
+  });
+  it("is dropped on wrong", async () => {
+    await site.say("five showing");
+    expect(await site.say("wrong", { talk: false })).toMatchObject({ went: "done", reply: expect.stringMatching(/^Dropped/) });
+    expect(await site.say("correct")).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
+    expect((await site.read()).gate?.status).toBe("open");
+  });
+  it("gives way to a second one meanwhile", async () => {
+    await site.say("fifteen showing");
+    await site.say("five showing");
+    expect((await site.say("correct")).went).toBe("done");
+    expect((await site.read()).gate).toMatchObject({ status: "good", value: "5 in" });
+  });
+  it("is over after twenty seconds of silence", async () => {
+    await site.say("five showing");
+    site.clock.pass(20);
+    expect(await site.say("correct")).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
+    expect((await site.read("phone-of-ines")).readBack).toBeNull();
+  });
+  it("is confirmed by a press on the same phone", async () => {
+    const { entry } = await site.say("five showing");
+    const { turn } = await site.read();
+    const told = await site.send({ as: "Ines", key: "press-correct-1", seen: turn, type: "correct", of: entry });
+    expect(told.body.went).toBe("done");
+    expect((await site.read()).gate?.status).toBe("good");
+  });
+  it("is confirmed neither on another phone nor by another person", async () => {
+    await site.say("five showing");
+    expect((await site.say("correct", { as: "Tobias", device: "phone-of-tobias" })).reasons[0]?.why).toBe("noReadBack");
+    expect((await site.say("correct", { as: "Tobias" })).reasons[0]?.why).toBe("noReadBack");
+    expect((await site.say("correct")).went).toBe("done");
+  });
+  it("confirmed after somebody moved the guide is refused as moved on", async () => {
+    await site.say("five showing");
+    await site.say("hold", { as: "Pia", device: "phone-of-pia", talk: false });
+    await site.say("albatross carry on", { talk: false });
+    expect((await site.say("correct")).reasons[0]?.why).toBe("movedOn");
+  });
+  it("that nobody may give is refused before it is read back", async () => {
+    expect(await site.say("five showing", { as: "Lasse", device: "phone-of-lasse" })).toMatchObject({
+      went: "refused",
+      reasons: [{ why: "role" }],
+    });
+  });
+});
+
+describe("in the record", () => {
+  it("stands what was heard, by which way of speaking, and what was confirmed", async () => {
+    await site.say(["ate showing", "eight showing"]);
+    expect(site.last()).toMatchObject({
+      kind: "command",
+      command: { type: "readBack", source: "talk", heard: "eight showing", device: "phone-of-ines" },
+      outcome: { did: "readBack" },
+    });
+    const { no } = site.last();
+    await site.say("albatross correct", { talk: false });
+    expect(site.last()).toMatchObject({ command: { type: "correct", of: no, source: "wake" }, outcome: { did: "answered" } });
+  });
+  it("chatter, questions and what was not caught leave nothing", async () => {
+    const before = site.entries().length;
+    expect(await site.say("gimme six more", { talk: false })).toMatchObject({ went: "leftAlone", reply: "" });
+    expect(await site.say("eight showing", { talk: false })).toMatchObject({
+      went: "leftAlone",
+      reply: expect.stringContaining("albatross"),
+    });
+    expect(await site.say("gimme six more")).toMatchObject({ went: "notCaught" });
+    expect(await site.say(["fifteen showing", "fifty showing"])).toMatchObject({
+      went: "notCaught",
+      reply: expect.stringMatching(/^15 in, or 50 in\?/),
+    });
+    expect(await site.say("how many stakes at the corners", { talk: false })).toMatchObject({
+      went: "question",
+      reply: expect.stringContaining("in all"),
+    });
+    expect(await site.say("why", { talk: false })).toMatchObject({ went: "question" });
+    expect(site.entries().length).toBe(before);
+  });
+  it("a note said into an open microphone stands as it was said", async () => {
+    await site.say("note: torn loop, seam two, eight foot out", { talk: false });
+    expect(site.last()).toMatchObject({ command: { type: "note", text: "torn loop, seam two, eight foot out", source: "open" } });
+  });
+});
+
+describe("stopping by voice", () => {
+  it("a hold from anybody holds at once, on a screen that is behind the times too", async () => {
+    expect(await site.say("hold", { as: "Odd", device: "phone-of-odd", talk: false, seen: 0 })).toMatchObject({ went: "done" });
+    expect((await site.read()).held).toMatchObject({ by: "Odd", only: null });
+    expect(await site.say("carry on", { talk: false })).toMatchObject({ went: "leftAlone" });
+  });
+  it("a hold word inside a sentence makes the work wait, until the lead's bare carry on", async () => {
+    await site.say("hold that rope", { as: "Pia", device: "phone-of-pia", talk: false });
+    expect((await site.read()).held).toMatchObject({ by: "Pia", only: "paused" });
+    expect(await site.say("next")).toMatchObject({ went: "refused", reasons: [{ why: "paused" }] });
+    expect(await site.say("carry on", { talk: false, as: "Pia", device: "phone-of-pia" })).toMatchObject({ reasons: [{ why: "role" }] });
+    expect((await site.say("carry on", { talk: false })).went).toBe("done");
+    expect((await site.read()).held).toBeNull();
+  });
+});
+
+describe("what cannot have been said", () => {
+  it.each([
+    ["ten thousand characters", { alternatives: ["next ".repeat(2000)] }, /^Too long/],
+    ["eleven guesses", { alternatives: Array(11).fill("next") }, /^Too many/],
+    ["no guess at all", { alternatives: [] }, /^Nothing was heard/],
+    ["guesses and typed words at once", { alternatives: ["next"], heard: "next" }, /^Send one of/],
+  ])("%s: one clear line, and nothing recorded", async (_, body, line) => {
+    const before = site.entries().length;
+    const { status, body: told } = await site.send({ as: "Ines", key: "bad-spoken-1", seen: 0, ...body });
+    expect(status).toBe(422);
+    expect(Object.values((told as unknown as { fields: Record<string, string> }).fields).some((f) => line.test(f))).toBe(true);
+    expect(site.entries().length).toBe(before);
+  });
+  it("the same words sent twice with one key are one entry", async () => {
+    const { turn } = await site.read();
+    const body = { as: "Ines", key: "spoken-twice-1", seen: turn, alternatives: ["five showing"], talk: true };
+    const first = await site.send(body);
+    expect((await site.send(body)).body.entry).toBe(first.body.entry);
+    expect((await site.read("phone-of-ines")).readBack).not.toBeNull();
+  });
+});
+
+describe("a wind reading with its time", () => {
+  it("is taken at the time that was said, by the clock at the site", async () => {
+    await site.say("wind 8 gusting 11 five minutes ago", { as: "Maren" });
+    const heard = site.last();
+    await site.say("correct", { as: "Maren" });
+    expect(heard).toMatchObject({ command: { ask: { reading: { mph: 8, gustMph: 11 } } } });
+    const { at, command } = heard as unknown as { at: number; command: { ask: { reading: { takenAt: number } } } };
+    expect(Math.round((at - command.ask.reading.takenAt) / 60_000)).toBe(5);
+  });
+  it("from later than now is the last time that the clock showed it", async () => {
+    await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
+    const { at, command } = site.last() as unknown as { at: number; command: { ask: { reading: { takenAt: number } } } };
+    expect(command.ask.reading.takenAt).toBeLessThan(at);
+    expect(new Date(command.ask.reading.takenAt).getUTCMinutes()).toBe(30);
+  });
+});
