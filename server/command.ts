@@ -46,6 +46,7 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
     if (known) return known;
     const lines = journal.read(id);
     if (lines.length === 0) throw new Problem(404, edge.noJob(id));
+    journal.refold(id);
     const desk = { ...replayed(id, lines), names: journal.names(id) };
     desks.set(id, desk);
     return desk;
@@ -125,8 +126,11 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
     let last = Math.max(0, ...Object.keys(names).map((p) => Number(p.slice(1))));
     const ids = new Map(Object.entries(parsed.names).map(([person, name]) => [person, known.get(name.toLowerCase()) ?? `p${++last}`]));
     const crew = parsed.frozen.brief.crew.map((p) => ({ ...p, id: ids.get(p.id)! }));
+    // A rehearsal stays one, and a real job never becomes one.
+    const { rehearsal: _, ...amendedBrief } = parsed.frozen.brief;
+    const { rehearsal } = load(id).job.frozen.brief;
     return {
-      frozen: { ...parsed.frozen, brief: { ...parsed.frozen.brief, crew } },
+      frozen: { ...parsed.frozen, brief: { ...amendedBrief, ...(rehearsal ? { rehearsal } : {}), crew } },
       names: Object.fromEntries(Object.entries(parsed.names).map(([person, name]) => [ids.get(person)!, name])),
     };
   }

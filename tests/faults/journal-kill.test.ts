@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import Database from "libsql";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { verifyChain } from "../../machines/record/verify.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
@@ -55,6 +56,17 @@ describe("a journal killed while it appends", () => {
     },
     120_000,
   );
+
+  it("keeps in its file a fold that ends with the last entry, before anybody makes it anew", async () => {
+    const file = join(folder, "data.db");
+    for (const entries of [1, 3, 50, 200]) {
+      await appendUntilKilled(file, { entries });
+      const db = new Database(file);
+      const { no, hash } = db.prepare("SELECT no, hash FROM entries ORDER BY no DESC LIMIT 1").get() as { no: number; hash: string };
+      expect(db.prepare("SELECT no, hash FROM folds").all()).toMatchObject([{ no, hash }]);
+      db.close();
+    }
+  });
 
   it.each([1, 2, 3, 4])("while it makes its file, at the stir %d of the folder, leaves none or a whole one", async (stirs) => {
     const file = join(folder, "data.db");

@@ -1,4 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { type Entry, seal } from "../../machines/record/entry.ts";
+import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify.ts";
 import { Conflict, type Journal, KeyUsed } from "../../server/journal/journal.ts";
 import { asStored, chainOf, lineAfter, openingLine } from "../support/entries.ts";
@@ -81,6 +83,36 @@ export function journalContract(where: string, create: () => Journal) {
       expect(() => journal.open(openingLine("job-1", "new"), {})).toThrow(Conflict);
       expect(() => journal.open(lineAfter(openingLine("job-2")), {})).toThrow(Conflict);
       expect(journal.jobs()).toHaveLength(1);
+    });
+    it("keeps the fold of each job, the newest first, without being asked", () => {
+      const other = openingLine("job-2");
+      journal.open(other, {});
+      journal.append(third!);
+      expect(journal.folds()).toEqual([
+        { job: "job-2", entries: 1, tip: other.hash, fold: foldAll([other]).fold },
+        { job: "job-1", entries: 3, tip: third!.hash, fold: foldAll([first, second!, third!]).fold },
+      ]);
+    });
+    it("leaves the fold as it was where an entry was not taken", () => {
+      const before = journal.folds();
+      expect(() => journal.append(lineAfter(second!, "job-1-key-2"))).toThrow(KeyUsed);
+      expect(() => journal.append(lineAfter(second!, "new", { no: 4 }))).toThrow(Conflict);
+      expect(() => journal.open(openingLine("job-2", "job-1-key-1"), {})).toThrow(KeyUsed);
+      expect(journal.folds()).toEqual(before);
+    });
+    it("takes an entry that cannot be folded all the same, and says that the job cannot be read", () => {
+      journal.open(seal({ ...openingLine("job-2").entry, opened: null } as unknown as Entry), {});
+      journal.append(third!);
+      expect(journal.folds().map(({ job, entries, fold }) => [job, entries, fold === null])).toEqual([
+        ["job-2", 1, true],
+        ["job-1", 3, false],
+      ]);
+    });
+    it("makes a fold anew to the same, and none for a job that was never opened", () => {
+      const before = journal.folds();
+      journal.refold("job-1");
+      journal.refold("job-9");
+      expect(journal.folds()).toEqual(before);
     });
     it("goes on after a refusal", () => {
       expect(() => journal.append(lineAfter(second!, "job-1-key-2"))).toThrow(KeyUsed);

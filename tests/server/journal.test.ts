@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { verifyChain } from "../../machines/record/verify.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { asStored, chainOf } from "../support/entries.ts";
+import { asStored, chainOf, lineAfter } from "../support/entries.ts";
 import { journalContract } from "./journal.contract.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "ridgecall-journal-"));
@@ -102,10 +102,69 @@ describe("a line changed behind the journal's back", () => {
     expect(journal.read("job-2")).toHaveLength(3);
     journal.close();
   });
+  it("at a job's beginning leaves it among the folds, as one that cannot be read", () => {
+    const journal = change("UPDATE entries SET bytes = CAST('null' AS BLOB) WHERE job = 'job-2' AND no = 1");
+    expect(journal.folds().map(({ job, entries, fold }) => [job, entries, fold?.title])).toEqual([
+      ["job-2", 3, undefined],
+      ["job-1", 3, "Tent of job-1"],
+    ]);
+    journal.close();
+  });
+  it("taken out at a job's beginning leaves it among the folds too", () => {
+    const journal = change("DELETE FROM entries WHERE job = 'job-2' AND no = 1");
+    expect(journal.folds().map(({ job, fold }) => [job, fold === null])).toEqual([
+      ["job-1", false],
+      ["job-2", true],
+    ]);
+    journal.close();
+  });
   it("in its key or its job answers to neither", () => {
     const journal = change("UPDATE entries SET key = 'mine' WHERE no = 2; UPDATE entries SET job = 'job-3' WHERE job = 'job-2' AND no = 3");
     expect(journal.keyed("job-1", "mine")).toBeNull();
     expect(journal.keyed("job-3", "job-2-key-3")).toBeNull();
+    journal.close();
+  });
+});
+
+describe("a fold that does not fit its entries", () => {
+  const sound = () => {
+    const { file, meddle } = closedFile();
+    const journal = openJournal(file);
+    const folds = journal.folds();
+    journal.close();
+    return { file, meddle, folds };
+  };
+  it.each([
+    ["is missing", "DELETE FROM folds WHERE job = 'job-1'"],
+    ["was made another way", "UPDATE folds SET version = version - 1, body = x'7b7d'"],
+    ["is of an earlier entry", "UPDATE folds SET no = 2"],
+    ["is of another entry with that number", "UPDATE folds SET hash = 'other' WHERE job = 'job-2'"],
+    ["is no JSON any more", "UPDATE folds SET body = x'7b'"],
+    ["is not there though it could be", "UPDATE folds SET body = NULL"],
+    ["is of no job", "UPDATE folds SET job = 'job-9' WHERE job = 'job-2'"],
+  ])("because it %s, is made anew when the file is opened", (_why, spoil) => {
+    const { file, meddle, folds } = sound();
+    meddle(spoil);
+    const journal = openJournal(file);
+    expect(journal.folds()).toEqual(folds);
+    journal.append(lineAfter(chainOf("job-1", 3).at(-1)!));
+    expect(journal.folds().find(({ job }) => job === "job-1")).toMatchObject({ entries: 4, fold: { no: 4 } });
+    journal.close();
+  });
+  it("because its figures were changed, is made anew when its job is next loaded", () => {
+    const { file, meddle, folds } = sound();
+    meddle("UPDATE folds SET body = CAST(replace(CAST(body AS TEXT), '\"refused\":0', '\"refused\":7') AS BLOB)");
+    const journal = openJournal(file);
+    expect(journal.folds()[0]!.fold!.counts.refused).toBe(7);
+    for (const { job } of folds) journal.refold(job);
+    expect(journal.folds()).toEqual(folds);
+    journal.close();
+  });
+  it("because the chain breaks in its job, ends before the entry that does not fit, and says which that is", () => {
+    const { file, meddle } = closedFile();
+    meddle("DROP TRIGGER entries_stay; UPDATE entries SET bytes = x'00' WHERE job = 'job-1' AND no = 3; DELETE FROM folds");
+    const journal = openJournal(file);
+    expect(journal.folds()[1]).toMatchObject({ job: "job-1", entries: 3, fold: { no: 2, misfit: 3 } });
     journal.close();
   });
 });

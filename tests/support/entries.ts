@@ -2,18 +2,25 @@ import type { Frozen } from "../../machines/install/script.ts";
 import { type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import type { Stored } from "../../server/journal/journal.ts";
 
-/** A plan in name only: a journal and a chain look at no more of it. */
-const frozen = (title: string) => ({ procedure: "test", brief: { title } }) as unknown as Frozen;
+/** A job in name and size only, with no calls: a journal, a chain and a fold look at no more of it. */
+const frozen = (title: string) =>
+  ({
+    procedure: "test",
+    brief: { title, zone: "America/Denver" },
+    plan: { widthFt: 40, lengthFt: 80 },
+    script: { steps: [], ways: {} },
+  }) as unknown as Frozen;
+const here = { phase: "utilitiesMarked", step: "sheet.atHand" };
 
 /** The first entry of a job. */
 export const openingLine = (job: JobId, key = `${job}-key-1`): Sealed =>
-  seal({ kind: "opening", job, no: 1, prev: NO_ENTRY, key, opened: frozen(`Tent of ${job}`) } as unknown as Entry);
+  seal({ kind: "opening", job, no: 1, prev: NO_ENTRY, key, at: 0, ...here, opened: frozen(`Tent of ${job}`) } as unknown as Entry);
 
 /** An entry that follows another. What it gives away from the true one (`job`, `no`, `prev`, key) makes it misfit. */
 export function lineAfter(before: Sealed, key?: string, wrong: Partial<Pick<Entry, "job" | "no" | "prev">> = {}): Sealed {
-  const at = { job: before.entry.job, no: before.entry.no + 1, prev: before.hash, ...wrong };
+  const at = { at: before.entry.at + 1000, ...here, job: before.entry.job, no: before.entry.no + 1, prev: before.hash, ...wrong };
   const command = { type: "note", text: `stake ${at.no} is in`, key: key ?? `${at.job}-key-${at.no}` };
-  return seal({ kind: "command", ...at, command, outcome: { did: [] } } as unknown as Entry);
+  return seal({ kind: "command", ...at, command, outcome: { did: "noted" } } as unknown as Entry);
 }
 
 /** A job's record of so many entries that hangs together. */
