@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
@@ -61,7 +61,11 @@ describe("a journal killed while it appends", () => {
     const file = join(folder, "data.db");
     for (const entries of [1, 3, 50, 200]) {
       await appendUntilKilled(file, { entries });
-      const db = new Database(file);
+      // In a copy: a handle of this process would hold the file.
+      const copy = join(folder, `copy-${entries}`);
+      mkdirSync(copy);
+      for (const part of ["", "-wal"]) copyFileSync(file + part, join(copy, `data.db${part}`));
+      const db = new Database(join(copy, "data.db"));
       const { no, hash } = db.prepare("SELECT no, hash FROM entries ORDER BY no DESC LIMIT 1").get() as { no: number; hash: string };
       expect(db.prepare("SELECT no, hash FROM folds").all()).toMatchObject([{ no, hash }]);
       db.close();
