@@ -32,7 +32,8 @@ export function guideOf(held: Held, at: number, device: string | null = null): G
     phaseName: phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
     progress: { at: script.steps.findIndex((s) => s.id === (context.goOnAt ?? step?.id)) + 1, of: script.steps.length },
-    call: step ? { say: words(step).say(step.of), why: words(step).why } : null,
+    call: step ? callWords(step) : null,
+    rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name) : null,
     held: attentionOf(job) === "working" ? null : { by: name(context.heldBy ?? ""), only: attentionOf(job) === "paused" ? "paused" : null },
     weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
@@ -47,6 +48,11 @@ export function guideOf(held: Held, at: number, device: string | null = null): G
       .map((e) => threadLine(e, held, name)),
     readOnly,
   };
+}
+
+function callWords(step: Step): NonNullable<GuideState["call"]> {
+  const { say, why, wrong, well } = words(step);
+  return { say: say(step.of), why, wrong, well };
 }
 
 function readBackOn(device: string, held: Held, at: number, name: (id: string) => string): GuideState["readBack"] {

@@ -15,7 +15,9 @@ export type GuideState = {
   readonly step: string;
   /** Calls gone past and all calls of the job. */
   readonly progress: { readonly at: number; readonly of: number };
-  readonly call: { readonly say: string; readonly why: string } | null;
+  readonly call: { readonly say: string; readonly why: string; readonly wrong: string; readonly well: string } | null;
+  /** A trainee's: each call shows unfolded what it is for. */
+  readonly rehearsal: boolean;
   readonly gate: GateState | null;
   /** Somebody stopped the work, or only said to wait. */
   readonly held: { readonly by: string; readonly only: "paused" | null } | null;

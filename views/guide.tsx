@@ -15,6 +15,7 @@ export const Strip = ({ guide, me }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   return (
     <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
+      {guide.rehearsal && <b class="rehearsal">{label.rehearsal}</b>}
       <strong>{guide.makingSafe ? label.makingSafe : guide.phaseName}</strong>
       <span>{label.calls(guide.progress.at, guide.progress.of)}</span>
       <span class="weather">{guide.weather.words}</span>
@@ -44,14 +45,31 @@ export const Thread = (screen: Screen) => {
         <Proposal {...screen} />
         <h1>{guide.call?.say ?? label.closed}</h1>
         {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
-        {guide.call && (
-          <details class="why">
-            <summary>{label.why}</summary>
-            <p>{guide.call.why}</p>
-          </details>
-        )}
+        <Why {...screen} />
       </article>
     </main>
+  );
+};
+
+/** Why the call is made. To a trainee also what goes wrong, and how it is done well: unfolded, there is time to read. */
+const Why = ({ guide: { call, rehearsal } }: Screen) => {
+  if (!call) return null;
+  if (rehearsal)
+    return (
+      <dl class="lesson">
+        <dt>{label.why}</dt>
+        <dd>{call.why}</dd>
+        <dt>{label.wrong}</dt>
+        <dd>{call.wrong}</dd>
+        <dt>{label.well}</dt>
+        <dd>{call.well}</dd>
+      </dl>
+    );
+  return (
+    <details class="why">
+      <summary>{label.why}</summary>
+      <p>{call.why}</p>
+    </details>
   );
 };
 

@@ -1,7 +1,25 @@
 import { Page } from "./page.tsx";
 import { label } from "./text/en/page.ts";
 
-type Listed = { readonly id: string; readonly title: string; readonly size: string; readonly phaseName: string };
+type Listed = {
+  readonly id: string;
+  readonly title: string;
+  readonly size: string;
+  readonly phaseName: string;
+  readonly rehearsal: boolean;
+};
+
+const Jobs = ({ jobs }: { jobs: readonly Listed[] }) => (
+  <>
+    {jobs.map((job) => (
+      <a class="button job" href={`/jobs/${job.id}`}>
+        {job.rehearsal && <b class="rehearsal">{label.rehearsal}</b>}
+        <b>{job.title}</b>
+        <span>{`${job.size} · ${job.phaseName}`}</span>
+      </a>
+    ))}
+  </>
+);
 
 export const HomePage = ({ jobs }: { jobs: readonly Listed[] }) => (
   <Page title={label.jobs}>
@@ -9,12 +27,9 @@ export const HomePage = ({ jobs }: { jobs: readonly Listed[] }) => (
       <h1>{label.name}</h1>
       <p>{label.intro}</p>
       <p class="notice">{label.defers}</p>
-      {jobs.map((job) => (
-        <a class="button job" href={`/jobs/${job.id}`}>
-          <b>{job.title}</b>
-          <span>{`${job.size} · ${job.phaseName}`}</span>
-        </a>
-      ))}
+      <Jobs jobs={jobs.filter((job) => !job.rehearsal)} />
+      {jobs.some((job) => job.rehearsal) && <h2>{label.rehearsals}</h2>}
+      <Jobs jobs={jobs.filter((job) => job.rehearsal)} />
       <a class="button main" href="/jobs/new">
         {label.open}
       </a>

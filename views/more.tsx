@@ -20,6 +20,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
   return (
     <Page title={label.more}>
       <main class="more" hx-ignore>
+        {guide.rehearsal && <p class="rehearsal">{label.notReal}</p>}
         <h1>{guide.title}</h1>
         <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe main">
           <button type="submit">{label.makeSafe}</button>
@@ -57,6 +58,10 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
         <a class="button" href={`/jobs/${guide.job}/amend`}>
           {label.amend}
         </a>
+        <form method="post" action={`/jobs/${guide.job}/rehearse`}>
+          <input type="hidden" name="key" value={screen.newKey()} />
+          <button type="submit">{label.rehearse}</button>
+        </form>
         {withText("standDown", "because", label.because, label.standDown)}
         <form method="get" action={`/jobs/${guide.job}`} class="who">
           <p>{label.who}</p>

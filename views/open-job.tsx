@@ -8,6 +8,7 @@ type Props = { values: Values; problems: Values; message: string | null; action:
 type Part = Pick<Props, "values" | "problems">;
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
+  rehearsal: ["no", "yes"],
   "tent.onePiece": ["no", "yes"],
   "tent.splitEnds": ["yes", "no"],
   "sheet.interiorOrder": ["quartersFirst", "centresFirst"],
@@ -72,6 +73,7 @@ export const OpenJobPage = ({ values, problems, message, action, newKey, amendin
     <Page title={amending ? label.amend : label.open}>
       <main class="open">
         <h1>{amending ? label.amend : label.open}</h1>
+        {amending && values.rehearsal === "yes" && <p class="rehearsal">{label.notReal}</p>}
         {message !== null && (
           <p class="alarm" role="alert">
             {message}
@@ -92,8 +94,9 @@ export const OpenJobPage = ({ values, problems, message, action, newKey, amendin
         )}
         <form method="post" action={action}>
           <input type="hidden" name="key" value={newKey()} />
+          {amending && <input type="hidden" name="rehearsal" value={values.rehearsal ?? "no"} />}
           {amending && <Field name="because" {...part} />}
-          <Group title={groups.job} names={["title", "zone"]} {...part} />
+          <Group title={groups.job} names={amending ? ["title", "zone"] : ["title", "zone", "rehearsal"]} {...part} />
           <Group title={groups.tent} names={named("tent")} {...part} />
           <Group title={groups.sheet} names={named("sheet")} {...part} />
           <Group title={groups.site} names={named("site")} {...part} />

@@ -20,9 +20,10 @@ const Table = ({ title, rows }: { title: string; rows: readonly (readonly (strin
 );
 
 /** What stands on the ground, drawn and as tables with the same facts. */
-export const PlanPage = ({ job, plan }: { job: { id: string; title: string }; plan: TentPlan }) => (
+export const PlanPage = ({ job, plan }: { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan }) => (
   <Page title={label.plan}>
     <main class="plan">
+      {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
       <h1>{job.title}</h1>
       <a class="button" href={`/jobs/${job.id}`}>
         {label.guide}

@@ -73,4 +73,6 @@ export type Brief = {
   readonly ticket: Ticket;
   readonly use: Use;
   readonly crew: readonly Person[];
+  /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
+  readonly rehearsal?: true;
 };

@@ -15,6 +15,7 @@ export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>
   return {
     title: brief.title,
     zone: brief.zone,
+    rehearsal: yesNo(brief.rehearsal === true),
     ...flat("tent", tent),
     "tent.midsFt": tent.midsFt.join(", "),
     "tent.onePiece": yesNo(tent.onePiece),

@@ -66,6 +66,7 @@ export const briefSchema = v.object({
     walls: v.boolean(edge.yesOrNo),
     hungLoads: v.boolean(edge.yesOrNo),
   }),
+  rehearsal: v.optional(v.boolean(edge.yesOrNo), false),
   crew: v.pipe(
     v.array(v.object({ name: words(60), role: v.picklist(ROLES, edge.oneOf(ROLES)) })),
     v.minLength(2, edge.crewOfTwo),
@@ -83,7 +84,7 @@ export function readBrief(input: unknown): Parsed {
   const tent = checkSpec(((input as { tent?: object } | null)?.tent ?? {}) as Parameters<typeof checkSpec>[0]);
   if ("problems" in tent) for (const p of tent.problems) fields[`tent.${p.field}`] ??= edge.tent(p);
   if (!read.success || "problems" in tent) throw new Problem(422, edge.briefRefused, fields);
-  const { title, zone, sheet, site, ticket, use, crew } = read.output;
+  const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
   const validFrom = instant(ticket.validFrom, zone, "start");
   const validTo = instant(ticket.validTo, zone, "end");
   if (validFrom === null) fields["ticket.validFrom"] = edge.date(ticket.validFrom);
@@ -108,6 +109,7 @@ export function readBrief(input: unknown): Parsed {
     use,
     crew: people,
     ticket: { ...ticket, validFrom: validFrom!, validTo: validTo! },
+    ...(rehearsal ? { rehearsal } : {}),
   };
   const plan = planTent(tent.spec);
   return {

@@ -90,6 +90,7 @@ export function briefFromForm(f: Fields) {
   return {
     title: f.title ?? "",
     zone: f.zone ?? "",
+    rehearsal: yes(f.rehearsal),
     tent: {
       ...numbers("tent", ["widthFt", "lengthFt", "spacingFt", "quarterRings", "centrePoleFt", "sidePoleFt", "setbackFt"]),
       ...(mids ? { midsFt: list(mids) } : {}),

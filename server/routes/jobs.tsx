@@ -26,11 +26,12 @@ export function jobRoutes(desks: Desks, { journal, newId }: World) {
         phase: tip.entry.phase,
         phaseName: phaseName(tip.entry.phase),
         entries: tip.entry.no,
+        rehearsal: brief.rehearsal === true,
       };
     });
   const plan = (id: string) => {
     const { job } = desks.load(id);
-    return { job: { id, title: job.frozen.brief.title }, plan: job.frozen.plan };
+    return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
   app.get("/", (c) => c.html(page(<HomePage jobs={listed()} />)));

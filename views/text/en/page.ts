@@ -49,6 +49,12 @@ export const label = {
   notSent: "Not sent. Press again, or shout.",
   offline: "No contact with the server. This screen does not go on.",
   closed: "The job is closed.",
+  rehearsal: "REHEARSAL",
+  rehearsals: "Rehearsals",
+  notReal: "Rehearsal: nothing here is a real tent, and nothing in it counts.",
+  rehearse: "Rehearse this job",
+  wrong: "What goes wrong",
+  well: "How it is done well",
   refused: "Refused",
   earlier: "Earlier",
   guide: "Back to the call",
@@ -70,6 +76,7 @@ export const label = {
 /** Fields of the brief: label and hint. */
 export const fields: Readonly<Record<string, { readonly label: string; readonly hint?: string }>> = {
   title: { label: "What and where" },
+  rehearsal: { label: "Rehearsal", hint: "nothing at stake, kept out of all counts" },
   zone: { label: "Time zone", hint: "like Europe/Paris" },
   "tent.widthFt": { label: "Width, ft", hint: "20 to 120" },
   "tent.lengthFt": { label: "Length, ft", hint: "up to 400" },

@@ -1,0 +1,27 @@
+import { Hono } from "hono";
+import type { Instant } from "../../machines/install/brief.ts";
+import { scriptOf } from "../../machines/install/script.ts";
+import { PROCEDURE } from "../../machines/install/version.ts";
+import { type Desk, type Desks, requestDigest, type World } from "../command.ts";
+import type { Parsed } from "../edge/brief.ts";
+import { formBody } from "./body.ts";
+
+const DAY_MS = 24 * 3600 * 1000;
+
+/** A job opened once more as a rehearsal: the same tent and crew, today's procedure, nothing at stake. */
+export function rehearseRoutes(desks: Desks, { newId, now }: World) {
+  return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
+    const id = c.req.param("id");
+    const { key } = await formBody(c);
+    const opened = desks.open(rehearsalOf(desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
+    return c.redirect(`/jobs/${opened}`, 303);
+  });
+}
+
+/** The ticket is taken to be in force, so that a job of next month can be rehearsed today; its number is asked as always. */
+function rehearsalOf({ job, names }: Desk, at: Instant): Parsed {
+  const { brief, plan } = job.frozen;
+  const ticket = { ...brief.ticket, validFrom: at - DAY_MS, validTo: at + 14 * DAY_MS };
+  const practised = { ...brief, ticket, rehearsal: true as const };
+  return { frozen: { procedure: PROCEDURE, brief: practised, plan, script: scriptOf(practised, plan) }, names };
+}
