@@ -1,6 +1,5 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demoBrief } from "../../server/demo.ts";
 import type { GateState, GuideState } from "../../views/guide-state.ts";
 import { answerOnPage, opened, press, type World } from "../support/browser.ts";
 import { goodAnswer } from "../support/crew-lead.ts";
@@ -8,16 +7,9 @@ import { talk } from "../support/scripted-ear.ts";
 
 let world: World;
 beforeAll(async () => {
-  const usual = demoBrief(day(-1), day(14));
-  world = await opened({
-    ...usual,
-    tent: { ...usual.tent, widthFt: 40, lengthFt: 60, midsFt: [20], splitEnds: false, quarterRings: 0, centrePoleFt: 18 },
-  });
+  world = await opened();
 });
 afterAll(() => world.close());
-
-/** A day from today: the ticket has to be in force now. */
-const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
 const UNITS = { in: "inches", ft: "feet", deg: "degrees", lbf: "pounds", turns: "turns" } as const;
 
@@ -40,7 +32,7 @@ function words(gate: GateState, state: GuideState): string | null {
   }
 }
 
-describe("a 40 by 60 in three pieces, each person with a phone of their own", () => {
+describe("the demo job, each person with a phone of their own", () => {
   it("goes up by voice and buttons mixed, every second answer spoken with the talk button, read back and confirmed", {
     timeout: 600_000,
   }, async () => {

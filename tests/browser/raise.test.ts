@@ -44,7 +44,9 @@ describe("the demo job on a phone", () => {
     await page.goto(`${world.url}jobs/${world.job}?as=p1`);
 
     await play(page, world, (s) => s.step === "feet.quarters.line-1", refused);
-    await press(page, ".dock .safe button");
+    await page.click("text=More");
+    await page.locator("main.more .safe button").click();
+    await page.locator('article.call[data-step^="safe.up"]').waitFor();
     expect((await world.state()).phase).toBe("up");
     await play(page, world, (s) => !s.makingSafe, refused);
     expect((await world.state()).step).toBe("gust.quarters.line-1");

@@ -3,7 +3,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import type { BriefInput } from "../../server/edge/brief.ts";
 import type { GuideState } from "../../views/guide-state.ts";
 import { label } from "../../views/text/en/page.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
@@ -21,17 +20,11 @@ const FLAGS = [
 ];
 export const PHONE = { width: 360, height: 640 };
 
-/** The real program, a real browser, and the demo job, or one of a test's own. `troubles` gathers what went wrong in any page. */
-export async function opened(brief?: BriefInput) {
+/** The real program, a real browser, and the demo job. `troubles` gathers what went wrong in any page. */
+export async function opened() {
   const folder = mkdtempSync(join(tmpdir(), "ridgecall-browser-"));
   const server = await spawnServer(join(folder, "data.db"));
   const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
-  if (brief)
-    await fetch(`${server.url}jobs`, {
-      method: "POST",
-      headers: { "content-type": "application/json", origin: server.url.slice(0, -1) },
-      body: JSON.stringify({ key: "opened-by-test-1", brief }),
-    });
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
   const troubles: string[] = [];
   const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark"; ear?: EarMode } = {}): Promise<Page> => {
@@ -79,6 +72,9 @@ export async function press(page: Page, selector: string): Promise<void> {
   const later = page.locator(`article.call:not([data-entry="${before}"])`);
   const justMoved = page.locator(".notice", { hasText: label.justMoved });
   for (let tries = 0; tries < 100; tries++) {
+    await page.locator("#notice").evaluate((notice) => {
+      notice.textContent = "";
+    });
     await page.locator(selector).first().click();
     await later.or(justMoved).first().waitFor({ state: "attached" });
     if ((await later.count()) > 0) return;
