@@ -8,6 +8,7 @@ import { createDesks, type World } from "./command.ts";
 import { Problem } from "./edge/problem.ts";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
+import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
 
 /** Nothing said on a site is longer than this. */
@@ -35,6 +36,7 @@ export function createApp(world: World) {
   );
   app.route("/", jobRoutes(desks, world));
   app.route("/", guideRoutes(desks, world));
+  app.route("/", recordRoutes(desks));
   app.route("/", rehearseRoutes(desks, world));
   app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
   app.onError((error, c) => {

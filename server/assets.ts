@@ -24,12 +24,14 @@ export function createAssets() {
     write: false,
   }).outputFiles[0]!.text;
   const css = readFileSync(here("../views/assets/ridgecall.css"), "utf8");
+  const recordCss = readFileSync(here("../views/assets/record.css"), "utf8");
   const icon = readFileSync(here("../views/assets/icon.svg"), "utf8");
   const text = (body: string, type: string) => () =>
     new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });
   return new Hono()
     .get("/assets/client.js", text([library("htmx.min.js"), library("ext/hx-sse.min.js"), client].join(";\n"), "text/javascript"))
     .get("/assets/ridgecall.css", text(css, "text/css"))
+    .get("/assets/record.css", text(recordCss, "text/css"))
     .get("/assets/icon.svg", text(icon, "image/svg+xml"))
     .get("/favicon.ico", text(icon, "image/svg+xml"));
 }

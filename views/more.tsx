@@ -3,6 +3,7 @@ import { WindForm } from "./parts/gate-tile.tsx";
 import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
 import { label } from "./text/en/page.ts";
+import { record } from "./text/en/record.ts";
 import { voice } from "./text/en/voice.ts";
 
 /** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
@@ -54,6 +55,9 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
         {withText("note", "text", label.note, label.record)}
         <a class="button" href={`/jobs/${guide.job}/plan`}>
           {label.plan}
+        </a>
+        <a class="button" href={`/jobs/${guide.job}/record`}>
+          {record.link}
         </a>
         <a class="button" href={`/jobs/${guide.job}/amend`}>
           {label.amend}

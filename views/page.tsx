@@ -1,8 +1,8 @@
 import type { Child } from "hono/jsx";
 import { label } from "./text/en/page.ts";
 
-/** A whole document. Everything on it works before any script has loaded. */
-export const Page = ({ title, children }: { title: string; children?: Child }) => (
+/** A whole document. Everything on it works before any script has loaded. `style` is what a page wears besides what all do. */
+export const Page = ({ title, style, children }: { title: string; style?: string; children?: Child }) => (
   <html lang="en">
     <head>
       <meta charset="utf-8" />
@@ -12,6 +12,7 @@ export const Page = ({ title, children }: { title: string; children?: Child }) =
       <title>{`${title} · ${label.name}`}</title>
       <link rel="icon" href="/assets/icon.svg" />
       <link rel="stylesheet" href="/assets/ridgecall.css" />
+      {style && <link rel="stylesheet" href={style} />}
       <script src="/assets/client.js" defer></script>
     </head>
     <body>{children}</body>

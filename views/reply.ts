@@ -1,6 +1,8 @@
-import type { Job } from "../machines/install/job.ts";
+import type { Command } from "../machines/install/commands.ts";
+import type { GateId } from "../machines/install/gates.ts";
+import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
-import type { Step } from "../machines/install/script.ts";
+import type { Script, Step } from "../machines/install/script.ts";
 import type { JobState } from "../machines/install/state.ts";
 import { status } from "../machines/install/status.ts";
 import { countedAs } from "../machines/record/counted.ts";
@@ -23,11 +25,15 @@ export type Held = {
 /** The words of a call. */
 export const words = (step: Step): CallWords => calls[step.call] ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
-/** Why something was refused, each with what to do. `answers` are those that stood then. */
-function reasonsFor(refused: readonly Refusal[], job: Job, answers: JobState["answers"], name: (id: string) => string): Reason[] {
+/** Where an entry was said: the calls by their gates, and what had been answered. */
+export type Then = { readonly gates: ReadonlyMap<GateId, Step>; readonly answers: JobState["answers"]; readonly context: JobState };
+type Name = (id: string) => string;
+
+/** Why something was refused, each with what to do. */
+function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<Then, "gates" | "answers">, name: Name): Reason[] {
   return refused.map((refusal) => {
     const id = "gate" in refusal ? refusal.gate : null;
-    const step = id === null ? null : (allGates(job).get(id) ?? null);
+    const step = id === null ? null : (gates.get(id) ?? null);
     const answer = id === null ? undefined : answers[id];
     const about = {
       ask: step ? (words(step).ask?.(step.of) ?? null) : null,
@@ -49,29 +55,41 @@ function reasonsFor(refused: readonly Refusal[], job: Job, answers: JobState["an
  * What the guide says back to one entry, and the reasons where it refused. Told from the entry itself, so that it is the
  * same when a key is sent again later. An answer out of limits is taken down, and said to be so at once.
  */
-export function replyTo(entry: Said, { job, entries }: Held, name: (id: string) => string): { reply: string; reasons: Reason[] } {
-  const { outcome } = entry;
-  const command = countedAs(entry, entries);
+export function replyTo(entry: Said, { job, entries }: Held, name: Name): { reply: string; reasons: Reason[] } {
   const { context } = job.snapshot;
-  const stood = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
+  const answers = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
+  return replyThen(entry, countedAs(entry, entries), { gates: gatesOf(job.frozen.script), answers, context }, name);
+}
+
+/** The same for an entry anywhere in a record: `command` is as it counts, and `then` is how things stood when it was said. */
+export function replyThen(entry: Said, command: Command, then: Then, name: Name): { reply: string; reasons: Reason[] } {
+  const { outcome } = entry;
+  const { gates, context } = then;
   const joined = (reasons: Reason[]) => reasons.map((r) => r.text).join(" ");
   if ("refused" in outcome) {
-    const reasons = reasonsFor(outcome.refused, job, stood, name);
+    const reasons = reasonsFor(outcome.refused, then, name);
     return { reply: joined(reasons), reasons };
   }
   const said = command.type === "readBack" ? command.ask : command;
-  const step = said.type === "answer" ? allGates(job).get(said.gate) : undefined;
+  const step = said.type === "answer" ? gates.get(said.gate) : undefined;
   const gate = step?.gate;
   const did = { reply: didText(outcome.did), reasons: [] };
   if (!gate || said.type !== "answer") return command.type === "readBack" ? { ...did, reply: readBackText(askText(command.ask)) } : did;
   const { by, device, at } = command;
-  const answers = { ...stood, [gate.id]: { gate: gate.id, value: said.value, by, device, at, entry: entry.no } };
+  const answers = { ...then.answers, [gate.id]: { gate: gate.id, value: said.value, by, device, at, entry: entry.no } };
   const is = status(gate, { ...context, answers, waived: {}, lastAt: at }, at);
   const good = is === "good" || is === "waived";
   if (command.type === "readBack")
     return { ...did, reply: readBackText(valueText(said.value), words(step!).ask?.(step!.of), good ? undefined : limitText(gate)) };
-  return good ? did : { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], job, answers, name)), reasons: [] };
+  return good ? did : { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
 }
 
-const allGates = ({ frozen }: Job) =>
-  new Map([...frozen.script.steps, ...Object.values(frozen.script.ways).flat()].flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])));
+const known = new WeakMap<Script, ReadonlyMap<GateId, Step>>();
+/** The calls of a script by their gates, made once a script. */
+export function gatesOf(script: Script): ReadonlyMap<GateId, Step> {
+  const before = known.get(script);
+  if (before) return before;
+  const gates = new Map(allSteps(script).flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])));
+  known.set(script, gates);
+  return gates;
+}

@@ -40,10 +40,6 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
   app.get("/jobs/:file{[\\w-]+\\.json}", (c) =>
     c.json(guide(c.req.param("file").slice(0, -".json".length), getCookie(c, "device") ?? null)),
   );
-  app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
-    const { entries, names, readOnly } = desks.load(c.req.param("id"));
-    return c.json({ job: c.req.param("id"), names, problem: readOnly, entries: entries.map((e) => ({ hash: e.hash, ...e.entry })) });
-  });
   app.get("/jobs/:id{[\\w-]+}", (c) => {
     const id = c.req.param("id");
     return c.html(page(<GuidePage guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={c.req.query("reply") ?? null} />));
