@@ -1,5 +1,8 @@
 import { randomUUID } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { createServer } from "node:https";
 import type { AddressInfo } from "node:net";
+import { createSecureContext } from "node:tls";
 import { serve } from "@hono/node-server";
 import { Hono } from "hono";
 import { start } from "../views/text/en/start.ts";
@@ -22,8 +25,10 @@ function main() {
   if (config.demo && journal.jobs().length === 0)
     desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);
-  const server = serve({ fetch: whole.fetch, port: config.port, hostname: config.host }, (info: AddressInfo) =>
-    console.log(start.listening(`http://${config.host}:${info.port}/`, config.file)),
+  const { port, host, tls } = config;
+  const secure = tls && { createServer, serverOptions: tlsFiles(tls) };
+  const server = serve({ fetch: whole.fetch, port, hostname: host, ...secure }, (info: AddressInfo) =>
+    console.log(start.listening(`${tls ? "https" : "http"}://${host}:${info.port}/`, config.file)),
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
   for (const signal of ["SIGINT", "SIGTERM"] as const)
@@ -34,6 +39,17 @@ function main() {
       });
       if ("closeAllConnections" in server) server.closeAllConnections();
     });
+}
+
+/** Certificate and key, tried together before anything listens. */
+function tlsFiles({ certificate, key }: { certificate: string; key: string }) {
+  try {
+    const options = { cert: readFileSync(certificate), key: readFileSync(key) };
+    createSecureContext(options);
+    return options;
+  } catch (error) {
+    return fail(start.badTls(`${certificate}, ${key}`, (error as Error).message.split(", ")[0]!));
+  }
 }
 
 function fail(sentence: string): never {

@@ -14,7 +14,7 @@ export async function spawnServer(
   const url = await new Promise<string>((resolve, reject) => {
     const read = (data: Buffer) => {
       out += data;
-      const up = /http:\/\/[\d.]+:\d+\//.exec(out);
+      const up = /https?:\/\/[\d.]+:\d+\//.exec(out);
       if (up) resolve(up[0]);
     };
     child.stdout.on("data", read);

@@ -16,4 +16,9 @@ export const start = {
   cannotOpen: (file: string, why: string) =>
     `The data file ${file} cannot be opened (${why}); check the path and that you may write there.`,
   portTaken: (port: number) => `Port ${port} is taken; stop what uses it, or choose another with PORT.`,
+  badPort: (port: string) => `PORT is "${port}"; give a number from 0 to 65535.`,
+  badWakeWord: (word: string) => `RIDGECALL_WAKE_WORD is "${word}"; give one word of 5 to 20 letters.`,
+  halfTls: "For https name both RIDGECALL_CERTIFICATE and RIDGECALL_KEY, each a file in PEM.",
+  badTls: (file: string, why: string) =>
+    `The certificate or key in ${file} cannot be used (${why}); give files in PEM that belong together.`,
 };
