@@ -167,6 +167,7 @@ function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<Desk, "n
   const chain = verifyChain(lines);
   if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, edge.noOpening(id));
   const { job, entries, misfit } = replay(lines);
+  if (entries.length === 0) throw new Problem(409, edge.noOpening(id));
   const readOnly = misfit === null ? null : misfit.why === "chain" ? edge.broken(misfit.no) : edge.readOnly(misfit.no);
   return { job, entries, readOnly };
 }

@@ -23,9 +23,20 @@ export function replay(lines: readonly { readonly no: number; readonly hash: Has
   if (stateDigest(job) !== first.entry.after) return stop(0);
   for (const [i, { entry }] of rest.entries()) {
     if (entry.kind !== "command") return stop(i + 1);
-    const [next, outcome] = decide(job, entry.command);
+    const decided = attempt(() => decide(job, entry.command));
+    if (!decided) return stop(i + 1);
+    const [next, outcome] = decided;
     if (stateDigest(next) !== entry.after || digest.of(outcome) !== digest.of(entry.outcome)) return stop(i + 1);
     job = next;
   }
   return { job, entries: chain.entries, misfit: chain.holds ? null : { no: chain.firstMisfit, why: "chain" } };
+}
+
+/** A command of a shape that the chart cannot read was never decided: its entry does not fit. */
+function attempt<T>(decided: () => T): T | null {
+  try {
+    return decided();
+  } catch {
+    return null;
+  }
 }

@@ -12,25 +12,30 @@ const LOGS = ["-wal", "-journal"] as const;
 
 /**
  * What is wrong with a data file, in one sentence, or `null`. Changes no byte of it and makes nothing beside it. Throws
- * where the file cannot be read or written at all.
+ * where the file cannot be read, or written where that is wanted.
  */
-export function whatIsWrong(file: string): string | null {
+export function whatIsWrong(file: string, wanted: "reading" | "writing" = "writing"): string | null {
   const stat = statSync(file);
   if (!stat.isFile()) return start.notAFile(file);
   if (stat.size === 0) return start.emptyFile(file);
-  accessSync(file, constants.R_OK | constants.W_OK);
+  accessSync(file, wanted === "writing" ? constants.R_OK | constants.W_OK : constants.R_OK);
   // Asked before anything is read: a file that somebody is writing may read as damaged, and closing a handle of our own
   // would let go of the locks that this process holds on it (POSIX).
   if (inUse(file)) return start.inUse(file);
   if (header(file) !== "SQLite format 3\0") return start.notOurs(file);
+  return readable(file, (name) => check(name, file));
+}
+
+/** Calls `look` with a name under which the file, which nobody holds, can be opened without a byte of it being changed. */
+export function readable<T>(file: string, look: (name: string) => T): T {
   const logs = LOGS.filter((log) => existsSync(file + log));
   // At rest it is read in place; `immutable` makes SQLite read it and nothing more.
-  if (logs.length === 0) return check(uri(file, "immutable=1"), file);
+  if (logs.length === 0) return look(uri(file, "immutable=1"));
   // After a kill the log is part of the data, and SQLite can only read the two together by writing: in a copy.
   const folder = mkdtempSync(join(tmpdir(), "ridgecall-"));
   try {
     for (const part of ["", ...logs]) copyFileSync(file + part, join(folder, `data${part}`));
-    return check(join(folder, "data"), file);
+    return look(join(folder, "data"));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -43,7 +48,7 @@ const uri = (file: string, query: string) => `${pathToFileURL(resolve(file)).hre
 const codeOf = (error: unknown) => (error as { code?: unknown }).code;
 
 /** Asks for a reader's lock, which the writer's lock excludes. Read-only both ways, so that a log is not replayed here. */
-function inUse(file: string): boolean {
+export function inUse(file: string): boolean {
   const db = new Database(uri(file, "mode=ro&readonly_shm=1")) as unknown as Sqlite.Database;
   try {
     db.prepare("SELECT 1 FROM sqlite_schema").get();
@@ -93,7 +98,8 @@ function ourTables(layout: number): string | null {
   return tables;
 }
 
-function header(file: string): string {
+/** The sixteen bytes that say what a file is. */
+export function header(file: string): string {
   const fd = openSync(file, "r");
   try {
     const bytes = Buffer.alloc(16);

@@ -1,0 +1,69 @@
+import { readFileSync, statSync } from "node:fs";
+import { lineOf, type Verdict, verdictOf } from "../machines/record/verdict.ts";
+import { verify } from "../views/text/en/verify.ts";
+import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
+import { eachJobIn } from "./journal/read-file.ts";
+
+/** Nothing could be read; the message is one sentence. */
+class Unreadable extends Error {}
+
+/**
+ * Verifies a data file or an exported record, and changes neither: a line for each job. 0 where all hold, 1 where one does
+ * not, 2 where the file cannot be read.
+ */
+function main([file, ...more]: readonly string[]): 0 | 1 | 2 {
+  if (file === undefined || more.length > 0) throw new Unreadable(verify.usage);
+  let whole = true;
+  let jobs = 0;
+  const tell = (job: string, verdict: Verdict) => {
+    jobs++;
+    whole &&= verdict.misfit === null;
+    console.log(verify.job(job, verdict));
+  };
+  look(file);
+  if (isSqlite(file)) verifyFile(file, tell);
+  else verifyExport(file, tell);
+  if (jobs === 0) console.log(verify.noJobs(file));
+  return whole ? 0 : 1;
+}
+
+function look(file: string) {
+  const stat = statSync(file);
+  if (!stat.isFile()) throw new Unreadable(verify.notAFile(file));
+  if (stat.size === 0) throw new Unreadable(verify.empty(file));
+}
+
+const isSqlite = (file: string) => header(file) === "SQLite format 3\0";
+
+function verifyFile(file: string, tell: (job: string, verdict: Verdict) => void) {
+  if (inUse(file)) throw new Unreadable(verify.inUse(file));
+  const problem = whatIsWrong(file, "reading");
+  if (problem) throw new Unreadable(problem);
+  eachJobIn(file, (job, lines) => tell(job, verdictOf(job, lines)));
+}
+
+function verifyExport(file: string, tell: (job: string, verdict: Verdict) => void) {
+  const record = parsed(file);
+  if (typeof record !== "object" || record === null) throw new Unreadable(verify.noRecord(file));
+  const { job, entries } = record as { job?: unknown; entries?: unknown };
+  if (typeof job !== "string" || !Array.isArray(entries) || entries.length === 0) throw new Unreadable(verify.noRecord(file));
+  tell(job, verdictOf(job, entries.map(lineOf)));
+}
+
+function parsed(file: string): unknown {
+  try {
+    return JSON.parse(readFileSync(file, "utf8").replace(/^\uFEFF/, ""));
+  } catch (error) {
+    if (error instanceof SyntaxError) throw new Unreadable(verify.neither(file));
+    throw error;
+  }
+}
+
+try {
+  process.exitCode = main(process.argv.slice(2));
+} catch (error) {
+  console.error(
+    error instanceof Unreadable ? error.message : verify.missing(String(process.argv[2]), (error as Error).message.split(", ")[0]!),
+  );
+  process.exitCode = 2;
+}

@@ -1,0 +1,215 @@
+import { spawnSync } from "node:child_process";
+import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Database from "libsql";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { hashOf } from "../../machines/record/digest.ts";
+import { type Entry, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
+import { openJournal } from "../../server/journal/open-file.ts";
+import { brief, testApp } from "../support/app.ts";
+import { chainOf } from "../support/entries.ts";
+import { openedJob } from "../support/job.ts";
+import { layout1File } from "../support/layout-1.ts";
+import { spawnServer } from "../support/spawn-server.ts";
+
+type Exported = { job: string; entries: Record<string, unknown>[] };
+const root = mkdtempSync(join(tmpdir(), "ridgecall-verify-"));
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+const sound = join(root, "sound.db");
+let record: Exported;
+let other: Exported;
+let sealed: readonly Sealed[];
+
+/** Two jobs in one file, and what is exported of them. */
+beforeAll(async () => {
+  const journal = openJournal(sound);
+  const world = testApp(journal);
+  const read = async (job: string) => (await (await world.app.request(`/jobs/${job}/record.json`)).json()) as Exported;
+  const one = await openedJob(brief(), world);
+  for (let n = 0; n < 8; n++) one.say(n % 3 === 0 ? { type: "next" } : { type: "note", text: `note ${n}` });
+  const two = await openedJob({ ...brief(), title: "Two\nlines \u001b[31mred" }, world);
+  two.say({ type: "note", text: "here" });
+  [record, other, sealed] = [await read(one.job), await read(two.job), one.entries()];
+  journal.close();
+});
+
+function verify(file: string) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "server/verify.ts", file], { encoding: "utf8" });
+  return { status, out: stdout.trimEnd().split("\n"), complaint: stderr.trimEnd().replaceAll(file, "FILE") };
+}
+let files = 0;
+function folderWith(name: string, put: (file: string) => void): string {
+  const folder = join(root, `case-${++files}`);
+  mkdirSync(folder);
+  const file = join(folder, name);
+  put(file);
+  return file;
+}
+const exported = (value: unknown) =>
+  folderWith("record.json", (file) => writeFileSync(file, typeof value === "string" ? value : JSON.stringify(value)));
+const changed = (change: (record: Exported) => void) => {
+  const copy = structuredClone(record);
+  change(copy);
+  return exported(copy);
+};
+const copyWith = (sql: string) =>
+  folderWith("data.db", (file) => {
+    copyFileSync(sound, file);
+    const db = new Database(file);
+    db.exec(`DROP TRIGGER entries_stay; DROP TRIGGER entries_last; ${sql}`);
+    db.close();
+  });
+const contents = (file: string) => readdirSync(join(file, "..")).map((name) => [name, hashOf(readFileSync(join(file, "..", name)))]);
+const title = "Demo: harvest supper, lower meadow (invented)";
+
+describe("a data file is verified", () => {
+  it("a line for each job: title, entries, last hash, and that it holds", () => {
+    const { status, out } = verify(sound);
+    expect([status, out]).toEqual([
+      0,
+      [
+        `${title}: 9 entries, last hash ${record.entries.at(-1)!.hash}, holds.`,
+        `Two lines [31mred: 2 entries, last hash ${other.entries.at(-1)!.hash}, holds.`,
+      ],
+    ]);
+  });
+  it("by the command of the package too", () => {
+    const { status, stdout } = spawnSync("npm", ["run", "--silent", "verify", "--", sound], { encoding: "utf8" });
+    expect([status, stdout.split("\n")[0]]).toEqual([0, expect.stringMatching(/holds\.$/)]);
+  });
+  it("and no byte of it is changed, nor anything made beside it", () => {
+    const file = copyWith("");
+    const before = contents(file);
+    expect([verify(file).status, contents(file)]).toEqual([0, before]);
+  });
+  it.each([
+    ["UPDATE entries SET bytes = x'7b7d' WHERE job LIKE '%1' AND no = 4", 4, "is not as it was written"],
+    ["DELETE FROM entries WHERE job LIKE '%1' AND no = 5", 5, "is missing, or stands in the wrong place"],
+    ["UPDATE entries SET bytes = x'00' WHERE job LIKE '%1' AND no = 1", 1, "is not as it was written"],
+    ["UPDATE entries SET job = 'renamed' WHERE job LIKE '%1'", 1, "is of another job"],
+  ])("after %s it does not hold, and the other job does", (sql, no, why) => {
+    const { status, out } = verify(copyWith(sql));
+    expect(status).toBe(1);
+    expect(out).toHaveLength(2);
+    expect(out[0]).toContain(`does not hold: entry ${no} ${why}`);
+    expect(out[1]).toMatch(/holds\.$/);
+  });
+  it("of the first layout, as it is", () => {
+    const file = folderWith("data.db", (name) => layout1File(name, chainOf("job-1", 3)));
+    const before = contents(file);
+    const { status, out } = verify(file);
+    // These entries hang together, and open no job that could be played.
+    expect([status, out]).toEqual([1, ["Tent of job-1: 3 entries, does not hold: entry 1 does not open a job (no entry before it)."]]);
+    expect(contents(file)).toEqual(before);
+  });
+  it("with no job in it, and says so", () => {
+    const file = folderWith("data.db", (name) => openJournal(name).close());
+    expect(verify(file)).toMatchObject({ status: 0, out: [`${file} holds no job yet.`] });
+  });
+  it("not while a server holds it; and after a kill with what its log holds, changing neither", async () => {
+    const file = folderWith("data.db", () => {});
+    const { child, stopped } = await spawnServer(file);
+    expect(verify(file)).toMatchObject({
+      status: 2,
+      complaint: "FILE is in use; stop the server that holds it, or verify a copy or an export.",
+    });
+    child.kill("SIGKILL");
+    await stopped;
+    const before = contents(file);
+    expect(before.map(([name]) => name)).toContain("data.db-wal");
+    const { status, out } = verify(file);
+    expect([status, out]).toEqual([0, [expect.stringMatching(/: 1 entry, last hash [0-9a-f]{64}, holds\.$/)]]);
+    expect(contents(file)).toEqual(before);
+  });
+});
+
+describe("an exported record is verified", () => {
+  it("to the same line as the file it came from", () => {
+    const { status, out } = verify(exported(record));
+    expect([status, out]).toEqual([0, [`${title}: 9 entries, last hash ${sealed.at(-1)!.hash}, holds.`]]);
+  });
+  it("laid out anew, with its fields in another order and a byte order mark, it is the same record", () => {
+    const entries = record.entries.map((e) => Object.fromEntries(Object.entries(e).reverse()));
+    expect(verify(exported(`\ufeff${JSON.stringify({ ...record, entries }, null, 4)}`)).status).toBe(0);
+  });
+  it.each<[string, () => string, number, string]>([
+    ["edited", () => changed((r) => Object.assign(r.entries[3]!, { at: 7 })), 4, "is not as it was written"],
+    ["with a hash edited", () => changed((r) => Object.assign(r.entries[3]!, { hash: "0".repeat(64) })), 4, "is not as it was written"],
+    ["with a field more", () => changed((r) => Object.assign(r.entries[2]!, { seen: true })), 3, "is not as it was written"],
+    ["with an entry missing in the middle", () => changed((r) => r.entries.splice(4, 1)), 5, "is missing, or stands in the wrong place"],
+    ["with its opening missing", () => changed((r) => r.entries.shift()), 1, "is missing, or stands in the wrong place"],
+    [
+      "with two entries swapped",
+      () => changed((r) => r.entries.splice(2, 2, r.entries[3]!, r.entries[2]!)),
+      3,
+      "is missing, or stands in the wrong place",
+    ],
+    [
+      "with another job's entry in it",
+      () => changed((r) => r.entries.splice(1, 1, other.entries[1]!)),
+      2,
+      "does not follow the one before it",
+    ],
+    ["of another job than it says", () => changed((r) => Object.assign(r, { job: "id-99999999" })), 1, "is of another job"],
+    ["with an entry that is none", () => changed((r) => r.entries.splice(5, 1, null as never)), 6, "is not as it was written"],
+    ["with an entry that is a list", () => changed((r) => r.entries.splice(0, 1, [] as never)), 1, "is not as it was written"],
+  ])("%s it does not hold, and the first entry that does not fit is named", (_what, make, no, why) => {
+    const { status, out } = verify(make());
+    expect(status).toBe(1);
+    expect(out).toEqual([expect.stringContaining(`does not hold: entry ${no} ${why} (`)]);
+  });
+
+  /** The record written anew from an entry on, hashes and all: what somebody does who knows how it is made. */
+  function forgedFrom(at: number, change: (entry: Entry) => object): string {
+    let prev = sealed[at - 2]?.hash ?? NO_ENTRY;
+    const entries = sealed.map((line, i) => {
+      if (i < at - 1) return { hash: line.hash, ...line.entry };
+      const made = seal({ ...(i === at - 1 ? change(line.entry) : line.entry), prev } as Entry);
+      prev = made.hash;
+      return { hash: made.hash, ...made.entry };
+    });
+    return exported({ ...record, entries });
+  }
+  it.each<[string, string, number, string]>([
+    ["whose outcome was forged", "outcome", 2, "does not replay to what was recorded"],
+    ["whose command was forged into none", "command", 3, "does not replay to what was recorded"],
+    ["that is said to open nothing", "opened", 1, "does not open a job"],
+  ])("an entry %s, hashes and all, does not replay", (_what, field, no, why) => {
+    const { status, out } = verify(forgedFrom(no, (entry) => ({ ...entry, [field]: field === "outcome" ? { did: "moved" } : null })));
+    expect([status, out]).toEqual([1, [expect.stringContaining(`does not hold: entry ${no} ${why}`)]]);
+  });
+});
+
+describe("what cannot be read is said in one line, with 2", () => {
+  it.each<[string, () => string, RegExp]>([
+    ["nothing at all", () => folderWith("data.db", (f) => writeFileSync(f, "")), /^FILE is empty; take another copy\.$/],
+    ["no file", () => join(root, "none"), /^FILE cannot be read \(ENOENT: no such file or directory\); check the path\.$/],
+    ["a folder", () => root, /^FILE is not a file; name a data file, or a record\.json/],
+    ["text", () => exported("name,size\ntent,80x100\n"), /^FILE is neither a data file nor a record/],
+    [
+      "a record cut short",
+      () => exported(JSON.stringify({ job: "x", entries: [] }).slice(0, -4)),
+      /^FILE is neither a data file nor a record/,
+    ],
+    ["other JSON", () => exported({ jobs: [] }), /^FILE is JSON, but no record that was exported/],
+    ["a list", () => exported([1, 2]), /^FILE is JSON, but no record/],
+    ["JSON's null", () => exported("null"), /^FILE is JSON, but no record/],
+    ["a record without entries", () => exported({ job: "x", entries: [] }), /^FILE is JSON, but no record/],
+    [
+      "a data file cut short",
+      () =>
+        folderWith("data.db", (f) => {
+          copyFileSync(sound, f);
+          truncateSync(f, 9000);
+        }),
+      /^The data file FILE is damaged/,
+    ],
+    ["a newer data file", () => copyWith("PRAGMA user_version = 9"), /^The data file FILE was written by a newer version/],
+  ])("%s", (_what, make, sentence) => {
+    const { status, out, complaint } = verify(make());
+    expect([status, out]).toEqual([2, [""]]);
+    expect(complaint).toMatch(sentence);
+    expect(complaint).not.toContain("\n");
+  });
+});
