@@ -18,7 +18,10 @@ export function useVoice(): void {
   if (!form) return;
   const mouth = new Mouth();
   mouth.quiet = !settings.speaks;
-  keepAwake(() => document.body.classList.add("goes-dark"));
+  keepAwake(() => {
+    document.body.dataset.goesDark = "yes";
+    show((document.body.dataset.voice as VoiceStatus | undefined) ?? "off");
+  });
   speakReplies(mouth, () => settings.listens);
   document.addEventListener("pointerdown", () => mouth.open(), { once: true });
   const engine = engineHere();
@@ -87,7 +90,8 @@ function speakReplies(mouth: Mouth, listens: () => boolean): void {
 function show(status: VoiceStatus): void {
   document.body.dataset.voice = status;
   const line = at(regions.earStatus);
-  if (line) line.textContent = status === "off" ? "" : voice.status[status];
+  const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
+  if (line) line.textContent = status === "off" ? "" : [voice.status[status], dark ? voice.goesDark : ""].join(" ").trim();
 }
 
 function note(text: string): void {

@@ -9,7 +9,8 @@ const FRACTIONS: Readonly<Record<string, string>> = {
 };
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/(\d)°/g, "$1 degrees"],
-  [/(\d|half|quarters?|eighths?|sixteenths?) in\b/g, "$1 inches"],
+  [/(?<!and )((?:a|one|three|five|seven|\d+) (?:half|quarters?|eighths?|sixteenths)) in\b/g, "$1 of an inch"],
+  [/(\d|half|quarters?|eighths?|sixteenths) in\b(?! all)/g, "$1 inches"],
   [/(\d|half|quarters?|eighths?) ft\b/g, "$1 feet"],
   [/(\d) lb\b/g, "$1 pounds"],
   [/(\d) mph\b/g, "$1 miles an hour"],
