@@ -36,7 +36,7 @@ export function createApp(world: World) {
   );
   app.route("/", jobRoutes(desks, world));
   app.route("/", guideRoutes(desks, world));
-  app.route("/", recordRoutes(desks));
+  app.route("/", recordRoutes(desks, world));
   app.route("/", rehearseRoutes(desks, world));
   app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
   app.onError((error, c) => {

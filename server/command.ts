@@ -166,8 +166,16 @@ function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
 function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<Desk, "names"> {
   const chain = verifyChain(lines);
   if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, edge.noOpening(id));
-  const { job, entries, misfit } = replay(lines);
-  if (entries.length === 0) throw new Problem(409, edge.noOpening(id));
+  const { job, entries, misfit } = replayable(id, lines);
   const readOnly = misfit === null ? null : misfit.why === "chain" ? edge.broken(misfit.no) : edge.readOnly(misfit.no);
   return { job, entries, readOnly };
+}
+
+/** A record whose opening is of a shape, or leads to a state, that cannot be played is one without an opening. */
+function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<typeof replay> {
+  try {
+    const whole = replay(lines);
+    if (whole.entries.length > 0) return whole;
+  } catch {}
+  throw new Problem(409, edge.noOpening(id));
 }

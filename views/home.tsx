@@ -1,5 +1,6 @@
 import { Page } from "./page.tsx";
 import { label } from "./text/en/page.ts";
+import { findings } from "./text/en/record.ts";
 
 type Listed = {
   readonly id: string;
@@ -32,6 +33,9 @@ export const HomePage = ({ jobs }: { jobs: readonly Listed[] }) => (
       <Jobs jobs={jobs.filter((job) => job.rehearsal)} />
       <a class="button main" href="/jobs/new">
         {label.open}
+      </a>
+      <a class="button" href="/findings">
+        {findings.title}
       </a>
     </main>
   </Page>

@@ -31,7 +31,7 @@ export function recordOf(held: Held): RecordState {
 }
 
 /** How long each phase took, in the order of a raise; making safe after them. */
-export const timesOf = ({ phaseMs }: Fold): TimeTaken[] =>
+export const timesOf = ({ phaseMs }: Pick<Fold, "phaseMs">): TimeTaken[] =>
   [...PHASES, MAKING_SAFE].flatMap((phase) => {
     const ms = phaseMs[phase];
     return ms === undefined ? [] : [{ phase, name: placeName(phase), ms, text: duration(ms) }];

@@ -1,0 +1,71 @@
+import { MARKS, type Mark } from "../../machines/record/findings.ts";
+import { FindingsPage, JobRow } from "../../views/findings.tsx";
+import type { Findings, JobFindings } from "../../views/findings-of.ts";
+import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/record.tsx";
+import { onlyMarked } from "../../views/record-of.ts";
+import type { CallRun, RecordState } from "../../views/record-state.ts";
+import { page } from "./page.ts";
+import { around, insides } from "./stream.ts";
+
+/** Entries or jobs that are put on a page at a time; between two lots whoever else has something to say is answered. */
+const LOT = 100;
+
+/** The marks that a query names, each once, in one parameter or several. With a name that is none, all is shown. */
+export function shownBy(queries: readonly string[]): Show {
+  const names = [...new Set(queries.flatMap((q) => q.split(",")).filter((name) => name !== ""))];
+  const unknown = names.filter((name) => !(MARKS as readonly string[]).includes(name));
+  return { marks: unknown.length > 0 ? [] : MARKS.filter((mark: Mark) => names.includes(mark)), unknown };
+}
+
+/** The page of a record, part by part. */
+export async function* recordParts(state: RecordState, show: Show): AsyncGenerator<string> {
+  const phases = show.marks.length === 0 ? state.phases : onlyMarked(state.phases, show.marks);
+  const shown = phases.reduce((sum, { calls }) => sum + calls.reduce((n, { lines }) => n + lines.length, 0), 0);
+  const [head, foot] = await around((inside) =>
+    page(
+      <RecordPage state={state} show={show} shown={shown}>
+        {inside}
+      </RecordPage>,
+    ),
+  );
+  yield head;
+  for (const phase of phases) {
+    const [open, close] = await around(async (inside) => String(await (<PhaseSection phase={phase}>{inside}</PhaseSection>)));
+    yield open;
+    for (const calls of lots(phase.calls, (call: CallRun) => call.lines.length + 1))
+      yield rendered(calls, (call) => <CallBlock call={call} />);
+    yield close;
+  }
+  yield foot;
+}
+
+/** The page of all jobs, part by part. */
+export async function* findingsParts(state: Findings): AsyncGenerator<string> {
+  const whole = await page(<FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} />);
+  const rows: Readonly<Record<string, readonly JobFindings[]>> = { [insides.first]: state.jobs, [insides.second]: state.rehearsals };
+  for (const piece of whole.split(insides.either)) {
+    const jobs = rows[piece];
+    if (jobs === undefined) yield piece;
+    else
+      for (const lot of lots(jobs, () => 1))
+        yield rendered(lot, (job: JobFindings) => <JobRow job={job} rehearsal={piece === insides.second} />);
+  }
+}
+
+const rendered = async <T,>(items: readonly T[], view: (item: T) => { toString: () => string | Promise<string> }): Promise<string> =>
+  (await Promise.all(items.map((item) => view(item).toString()))).join("");
+
+/** Items in lots of about so much weight. */
+function* lots<T>(items: readonly T[], weightOf: (item: T) => number): Generator<readonly T[]> {
+  let lot: T[] = [];
+  let weight = 0;
+  for (const item of items) {
+    lot.push(item);
+    weight += weightOf(item);
+    if (weight < LOT) continue;
+    yield lot;
+    lot = [];
+    weight = 0;
+  }
+  yield lot;
+}
