@@ -1,0 +1,53 @@
+/** Writes a whole record under the present version of the procedure, to be kept for good: `npx tsx tests/record/write-golden.ts`. */
+import { writeFileSync } from "node:fs";
+import { PROCEDURE } from "../../machines/install/version.ts";
+import type { GuideState } from "../../views/guide-state.ts";
+import { brief, testApp } from "../support/app.ts";
+import { drive, type Say } from "../support/crew-lead.ts";
+
+/** What a day brings besides answers: each kind of command at least once, in the middle of the anchors. */
+const ODD: readonly object[] = [
+  { type: "hold" },
+  { type: "next" },
+  { type: "carryOn" },
+  { alternatives: ["hold that rope"] },
+  { alternatives: ["carry on"] },
+  { alternatives: ["note: rain coming"] },
+  { type: "back" },
+  { heard: "hold" },
+  { heard: "carry on" },
+  { type: "reading", of: "wind", mph: 6, gustMph: 9 },
+  { alternatives: ["wind 7 gusting 10"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  { alternatives: ["albatross wind 8 gusting 12"] },
+  { alternatives: ["wrong"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  { type: "makeSafe", because: "a ring tore" },
+];
+
+async function record() {
+  const { app, post, journal } = testApp();
+  const small = brief();
+  Object.assign(small.tent, { widthFt: 20, lengthFt: 20, midsFt: undefined, onePiece: true, splitEnds: false });
+  Object.assign(small.tent, { quarterRings: 0, centrePoleFt: 13 });
+  const { job } = (await (await post("/jobs", { key: "golden-0001", brief: small })).json()) as { job: string };
+  const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
+  const say: Say = async (body) => {
+    const told = await post(`/jobs/${job}/say`, body);
+    return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
+  };
+  const by = async (as: string, key: string, ask: object) => say({ as, key, seen: (await read()).turn, ...ask });
+  await drive(read, say, (s) => s.phase === "anchorsSet");
+  for (const [i, ask] of ODD.entries()) await by("p1", `golden-odd-${i}`, ask);
+  await drive(read, say, (s) => !s.makingSafe);
+  const moved = { ...small, site: { ...small.site, muster: "the barn door" } };
+  const proposed = await by("p1", "golden-amend", { type: "amend", because: "muster moved", brief: moved });
+  await by("p3", "golden-agree", { type: "agree", of: proposed.body.entry });
+  await drive(read, say, () => false);
+  return journal.read(job);
+}
+
+const lines = await record();
+const text = lines.map(({ no, hash, bytes }) => JSON.stringify({ no, hash, bytes: new TextDecoder().decode(bytes) }));
+writeFileSync(new URL(`../golden/procedure-${PROCEDURE}.jsonl`, import.meta.url), `${text.join("\n")}\n`);
+console.log(`${lines.length} entries under procedure ${PROCEDURE}`);
