@@ -48,7 +48,9 @@ const Table = ({ together, children }: { together?: Findings["together"]; childr
       {together && (
         <tr class="together">
           <th scope="row">{findings.all}</th>
-          <td data-name={findings.jobs}>{together.jobs}</td>
+          <td class="place" data-name={findings.jobs}>
+            {findings.sum(together.jobs)}
+          </td>
           {MARKS.map((mark) => (
             <td class="number" data-name={markName(mark)}>
               {together.counts[mark]}
@@ -71,7 +73,9 @@ export const JobRow = ({ job, rehearsal }: { job: JobFindings; rehearsal: boolea
       {rehearsal && <strong class="mark">{findings.rehearsal}</strong>}
       {job.misfit !== null && <strong class="mark refused">{findings.misfit(job.misfit)}</strong>}
     </th>
-    <td data-name={findings.phase}>{job.phaseName}</td>
+    <td class="place" data-name={findings.phase}>
+      {job.phaseName}
+    </td>
     {MARKS.map((mark) => (
       <td class="number" data-name={markName(mark)}>
         {job.counts[mark] === 0 ? (

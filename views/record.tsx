@@ -45,6 +45,7 @@ const Facts = ({ state }: { state: RecordState }) => (
         <small>{record.compare}</small>
       </Fact>
     </dl>
+    <p class="on-paper">{MARKS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
     <Times times={state.times} />
     <p class="small">{`${record.zone(state.zone)} ${record.spoken}`}</p>
     <nav class="ways">
@@ -108,9 +109,7 @@ export const CallBlock = ({ call }: { call: CallRun }) => (
 const Line = ({ no, time, who, roleName, phone, source, heard, taken, reply, marks }: RecordLine) => (
   <li id={`e${no}`} class={marks.length > 0 ? `marked ${marks.join(" ")}` : undefined}>
     <p class="by">
-      <a href={`#e${no}`} title={record.atEntry(no)}>
-        {no}
-      </a>{" "}
+      <b class="no">{no}</b>
       <time datetime={time.utc}>{time.local}</time>
       {who !== null && ` ${record.person(who, roleName!)}, ${record.phoneOf(phone!.label, phone!.firstBy)}, ${sourceName(source!)}`}
     </p>

@@ -43,7 +43,7 @@ describe("the findings of all jobs", () => {
   it("stand job by job, the newest first, with what each is and where it stands", async () => {
     const { world } = await twoJobs();
     const [, together, upper, lower] = rows(await page(world));
-    expect(together).toMatch(/^All together 2 2 0 1 0 0 Utilities marked: \d+ s$/);
+    expect(together).toMatch(/^All together 2 jobs 2 0 1 0 0 Utilities marked: \d+ s$/);
     expect(upper).toMatch(/^Upper meadow 80 × 100 ft, 2 entries Utilities marked 1 0 0 0 0 Utilities marked: \d+ s$/);
     expect(lower).toMatch(/^Lower meadow 80 × 100 ft, 3 entries Utilities marked 1 0 1 0 0 Utilities marked: \d+ s$/);
   });
@@ -119,7 +119,7 @@ describe("a job whose record is spoiled", () => {
   it("in its opening is not left out: it is listed, with what to do", async () => {
     const { html, jobs, unreadable } = await spoiled("UPDATE entries SET bytes = x'00' WHERE job = 'job-2' AND no = 1");
     expect([jobs.map((j) => j.title), unreadable]).toEqual([["Tent of job-1"], ["job-2"]]);
-    expect(html).toMatch(/Record cannot be read\.<\/b> Job job-2: .*Put your last copy of the data file in its place/);
+    expect(html).toMatch(/Record cannot be read\.<\/b> The first entry of job job-2 .*Put your last copy of the data file in its place/);
   });
   it("further on is counted up to there once it was looked at, and says so", async () => {
     const { html, jobs } = await spoiled("UPDATE entries SET bytes = x'00' WHERE job = 'job-2' AND no = 2", ["/jobs/job-2/record"]);

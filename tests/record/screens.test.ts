@@ -1,0 +1,153 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { fileOfRecords } from "../support/records.ts";
+import { spawnServer } from "../support/spawn-server.ts";
+
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+];
+const PHONE = { width: 360, height: 640 };
+const DESK = { width: 1280, height: 800 };
+let folder: string;
+let server: Awaited<ReturnType<typeof spawnServer>>;
+let browser: Browser;
+let jobs: { whole: string; changed: string };
+const troubles: string[] = [];
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "ridgecall-screens-"));
+  jobs = await fileOfRecords(join(folder, "data.db"));
+  server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
+  browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
+});
+afterAll(async () => {
+  await browser.close();
+  server.child.kill("SIGTERM");
+  await server.stopped;
+  rmSync(folder, { recursive: true, force: true });
+});
+
+async function shown(
+  path: string,
+  options: { viewport?: typeof PHONE; colorScheme?: "light" | "dark"; javaScriptEnabled?: boolean } = {},
+): Promise<Page> {
+  const context = await browser.newContext({ viewport: PHONE, ...options });
+  context.setDefaultTimeout(10_000);
+  const page = await context.newPage();
+  page.on("pageerror", (e) => troubles.push(e.message));
+  page.on("console", (m) => m.type() === "error" && troubles.push(m.text()));
+  await page.goto(`${server.url}${path}`);
+  return page;
+}
+const paths = (): [string, string][] => [
+  ["the record", `jobs/${jobs.whole}/record`],
+  ["a record looked through", `jobs/${jobs.whole}/record?show=refused,waived,outOfLimit,wentBack`],
+  ["a changed plan's record", `jobs/${jobs.changed}/record?show=amended,late`],
+  ["the findings", "findings"],
+];
+
+/** The least contrast of any text on a page (WCAG 2.2, 1.4.3: relative luminance), and the text that has it. */
+const leastContrast = (page: Page) =>
+  page.evaluate(() => {
+    const rgba = (colour: string) => colour.match(/[\d.]+/g)!.map(Number);
+    const luminance = (colour: string) => {
+      const [r, g, b] = rgba(colour)
+        .slice(0, 3)
+        .map((c) => (c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4)) as [number, number, number];
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const behind = (e: Element | null): string => {
+      if (!e) return "rgb(255, 255, 255)";
+      const colour = getComputedStyle(e).backgroundColor;
+      return rgba(colour)[3] === 0 ? behind(e.parentElement) : colour;
+    };
+    let least = { ratio: 99, text: "" };
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement!;
+      if (node.textContent!.trim() === "" || parent.getClientRects().length === 0) continue;
+      const [a, b] = [luminance(getComputedStyle(parent).color), luminance(behind(parent))].sort((x, y) => y - x) as [number, number];
+      const ratio = (a + 0.05) / (b + 0.05);
+      if (ratio < least.ratio) least = { ratio, text: node.textContent!.slice(0, 40) };
+    }
+    return least;
+  });
+
+describe.each(["light", "dark"] as const)("on a phone, %s", (colorScheme) => {
+  it.each([0, 1, 2, 3])("page %d is read without scrolling sideways, at a contrast of 7 to 1", async (n) => {
+    const [name, path] = paths()[n]!;
+    const page = await shown(path, { colorScheme });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBe(PHONE.width);
+    const least = await leastContrast(page);
+    expect(least.ratio, least.text).toBeGreaterThanOrEqual(7);
+    await page.context().close();
+  });
+});
+
+it("all that can be pressed on a phone is 72 px at least, either way", async () => {
+  for (const [name, path] of paths()) {
+    const page = await shown(path);
+    // What is not near is not laid out yet: each is brought near first.
+    const targets = page.locator("main :is(a, button, label)");
+    for (const target of await targets.all()) {
+      await target.scrollIntoViewIfNeeded();
+      const { width, height } = (await target.boundingBox())!;
+      expect([width >= 71.5, height >= 71.5], `${name}: ${await target.textContent()}`).toEqual([true, true]);
+    }
+    await page.context().close();
+  }
+});
+
+it("on a desk the findings stand in one table, a column for each mark, nothing cut off", async () => {
+  const page = await shown("findings", { viewport: DESK });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(DESK.width);
+  const tops = await page
+    .locator(".jobs")
+    .first()
+    .locator("tr")
+    .nth(2)
+    .locator("th, td")
+    .evaluateAll((cells) => cells.map((c) => c.getBoundingClientRect().top));
+  expect([tops.length, new Set(tops).size]).toEqual([8, 1]);
+  await page.context().close();
+});
+
+it("a manager goes from a count to those entries, ticks another mark, and goes back to all: without scripts", async () => {
+  const page = await shown("findings", { javaScriptEnabled: false });
+  await page.locator("td[data-name='Left out'] a").first().click();
+  await page.waitForURL(/\/record\?show=waived$/);
+  expect(await page.locator(".phase li").count()).toBe(1);
+  expect(await page.locator(".phase li").textContent()).toContain("Left, because no such thing here");
+  await page.getByLabel("Out of limits").check();
+  await page.getByRole("button", { name: "Show only these" }).click();
+  await page.waitForURL(/show=waived&show=outOfLimit$/);
+  expect(await page.locator(".phase li .mark").allTextContents()).toEqual(["Out of limits", "Left out"]);
+  await page.getByRole("link", { name: "Show all entries" }).click();
+  await page.waitForURL(/\/record$/);
+  expect(await page.locator(".phase li").count()).toBeGreaterThan(500);
+  await page.context().close();
+});
+
+it("on paper each phase begins a page of A4, with the counts and without buttons", async () => {
+  const page = await shown(`jobs/${jobs.whole}/record`, { viewport: DESK });
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator(".filter, .ways").evaluateAll((all) => all.map((e) => getComputedStyle(e).display))).toEqual(["none", "none"]);
+  expect(await page.locator(".on-paper").isVisible()).toBe(true);
+  const phases = page.locator(".phase");
+  const breaks = await phases.evaluateAll((all) => all.map((p) => getComputedStyle(p).breakBefore));
+  expect(new Set(breaks)).toEqual(new Set(["page"]));
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+  expect(new Set(pdf.match(/\/MediaBox ?\[[^\]]*\]/g))).toEqual(new Set(["/MediaBox [0 0 594.95996 841.91998]"]));
+  expect(pdf.match(/\/Type ?\/Page\b/g)!.length).toBeGreaterThan(await phases.count());
+  await page.context().close();
+});
+
+it("nothing went wrong in any of these pages", () => expect(troubles).toEqual([]));
