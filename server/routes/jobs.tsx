@@ -3,7 +3,8 @@ import { templateFor } from "../../machines/tent/templates.ts";
 import { HomePage } from "../../views/home.tsx";
 import { OpenJobPage } from "../../views/open-job.tsx";
 import { PlanPage } from "../../views/plan.tsx";
-import { phaseName } from "../../views/text/en/roles.ts";
+import { placeName } from "../../views/record-lines.ts";
+import { record } from "../../views/text/en/record.ts";
 import { type Desks, requestDigest, type World } from "../command.ts";
 import { readBrief } from "../edge/brief.ts";
 import { briefFromForm } from "../edge/form.ts";
@@ -14,21 +15,23 @@ import { page } from "./page.ts";
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(desks: Desks, { journal, newId }: World) {
   const app = new Hono();
+  // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = () =>
-    journal.jobs().map(({ opening, tip }) => {
-      const { entry } = opening;
-      if (entry.kind !== "opening") throw new Error(`job ${entry.job} does not begin with its opening`);
-      const { brief, plan } = entry.opened;
-      return {
-        id: entry.job,
-        title: brief.title,
-        size: `${plan.widthFt} × ${plan.lengthFt} ft`,
-        phase: tip.entry.phase,
-        phaseName: phaseName(tip.entry.phase),
-        entries: tip.entry.no,
-        rehearsal: brief.rehearsal === true,
-      };
-    });
+    journal.folds().flatMap(({ job, entries, fold }) =>
+      fold
+        ? [
+            {
+              id: job,
+              title: fold.title,
+              size: record.size(fold.widthFt, fold.lengthFt),
+              phase: fold.phase,
+              phaseName: placeName(fold.phase),
+              entries,
+              rehearsal: fold.rehearsal,
+            },
+          ]
+        : [],
+    );
   const plan = (id: string) => {
     const { job } = desks.load(id);
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };

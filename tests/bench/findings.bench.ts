@@ -26,3 +26,7 @@ describe("the findings of all jobs, as data", () => {
   bench("of 200 jobs", () => read(few, "/findings.json"), options);
   bench("of 2,000 jobs", () => read(many, "/findings.json"), options);
 });
+describe("the list of jobs", () => {
+  bench("of 200 jobs", () => read(few, "/"), options);
+  bench("of 2,000 jobs", () => read(many, "/"), options);
+});
