@@ -1,12 +1,16 @@
 import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
+import { verifyChain } from "../../machines/record/verify.ts";
 import { findingsOf } from "../../views/findings-of.ts";
 import { recordOf } from "../../views/record-of.ts";
 import { rowsOf } from "../../views/record-rows.ts";
-import type { Desks, World } from "../command.ts";
+import { edge } from "../../views/text/en/edge.ts";
+import { record } from "../../views/text/en/record.ts";
+import type { Desk, Desks, World } from "../command.ts";
 import { csv } from "../edge/csv.ts";
+import { Problem } from "../edge/problem.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
-import { streamed } from "./stream.ts";
+import { streamed, turn } from "./stream.ts";
 
 const HTML = { "content-type": "text/html; charset=utf-8" };
 
@@ -15,12 +19,23 @@ export function recordRoutes(desks: Desks, { journal }: World) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
 
-  app.get("/jobs/:id{[\\w-]+}/record", (c) => {
-    const state = recordOf(desks.load(idOf(c)));
+  /** A job with what can be vouched for as it lies in the file now, not as it is remembered. */
+  const vouched = (id: string): Desk => {
+    const desk = desks.load(id);
+    const chain = verifyChain(journal.read(id));
+    const fit = desk.entries.findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
+    if (fit === 0) throw new Problem(409, edge.noOpening(id));
+    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: record.changed(fit + 1) };
+  };
+
+  app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
+    const desk = vouched(idOf(c));
+    await turn();
+    const state = recordOf(desk);
     return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
-    const { entries, names, readOnly } = desks.load(idOf(c));
+    const { entries, names, readOnly } = vouched(idOf(c));
     const { fold, each } = foldAll(entries);
     return c.json({
       job: idOf(c),
@@ -31,7 +46,7 @@ export function recordRoutes(desks: Desks, { journal }: World) {
     });
   });
   app.get("/jobs/:id{[\\w-]+}/record.csv", (c) => {
-    const rows = rowsOf(recordOf(desks.load(idOf(c))));
+    const rows = rowsOf(recordOf(vouched(idOf(c))));
     return c.body(csv(rows), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="record-${idOf(c)}.csv"`,

@@ -8,6 +8,9 @@ export async function around(render: (inside: string) => Promise<string>): Promi
   return [whole.slice(0, at), whole.slice(at + 1)];
 }
 
+/** Whoever else waits has their turn. */
+export const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
+
 /** A long page sent part by part. After each part everything else that waits has its turn: a hold does not wait for a reader. */
 export function streamed(parts: AsyncGenerator<string>): ReadableStream<Uint8Array> {
   const encoder = new TextEncoder();
@@ -16,7 +19,7 @@ export function streamed(parts: AsyncGenerator<string>): ReadableStream<Uint8Arr
       const { done, value } = await parts.next();
       if (done) return controller.close();
       controller.enqueue(encoder.encode(value));
-      await new Promise<void>((resolve) => setTimeout(resolve));
+      await turn();
     },
     cancel: () => void parts.return(undefined),
   });

@@ -83,6 +83,10 @@ describe("a spoken answer", () => {
     job.say({ type: "note", text: "later" });
     expect(fold().counts).toEqual(NONE);
   });
+  it("that was refused as soon as it was heard is a refusal like any other", () => {
+    job.say({ type: "readBack", ask: { type: "waive", gate: "sheet.atHand", because: "no time" } }, "Ines", talk);
+    expect(last()).toEqual(["refused"]);
+  });
   it("left out by voice counts when it is confirmed", async () => {
     const { gate } = await job.to((s) => s.gate?.hard === false);
     const { no } = job.say({ type: "readBack", ask: { type: "waive", gate: gate!.id, because: "none" } }, "Ines", talk);

@@ -134,6 +134,23 @@ describe("on top of a record", () => {
     expect(text).toContain("It and what follows are not shown: nobody can vouch for them. The 3 entries before it hold.");
     expect([text.includes("note-2"), text.includes("note-3"), text.includes("note-4")]).toEqual([true, false, false]);
   });
+  it("stands which entry was changed in the file while the job was open", async () => {
+    let spoil = false;
+    const journal = {
+      ...job.journal,
+      read: (id: string) => job.journal.read(id).map((l) => (spoil && l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
+    };
+    for (let n = 1; n <= 3; n++) job.say({ type: "note", text: `note-${n}` });
+    const { app } = testApp(journal);
+    const seen = async () => read(await (await app.request(`/jobs/${job.job}/record`)).text());
+    expect(await seen()).toContain("All 4 entries hang together");
+    spoil = true;
+    const text = await seen();
+    expect(text).toContain("Entry 3 in the data file is no longer as it was written. It and what follows are not shown");
+    expect([text.includes("note-1"), text.includes("note-2")]).toEqual([true, false]);
+    const data = (await (await app.request(`/jobs/${job.job}/record.json`)).json()) as { problem: string; entries: unknown[] };
+    expect([data.entries.length, data.problem]).toEqual([2, "Entry 3 in the data file is no longer as it was written."]);
+  });
   it("stands which entry does not replay, though the chain was made to fit", async () => {
     job.say({ type: "note", text: "true" });
     const lines = job.journal.read(job.job);

@@ -61,6 +61,7 @@ export const record = {
     `${entries === 1 ? "The one entry holds" : `All ${entries} entries hang together`}, and played again they give the states that were recorded.`,
   breaks: (why: string, no: number) =>
     `${why} It and what follows are not shown: nobody can vouch for them. The ${no === 1 ? "one entry" : `${no} entries`} before it hold.`,
+  changed: (no: number) => `Entry ${no} in the data file is no longer as it was written.`,
   lastHash: "Hash of the last entry",
   compare: "Compare it with a copy that was kept elsewhere: entries cut off at the end show in nothing else.",
   entries: (n: number) => (n === 1 ? "1 entry" : `${n} entries`),
