@@ -22,7 +22,7 @@ function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
   const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID, wakeWord: config.wakeWord });
-  if (config.demo && journal.jobs().length === 0)
+  if (config.demo && journal.folds().length === 0)
     desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);
   const { port, host, tls } = config;

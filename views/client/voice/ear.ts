@@ -91,7 +91,10 @@ export class Ear {
   release(): void {
     if (!this.#down) return;
     this.#down = false;
-    if (this.#got) return this.#finish();
+    if (this.#got) {
+      this.#finish();
+      return;
+    }
     const tapped = performance.now() - this.#from < TAP_MS;
     if (!tapped) this.#until = performance.now();
     this.#wait(tapped ? TAP_LISTENS_MS : FINISH_MS, () => this.#finish());
@@ -140,7 +143,10 @@ export class Ear {
     const soon = performance.now() - this.#startedAt < SOON_MS && !this.#wordsSinceStart;
     this.#listening = false;
     this.#running = false;
-    if (this.#again) return this.#listen(this.#open);
+    if (this.#again) {
+      this.#listen(this.#open);
+      return;
+    }
     if (!this.#open) {
       clearTimeout(this.#timer);
       if (this.isTalking) this.#until = performance.now();
@@ -152,8 +158,8 @@ export class Ear {
   }
   #failed(error: string): void {
     const known = ERRORS[error];
-    if (known) return this.#giveUp(known);
-    if (error === "network" && (++this.#networkErrors >= MOST_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
+    if (known) this.#giveUp(known);
+    else if (error === "network" && (++this.#networkErrors >= MOST_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
   }
   #giveUp(status: VoiceStatus): void {
     this.#open = false;

@@ -34,7 +34,10 @@ export function useVoice(): void {
 
 /** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
 function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form: HTMLFormElement): void {
-  if (tooLong) return note(talk ? voice.tooLong : "");
+  if (tooLong) {
+    note(talk ? voice.tooLong : "");
+    return;
+  }
   if (!talk && mouth.isOwn(began, alternatives)) return;
   const hold = alternatives.some(isHold);
   if (hold || holdsInside(alternatives[0] ?? "")) {
