@@ -65,6 +65,9 @@ function asked(
   }
   if ("wrongUnit" in meant) return { wrong: edge.wrongUnit(meant.wrongUnit.gave, meant.wrongUnit.wants) };
   if ("ambiguous" in meant) return { wrong: edge.ambiguous(choices(meant.ambiguous)) };
+  if ("noSuchWind" in meant) return { wrong: edge.noSuchWind };
+  if ("whichWay" in meant) return { wrong: edge.whichWay };
+  if ("sayCorrect" in meant) return { wrong: voice.sayCorrect };
   const step = stepOf(desk.job);
   const ask = (step?.gate && words(step).ask?.(step.of)) || edge.sayOrPress;
   return { wrong: "elsewhere" in meant ? edge.elsewhere(heard, ask) : edge.notUnderstood(heard, ask) };

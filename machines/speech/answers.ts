@@ -17,12 +17,26 @@ const YES_AT: Readonly<Record<string, RegExp>> = {
   "half.tied": /^(?:tied off|knotted|tied off and hooked|knotted hook closed|knotted and the hook closed)$/,
 };
 /** What is counted may be named after the number; nothing else may be. */
-const COUNTED =
-  /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|loops?|marks?|missed(?: loops?)?|damaged|strapped|tied|pulled|capped|flagged|people|going (?:in )?under|went under|(?:are )?out,? (?:and )?nobody (?:left )?under|(?:are )?out)$/i;
-const NOBODY = /^(?:none|nobody|none missed|none damaged|no missed loops|nothing)$/;
+const COUNTED = /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|marks?|people)$/i;
+/** What else may stand after the number, at one call and at no other. */
+const COUNTED_AT: Readonly<Record<string, RegExp>> = {
+  "half.looked": /^(.+?) (?:missed(?: loops?)?|loops? missed|loops?)$/i,
+  "cloth.strapped": /^(.+?) strapped$/i,
+  "interior.tied": /^(.+?) tied$/i,
+  "under.in": /^(.+?) (?:going (?:in )?under|going in)$/i,
+  "under.out": /^(.+?) (?:are )?out(?:,? (?:and )?nobody (?:left )?under)?$/i,
+};
+const NONE_AT: Readonly<Record<string, RegExp>> = {
+  "half.looked": /^(?:none missed|no missed loops|no loops missed)$/,
+  "damage.cloth": /^none damaged$/,
+  "damage.rope": /^none damaged$/,
+};
+const NOBODY = /^(?:none|nobody)$/;
 const SHOWN = /^(.+?) (?:showing|shows|away|clear)$/i;
-const LEANS = /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?leaning (in|out|towards|away) (.+)$/i;
-const LEAN_LAST = /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|out|towards(?: the tent)?|away(?: from the tent)?)$/i;
+const LEANS =
+  /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?leaning (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?) (.+)$/i;
+const LEAN_LAST =
+  /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?)$/i;
 
 /** What words answer to the gate of a call. Strict: the whole of it is the answer, or it is none. */
 export function answerSaid(heard: string, step: Asked): Understood {
@@ -45,8 +59,8 @@ function answerTo(said: string, step: Asked): Understood {
       return documentSaid(said, asks.expected, answer);
     case "count":
     case "sameCount": {
-      if (NOBODY.test(words)) return answer({ kind: "count", n: 0 });
-      const read = numberSaid(COUNTED.exec(said)?.[1] ?? said, "count");
+      if (NOBODY.test(words) || NONE_AT[step.call]?.test(words)) return answer({ kind: "count", n: 0 });
+      const read = numberSaid((COUNTED_AT[step.call]?.exec(said) ?? COUNTED.exec(said))?.[1] ?? said, "count");
       return "n" in read ? answer({ kind: "count", n: read.n }) : read;
     }
     case "measure": {
@@ -64,10 +78,11 @@ function answerTo(said: string, step: Asked): Understood {
 /** A paper by its number. Spaces and dashes are the recogniser's own: the expected number is taken as it is written. */
 function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {
   const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
-  const named = said.replace(/^(?:ticket|number|ticket number|sheet|paper) /i, "");
+  const named = said.replace(/^(?:ticket number|number|ticket|sheet|paper) /i, "");
   if (expected !== null && bare(named) === bare(expected)) return answer({ kind: "document", named: expected });
   // Papers have numbers; without one it is talk.
-  return said.length <= 80 && /\d/.test(said) ? answer({ kind: "document", named: said }) : { notUnderstood: true };
+  const talk = said.split(" ").length > 5 || /\b(?:no|not|wrong|give|me|it's|is|us)\b|n't\b/i.test(said);
+  return said.length <= 80 && /\d/.test(said) && !talk ? answer({ kind: "document", named: said }) : { notUnderstood: true };
 }
 
 /**
@@ -81,9 +96,14 @@ function leanSaid(said: string, step: Asked): number | Understood | null {
   const found = first ? { at: first[1], way: first[2]!, much: first[3]! } : last ? { at: last[1], way: last[3]!, much: last[2]! } : null;
   // "5 in" is five inches: only an amount with its unit has a way after it.
   const amounts = found ? readQuantity(found.much) : [];
-  if (!found || amounts.length === 0 || (found.at === undefined && !first && amounts.every((a) => a.unit === null))) return null;
+  if (!found || amounts.length === 0 || (found.at === undefined && !first && amounts.every((a) => a.unit === null))) {
+    const without = readQuantity(SHOWN.exec(said)?.[1] ?? said);
+    // Plumb is plumb either way; anything else leans somewhere.
+    return without.length > 0 && without.every((a) => a.n !== 0 && (a.unit === null || a.unit === "deg")) ? { whichWay: true } : null;
+  }
+  if (amounts.some((a) => a.n < 0)) return { whichWay: true };
   if (!isAsked(found.at, step)) return { elsewhere: said };
-  const sign = /^(?:in|towards)/i.test(found.way) ? -1 : 1;
+  const sign = /^(?:in|toward)/i.test(found.way) ? -1 : 1;
   const degrees = numberSaid(found.much, "deg");
   if ("n" in degrees) return sign * degrees.n;
   const inches = numberSaid(found.much, "in");

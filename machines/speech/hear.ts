@@ -1,9 +1,10 @@
 import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
 import type { Step } from "../install/script.ts";
+import { holdsInside, isHold } from "./holds.ts";
 import { isBinding, type Understood } from "./meanings.ts";
 import { plain } from "./plain.ts";
-import { holdsInside, isHold, understand } from "./understand.ts";
+import { understand } from "./understand.ts";
 
 /** What the guide is waiting for when somebody speaks. */
 export type Ears = {
@@ -34,33 +35,46 @@ const isLacing = (step: Step | null) => step !== null && step.gate === null && L
  */
 export function hear({ alternatives, talk }: Utterance, ears: Ears): Heard {
   const said = alternatives.map((a) => a.trim()).filter((a) => a !== "");
-  const best = said[0] ?? "";
-  const woken = said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? []);
+  const [best = ""] = said;
+  const woken = afterWakeWord(best, ears.wakeWord) === null ? [] : said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? []);
   const source: Spoken = talk ? "talk" : woken.length > 0 ? "wake" : "open";
-  const hold = [...said, ...woken].find(isHold);
+  const hold = [...said, ...said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? [])].find(isHold);
   if (hold !== undefined) return { words: hold, source, meant: { ask: { type: "hold" } }, readBack: false };
   const deliberate = woken.length > 0 ? woken : talk ? said : null;
+  const [first = ""] = deliberate ?? said;
+  const meant = understand(first, ears.step);
+  // A hold word in what was understood otherwise, or in a guess at what was not: work waits. A note may tell of one.
+  const waits = "notUnderstood" in meant ? said.some(holdsInside) : holdsInside(first) && !isNote(meant);
+  if (waits) return { words: best, source, meant: { ask: { type: "pause" } }, readBack: false };
   if (deliberate) return meantFor(deliberate, source, ears);
-  const light = agreed(said.map((words) => ({ words, meant: understand(words, ears.step) })).filter(({ meant }) => isLight(meant, ears)));
-  const noted = light && "ask" in light.meant && light.meant.ask.type === "note";
-  if (holdsInside(best) && !noted) return { words: best, source, meant: { ask: { type: "pause" } }, readBack: false };
-  if (light) return { ...light, source, readBack: false };
+  if (isLight(meant, ears)) return { words: best, source, meant, readBack: false };
+  if (ears.waiting && NAY.test(plain(best))) return { words: best, source, meant: { confirm: "wrong" }, readBack: false };
   const bound = said.some((words) => !("notUnderstood" in understand(words, ears.step)));
   return { words: best, leftAlone: bound ? "wakeWord" : "chatter" };
 }
 
+const isNote = (meant: Understood): boolean =>
+  "ask" in meant && meant.ask.type === "note" && !/^[a-d]{1,2}\d*(?:'s| is) leaning/i.test(meant.ask.text);
+/** Said to what was read back: never an answer of its own, or "no" turns into a recorded yes at the next "yes". */
+const AYE = /^(?:yes|yeah|yep|yup|aye|right|that's right|ok|okay|affirmative)$/;
+const NAY = /^(?:no|nope|not yet|negative)$/;
+const BEGINS_WITH_NO = /^(?:no|nope|not|wrong|negative)\b/;
+
 /** What was said to the guide on purpose. Where the alternatives say different things it is asked again. */
 function meantFor(said: readonly string[], source: Spoken, ears: Ears): Heard {
   const [best = ""] = said;
-  const understood = said
-    .map((words) => ({ words, meant: understand(words, ears.step) }))
-    .filter(({ meant }) => !("notUnderstood" in meant));
-  const [first] = understood;
-  const waits = { words: best, source, meant: { ask: { type: "pause" } } as const, readBack: false };
-  if (!first) return holdsInside(best) ? waits : { words: best, source, meant: { notUnderstood: true }, readBack: false };
+  const heard = (meant: Understood): Heard => ({ words: best, source, meant, readBack: false });
+  if (ears.waiting && AYE.test(plain(best))) return heard({ sayCorrect: true });
+  if (ears.waiting && BEGINS_WITH_NO.test(plain(best))) return heard({ confirm: "wrong" });
+  const guesses = said.map((words) => ({ words, meant: understand(words, ears.step) }));
+  const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
   const one = agreed(understood);
-  // What is done at once must be what the recogniser thought best; what is read back may be any of its guesses.
-  if (!one || (!isBinding(one.meant) && one.words !== best)) return { words: best, source, meant: several(understood), readBack: false };
+  if (!one) return heard(several(understood));
+  // What is done at once must be the recogniser's best guess. What is read back may be another one, but never a shorter
+  // one than a better guess that was not understood: "not tied off" is no "tied off".
+  const length = (words: string) => plain(words).split(" ").length;
+  const cut = guesses.slice(0, guesses.indexOf(one)).some((g) => length(g.words) > length(one.words));
+  if (cut || (!isBinding(one.meant) && one.words !== best)) return heard({ notUnderstood: true });
   return { ...one, source, readBack: isBinding(one.meant) };
 }
 

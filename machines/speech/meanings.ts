@@ -18,6 +18,12 @@ export type Understood =
   | { readonly confirm: "correct" | "wrong" }
   | { readonly question: Question; readonly about: string }
   | { readonly wrongUnit: { readonly gave: string; readonly wants: string } }
+  /** Under nothing, over any wind there is, or a gust under its mean. */
+  | { readonly noSuchWind: true }
+  /** A lean without its way, or with a minus besides. */
+  | { readonly whichWay: true }
+  /** Yes or no, to what waits for "correct" or "wrong". */
+  | { readonly sayCorrect: true }
   /** One thing said that can be read as several numbers: it is asked again. */
   | { readonly ambiguous: { readonly n: readonly number[]; readonly unit: Unit | "mph" | "count" } }
   /** The answer names another place than the one that is asked. */

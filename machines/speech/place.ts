@@ -3,6 +3,8 @@ import { readNumber } from "./numbers.ts";
 
 const SEAM = /^(?:(ridge )?seam(?: at)? ([\w-]+))(?:,? (\w+(?: \w)?) half)?,? (.+)$/i;
 
+const COMPASS = /^(?:north|south|east|west)$/i;
+
 /**
  * Takes the place off the front of an answer: "seam two, north half, tied off". A seam's number, or its half by its edge,
  * must be the one that is asked; points of the compass are not in the plan, so the read-back names the half.
@@ -12,7 +14,7 @@ export function placed(said: string, step: Step): { readonly rest: string; reado
   if (!found) return { rest: said, elsewhere: false };
   const [, ridge, seam = "", half, rest = ""] = found;
   const named = ridge ? `R-${seam.toUpperCase()}` : `S${readNumber(seam)?.n ?? seam}`;
-  const edge = half?.replaceAll(" ", "").toUpperCase();
-  const otherHalf = edge !== undefined && /^(?:AB|BC|CD|DA)$/.test(edge) && edge !== step.of.toward;
+  const letters = (text: string) => [...text.replaceAll(" ", "").toUpperCase()].sort().join("");
+  const otherHalf = half !== undefined && !COMPASS.test(half) && letters(half) !== letters(String(step.of.toward));
   return { rest, elsewhere: named !== step.of.seam || otherHalf };
 }

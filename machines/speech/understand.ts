@@ -1,13 +1,17 @@
 import type { Step } from "../install/script.ts";
 import { answerSaid } from "./answers.ts";
+import { isHold } from "./holds.ts";
 import type { Understood } from "./meanings.ts";
 import { plain, trimmed } from "./plain.ts";
 import { timed, windSaid } from "./wind.ts";
 
 const FIXED: readonly (readonly [RegExp, Understood])[] = [
-  [/^(?:next|done next|next one|next call)$/, { ask: { type: "next" } }],
-  [/^(?:back|back one|go back|go back one)(?: (?:i|we)(?:'ve)? (?:missed|forgot|skipped|dropped) .+)?$/, { ask: { type: "back" } }],
-  [/^(?:carry on|go on)$/, { ask: { type: "carryOn" } }],
+  [/^(?:next|done next|next call)$/, { ask: { type: "next" } }],
+  [
+    /^(?:back|back one|go back one)(?: (?:i|we)(?:'ve)? (?:missed|skipped|dropped) (?:an?|one|the|two) (?:loop|hook|ring|hole|knot)s?)?$/,
+    { ask: { type: "back" } },
+  ],
+  [/^carry on$/, { ask: { type: "carryOn" } }],
   [/^(?:correct|that's correct|that is correct)$/, { confirm: "correct" }],
   [/^(?:wrong|no wrong|that's wrong|that is wrong|not correct|incorrect)$/, { confirm: "wrong" }],
   [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { question: "again", about: "" }],
@@ -25,15 +29,6 @@ const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Understood])[] = 
 const THUNDER = /^(?:(?:heard )?thunder(?: heard)?|lightning(?: seen)?)$/;
 /** A pole's lean, said where none is asked: worth keeping, and no answer to anything. */
 const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
-
-const HOLD = /^(?:hold(?: it| up| everything)?|stop(?: now)?|freeze|(?:everybody|everyone|all) (?:stop|hold|freeze|out)|get out|look out)$/;
-const HOLD_AGAIN = /^(?:(?:hold|stop|freeze)(?: |$))+$/;
-const HOLD_INSIDE = /\b(?:hold|stop|freeze|get out|look out|whoa|woah)\b/;
-
-/** Whether words are a hold: as the whole of what was said, or repeated. */
-export const isHold = (heard: string): boolean => HOLD.test(plain(heard)) || HOLD_AGAIN.test(plain(heard));
-/** Whether a hold word stands in a longer sentence, or somebody says whoa: it may be meant. */
-export const holdsInside = (heard: string): boolean => HOLD_INSIDE.test(plain(heard));
 
 /**
  * What words mean at a call. Pure; the same words at another call mean something else. How strictly they are taken when

@@ -5,12 +5,15 @@ import { type Clock, readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
+/** No reading over this is one. */
+const MOST_MPH = 200;
 const GUSTING = /^(?:wind (?:is )?)?(.+?),? (?:gusting|gusts of|gust)(?: up)?(?: to| of)? (.+)$/i;
 const ALONE = /^wind (?:is )?(.+)$/i;
 
 /** A wind reading as it is said: "fourteen gusting nineteen", "wind 12 knots, five minutes ago". `null` where it is none at all. */
 export function windSaid(heard: string, atWindGate: boolean): Understood | null {
   const { words, taken } = timed(trimmed(heard));
+  if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
   const found = GUSTING.exec(words) ?? ALONE.exec(words) ?? (atWindGate ? /^(.+)$/.exec(words) : null);
   if (!found) return null;
   const [, mean = "", gust] = found;
@@ -22,7 +25,8 @@ export function windSaid(heard: string, atWindGate: boolean): Understood | null 
   ];
   const trouble = speeds.find((s) => s !== null && !("n" in s));
   if (trouble) return GUSTING.test(words) || ALONE.test(words) || !("notUnderstood" in trouble) ? (trouble as Understood) : null;
-  const [mph, gustMph] = speeds.map((s) => (s as { n: number } | null)?.n ?? null);
+  const [mph, gustMph] = speeds.map((s) => (s === null ? null : Math.ceil((s as { n: number }).n * 10 - 1e-6) / 10));
+  if (mph! < 0 || mph! > MOST_MPH || (gustMph ?? mph!) < mph! || (gustMph ?? 0) > MOST_MPH) return { noSuchWind: true };
   return { wind: { mph: mph!, gustMph: gustMph ?? null, taken } satisfies WindSaid };
 }
 

@@ -34,7 +34,7 @@ describe("lacing, both hands in the rope", () => {
       const page = step.startsWith("tied") ? lead : other;
       const words = step.startsWith("tied") ? "albatross tied off" : "albatross none missed";
       const back = await speak(page, words);
-      expect(back).toMatchObject({ went: "readBack", notice: expect.stringMatching(/Is that correct\?$/) });
+      expect(back).toMatchObject({ went: "readBack", notice: expect.stringMatching(/Correct, or wrong\?$/) });
       expect((await world.state()).gate?.status).toBe("open");
       expect((await speak(page, "albatross correct")).went).toBe("done");
       expect((await world.state()).gate?.status).toBe("good");

@@ -24,7 +24,7 @@ function words(gate: GateState, state: GuideState): string | null {
     case "count":
       return String(value.n);
     case "measure":
-      return `${value.n} ${UNITS[value.unit!]}`;
+      return `${value.n} ${UNITS[value.unit!]}${value.unit === "deg" && value.n !== 0 ? " out" : ""}`;
     case "document":
       return `number ${value.named}`;
     default:

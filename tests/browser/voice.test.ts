@@ -14,7 +14,7 @@ describe("the talk button", () => {
     await world.driveTo((s) => s.step === "showing.AB");
     const page = await world.screen("p1", { ear: "good" });
     expect(await talk(page, "eight showing")).toMatchObject({ went: "readBack" });
-    expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in, and .* is wanted\. Is that correct\?/);
+    expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in; wanted: .*\. Correct, or wrong\?/);
     expect((await page.locator(".dock .correct button").boundingBox())!.height).toBeGreaterThanOrEqual(96);
     await press(page, ".dock .correct button");
     expect(await page.locator(".gate").textContent()).toContain("8 in");

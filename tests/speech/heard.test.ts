@@ -53,8 +53,10 @@ describe("said for real, with the talk button held, and read back", () => {
     ["four going under", goingUnder, { kind: "count", n: 4 }],
     ["four out, nobody under", comingOut, { kind: "count", n: 4 }],
     ["36 stakes", stepWith(exactly(36)), { kind: "count", n: 36 }],
-    ["none missed", stepWith(noneOf), { kind: "count", n: 0 }],
+    ["none missed", stepWith(noneOf, { call: "half.looked" }), { kind: "count", n: 0 }],
     ["C's leaning in an inch and a half", plumb, { kind: "measure", n: -0.9, unit: "deg" }],
+    ["leaning towards the tent half a degree", plumb, { kind: "measure", n: -0.5, unit: "deg" }],
+    ["seam two, D C half, tied off", tied, { kind: "yesNo", yes: true }],
     ["half a degree out", plumb, { kind: "measure", n: 0.5, unit: "deg" }],
     ["don't know", showing, { kind: "unknown" }],
   ])("%s", (said, step, value) => expect(talk(said, ears(step))).toMatchObject({ source: "talk", ...answer(value) }));
@@ -71,10 +73,10 @@ describe("said for real, with the talk button held, and read back", () => {
     ["14 gusting 19 five minutes ago", { mph: 14, gustMph: 19, taken: { minutesAgo: 5 } }],
     ["14 gusting 19 at quarter past two", { mph: 14, gustMph: 19, taken: { hour: 2, minute: 15, half: null } }],
   ])("wind: %s", (said, reading) => expect(talk(said, ears(wind))).toMatchObject({ meant: { wind: reading }, readBack: true }));
-  it("knots said once, at the end, are meant for both figures", () => {
+  it("knots said once, at the end, are meant for both figures; a reading is rounded up, never down", () => {
     const heard = talk("ten gusting twenty knots", ears(wind)) as { meant: { wind: { mph: number; gustMph: number } } };
-    expect(heard.meant.wind.mph).toBeCloseTo(11.508, 3);
-    expect(heard.meant.wind.gustMph).toBeCloseTo(23.016, 3);
+    expect(heard.meant.wind.mph).toBe(11.6);
+    expect(heard.meant.wind.gustMph).toBe(23.1);
   });
   it("a gust in feet is said to be wrong, and not dropped", () =>
     expect(talk("14 gusting 19 feet", ears(wind))).toMatchObject({ meant: { wrongUnit: { gave: "ft" } } }));
@@ -135,16 +137,20 @@ describe("never a command", () => {
       expect(talk(said, e)).toMatchObject({ meant: { notUnderstood: true } });
     }
   });
-  it.each(["hold that rope", "whoa, that'll do", "don't stop there", "whoa"])("%s: work waits, and no more", (said) => {
-    for (const e of everywhere)
-      for (const heard of [open(said, e), talk(said, e), open(`albatross ${said}`, e)])
-        expect(heard).toMatchObject({ meant: { ask: { type: "pause" } }, readBack: false });
-  });
+  it.each(["hold that rope", "whoa, that'll do", "don't stop there", "whoa", "leave it because stop", "C is leaning, stop"])(
+    "%s: work waits, and no more",
+    (said) => {
+      for (const e of everywhere)
+        for (const heard of [open(said, e), talk(said, e), open(`albatross ${said}`, e)])
+          expect(heard).toMatchObject({ meant: { ask: { type: "pause" } }, readBack: false });
+    },
+  );
 });
 
 describe("an answer for another place than the one that is asked", () => {
-  it.each(["seam three, tied off", "seam two, AB half, tied off"])("%s", (said) =>
-    expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
+  it.each(["seam three, tied off", "seam two, AB half, tied off", "seam two, other half, tied off", "seam 2, wrong half, yes"])(
+    "%s",
+    (said) => expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
   );
   it("a pole that the gate does not ask about is kept as a note", () =>
     expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({ meant: { ask: { type: "note" } } }));
@@ -170,4 +176,83 @@ describe("a recogniser's other guesses", () => {
   it("five in, at a lean, is five inches and not five degrees towards the tent", () =>
     expect(talk("5 in", ears(plumb))).toMatchObject({ meant: { wrongUnit: { gave: "in" } } }));
   it("nothing at all is chatter", () => expect(open(["", " "], ears(lacing))).toMatchObject({ leftAlone: "chatter" }));
+});
+
+describe("a hold, however it comes out", () => {
+  it.each([
+    "stop",
+    "STOP!",
+    "stop,stop",
+    "Stop - stop",
+    "stop, stop, somebody's hand",
+    "woah stop",
+    "everybody hold it",
+    "everybody get out",
+    "hey stop",
+    "please stop now",
+    "get out get out",
+    "A's leaning over, stop stop",
+    "note stop stop",
+    "albatross stop",
+  ])("%s", (said) => {
+    for (const e of [ears(lacing), ears(tied, { waiting: true }), ears(null)])
+      for (const heard of [open(said, e), talk(said, e)])
+        expect(heard).toMatchObject({ meant: { ask: { type: "hold" } }, readBack: false });
+  });
+  it("a pause in any guess counts where the best one means nothing", () =>
+    expect(open(["whole that rope", "hold that rope"], ears(lacing))).toMatchObject({ meant: { ask: { type: "pause" } } }));
+  it("a note may tell of a hold", () =>
+    expect(open("note: he would not hold the pole", ears(lacing))).toMatchObject({ meant: { ask: { type: "note" } } }));
+});
+
+describe("while an answer waits for correct or wrong", () => {
+  const waiting = ears(tied, { waiting: true });
+  it.each(["yes", "yeah", "that's right", "okay"])("%s is no answer of its own: it would turn a no into a yes", (said) =>
+    expect(talk(said, waiting)).toMatchObject({ meant: { sayCorrect: true } }),
+  );
+  it.each(["no", "no, eight", "not that", "wrong", "nope"])("%s drops it", (said) =>
+    expect(talk(said, waiting)).toMatchObject({ meant: { confirm: "wrong" } }),
+  );
+  it("a bare no drops it, with nothing before it", () => expect(open("no", waiting)).toMatchObject({ meant: { confirm: "wrong" } }));
+});
+
+describe("guesses that say the opposite", () => {
+  it("not tied off, with tied off as a second guess, is not caught", () => {
+    expect(talk(["not tied off", "tied off"], ears(tied))).toMatchObject({ meant: { notUnderstood: true } });
+    expect(talk(["four out, one under", "four out"], ears(comingOut))).toMatchObject({ meant: { notUnderstood: true } });
+  });
+  it("a bare word is taken from the best guess only", () => {
+    expect(open(["give me the next", "next"], ears(lacing))).toMatchObject({ leftAlone: "wakeWord" });
+    expect(open(["pack", "back"], ears(lacing))).toMatchObject({ leftAlone: "wakeWord" });
+  });
+  it("so is the wake word", () =>
+    expect(open(["all cross correct", "albatross correct"], ears(tied, { waiting: true }))).toMatchObject({
+      leftAlone: expect.any(String),
+    }));
+});
+
+describe("values that nobody means", () => {
+  it.each(["wind minus 14", "-14 gusting 19", "wind 1000", "19 gusting 14"])("%s is no wind", (said) =>
+    expect(talk(said, ears(wind))).toMatchObject({ meant: { noSuchWind: true } }),
+  );
+  it("wind none is not caught", () => expect(talk("wind none", ears(wind))).toMatchObject({ meant: { notUnderstood: true } }));
+  it.each(["ten degrees", "minus ten degrees in", "leaning in minus ten degrees"])("%s: which way?", (said) =>
+    expect(talk(said, ears(plumb))).toMatchObject({ meant: { whichWay: true } }),
+  );
+  it("plumb is plumb, either way", () =>
+    expect(talk("zero degrees", ears(plumb))).toMatchObject(answer({ kind: "measure", n: 0, unit: "deg" })));
+  it.each([
+    ["none tied", stepWith(noneOf, { call: "half.looked" })],
+    ["four going under", comingOut],
+    ["four missed", comingOut],
+    ["none missed", goingUnder],
+    ["four out", goingUnder],
+  ])("%s, asked something else, is not caught", (said, step) =>
+    expect(talk(said, ears(step))).toMatchObject({ meant: { notUnderstood: true } }),
+  );
+  it.each(["give me 5 minutes", "no permit 7", "wrong, 55", "it's not here, 2 of us looked"])("%s is no paper", (said) =>
+    expect(talk(said, ears(stepWith({ kind: "document", expected: null, validFrom: null, validTo: null })))).toMatchObject({
+      meant: { notUnderstood: true },
+    }),
+  );
 });

@@ -1,4 +1,4 @@
-import { isHold } from "../../../machines/speech/understand.ts";
+import { isHold } from "../../../machines/speech/holds.ts";
 import { aloud } from "../../text/en/aloud.ts";
 
 /** Echo and a late recogniser: what began so long after the last word was still our own. */

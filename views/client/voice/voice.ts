@@ -1,4 +1,4 @@
-import { holdsInside, isHold } from "../../../machines/speech/understand.ts";
+import { holdsInside, isHold } from "../../../machines/speech/holds.ts";
 import { regions } from "../../regions.ts";
 import { label } from "../../text/en/page.ts";
 import { type VoiceStatus, voice } from "../../text/en/voice.ts";

@@ -64,6 +64,8 @@ export const edge = {
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recogniser's alternatives, or a type.",
+  noSuchWind: "That is no wind. From 0 to 200 mph, and a gust is no less than the wind it is in. Say it again.",
+  whichWay: "Which way does it lean? Say it with in or out.",
   nothingHeard: "Nothing was heard. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is another place than this. ${ask}`,

@@ -78,7 +78,7 @@ const DID: Readonly<Record<Did, string>> = {
   wentBack: "Back one. What was answered there is asked again.",
   held: "HELD. Nobody goes on until the lead says carry on.",
   paused: "Waiting. The lead says carry on.",
-  readBack: "Is that correct?",
+  readBack: "Correct, or wrong?",
   dropped: "Dropped. Say it again.",
   carriedOn: "Carry on.",
   answered: "Taken down.",
@@ -109,4 +109,4 @@ export const statusText = (status: Status): string => STATUS[status];
 
 /** What was heard, said back with the question it answers. Out of its limit it says so at once: the ear may be wrong, or the stake. */
 export const readBackText = (value: string, ask?: string, outside?: string): string =>
-  `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `, and ${outside} is wanted`}. Is that correct?`;
+  `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `; wanted: ${outside}`}. Correct, or wrong?`;

@@ -9,6 +9,7 @@ export const voice = {
   readBack: "Heard, not taken yet",
   sayFirst: (wakeWord: string) => `For that, say "${wakeWord}" first, or hold Talk.`,
   or: ", or ",
+  sayCorrect: 'Say "correct", or "wrong".',
   title: "Voice",
   wakeWord: (word: string) =>
     `Say "${word}" before an answer. While lacing, "next" and "back" need nothing before them. "Hold" never does.`,
