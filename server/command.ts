@@ -150,6 +150,9 @@ export function personOf(desk: Pick<Desk, "job" | "names">, as: string): Person 
   const { crew } = desk.job.frozen.brief;
   const person = crew.find((p) => p.id === as || desk.names[p.id]?.toLowerCase() === as.trim().toLowerCase());
   if (person) return person;
+  // Who was on the job once may still hold it, from the phone they have: with a watcher's say, and no more.
+  const former = Object.keys(desk.names).find((id) => id === as);
+  if (former) return { id: former, role: "watcher" };
   const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
   throw new Problem(422, edge.who(as, known), { as: edge.who(as, known) });
 }

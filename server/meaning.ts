@@ -25,14 +25,14 @@ export function meaningOf(desks: Desks, id: JobId, device: DeviceId, { say }: Bo
   const desk = desks.load(id);
   const now = desks.now();
   const step = stepOf(desk.job);
-  const here = { desk, device, now };
+  const waits = waiting(desk.job, device, now)?.entry ?? null;
+  const here = { desk, now, waits, shown: waits };
   if ("alternatives" in say) {
     const { wakeWord } = desks;
-    const waits = waiting(desk.job, device, now) !== null;
-    const heard = hear(say, { step, attention: attentionOf(desk.job), waiting: waits, wakeWord });
+    const heard = hear(say, { step, attention: attentionOf(desk.job), waiting: waits !== null, wakeWord });
     if ("leftAlone" in heard)
       return { tell: heard.leftAlone === "wakeWord" ? voice.sayFirst(wakeWord) : "", because: "leftAlone", heard: heard.words };
-    const meant = asked(heard.meant, heard.words, here);
+    const meant = asked(heard.meant, heard.words, { ...here, shown: say.readBack });
     if ("wrong" in meant) return { tell: meant.wrong, because: "notCaught", heard: heard.words };
     if ("tell" in meant) return { ...meant, heard: heard.words };
     const ask: Ask = heard.readBack ? { type: "readBack", ask: meant.ask as Binding } : meant.ask;
@@ -46,18 +46,19 @@ export function meaningOf(desks: Desks, id: JobId, device: DeviceId, { say }: Bo
   return { ...pressed(desks, id, now, say), spoken: null, heard: null };
 }
 
-type Here = { readonly desk: Desk; readonly device: DeviceId; readonly now: number };
+/** `waits` is the entry that waits to be confirmed, `shown` the one that the screen showed when it was spoken of. */
+type Here = { readonly desk: Desk; readonly now: number; readonly waits: number | null; readonly shown: number | null };
 
 /** Understood words as a command or an answer; `wrong` says why they are neither. */
 function asked(
   meant: Understood,
   heard: string,
-  { desk, device, now }: Here,
+  { desk, now, waits, shown }: Here,
 ): { ask: Ask } | { tell: string; because: "question" } | { wrong: string } {
   const { zone } = desk.job.frozen.brief;
   if ("ask" in meant) return { ask: meant.ask };
   if ("question" in meant) return { tell: answerTo(meant.question, meant.about, desk.job), because: "question" };
-  if ("confirm" in meant) return { ask: { type: meant.confirm, of: waiting(desk.job, device, now)?.entry ?? 0 } };
+  if ("confirm" in meant) return { ask: { type: meant.confirm, of: (meant.confirm === "correct" ? shown : waits) ?? 0 } };
   if ("thunder" in meant) return { ask: { type: "reading", reading: { of: "thunder", takenAt: now } } };
   if ("wind" in meant) {
     const { mph, gustMph, taken } = meant.wind;

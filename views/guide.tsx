@@ -78,7 +78,7 @@ const SaidBack = ({ guide }: Screen) => {
   const { readBack } = guide;
   if (!readBack) return null;
   return (
-    <section class="read-back" id={`read-back-${readBack.entry}`} aria-live="assertive">
+    <section class="read-back" id={`read-back-${readBack.entry}`} data-of={readBack.entry} aria-live="assertive">
       <p>{voice.readBack}</p>
       <p class="words">{readBack.words}</p>
       <div hx-get={`/jobs/${guide.job}/now`} hx-trigger={`load delay:${readBack.leftS + 1}s`} hx-swap="none"></div>

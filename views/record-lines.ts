@@ -46,7 +46,7 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
     const { command, no } = entry;
     const counted = countedBy(entry, earlier);
     const gates = gatesOf(frozenIn(frozenAt, earlier).script);
-    const { reply } = replyThen(entry, counted, { gates, answers, context }, name);
+    const { reply } = replyThen(entry, counted, { gates, answers, context, zone: job.frozen.brief.zone }, name);
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, value, by, device, at } = counted;
       answers[gate] = { gate, value, by, device, at, entry: no };

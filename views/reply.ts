@@ -1,4 +1,5 @@
-import type { Command } from "../machines/install/commands.ts";
+import type { Instant } from "../machines/install/brief.ts";
+import type { Binding, Command } from "../machines/install/commands.ts";
 import type { GateId } from "../machines/install/gates.ts";
 import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
@@ -10,7 +11,7 @@ import type { Said, Sealed } from "../machines/record/entry.ts";
 import type { Reason } from "./guide-state.ts";
 import { calls } from "./text/en/calls.ts";
 import { limitText, valueText } from "./text/en/limits.ts";
-import { didText, readBackText, refusalText } from "./text/en/refusals.ts";
+import { didText, leanText, readBackText, refusalText, takenText } from "./text/en/refusals.ts";
 import { askText } from "./text/en/said.ts";
 import type { CallWords } from "./text/en/words.ts";
 
@@ -26,7 +27,12 @@ export type Held = {
 export const words = (step: Step): CallWords => calls[step.call] ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
 /** Where an entry was said: the calls by their gates, and what had been answered. */
-export type Then = { readonly gates: ReadonlyMap<GateId, Step>; readonly answers: JobState["answers"]; readonly context: JobState };
+export type Then = {
+  readonly gates: ReadonlyMap<GateId, Step>;
+  readonly answers: JobState["answers"];
+  readonly context: JobState;
+  readonly zone: string;
+};
 type Name = (id: string) => string;
 
 /** Why something was refused, each with what to do. */
@@ -58,7 +64,12 @@ function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<Then, 
 export function replyTo(entry: Said, { job, entries }: Held, name: Name): { reply: string; reasons: Reason[] } {
   const { context } = job.snapshot;
   const answers = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
-  return replyThen(entry, countedAs(entry, entries), { gates: gatesOf(job.frozen.script), answers, context }, name);
+  return replyThen(
+    entry,
+    countedAs(entry, entries),
+    { gates: gatesOf(job.frozen.script), answers, context, zone: job.frozen.brief.zone },
+    name,
+  );
 }
 
 /** The same for an entry anywhere in a record: `command` is as it counts, and `then` is how things stood when it was said. */
@@ -71,17 +82,30 @@ export function replyThen(entry: Said, command: Command, then: Then, name: Name)
     return { reply: joined(reasons), reasons };
   }
   const said = command.type === "readBack" ? command.ask : command;
-  const step = said.type === "answer" ? gates.get(said.gate) : undefined;
+  const step = said.type === "answer" || said.type === "waive" ? gates.get(said.gate) : undefined;
   const gate = step?.gate;
   const did = { reply: didText(outcome.did), reasons: [] };
-  if (!gate || said.type !== "answer") return command.type === "readBack" ? { ...did, reply: readBackText(askText(command.ask)) } : did;
   const { by, device, at } = command;
-  const answers = { ...then.answers, [gate.id]: { gate: gate.id, value: said.value, by, device, at, entry: entry.no } };
-  const is = status(gate, { ...context, answers, waived: {}, lastAt: at }, at);
+  const answers =
+    gate && said.type === "answer"
+      ? { ...then.answers, [gate.id]: { gate: gate.id, value: said.value, by, device, at, entry: entry.no } }
+      : then.answers;
+  const is = gate && said.type === "answer" ? status(gate, { ...context, answers, waived: {}, lastAt: at }, at) : "good";
   const good = is === "good" || is === "waived";
-  if (command.type === "readBack")
-    return { ...did, reply: readBackText(valueText(said.value), words(step!).ask?.(step!.of), good ? undefined : limitText(gate)) };
-  return good ? did : { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
+  if (command.type === "readBack") {
+    const value = bindingText(command.ask, at, then.zone);
+    return { ...did, reply: readBackText(value, step && words(step).ask?.(step.of), gate && !good ? limitText(gate) : undefined) };
+  }
+  if (good || !gate) return did;
+  return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
+}
+
+/** What is said back: a lean with its way, a reading with the time at which it was taken. */
+function bindingText(ask: Binding, at: Instant, zone: string): string {
+  if (ask.type === "answer" && ask.value.kind === "measure" && ask.value.unit === "deg") return leanText(ask.value.n);
+  if (ask.type !== "reading" || at - ask.reading.takenAt < 60_000) return askText(ask);
+  const time = new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit" }).format(ask.reading.takenAt);
+  return takenText(askText(ask), time);
 }
 
 const known = new WeakMap<Script, ReadonlyMap<GateId, Step>>();

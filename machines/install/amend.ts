@@ -52,7 +52,7 @@ export function amended(job: Job, to: Frozen): Job {
   const here = stepOf(job)!;
   const makingSafe = context.goOnAt !== null;
   const from = affectedCall(job.frozen, to, makingSafe ? context.goOnAt : here.id, context.began, reopened);
-  const machine = installMachine(to.script, windLimits(to.brief.sheet));
+  const machine = installMachine(to.script, windLimits(to.brief.sheet), to.procedure);
   const value = {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: key(from.id) },

@@ -17,9 +17,12 @@ const verdicts = <A extends readonly unknown[]>(actions: A) =>
 
 /**
  * The chart of one job: phases and ways out by hand, calls from its script. Three regions; `procedure` is left by
- * nothing, so a hold needs no memory of where it was.
+ * nothing, so a hold needs no memory of where it was. A hold on a hold counts anew: a "carry on" that was on its way is
+ * too old for it.
  */
-export function installMachine(script: Script, limits: JobState["limits"]) {
+export function installMachine(script: Script, limits: JobState["limits"], procedure: string) {
+  // Under the first procedure a second hold left the first one's turn standing. Its records replay as they were made.
+  const again = procedure === "1" ? [] : (["hold"] as const);
   const phase = (id: PhaseId) => {
     const steps = script.steps.filter((s) => s.phase === id);
     const states = steps.map((s) => [key(s.id), call(script, script.steps.indexOf(s))] as const);
@@ -105,14 +108,14 @@ export function installMachine(script: Script, limits: JobState["limits"]) {
           paused: {
             on: {
               hold: { target: "held", actions: ["hold", did("held")] },
-              pause: { actions: did("paused") },
+              pause: { actions: ["hold", did("paused")] },
               carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },
           held: {
             on: {
-              hold: { actions: did("held") },
-              pause: { actions: did("held") },
+              hold: { actions: [...again, did("held")] },
+              pause: { actions: [...again, did("held")] },
               carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },

@@ -7,7 +7,8 @@ export type Fields = Readonly<Record<string, string>>;
 /** A form of the guide as the JSON that says the same. Numbers may be typed as a crew writes them: 5 1/2, 89' 5". */
 export function saidFromForm(f: Fields): unknown {
   const around = { as: f.as, key: f.key, seen: Number(f.seen) };
-  if (f.alternatives !== undefined) return { ...around, alternatives: listed(f.alternatives), talk: f.talk === "yes" };
+  if (f.alternatives !== undefined)
+    return { ...around, alternatives: listed(f.alternatives), talk: f.talk === "yes", readBack: f.readBack ? Number(f.readBack) : null };
   if (f.type === undefined || f.type === "") return { ...around, heard: f.heard };
   const say = { ...around, type: f.type };
   switch (f.type) {

@@ -4,7 +4,9 @@ import { inUnit, readNumber } from "../../machines/speech/numbers.ts";
 import { edge } from "../../views/text/en/edge.ts";
 import { Problem } from "./problem.ts";
 
-const text = (most: number) => v.pipe(v.string(), v.trim(), v.minLength(1, edge.empty), v.maxLength(most, edge.tooLong(most)));
+/** Text without half letters: a hash is made of what is stored. */
+const whole = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
+const text = (most: number) => v.pipe(v.string(), whole, v.trim(), v.minLength(1, edge.empty), v.maxLength(most, edge.tooLong(most)));
 const UNITS = ["in", "ft", "deg", "lbf", "turns"] as const satisfies readonly Unit[];
 const finite = v.pipe(v.number(edge.notANumber), v.finite(edge.notANumber));
 const value = v.variant("kind", [
@@ -43,6 +45,8 @@ const heard = v.object({ heard: text(300) });
 const spoken = v.object({
   alternatives: v.pipe(v.array(text(300)), v.minLength(1, edge.nothingHeard), v.maxLength(10, edge.tooMany(10))),
   talk: v.optional(v.boolean(edge.yesOrNo), false),
+  /** The entry whose read-back the screen showed when the speech began: what "correct" means. */
+  readBack: v.optional(v.nullable(v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole))), null),
 });
 const envelope = v.object({
   as: text(60),

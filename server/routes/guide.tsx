@@ -116,7 +116,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
           />
         ).toString(),
       );
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply.slice(0, 600))}`, 303);
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   app.get("/jobs/:id{[\\w-]+}/now", async (c) => {
     const id = c.req.param("id");

@@ -2,8 +2,10 @@ import { Hono } from "hono";
 import type { Instant } from "../../machines/install/brief.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
+import { edge } from "../../views/text/en/edge.ts";
 import { type Desk, type Desks, requestDigest, type World } from "../command.ts";
 import type { Parsed } from "../edge/brief.ts";
+import { Problem } from "../edge/problem.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;
@@ -13,6 +15,7 @@ export function rehearseRoutes(desks: Desks, { newId, now }: World) {
   return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
     const id = c.req.param("id");
     const { key } = await formBody(c);
+    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, edge.keyShape);
     const opened = desks.open(rehearsalOf(desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });

@@ -79,7 +79,7 @@ describe("listening all the time", () => {
     await speak(page, "why");
     const { entry } = await world.state();
     await sayInto(page, { alternatives: ["next"] });
-    await sayInto(page, { alternatives: ["hold"] });
+    await sayInto(page, { alternatives: ["stop, stop, somebody's hand"] });
     await page.locator(".alarm", { hasText: "HELD" }).waitFor();
     expect((await world.state()).entry).toBe(entry + 1);
     expect((await spoken(page)).at(-1)).toMatch(/\w/);
@@ -126,6 +126,20 @@ describe("listening all the time", () => {
     expect(after.entry).toBe(before.entry + 1);
   });
 
+  it("a recogniser that calls each half of a sentence final moves nothing by halves", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    const before = await world.state();
+    await sayInto(page, { alternatives: ["next to the pole"], growing: true });
+    await page.locator("#heard", { hasText: "next to the pole" }).waitFor();
+    expect((await world.state()).entry).toBe(before.entry);
+    await sayInto(page, { alternatives: ["hold"], growing: true });
+    await page.locator(".alarm", { hasText: "HELD" }).waitFor();
+    await page.clock.install();
+    await page.clock.fastForward(1000);
+    await press(page, ".dock .main button");
+  });
+
   it("two nexts, each said for itself, move on twice", async () => {
     const page = await world.screen("p1", { ear: "good" });
     await listen(page);
@@ -134,6 +148,15 @@ describe("listening all the time", () => {
     await speak(page, "next");
     await speak(page, "next");
     expect((await world.state()).progress.at).toBe(before.progress.at + 1);
+  });
+
+  it("a stop in ten kilobytes of words stops", async () => {
+    const page = await world.screen("p1", { ear: "good" });
+    await listen(page);
+    await sayInto(page, { alternatives: [`${"and so on ".repeat(1000)}stop stop`] });
+    await page.locator(".alarm", { hasText: "HELD" }).waitFor();
+    await speak(page, "albatross carry on");
+    expect((await world.state()).held).toBeNull();
   });
 
   it("ten kilobytes of words are let go, and the next word counts", async () => {
@@ -186,6 +209,12 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     await talk(page, "why");
     await page.locator('body[data-voice="off"]').waitFor({ state: "attached" });
     expect(await page.evaluate(() => (window as unknown as { ear: { active: boolean } }).ear.active)).toBe(false);
+  });
+
+  it("a screen that nobody holds yet does not listen", async () => {
+    const page = await world.screen("nobody", { ear: "good" });
+    await page.locator(".dock.who").waitFor();
+    expect(await page.locator("[data-talk]:visible").count()).toBe(0);
   });
 
   it("a browser that cannot listen shows no talk button, and Make safe stands in the dock", async () => {

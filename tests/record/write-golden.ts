@@ -31,12 +31,15 @@ async function record() {
   Object.assign(small.tent, { widthFt: 20, lengthFt: 20, midsFt: undefined, onePiece: true, splitEnds: false });
   Object.assign(small.tent, { quarterRings: 0, centrePoleFt: 13 });
   const { job } = (await (await post("/jobs", { key: "golden-0001", brief: small })).json()) as { job: string };
-  const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
+  const read = async () => (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: "device=office" } })).json()) as GuideState;
   const say: Say = async (body) => {
     const told = await post(`/jobs/${job}/say`, body);
     return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
   };
-  const by = async (as: string, key: string, ask: object) => say({ as, key, seen: (await read()).turn, ...ask });
+  const by = async (as: string, key: string, ask: object) => {
+    const { turn, readBack } = await read();
+    return say({ as, key, seen: turn, ...("alternatives" in ask ? { readBack: readBack?.entry ?? null } : {}), ...ask });
+  };
   await drive(read, say, (s) => s.phase === "anchorsSet");
   for (const [i, ask] of ODD.entries()) await by("p1", `golden-odd-${i}`, ask);
   await drive(read, say, (s) => !s.makingSafe);

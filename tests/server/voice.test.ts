@@ -24,7 +24,8 @@ async function atTheStakes() {
   const say = async (said: string | string[], { as = "Ines", device = "phone-of-ines", talk = true, seen = -1 } = {}) => {
     const { turn } = await read();
     const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? turn : seen };
-    return (await send({ ...around, alternatives: [said].flat(), talk }, device)).body;
+    const readBack = (await read(device)).readBack?.entry ?? null;
+    return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
   const entries = () => desks.load(job).entries;
   return { say, send, read, clock, entries, last: () => entries().at(-1)!.entry };
@@ -64,6 +65,18 @@ describe("a spoken answer", () => {
     await site.say("five showing");
     expect((await site.say("correct")).went).toBe("done");
     expect((await site.read()).gate).toMatchObject({ status: "good", value: "5 in" });
+  });
+  it("is not confirmed by a correct that began before it was on the screen", async () => {
+    await site.say("fifteen showing");
+    const { turn } = await site.read();
+    const told = await site.send({ as: "Ines", key: "early-correct", seen: turn, alternatives: ["correct"], talk: true });
+    expect(told.body).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
+    expect((await site.read()).gate?.status).toBe("open");
+  });
+  it("said wrongly as yes is asked for the right word, and nothing is taken", async () => {
+    await site.say("five showing");
+    expect(await site.say("yes")).toMatchObject({ went: "notCaught", reply: 'Say "correct", or "wrong".' });
+    expect((await site.say("correct")).went).toBe("done");
   });
   it("is over after twenty seconds of silence", async () => {
     await site.say("five showing");
@@ -141,6 +154,13 @@ describe("stopping by voice", () => {
     expect((await site.read()).held).toMatchObject({ by: "Odd", only: null });
     expect(await site.say("carry on", { talk: false })).toMatchObject({ went: "leftAlone" });
   });
+  it("a hold on a hold counts anew: a carry on that was on its way lets go of neither", async () => {
+    await site.say("hold", { as: "Pia", device: "phone-of-pia", talk: false });
+    const { turn } = await site.read();
+    await site.say("stop stop", { as: "Odd", device: "phone-of-odd", talk: false });
+    expect(await site.say("carry on", { seen: turn })).toMatchObject({ went: "refused", reasons: [{ why: "movedOn" }] });
+    expect((await site.read()).held).toMatchObject({ by: "Odd" });
+  });
   it("a hold word inside a sentence makes the work wait, until the lead's bare carry on", async () => {
     await site.say("hold that rope", { as: "Pia", device: "phone-of-pia", talk: false });
     expect((await site.read()).held).toMatchObject({ by: "Pia", only: "paused" });
@@ -174,6 +194,14 @@ describe("what cannot have been said", () => {
 });
 
 describe("a wind reading with its time", () => {
+  it("is read back with the time, and never under nothing", async () => {
+    const told = await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
+    expect(told.reply).toBe("Wind 8 mph gusting 11 mph, taken at 03:30. Correct, or wrong?");
+    expect(await site.say("wind minus 14", { as: "Maren" })).toMatchObject({
+      went: "notCaught",
+      reply: expect.stringContaining("0 to 200"),
+    });
+  });
   it("is taken at the time that was said, by the clock at the site", async () => {
     await site.say("wind 8 gusting 11 five minutes ago", { as: "Maren" });
     const heard = site.last();

@@ -3,7 +3,14 @@ import type { Page } from "playwright-core";
 /** How the scripted recogniser behaves: as it should, or in one of the ways in which real ones let people down. */
 export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | "network" | "neverEnds" | "none";
 
-type Said = { readonly alternatives: readonly string[]; readonly late?: number; readonly times?: number; readonly onset?: boolean };
+type Said = {
+  readonly alternatives: readonly string[];
+  readonly late?: number;
+  /** How often the same result is given. */
+  readonly times?: number;
+  /** As some phones do: each longer half of it is called final, without confidence. */
+  readonly growing?: boolean;
+};
 type Window = { ear: { say: (said: Said) => void; active: boolean }; spoken: string[]; tongue: { slow: boolean; end: () => void } };
 
 /**
@@ -26,9 +33,11 @@ export function scriptedEar(mode: EarMode): void {
     onspeechstart: Handler = null;
     onsoundstart: Handler = null;
     running = false;
+    results: object[] = [];
     start() {
       if (this.running) throw new DOMException("already started", "InvalidStateError");
       this.running = true;
+      this.results = [];
       current = this;
       world.ear.active = true;
       const error = { denied: "not-allowed", noMicrophone: "audio-capture", network: "network" }[mode as "denied"];
@@ -53,19 +62,30 @@ export function scriptedEar(mode: EarMode): void {
       this.onend?.({});
     }
   }
-  const result = (alternatives: readonly string[], isFinal: boolean) =>
+  const result = (alternatives: readonly string[], confidence: number) =>
     Object.assign(
-      alternatives.map((transcript) => ({ transcript, confidence: 0.9 })),
-      { isFinal },
+      alternatives.map((transcript) => ({ transcript, confidence })),
+      { isFinal: true },
     );
   world.ear = {
     active: false,
-    say: ({ alternatives, late = 0, times = 1, onset = true }) => {
+    say: ({ alternatives, late = 0, times = 1, growing = false }) => {
       const ear = current;
       if (!ear?.running) throw new Error("nobody is listening");
-      if (onset) ear.onspeechstart?.({});
+      ear.onspeechstart?.({});
+      const give = (texts: readonly string[], confidence: number) => {
+        ear.results = [...ear.results, result(texts, confidence)];
+        ear.onresult?.({ resultIndex: ear.results.length - 1, results: ear.results });
+      };
       const final = () => {
-        for (let n = 0; n < times; n++) ear.onresult?.({ resultIndex: 0, results: [result(alternatives, true)] });
+        const words = (alternatives[0] ?? "").split(" ");
+        if (growing) for (let n = 1; n <= words.length; n++) give([words.slice(0, n).join(" ")], 0);
+        else give(alternatives, 0.9);
+        // The same again: from the first place, and as one more.
+        for (let n = 1; n < times; n++) {
+          ear.onresult?.({ resultIndex: 0, results: ear.results });
+          give(alternatives, 0.9);
+        }
       };
       if (late > 0) setTimeout(final, late);
       else final();

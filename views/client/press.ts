@@ -49,12 +49,16 @@ export function watchPresses(): void {
     const mine = performance.now() - pressedAt < MINE_MS;
     if (mine && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
   };
+  const alarms = () => document.querySelectorAll(".call .alarm").length;
+  let alarmed = alarms();
   const moved = () => {
     const now = turnNow();
+    const held = alarms() > alarmed;
+    alarmed = alarms();
     if (now === last) return refused();
     last = now;
     if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
-    buzz("moved");
+    buzz(held ? "hold" : "moved");
   };
   new MutationObserver(() => {
     moved();

@@ -8,6 +8,10 @@ type Told = { readonly heard: (heard: Heard) => void; readonly status: (status: 
 
 /** A recogniser that has not started by then will not: on some phones it is there and does nothing. */
 const START_MS = 3000;
+/** While the browser asks its holder for the microphone. */
+const ASKED_MS = 30_000;
+/** How long an engine that was told to stop may take to say so. */
+const ENDED_MS = 1000;
 /** After the button is let go, the last words are waited for so long. */
 const FINISH_MS = 4000;
 /** A press shorter than this keeps listening for one thing said: a gloved thumb does not hold well. */
@@ -50,7 +54,8 @@ export class Ear {
   #networkErrors = 0;
   #down = false;
   #got = false;
-  #timer: number | undefined;
+  #starting: number | undefined;
+  #talking: number | undefined;
   status: VoiceStatus = "off";
 
   constructor(engine: Engine, told: Told) {
@@ -70,7 +75,7 @@ export class Ear {
     this.#open = true;
     this.#ends = 0;
     this.#networkErrors = 0;
-    this.#listen(true);
+    this.#listen();
   }
   stop(): void {
     this.#open = false;
@@ -79,13 +84,14 @@ export class Ear {
 
   /** The talk button goes down. */
   press(): void {
+    clearTimeout(this.#talking);
     this.#from = performance.now();
     this.#until = Number.POSITIVE_INFINITY;
     this.#down = true;
     this.#got = false;
     this.#networkErrors = 0;
     if (this.#listening) this.#say("talking");
-    else this.#listen(false);
+    else this.#listen();
   }
   /** The talk button goes up. */
   release(): void {
@@ -97,36 +103,57 @@ export class Ear {
     }
     const tapped = performance.now() - this.#from < TAP_MS;
     if (!tapped) this.#until = performance.now();
-    this.#wait(tapped ? TAP_LISTENS_MS : FINISH_MS, () => this.#finish());
-    if (!tapped && !this.#open) annyang.getSpeechRecognizer()?.stop();
+    clearTimeout(this.#talking);
+    this.#talking = window.setTimeout(() => this.#finish(), tapped ? TAP_LISTENS_MS : FINISH_MS);
+    if (tapped || this.#open) return;
+    // Held, let go, and not even started: nothing can have been heard.
+    if (this.#again || !this.#running) this.#finish();
+    else annyang.getSpeechRecognizer()?.stop();
   }
   get isTalking(): boolean {
     return this.#until === Number.POSITIVE_INFINITY;
   }
 
-  #listen(autoRestart: boolean): void {
+  #listen(): void {
     this.#say("starting");
-    this.#startedAt = performance.now();
-    this.#wordsSinceStart = false;
-    this.#wait(START_MS, () => this.#giveUp("silent"));
+    this.#await();
     this.#again = this.#running;
     if (this.#running) return;
     this.#running = true;
-    annyang.start({ autoRestart, continuous: true });
+    annyang.start({ autoRestart: this.#open, continuous: true });
+  }
+  /** A start that does not come is given up; while the browser asks for the microphone, it is waited for longer. */
+  #await(): void {
+    this.#startedAt = performance.now();
+    this.#wordsSinceStart = false;
+    clearTimeout(this.#starting);
+    const giveUp = () => this.#giveUp("silent");
+    this.#starting = window.setTimeout(giveUp, START_MS);
+    const asked = navigator.permissions?.query({ name: "microphone" as PermissionName });
+    asked?.then(
+      ({ state }) => {
+        if (state !== "prompt" || this.status !== "starting") return;
+        clearTimeout(this.#starting);
+        this.#starting = window.setTimeout(giveUp, ASKED_MS);
+      },
+      () => {},
+    );
   }
   #started(): void {
     this.#listening = true;
     this.#running = true;
     this.#startedAt = performance.now();
     this.#wordsSinceStart = false;
-    clearTimeout(this.#timer);
-    this.#say(this.isTalking ? "talking" : "listening");
+    clearTimeout(this.#starting);
+    if (!this.#open && !this.isTalking) this.#finish();
+    else this.#say(this.isTalking ? "talking" : "listening");
   }
   #took(phrases: readonly string[]): void {
     const spoken = this.#spoken ?? { alternatives: phrases, began: performance.now(), tooLong: false };
     this.#spoken = null;
     this.#wordsSinceStart = true;
     this.#ends = 0;
+    this.#networkErrors = 0;
     const talk = spoken.began >= this.#from - EARLY_MS && spoken.began <= this.#until;
     this.#told.heard({ ...spoken, talk });
     this.#got ||= talk;
@@ -134,9 +161,9 @@ export class Ear {
   }
   /** What was waited for after the button was let go has come, or will not. */
   #finish(): void {
-    clearTimeout(this.#timer);
+    clearTimeout(this.#talking);
     if (this.isTalking) this.#until = performance.now();
-    if (this.#open) this.#say("listening");
+    if (this.#open) this.#say(this.#listening ? "listening" : "starting");
     else this.#close("off");
   }
   #ended(): void {
@@ -144,17 +171,24 @@ export class Ear {
     this.#listening = false;
     this.#running = false;
     if (this.#again) {
-      this.#listen(this.#open);
+      this.#listen();
       return;
     }
     if (!this.#open) {
-      clearTimeout(this.#timer);
+      clearTimeout(this.#starting);
+      clearTimeout(this.#talking);
       if (this.isTalking) this.#until = performance.now();
       if (this.status === "listening" || this.status === "talking" || this.status === "starting") this.#say("off");
       return;
     }
     this.#ends = soon ? this.#ends + 1 : 0;
-    if (this.#ends >= MOST_ENDS) this.#giveUp("keepsStopping");
+    if (this.#ends >= MOST_ENDS) {
+      this.#giveUp("keepsStopping");
+      return;
+    }
+    // annyang starts it again by itself.
+    this.#running = true;
+    this.#await();
   }
   #failed(error: string): void {
     const known = ERRORS[error];
@@ -166,17 +200,20 @@ export class Ear {
     this.#close(status);
   }
   #close(status: VoiceStatus): void {
-    clearTimeout(this.#timer);
+    clearTimeout(this.#starting);
+    clearTimeout(this.#talking);
     this.#from = Number.POSITIVE_INFINITY;
     this.#until = Number.NEGATIVE_INFINITY;
     this.#listening = false;
     this.#again = false;
     annyang.abort();
+    // Some never say that they ended. After a moment it is taken that they did, or no press would start them again.
+    window.setTimeout(() => {
+      if (this.#listening || !this.#running) return;
+      this.#running = false;
+      if (this.#again) this.#listen();
+    }, ENDED_MS);
     this.#say(status);
-  }
-  #wait(ms: number, then: () => void): void {
-    clearTimeout(this.#timer);
-    this.#timer = window.setTimeout(then, ms);
   }
   #say(status: VoiceStatus): void {
     this.status = status;

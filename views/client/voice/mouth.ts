@@ -1,4 +1,4 @@
-import { isHold } from "../../../machines/speech/holds.ts";
+import { holdsInside, isPartOf } from "../../../machines/speech/holds.ts";
 import { aloud } from "../../text/en/aloud.ts";
 
 /** Echo and a late recogniser: what began so long after the last word was still our own. */
@@ -48,11 +48,10 @@ export class Mouth {
     speechSynthesis.cancel();
   }
 
-  /** Whether what began at a moment was our own voice. A hold is taken even then, unless the guide had just said one itself. */
+  /** Whether what began at a moment was our own voice. A hold word is taken even then, unless it is a part of what was being said. */
   isOwn(began: number, alternatives: readonly string[]): boolean {
     if (began < this.#from || began > this.#until) return false;
-    const saidIt = this.#text.split(/[.!?:;]/).some(isHold);
-    return saidIt || !alternatives.some(isHold);
+    return !alternatives.some((heard) => holdsInside(heard) && !isPartOf(heard, this.#text));
   }
 
   #ended(): void {

@@ -1,3 +1,5 @@
+import { isHold } from "../../../machines/speech/holds.ts";
+
 /** Something that turns sound into words, of the W3C's shape. */
 export type Engine = new () => SpeechRecognition;
 /** One thing said: its readings, best first, and when it began, in ms of `performance.now()`. */
@@ -14,7 +16,15 @@ const AGAIN_MS = 1500;
 /** Some engines give what was said before once more, joined, just before they end. */
 const JOINED_MS = 10_000;
 
+/** A final without confidence is whole when nothing has come after it for so long. */
+const QUIET_MS = 700;
+/** What stands for a hold that is lost in a flood of words. */
+const HELD = "stop stop";
+
 type Final = { readonly text: string; readonly at: number };
+type Said = { readonly all: readonly string[]; readonly began: number; readonly fresh: boolean };
+
+const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result, (r) => r.transcript.trim()).filter((t) => t !== "");
 
 /**
  * A recogniser of the W3C's shape over the engine that there is, made for annyang: it passes on whole utterances only,
@@ -35,13 +45,21 @@ export function recogniserOver(engine: Engine, take: (spoken: Spoken) => void): 
     #onset: number | null = null;
     #first: number | null = null;
     #finals: Final[] = [];
+    #growing: Said | null = null;
+    #quiet: number | undefined;
+    /** What was taken in this session, by its place: some engines give it again from the first. */
+    readonly #done = new Map<number, string>();
 
     constructor() {
       super();
       const inner = this.#inner;
-      inner.onstart = () => this.onstart?.();
+      inner.onstart = () => {
+        this.#done.clear();
+        this.onstart?.();
+      };
       inner.onsoundstart = () => this.onsoundstart?.();
       inner.onend = () => {
+        this.#settle();
         this.#onset = null;
         this.#first = null;
         this.onend?.();
@@ -70,20 +88,47 @@ export function recogniserOver(engine: Engine, take: (spoken: Spoken) => void): 
     #heard(event: SpeechRecognitionEvent): void {
       for (let i = event.resultIndex; i < event.results.length; i++) {
         const result = event.results[i];
-        if (!result) continue;
+        if (!result || this.#done.get(i) === result[0]?.transcript) continue;
         this.#first ??= performance.now();
-        if (result.isFinal) this.#final(result);
+        if (!result.isFinal) continue;
+        this.#done.set(i, result[0]?.transcript ?? "");
+        this.#final(result);
       }
     }
 
+    /** Some phones call each half of a sentence final, with no confidence in it: such a one waits for what it grows into. */
     #final(result: SpeechRecognitionResult): void {
       const now = performance.now();
-      const began = this.#began(now);
-      const fresh = this.#onset !== null || (this.#first ?? now) < now;
+      const said: Said = { all: textsOf(result), began: this.#began(now), fresh: this.#onset !== null || (this.#first ?? now) < now };
+      const [text = ""] = said.all;
+      const grown = this.#growing && text.toLowerCase().startsWith(this.#growing.all[0]?.toLowerCase() ?? "");
+      if (this.#growing && !grown) this.#settle();
+      const whole = grown && this.#growing ? { ...said, began: this.#growing.began, fresh: true } : said;
+      clearTimeout(this.#quiet);
+      this.#growing = null;
+      if (result[0]?.confidence !== 0 || whole.all.some(isHold)) {
+        this.#pass(whole);
+        return;
+      }
+      this.#growing = whole;
+      this.#quiet = window.setTimeout(() => this.#settle(), QUIET_MS);
+    }
+    #settle(): void {
+      clearTimeout(this.#quiet);
+      const said = this.#growing;
+      this.#growing = null;
+      if (said) this.#pass(said);
+    }
+
+    #pass({ all, began, fresh }: Said): void {
+      const now = performance.now();
       this.#onset = null;
       this.#first = null;
-      const all = Array.from(result, (r) => r.transcript.trim()).filter((t) => t !== "");
-      const alternatives = all.filter((t) => t.length <= MOST_CHARACTERS).slice(0, MOST_ALTERNATIVES);
+      // A hold in ten kilobytes of words is still a hold.
+      const alternatives = all
+        .map((t) => (t.length > MOST_CHARACTERS && isHold(t) ? HELD : t))
+        .filter((t) => t.length <= MOST_CHARACTERS)
+        .slice(0, MOST_ALTERNATIVES);
       const [text] = all;
       if (text === undefined || this.#isRepeat(text, now, fresh)) return;
       this.#finals = [...this.#finals, { text, at: now }].slice(-4);

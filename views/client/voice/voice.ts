@@ -4,10 +4,16 @@ import { label } from "../../text/en/page.ts";
 import { type VoiceStatus, voice } from "../../text/en/voice.ts";
 import { buzz } from "../buzz.ts";
 import { settings } from "../settings.ts";
-import { turnAt } from "../turns.ts";
+import { shownAt } from "../turns.ts";
 import { Ear, engineHere, type Heard } from "./ear.ts";
 import { Mouth } from "./mouth.ts";
 import { keepAwake } from "./wake-lock.ts";
+
+/** A word that began so soon after a move was begun for the call before: nobody reads and speaks in less. */
+const SETTLE_MS = 400;
+/** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
+const HOLD_TRIES = 10;
+const HOLD_AGAIN_MS = 2500;
 
 type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
 const at = (id: string) => document.getElementById(id);
@@ -24,8 +30,10 @@ export function useVoice(): void {
   });
   speakReplies(mouth, () => settings.listens);
   document.addEventListener("pointerdown", () => mouth.open(), { once: true });
+  const holder = form.querySelector<HTMLInputElement>('input[name="as"]')?.value ?? "";
   const engine = engineHere();
-  if (!engine || !window.isSecureContext) return;
+  // Nobody holds this screen yet: there is nobody to hear.
+  if (!engine || !window.isSecureContext || holder === "") return;
   document.body.classList.add("can-hear");
   const ear = new Ear(engine, { heard: (heard) => take(heard, mouth, form), status: show });
   watchTalkButton(ear, mouth);
@@ -46,8 +54,26 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form:
     if (hold) note(label.hold);
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
-  const values = { seen: turnAt(began) ?? "0", key: newKey(), alternatives: alternatives.join("\n"), talk: talk ? "yes" : "no" };
-  (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" }).catch(() => note(label.notSent));
+  const values = {
+    seen: shownAt(began - SETTLE_MS).turn ?? "0",
+    readBack: shownAt(began).readBack ?? "",
+    key: newKey(),
+    alternatives: alternatives.join("\n"),
+    talk: talk ? "yes" : "no",
+  };
+  const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
+  send().catch(() => note(label.notSent));
+  if (hold) holdUntilAnswered(send);
+}
+
+/** The same hold with the same key is one hold: it is said again until this phone is answered. */
+function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void {
+  const before = at(regions.heard)?.dataset.reply;
+  window.setTimeout(() => {
+    if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
+    send().catch(() => note(label.notSent));
+    holdUntilAnswered(send, tries - 1);
+  }, HOLD_AGAIN_MS);
 }
 
 /** A key of its own for each thing said. */
@@ -62,28 +88,32 @@ function watchTalkButton(ear: Ear, mouth: Mouth): void {
   document.addEventListener("pointerdown", (event) => isTalk(event) && down());
   for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => ear.release());
   document.addEventListener("contextmenu", (event) => isTalk(event) && event.preventDefault());
+  for (const gone of ["blur", "pagehide"]) window.addEventListener(gone, () => ear.release());
   const isKey = (event: KeyboardEvent) => isTalk(event) && (event.key === " " || event.key === "Enter");
   document.addEventListener("keydown", (event) => {
     if (!isKey(event) || event.repeat) return;
     event.preventDefault();
     down();
   });
-  document.addEventListener("keyup", (event) => isKey(event) && ear.release());
+  // Wherever the focus went meanwhile: a key that came up lets go.
+  document.addEventListener("keyup", (event) => (event.key === " " || event.key === "Enter") && ear.release());
 }
 
 /** Speaks what the screen shows, and nothing else: the answer to this phone's own words, then the call where it moved. */
 function speakReplies(mouth: Mouth, listens: () => boolean): void {
   const step = () => document.querySelector<HTMLElement>("article.call")?.dataset.step;
   const heard = () => at(regions.heard)?.dataset.reply;
-  let last = { step: step(), heard: heard() };
+  let last = heard();
+  let told = step();
   new MutationObserver(() => {
-    const now = { step: step(), heard: heard() };
-    const [mine, moved] = [now.heard !== last.heard, now.step !== last.step];
-    last = now;
+    const mine = heard() !== last;
+    last = heard();
     const went = at(regions.heard)?.dataset.went;
     if (mine && went === "readBack") buzz("readBack");
     if (mine && (went === "refused" || went === "notCaught")) buzz("refused");
+    const moved = step() !== told;
     if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
+    told = step();
     const text = (selector: string) => document.querySelector(selector)?.textContent?.trim() ?? "";
     const parts = [mine && !moved ? text(`#${regions.notice}`) : "", ...(moved ? [text("article.call h1"), text(".gate .ask")] : [])];
     mouth.say(parts.filter((part) => part !== "").join(" "));

@@ -107,6 +107,11 @@ const STATUS: Readonly<Record<Status, string>> = {
 };
 export const statusText = (status: Status): string => STATUS[status];
 
+/** A lean with its way, so that a wrong one is heard. */
+export const leanText = (deg: number): string =>
+  deg === 0 ? "plumb" : `${Math.abs(Math.round(deg * 10) / 10)}° ${deg < 0 ? "towards the tent" : "away from the tent"}`;
+export const takenText = (value: string, time: string): string => `${value}, taken at ${time}`;
+
 /** What was heard, said back with the question it answers. Out of its limit it says so at once: the ear may be wrong, or the stake. */
 export const readBackText = (value: string, ask?: string, outside?: string): string =>
   `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `; wanted: ${outside}`}. Correct, or wrong?`;

@@ -51,7 +51,7 @@ export function askText(ask: Binding): string {
       const { reading } = ask;
       return reading.of === "thunder"
         ? "Thunder heard"
-        : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph}`}`;
+        : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph} mph`}`;
     }
   }
 }
