@@ -17,4 +17,7 @@ it.each([
   ["LT-2041", "LT-2041"],
   ["Stake in, strap in.", "Stake in, strap in."],
   ["4 in all", "4 in all"],
+  ["2 in each corner", "2 in each corner"],
+  ["Leans 1° at AB12, on AC", "Leans 1 degree at A B 12, on A C"],
+  ["1 1/16 in", "1 and 1 sixteenth inches"],
 ])("%s is spoken as: %s", (written, spoken) => expect(aloud(written)).toBe(spoken));

@@ -34,7 +34,10 @@ export async function opened() {
       colorScheme: options.scheme ?? "light",
     });
     context.setDefaultTimeout(10_000);
-    if (options.ear) await context.addInitScript(scriptedEar, options.ear);
+    if (options.ear) {
+      await context.addInitScript(scriptedEar, options.ear);
+      await context.grantPermissions(["microphone"]);
+    }
     const page = await context.newPage();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));

@@ -1,12 +1,10 @@
 import { regions } from "../regions.ts";
 import { label } from "../text/en/page.ts";
 import { buzz } from "./buzz.ts";
-import { turnNow } from "./turns.ts";
+import { isMine, saidHere, turnNow } from "./turns.ts";
 
 /** How long after somebody else moved the call a press is taken to be meant for the one before. */
 const SETTLE_MS = 400;
-/** How long after a press of our own a moved call is taken to be its answer. */
-const MINE_MS = 2000;
 
 /**
  * What a press was made against is what the screen showed when the finger came down, not when it went up. And a press
@@ -15,7 +13,6 @@ const MINE_MS = 2000;
 export function watchPresses(): void {
   let shown: string | null = null;
   let swappedAt = Number.NEGATIVE_INFINITY;
-  let pressedAt = Number.NEGATIVE_INFINITY;
   document.addEventListener(
     "pointerdown",
     () => {
@@ -39,15 +36,14 @@ export function watchPresses(): void {
       }
       if (shown !== null) seen.value = shown;
       shown = null;
-      pressedAt = performance.now();
+      saidHere();
     },
     true,
   );
   let last = turnNow();
   // The call stayed, and the press just made here was refused: twice, so that it is felt to be another thing.
   const refused = () => {
-    const mine = performance.now() - pressedAt < MINE_MS;
-    if (mine && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
+    if (isMine() && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
   };
   const alarms = () => document.querySelectorAll(".call .alarm").length;
   let alarmed = alarms();
@@ -57,7 +53,7 @@ export function watchPresses(): void {
     alarmed = alarms();
     if (now === last) return refused();
     last = now;
-    if (performance.now() - pressedAt > MINE_MS) swappedAt = performance.now();
+    if (!isMine()) swappedAt = performance.now();
     buzz(held ? "hold" : "moved");
   };
   new MutationObserver(() => {

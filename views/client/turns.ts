@@ -1,21 +1,35 @@
 /** What the screen showed at a moment: the turn a word is meant for, and the read-back that "correct" is meant for. */
-type Shown = { readonly at: number; readonly turn: string | null; readonly readBack: string | null };
+type Shown = { readonly at: number; readonly turn: string | null; readonly readBack: string | null; readonly mine: boolean };
 const shown: Shown[] = [];
 const KEPT = 200;
+/** How long after a word or a press of our own a moved call is taken to be its answer, in ms. */
+const MINE_MS = 2000;
+/** A word that began so soon after somebody else's move was begun for the call before: nobody reads and speaks in less. */
+const SETTLE_MS = 400;
+let mineAt = Number.NEGATIVE_INFINITY;
 
 export const turnNow = (): string | null => document.querySelector<HTMLElement>("[data-turn]")?.dataset.turn ?? null;
 const readBackNow = (): string | null => document.querySelector<HTMLElement>(".read-back")?.dataset.of ?? null;
 
+/** Something was said or pressed here just now. */
+export const saidHere = (): void => {
+  mineAt = performance.now();
+};
+/** Whether what happens now is taken to be the answer to it. */
+export const isMine = (): boolean => performance.now() - mineAt < MINE_MS;
+
 /** Begins to remember. */
 export function rememberTurns(): void {
-  shown.push({ at: Number.NEGATIVE_INFINITY, turn: turnNow(), readBack: readBackNow() });
+  shown.push({ at: Number.NEGATIVE_INFINITY, turn: turnNow(), readBack: readBackNow(), mine: true });
   new MutationObserver(() => {
-    const now = { at: performance.now(), turn: turnNow(), readBack: readBackNow() };
+    const now = { at: performance.now(), turn: turnNow(), readBack: readBackNow(), mine: isMine() };
     const last = shown.at(-1);
     if (now.turn !== last?.turn || now.readBack !== last?.readBack) shown.push(now);
     if (shown.length > KEPT) shown.splice(1, shown.length - KEPT);
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-turn", "data-of"] });
 }
 
-/** What was on the screen at a moment, in ms of `performance.now()`. */
-export const shownAt = (at: number): Omit<Shown, "at"> => shown.findLast((s) => s.at <= at) ?? { turn: turnNow(), readBack: readBackNow() };
+/** What was on the screen, and had been read, at a moment in ms of `performance.now()`. */
+export function shownAt(at: number): Pick<Shown, "turn" | "readBack"> {
+  return shown.findLast((s) => s.at + (s.mine ? 0 : SETTLE_MS) <= at) ?? { turn: turnNow(), readBack: readBackNow() };
+}

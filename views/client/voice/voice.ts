@@ -4,13 +4,11 @@ import { label } from "../../text/en/page.ts";
 import { type VoiceStatus, voice } from "../../text/en/voice.ts";
 import { buzz } from "../buzz.ts";
 import { settings } from "../settings.ts";
-import { shownAt } from "../turns.ts";
+import { saidHere, shownAt } from "../turns.ts";
 import { Ear, engineHere, type Heard } from "./ear.ts";
 import { Mouth } from "./mouth.ts";
 import { keepAwake } from "./wake-lock.ts";
 
-/** A word that began so soon after a move was begun for the call before: nobody reads and speaks in less. */
-const SETTLE_MS = 400;
 /** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
 const HOLD_TRIES = 10;
 const HOLD_AGAIN_MS = 2500;
@@ -54,9 +52,11 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form:
     if (hold) note(label.hold);
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
+  const { turn, readBack } = shownAt(began);
+  saidHere();
   const values = {
-    seen: shownAt(began - SETTLE_MS).turn ?? "0",
-    readBack: shownAt(began).readBack ?? "",
+    seen: turn ?? "0",
+    readBack: readBack ?? "",
     key: newKey(),
     alternatives: alternatives.join("\n"),
     talk: talk ? "yes" : "no",

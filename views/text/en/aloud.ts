@@ -10,10 +10,12 @@ const FRACTIONS: Readonly<Record<string, string>> = {
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/(\d)°/g, "$1 degrees"],
   [/(?<!and )((?:a|one|three|five|seven|\d+) (?:half|quarters?|eighths?|sixteenths)) in\b/g, "$1 of an inch"],
-  [/(\d|half|quarters?|eighths?|sixteenths) in\b(?! all)/g, "$1 inches"],
+  [/(\d|half|quarters?|eighths?|sixteenths) in\b(?! (?:all|each|total)\b)/g, "$1 inches"],
   [/(\d|half|quarters?|eighths?) ft\b/g, "$1 feet"],
   [/(\d) lb\b/g, "$1 pounds"],
   [/(\d) mph\b/g, "$1 miles an hour"],
+  [/(?<![\d.])1 (degree|pound|sixteenth)s\b/g, "1 $1"],
+  [/(?<![\d.])1 miles an hour\b/g, "1 mile an hour"],
   [/\b1 inches\b/g, "1 inch"],
   [/\b1 feet\b/g, "1 foot"],
 ];
@@ -26,6 +28,6 @@ export function aloud(text: string): string {
       return whole === undefined ? fraction : `${whole}and ${fraction}`;
     })
     .replaceAll(/(^|\s)-(?=\d)/g, "$1minus ")
-    .replaceAll(/\b(AB|BC|CD|DA)\b/g, (edge) => `${edge[0]} ${edge[1]}`);
+    .replaceAll(/\b([A-D])([A-D])(\d*)\b/g, (_, one: string, other: string, no: string) => [one, other, no].join(" ").trim());
   return UNITS.reduce((said, [written, spoken]) => said.replaceAll(written, spoken), parts);
 }
