@@ -1,7 +1,10 @@
 import { Page } from "./page.tsx";
+import { Dock } from "./parts/dock.tsx";
 import { GateTile } from "./parts/gate-tile.tsx";
 import { Proposal } from "./parts/proposal.tsx";
-import { SayForm, type Screen } from "./parts/say-form.tsx";
+import { SaidBack } from "./parts/said-back.tsx";
+import type { Screen } from "./parts/say-form.tsx";
+import { Why } from "./parts/why.tsx";
 import { regions } from "./regions.ts";
 import { label } from "./text/en/page.ts";
 import { voice } from "./text/en/voice.ts";
@@ -50,112 +53,6 @@ export const Thread = (screen: Screen) => {
     </main>
   );
 };
-
-/** Why the call is made. To a trainee also what goes wrong, and how it is done well: unfolded, there is time to read. */
-const Why = ({ guide: { call, rehearsal } }: Screen) => {
-  if (!call) return null;
-  if (rehearsal)
-    return (
-      <dl class="lesson">
-        <dt>{label.why}</dt>
-        <dd>{call.why}</dd>
-        <dt>{label.wrong}</dt>
-        <dd>{call.wrong}</dd>
-        <dt>{label.well}</dt>
-        <dd>{call.well}</dd>
-      </dl>
-    );
-  return (
-    <details class="why">
-      <summary>{label.why}</summary>
-      <p>{call.why}</p>
-    </details>
-  );
-};
-
-/** What was heard on this screen's phone, as large as the call; it goes by itself when its time is over. */
-const SaidBack = ({ guide }: Screen) => {
-  const { readBack } = guide;
-  if (!readBack) return null;
-  return (
-    <section class="read-back" id={`read-back-${readBack.entry}`} data-of={readBack.entry} aria-live="assertive">
-      <p>{voice.readBack}</p>
-      <p class="words">{readBack.words}</p>
-      <div hx-get={`/jobs/${guide.job}/now`} hx-trigger={`load delay:${readBack.leftS + 1}s`} hx-swap="none"></div>
-    </section>
-  );
-};
-
-/** At most four targets within the thumb's reach. While something waits to be confirmed, that comes first. */
-export const Dock = (screen: Screen) => {
-  const { guide, me } = screen;
-  if (me === null) return <WhoAsks {...screen} />;
-  if (guide.readBack)
-    return (
-      <footer id={regions.dock} class="dock">
-        <SayForm screen={screen} fields={{ type: "correct", of: guide.readBack.entry }} class="main correct">
-          <button type="submit">{voice.correct}</button>
-        </SayForm>
-        <div class="row">
-          <Hold {...screen} />
-          <Talk />
-          <SayForm screen={screen} fields={{ type: "wrong", of: guide.readBack.entry }} class="wrong-one">
-            <button type="submit">{voice.wrong}</button>
-          </SayForm>
-        </div>
-      </footer>
-    );
-  return (
-    <footer id={regions.dock} class="dock">
-      {!guide.closed && (
-        <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
-          <button type="submit">{guide.held ? label.carryOn : label.next}</button>
-        </SayForm>
-      )}
-      <div class="row">
-        <Hold {...screen} />
-        <Talk />
-        {!guide.closed && (
-          <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe">
-            <button type="submit">{label.makeSafe}</button>
-          </SayForm>
-        )}
-        <a class="button" href={`/jobs/${guide.job}/more`}>
-          {label.more}
-        </a>
-      </div>
-    </footer>
-  );
-};
-
-const Hold = (screen: Screen) => (
-  <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
-    <button type="submit">{label.hold}</button>
-  </SayForm>
-);
-
-/** Shows where the browser can listen; there the way to make safe is the first thing under More. */
-const Talk = () => (
-  <div class="talk">
-    <button type="button" data-talk>
-      {voice.talk}
-    </button>
-  </div>
-);
-
-/** Before anything is said, the screen belongs to somebody. */
-const WhoAsks = ({ guide }: Screen) => (
-  <footer id={regions.dock} class="dock who">
-    <p>{label.who}</p>
-    <form method="get" action={`/jobs/${guide.job}`}>
-      {guide.people.map((p) => (
-        <button type="submit" name="as" value={p.id}>
-          {label.you(p.name, p.roleName)}
-        </button>
-      ))}
-    </form>
-  </footer>
-);
 
 /** What the guide said to this screen's last press; other screens' presses leave it alone. */
 const Notice = ({ notice }: Pick<Shown, "notice">) => (

@@ -1,17 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, play, press, type World } from "../support/browser.ts";
-
-const PHASES = [
-  "anchorsSet",
-  "inspected",
-  "interiorRaised",
-  "perimeterRaised",
-  "sectionsJoined",
-  "standing",
-  "struck",
-  "tensioned",
-  "utilitiesMarked",
-];
+import { PHASES } from "../support/phases.ts";
 
 describe("the demo job on a phone", () => {
   let world: World;
@@ -55,20 +44,5 @@ describe("the demo job on a phone", () => {
     expect(state.closed).toBe(true);
     expect([...refused].filter((p) => p !== "up").sort()).toEqual(PHASES);
     expect(world.troubles).toEqual([]);
-  });
-});
-
-describe("the demo job with scripts off", () => {
-  let world: World;
-  beforeAll(async () => {
-    world = await opened();
-  });
-  afterAll(() => world.close());
-
-  it("goes up and comes down by plain forms", { timeout: 600_000 }, async () => {
-    const page = await world.screen("p1", { scripts: false });
-    const { state, refused } = await play(page, world, () => false);
-    expect(state.closed).toBe(true);
-    expect([...refused].sort()).toEqual(PHASES);
   });
 });

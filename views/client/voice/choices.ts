@@ -1,6 +1,6 @@
 import { type VoiceStatus, voice } from "../../text/en/voice.ts";
 import { settings } from "../settings.ts";
-import { engineHere } from "./ear.ts";
+import { engineHere } from "./engine.ts";
 
 /** The part of the More page that only makes sense with scripts: whether this phone listens all the time, and speaks. */
 export function offerVoice(): void {

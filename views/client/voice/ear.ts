@@ -1,5 +1,6 @@
 import annyang from "annyang";
 import type { VoiceStatus } from "../../text/en/voice.ts";
+import { ERRORS } from "./engine.ts";
 import { type Engine, recogniserOver, type Spoken } from "./recogniser.ts";
 
 /** One thing heard, and whether it was said with the talk button held. */
@@ -23,19 +24,6 @@ const EARLY_MS = 300;
 const MOST_ENDS = 5;
 const SOON_MS = 1500;
 const MOST_NETWORK_ERRORS = 3;
-
-const ERRORS: Readonly<Partial<Record<string, VoiceStatus>>> = {
-  "not-allowed": "denied",
-  "service-not-allowed": "denied",
-  "audio-capture": "noMicrophone",
-  "language-not-supported": "language",
-};
-
-/** The engine that this browser has, or null. */
-export const engineHere = (): Engine | null => {
-  const has = globalThis as { SpeechRecognition?: Engine; webkitSpeechRecognition?: Engine };
-  return has.SpeechRecognition ?? has.webkitSpeechRecognition ?? null;
-};
 
 /** Listening through annyang: all the time, or while the talk button is held. One a page. */
 export class Ear {

@@ -5,7 +5,8 @@ import { type VoiceStatus, voice } from "../../text/en/voice.ts";
 import { buzz } from "../buzz.ts";
 import { settings } from "../settings.ts";
 import { saidHere, shownAt } from "../turns.ts";
-import { Ear, engineHere, type Heard } from "./ear.ts";
+import { Ear, type Heard } from "./ear.ts";
+import { engineHere } from "./engine.ts";
 import { Mouth } from "./mouth.ts";
 import { keepAwake } from "./wake-lock.ts";
 
