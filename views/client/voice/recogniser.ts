@@ -47,7 +47,7 @@ export function recogniserOver(engine: Engine, take: (spoken: Spoken) => void): 
     #finals: Final[] = [];
     #growing: Said | null = null;
     #quiet: number | undefined;
-    /** What was taken in this session, by its place: some engines give it again from the first. */
+    /** What was taken since the engine started, by its place: some engines give it again from the first. */
     readonly #done = new Map<number, string>();
 
     constructor() {

@@ -10,6 +10,8 @@ import { engineHere } from "./engine.ts";
 import { Mouth } from "./mouth.ts";
 import { keepAwake } from "./wake-lock.ts";
 
+/** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
+const MOVES_IN_WORDS = 3;
 /** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
 const HOLD_TRIES = 10;
 const HOLD_AGAIN_MS = 2500;
@@ -54,7 +56,7 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form:
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
   const { turn, readBack } = shownAt(began);
-  saidHere();
+  if (talk || (alternatives[0] ?? "").split(" ").length <= MOVES_IN_WORDS) saidHere();
   const values = {
     seen: turn ?? "0",
     readBack: readBack ?? "",
