@@ -128,14 +128,19 @@ export async function speak(page: Page, words: string | readonly string[]): Prom
   return answered(page, words);
 }
 
+/** Like a person, says it again where the screen had moved in the moment before. */
 async function answered(page: Page, words: string | readonly string[]): Promise<Went> {
-  const before = await caption(page);
-  await sayInto(page, { alternatives: [words].flat() });
-  await page.locator(`#heard:not([data-reply="${before}"])`).waitFor({ state: "attached" });
-  return {
-    went: (await page.locator("#heard").getAttribute("data-went")) ?? "",
-    notice: (await page.locator("#notice").textContent()) ?? "",
-  };
+  for (let tries = 0; ; tries++) {
+    if (tries > 0) await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
+    const before = await caption(page);
+    await sayInto(page, { alternatives: [words].flat() });
+    await page.locator(`#heard:not([data-reply="${before}"])`).waitFor({ state: "attached" });
+    const went = {
+      went: (await page.locator("#heard").getAttribute("data-went")) ?? "",
+      notice: (await page.locator("#notice").textContent()) ?? "",
+    };
+    if (tries === 50 || went.went !== "refused" || !went.notice.startsWith("Already moved on")) return went;
+  }
 }
 
 /** Holds the talk button, says it, waits for the guide's answer, and lets go. */
