@@ -109,7 +109,8 @@ function leanSaid(said: string, step: Asked): number | Understood | null {
   const inches = numberSaid(found.much, "in");
   const poleFt = Number(step.of.sidePoleFt);
   if (!("n" in inches) || !(poleFt > 0) || inches.n >= poleFt * 12) return degrees;
-  return Math.round(((sign * Math.asin(inches.n / (poleFt * 12)) * 180) / Math.PI) * 10) / 10;
+  // Rounded up, never down: a lean just over its limit must not be read as on it.
+  return (sign * Math.ceil((Math.asin(inches.n / (poleFt * 12)) * 1800) / Math.PI - 1e-6)) / 10;
 }
 
 /** Whether a pole named in an answer stands where the gate asks: C stands on BC and on CD. */

@@ -5,7 +5,7 @@ import { type Clock, readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
-/** No reading over this is one. */
+/** No reading over this is one. Common practice, no source; the forms ask for the same. */
 const MOST_MPH = 200;
 const GUSTING = /^(?:wind (?:is )?)?(.+?),? (?:gusting|gusts of|gust)(?: up)?(?: to| of)? (.+)$/i;
 const ALONE = /^wind (?:is )?(.+)$/i;

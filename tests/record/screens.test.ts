@@ -3,18 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { FLAGS, PHONE } from "../support/browser.ts";
 import { fileOfRecords } from "../support/records.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-];
-const PHONE = { width: 360, height: 640 };
 const DESK = { width: 1280, height: 800 };
 let folder: string;
 let server: Awaited<ReturnType<typeof spawnServer>>;

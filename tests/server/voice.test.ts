@@ -28,7 +28,8 @@ async function atTheStakes() {
     return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
   const entries = () => desks.load(job).entries;
-  return { say, send, read, clock, entries, last: () => entries().at(-1)!.entry };
+  const now = async (device: string) => (await app.request(`/jobs/${job}/now`, { headers: { cookie: `device=${device}` } })).text();
+  return { say, send, read, now, clock, entries, last: () => entries().at(-1)!.entry };
 }
 let site: Awaited<ReturnType<typeof atTheStakes>>;
 beforeEach(async () => {
@@ -80,7 +81,9 @@ describe("a spoken answer", () => {
   });
   it("is over after twenty seconds of silence", async () => {
     await site.say("five showing");
+    expect(await site.now("phone-of-ines")).toContain("read-back");
     site.clock.pass(20);
+    expect(await site.now("phone-of-ines")).not.toContain("read-back");
     expect(await site.say("correct")).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
     expect((await site.read("phone-of-ines")).readBack).toBeNull();
   });
@@ -149,6 +152,16 @@ describe("in the record", () => {
 });
 
 describe("stopping by voice", () => {
+  it("somebody who is no longer in the crew still holds from their phone, and does nothing else", async () => {
+    const smaller = brief();
+    smaller.crew = smaller.crew.filter((p) => p.name !== "Odd");
+    const { turn } = await site.read();
+    const told = await site.send({ as: "Ines", key: "amend-crew-1", seen: turn, type: "amend", because: "Odd went home", brief: smaller });
+    await site.send({ as: "Maren", key: "agree-crew-1", seen: turn, type: "agree", of: told.body.entry });
+    expect((await site.say("hold", { as: "p6", device: "phone-of-odd", talk: false })).went).toBe("done");
+    expect((await site.read()).held).toMatchObject({ by: "Odd" });
+    expect(await site.say("carry on", { as: "p6", device: "phone-of-odd" })).toMatchObject({ went: "refused", reasons: [{ why: "role" }] });
+  });
   it("a hold from anybody holds at once, on a screen that is behind the times too", async () => {
     expect(await site.say("hold", { as: "Odd", device: "phone-of-odd", talk: false, seen: 0 })).toMatchObject({ went: "done" });
     expect((await site.read()).held).toMatchObject({ by: "Odd", only: null });

@@ -57,6 +57,7 @@ describe("said for real, with the talk button held, and read back", () => {
     ["C's leaning in an inch and a half", plumb, { kind: "measure", n: -0.9, unit: "deg" }],
     ["leaning towards the tent half a degree", plumb, { kind: "measure", n: -0.5, unit: "deg" }],
     ["seam two, D C half, tied off", tied, { kind: "yesNo", yes: true }],
+    ["leaning out one and three quarter inches", plumb, { kind: "measure", n: 1.1, unit: "deg" }],
     ["half a degree out", plumb, { kind: "measure", n: 0.5, unit: "deg" }],
     ["don't know", showing, { kind: "unknown" }],
   ])("%s", (said, step, value) => expect(talk(said, ears(step))).toMatchObject({ source: "talk", ...answer(value) }));

@@ -9,7 +9,7 @@ import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
 import { spawnServer } from "./spawn-server.ts";
 
-const FLAGS = [
+export const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
