@@ -1,4 +1,5 @@
-import type { TentSpec } from "../tent/types.ts";
+import type { KitCatalogue } from "../tent/load.ts";
+import type { EdgeName, TentSpec } from "../tent/types.ts";
 
 /** Milliseconds since 1970 in UTC, from the server's clock. The chart only compares them. */
 export type Instant = number;
@@ -51,6 +52,10 @@ export type Site = {
   readonly soilKnown: boolean;
   /** Lines over or near the site. `null`: the voltage is not known. */
   readonly overheadKv: readonly (number | null)[];
+  /** Compass bearing of the baseline from A to B in degrees. Absent where nobody took it: then the drawing shows no north. */
+  readonly baselineBearingDeg?: number;
+  /** The edge of the tent that faces the street, and the street's name. */
+  readonly street?: { readonly edge: EdgeName; readonly name: string };
 };
 
 export type Use = {
@@ -73,6 +78,8 @@ export type Brief = {
   readonly ticket: Ticket;
   readonly use: Use;
   readonly crew: readonly Person[];
+  /** Spares and weights of the yard. Absent: the usual spares, and no weight is known. */
+  readonly kit?: KitCatalogue;
   /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
   readonly rehearsal?: true;
 };

@@ -30,7 +30,7 @@ function gateHandlers(step: Step, steps: readonly Step[]) {
       { guard: { type: "mayNotAnswer" as const, params: here }, ...refuseFor(({ event }) => roleRefusal(step.gate?.who ?? [], event)) },
       { guard: { type: "wrongKind" as const, params: here }, ...refuseFor(({ event }) => [{ why: "wrongKind", gate: gateNamed(event) }]) },
       { guard: { type: "firstDevice" as const, params: { gates: pairedWith(step, steps) } }, ...refuse({ why: "sameDevice" }) },
-      { actions: ["answer" as const, did("answered")] },
+      ...(step.gate ? [{ actions: [{ type: "answer" as const, params: { asks: step.gate.asks } }, did("answered")] }] : []),
     ],
     waive: [
       elsewhere,

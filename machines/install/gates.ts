@@ -1,3 +1,4 @@
+import type { Corner, Point } from "../tent/types.ts";
 import type { PersonId, Role } from "./brief.ts";
 import type { DeviceId, EntryNo, Instant } from "./commands.ts";
 
@@ -31,6 +32,16 @@ export type Asks =
     }
   /** Measured lengths against the wanted ones, each within its own tolerance. */
   | { readonly kind: "lengths"; readonly want: Readonly<Record<string, { readonly ft: number; readonly withinIn: number }>> }
+  /**
+   * Lengths in feet between the four corner marks, at least five of AB BC CD DA AC BD, said in any order and over several
+   * answers. Judged together: the figure that fits them against the one that is wanted. In procedures 1 and 2: `lengths`.
+   */
+  | { readonly kind: "square"; readonly want: Readonly<Record<Corner, Point>>; readonly inPer50Ft: number }
+  /**
+   * Counts of several things by name, in any order and over several answers. At least so many of each; or, where `as`
+   * names a gate, exactly as many as were counted there.
+   */
+  | { readonly kind: "counts"; readonly want: Readonly<Record<string, number>>; readonly as: GateId | null }
   /** A paper named by its number. `expected` is the one this job is for. */
   | { readonly kind: "document"; readonly expected: string | null; readonly validFrom: Instant | null; readonly validTo: Instant | null }
   /** The latest wind reading is fresh and workable; never answered by hand. */
@@ -63,6 +74,7 @@ export type Value =
   | { readonly kind: "none" }
   | { readonly kind: "unknown" }
   | { readonly kind: "lengths"; readonly ft: Readonly<Record<string, number>> }
+  | { readonly kind: "counts"; readonly n: Readonly<Record<string, number>> }
   | { readonly kind: "document"; readonly named: string }
   | { readonly kind: "paper"; readonly by: string; readonly document: string };
 

@@ -26,8 +26,8 @@ export const mostShowingIn = ({ stakeLengthIn, embedmentIn }: Sheet): number =>
 /** Degrees off plumb, away from the tent: 0 to 10 unless the sheet says otherwise. Common practice, no source. */
 export const stakeLeanDeg = (sheet: Sheet) => sheet.stakeLeanDeg ?? { from: 0, to: 10 };
 
-/** Squaring tolerance in inches for a length in feet: 1 in for every 50 ft unless the sheet says otherwise. A design default, no published source. */
-export const squareWithinIn = (ft: number, sheet: Sheet): number => (ft / 50) * (sheet.squareInPer50Ft ?? 1);
+/** Squaring tolerance in inches for every 50 ft of the length measured, unless the sheet says otherwise. A design default, no published source. */
+export const SQUARE_IN_PER_50_FT = 1;
 
 /** Lean of a side pole in degrees. 1° is 1 5/8 in over 8 ft. Common practice, no source. */
 export const sidePoleLeanDeg = (sheet: Sheet): number => sheet.sidePoleLeanDeg ?? 1;

@@ -2,12 +2,12 @@ import { assign, setup, stateIn } from "xstate";
 import type { Instant } from "./brief.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
-import { COMPETENT, type Gate } from "./gates.ts";
+import { type Asks, COMPETENT, type Gate } from "./gates.ts";
 import type { Refusal } from "./refusals.ts";
 import type { Step, StepId } from "./script.ts";
 import { SITE_STATES } from "./script.ts";
 import type { JobState, Wind } from "./state.ts";
-import { missing, takes } from "./status.ts";
+import { missing, takes, together } from "./status.ts";
 import { weatherAt } from "./weather.ts";
 
 export type Event = Command | { readonly type: "clock"; readonly at: Instant };
@@ -70,12 +70,19 @@ export const install = setup({
     arrive: assign(({ context }, { step }: { step: Step }) => ({
       site: step.phase === "struck" || SITE_STATES.indexOf(step.site) > SITE_STATES.indexOf(context.site) ? step.site : context.site,
     })),
-    answer: assign(({ context, event: e }) =>
+    answer: assign(({ context, event: e }, { asks }: { asks: Asks }) =>
       e.type === "answer"
         ? {
             answers: {
               ...context.answers,
-              [e.gate]: { gate: e.gate, value: e.value, by: e.by, device: e.device, at: e.at, entry: e.entry },
+              [e.gate]: {
+                gate: e.gate,
+                value: together(asks, context.answers[e.gate]?.value, e.value),
+                by: e.by,
+                device: e.device,
+                at: e.at,
+                entry: e.entry,
+              },
             },
             waived: without(context.waived, [e.gate]),
           }

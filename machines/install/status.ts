@@ -1,3 +1,4 @@
+import { LEAST_LENGTHS, LENGTHS, squared } from "../site/squaring.ts";
 import type { Instant } from "./brief.ts";
 import type { Asks, Gate, Value } from "./gates.ts";
 import type { Refusal, Status } from "./refusals.ts";
@@ -20,6 +21,14 @@ export function takes({ asks, paper }: Gate, value: Value): boolean {
     case "lengths":
       return (
         value.kind === "lengths" && sameNames(value.ft, asks.want) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0)
+      );
+    case "square":
+      return value.kind === "lengths" && named(value.ft, LENGTHS) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0);
+    case "counts":
+      return (
+        value.kind === "counts" &&
+        named(value.n, Object.keys(asks.want)) &&
+        Object.values(value.n).every((n) => Number.isSafeInteger(n) && n >= 0)
       );
     case "document":
       return value.kind === "document";
@@ -50,6 +59,16 @@ export function within(asks: Asks, value: Value, state: JobState): boolean {
         value.kind === "lengths" &&
         Object.entries(asks.want).every(([name, want]) => Math.abs((value.ft[name] ?? Number.NaN) - want.ft) * 12 <= want.withinIn + 1e-9)
       );
+    case "square":
+      return value.kind === "lengths" && squared(value.ft, asks).is === "square";
+    case "counts":
+      return (
+        value.kind === "counts" &&
+        Object.entries(countsWanted(asks, state)).every(([item, want]) => {
+          const n = value.n[item];
+          return n !== undefined && (asks.as === null ? n >= want : n === want);
+        })
+      );
     case "document":
       return (
         value.kind === "document" && value.named.trim() !== "" && (asks.expected === null || plain(value.named) === plain(asks.expected))
@@ -77,6 +96,7 @@ function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
   const answer = state.answers[gate.id];
   if (!answer) return "open";
   if (answer.value.kind === "unknown") return "unknown";
+  if (!whole(gate.asks, answer.value)) return "open";
   if (!within(gate.asks, answer.value, state)) return "outOfLimit";
   if (gate.goodForS !== null && !fresh(answer.at, at, gate.goodForS, state.lastAt)) return "stale";
   if (gate.asks.kind === "document" && answer.value.kind === "document") {
@@ -96,5 +116,31 @@ export function missing(step: Step, state: JobState, at: Instant): Refusal[] {
   return is === "good" || is === "waived" ? [] : [{ why: "gate", gate: step.gate.id, status: is }];
 }
 
+/**
+ * An answer as it counts at a gate that is answered bit by bit: what is newly said, over what was said before. Anywhere
+ * else, and where the earlier answer was "not known" or a paper, it is what was said.
+ */
+export function together(asks: Asks, before: Value | undefined, value: Value): Value {
+  if (asks.kind === "square" && value.kind === "lengths" && before?.kind === "lengths")
+    return { ...value, ft: { ...before.ft, ...value.ft } };
+  if (asks.kind === "counts" && value.kind === "counts" && before?.kind === "counts") return { ...value, n: { ...before.n, ...value.n } };
+  return value;
+}
+
+/** Whether there is enough of an answer to be judged. */
+function whole(asks: Asks, value: Value): boolean {
+  if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= LEAST_LENGTHS;
+  if (asks.kind === "counts" && value.kind === "counts") return Object.keys(asks.want).every((item) => item in value.n);
+  return true;
+}
+
+/** What is wanted of each thing counted: as many as were counted before, where a gate looks back at another. */
+export function countsWanted(asks: Extract<Asks, { kind: "counts" }>, state: Pick<JobState, "answers">): Readonly<Record<string, number>> {
+  const before = asks.as === null ? undefined : state.answers[asks.as]?.value;
+  return before?.kind === "counts" ? { ...asks.want, ...before.n } : asks.want;
+}
+
+const named = (given: object, known: readonly string[]) =>
+  Object.keys(given).length > 0 && Object.keys(given).every((k) => known.includes(k));
 const plain = (named: string) => named.trim().replaceAll(/\s+/g, " ").toLowerCase();
 const sameNames = (a: object, b: object) => Object.keys(a).length === Object.keys(b).length && Object.keys(a).every((k) => k in b);

@@ -1,5 +1,5 @@
 import { platesOf } from "./anchors.ts";
-import { toGrid } from "./grid.ts";
+import { distanceFt } from "./grid.ts";
 import { kitOf } from "./kit.ts";
 import { polesOf } from "./poles.ts";
 import { seamsOf } from "./seams.ts";
@@ -19,7 +19,8 @@ export function planTent(spec: TentSpec): TentPlan {
   const { stations, edges } = stationsOf(spec, seams);
   const plates = platesOf(spec, stations);
   const { widthFt, lengthFt } = spec;
-  const diagonalFt = toGrid(Math.sqrt(widthFt ** 2 + lengthFt ** 2));
+  const mark = (id: string) => stations.find((s) => s.id === id)!;
+  const diagonalFt = distanceFt(mark("A"), mark("C"));
   const kit = kitOf({ pieces, poles, stations, plates });
   return { spec, widthFt, lengthFt, pieces, seams, rows, poles, edges, stations, plates, diagonalFt, kit };
 }

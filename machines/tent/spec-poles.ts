@@ -4,11 +4,8 @@ import { clamp, fieldsOf, listOf, type Reading } from "./reading.ts";
 import { ridgeEndsFt } from "./ridge.ts";
 import type { SpecInput } from "./spec.ts";
 import type { Size } from "./spec-size.ts";
-import { usualRidgePoles, usualRings } from "./templates.ts";
+import { CLOSEST_FT, usualRidgePoles, usualRings } from "./templates.ts";
 import type { PatternSpec, Point, RidgePattern, TentSpec } from "./types.ts";
-
-/** Two interior poles stand at least this far apart, in feet. Common practice, no source. */
-const CLOSEST_FT = 1;
 
 /** Rings of quarter poles. Only the tent's sheet knows: where it is silent, ask. */
 export function readRings(input: SpecInput, size: Size | undefined, read: Reading): 0 | 1 | 2 | undefined {

@@ -1,9 +1,10 @@
 import { fieldsOf, type Reading, startReading } from "./reading.ts";
 import { readAnchors, readLengths } from "./spec-anchors.ts";
+import { readOnSite } from "./spec-on-site.ts";
 import { readChanges, readRidge, readRings } from "./spec-poles.ts";
 import { readSize } from "./spec-size.ts";
 import { SPACING_FT } from "./templates.ts";
-import type { AnchorCount, Point, RidgePattern, SpecProblem, StationKind, TentSpec } from "./types.ts";
+import type { AnchorCount, Corner, EdgeName, Point, RidgePattern, SpecProblem, StationKind, TentSpec } from "./types.ts";
 
 /** A tent as a form or an office script gives it. Whatever is left out is asked for, or takes the usual value. */
 export type SpecInput = {
@@ -23,6 +24,8 @@ export type SpecInput = {
   readonly sidePoleFt?: number | null;
   readonly setbackFt?: number | null;
   readonly anchors?: Readonly<Partial<Record<StationKind, AnchorCount | null>>> | null;
+  readonly rings?: Readonly<Partial<Record<EdgeName, number | null>>> | null;
+  readonly shifted?: Readonly<Partial<Record<Corner, Point | null>>> | null;
 };
 
 /** Bays between side poles, in feet. Common practice, no source. */
@@ -47,8 +50,10 @@ export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { rea
   const anchors = readAnchors(fields, read);
   const pattern = size && ridge && quarterRings !== undefined ? { ...size, quarterRings, ridge } : undefined;
   const changes = pattern && readChanges(fields, pattern, read);
-  if (read.problems.length > 0 || !changes || !lengths || spacingFt === undefined) return { problems: read.problems };
-  return { spec: { ...pattern, spacingFt, ...changes, ...lengths, anchors } };
+  if (!changes || !lengths || spacingFt === undefined) return { problems: read.problems };
+  const spec = { ...pattern, spacingFt, ...changes, ...lengths, anchors };
+  const onSite = readOnSite(fields, spec, read);
+  return read.problems.length > 0 ? { problems: read.problems } : { spec: { ...spec, ...onSite } };
 }
 
 function readSpacing(value: unknown, read: Reading): number | undefined {

@@ -33,8 +33,12 @@ export const usuallySplit = (widthFt: number): boolean => widthFt >= 60;
 /** Tops up to 40×40 ft usually come as one piece. Common practice, no source. */
 export const usuallyOnePiece = (widthFt: number, lengthFt: number): boolean => widthFt <= 40 && lengthFt <= 40;
 
-/** Poles along the ridge of a one-piece top: one at each hip point and no more than 20 ft between. Common practice, no source. */
-export const usualRidgePoles = (widthFt: number, lengthFt: number): number => Math.ceil((lengthFt - widthFt) / 20) + 1;
+/** Two interior poles stand at least this far apart, in feet. Common practice, no source. */
+export const CLOSEST_FT = 1;
+
+/** Poles along the ridge of a one-piece top: one at each hip point, no more than 20 ft between and no less than 1. Common practice, no source. */
+export const usualRidgePoles = (widthFt: number, lengthFt: number): number =>
+  Math.min(Math.ceil((lengthFt - widthFt) / 20), Math.floor((lengthFt - widthFt) / CLOSEST_FT)) + 1;
 
 /** Length of a centre pole in feet: the eave and a roof of about 5 in 12, to the next whole foot. Common practice, no source. */
 export const usualCentrePoleFt = (widthFt: number, sidePoleFt = SIDE_POLE_FT): number => Math.ceil(sidePoleFt + (widthFt / 2) * (5 / 12));

@@ -7,6 +7,8 @@
  */
 export type Corner = "A" | "B" | "C" | "D";
 export type EdgeName = "AB" | "BC" | "CD" | "DA";
+export const CORNERS: readonly Corner[] = ["A", "B", "C", "D"];
+export const EDGES: readonly EdgeName[] = ["AB", "BC", "CD", "DA"];
 export type Point = { readonly xFt: number; readonly yFt: number };
 
 /** Where the poles under the ridge stand, measured from the near end (edge DA). */
@@ -35,6 +37,10 @@ export type TentSpec = {
   readonly setbackFt: number;
   /** Numbers of the tent's sheet; null takes the planning minimum. */
   readonly anchors: Readonly<Record<StationKind, AnchorCount | null>>;
+  /** Rings counted in the cloth along an edge, both corners included, where they are not what the spacing gives. */
+  readonly rings?: Readonly<Partial<Record<EdgeName, number>>>;
+  /** How far a corner mark stands from where the rectangle has it, because the cloth or the site says so. */
+  readonly shifted?: Readonly<Partial<Record<Corner, Point>>>;
 };
 /** What of a spec decides where the interior poles stand. */
 export type PatternSpec = Pick<TentSpec, "widthFt" | "lengthFt" | "midsFt" | "onePiece" | "quarterRings" | "ridge">;
@@ -176,7 +182,11 @@ export type SpecProblem = {
     | "noCentrePole"
     | "poleLength"
     | "setback"
-    | "anchorCount";
+    | "anchorCount"
+    /** More or fewer rings than bays of 1 to 20 ft between the seam ends allow. */
+    | "ringCount"
+    /** Farther than cloth gives. */
+    | "cornerShift";
   readonly value: number | string;
   /** A value of the same field that can be built, where there is one. */
   readonly nearest: number | string | readonly number[] | null;

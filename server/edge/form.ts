@@ -55,8 +55,13 @@ function valueFromForm(f: Fields): unknown {
     case "paper":
       return { kind: "paper", by: f.by, document: f.document };
     case "lengths": {
-      const names = Object.keys(f).filter((k) => k.startsWith("ft."));
+      // Left empty is not measured.
+      const names = Object.keys(f).filter((k) => k.startsWith("ft.") && f[k]?.trim() !== "");
       return { kind: "lengths", ft: Object.fromEntries(names.map((k) => [k.slice(3), numberIn(f[k], "ft", k)])) };
+    }
+    case "counts": {
+      const names = Object.keys(f).filter((k) => k.startsWith("n.") && f[k]?.trim() !== "");
+      return { kind: "counts", n: Object.fromEntries(names.map((k) => [k.slice(2), numberIn(f[k], "count", k)])) };
     }
     default:
       return { kind: f.kind };

@@ -16,6 +16,10 @@ const value = v.variant("kind", [
   v.strictObject({ kind: v.literal("none") }),
   v.strictObject({ kind: v.literal("unknown") }),
   v.strictObject({ kind: v.literal("lengths"), ft: v.record(v.string(), v.pipe(finite, v.minValue(0.1, edge.notANumber))) }),
+  v.strictObject({
+    kind: v.literal("counts"),
+    n: v.record(v.string(), v.pipe(v.number(edge.notANumber), v.safeInteger(edge.whole), v.minValue(0, edge.whole))),
+  }),
   v.strictObject({ kind: v.literal("document"), named: text(80) }),
   v.strictObject({ kind: v.literal("paper"), by: text(80), document: text(80) }),
 ]);

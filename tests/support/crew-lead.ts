@@ -1,3 +1,4 @@
+import { LENGTHS, lengthFt } from "../../machines/site/lengths.ts";
 import type { GateState, GuideState } from "../../views/guide-state.ts";
 
 /** What a truthful, well-prepared crew answers to a gate. Counts come from the limit, measures from inside it. */
@@ -22,6 +23,10 @@ export function goodAnswer(gate: GateState, state: GuideState): { value: object;
       };
     case "lengths":
       return { as, value: { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, w]) => [name, w.ft])) } };
+    case "square":
+      return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(asks.want, name)])) } };
+    case "counts":
+      return { as, value: { kind: "counts", n: asks.want } };
     case "document":
       return { as, value: { kind: "document", named: asks.expected ?? "PN-77" } };
     case "paperOnly":

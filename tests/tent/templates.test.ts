@@ -11,10 +11,12 @@ test.each([
   [30, 60],
   [40, 40],
   [40, 100],
+  // A ridge under 1 ft long has no room for two poles.
+  [20.001, 21],
   [60, 90],
   [80, 80],
   [100, 200],
-])("the pre-fill for %i×%i ft can be built as it is", (widthFt, lengthFt) => {
+])("the pre-fill for %d×%d ft can be built as it is", (widthFt, lengthFt) => {
   const { ridgePoles, ...fields } = templateFor(widthFt, lengthFt);
   const ridge = fields.onePiece ? ({ kind: "evenly", count: ridgePoles } as const) : null;
   expect(checkSpec({ widthFt, lengthFt, ...fields, ridge })).toHaveProperty("spec");

@@ -1,7 +1,7 @@
-import type { EdgePlan, StationKind, TentPlan } from "../../tent/types.ts";
+import { CORNERS, type Corner, type EdgePlan, type Point, type StationKind, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
-import { mostShowingIn, squareWithinIn, stakeLeanDeg } from "../limits.ts";
+import { mostShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
 import type { Call } from "../script.ts";
 import { inForce } from "./utilities-marked.ts";
 
@@ -14,7 +14,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call
       id: "squared",
       of: { widthFt: plan.widthFt, lengthFt: plan.lengthFt, diagonalFt: plan.diagonalFt },
       gate: gate(
-        { kind: "lengths", want: wantedLengths(plan, sheet) },
+        { kind: "square", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
         { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
       ),
     },
@@ -119,9 +119,11 @@ function groups(plan: TentPlan) {
   return [of("corners", "corner", null), ...along].filter((g) => g.stations > 0);
 }
 
-/** The four sides and both diagonals between the corner marks. */
-function wantedLengths(plan: TentPlan, sheet: Brief["sheet"]) {
-  const within = (ft: number) => ({ ft, withinIn: squareWithinIn(ft, sheet) });
-  const sides = plan.edges.map((e) => [e.name, within(e.lengthFt)] as const);
-  return Object.fromEntries([...sides, ["AC", within(plan.diagonalFt)], ["BD", within(plan.diagonalFt)]]);
-}
+/** Where the corner marks are wanted: what cloth or site said otherwise is in it. */
+const marksOf = (plan: TentPlan) =>
+  Object.fromEntries(
+    CORNERS.map((corner) => {
+      const { xFt, yFt } = plan.stations.find((s) => s.id === corner)!;
+      return [corner, { xFt, yFt }];
+    }),
+  ) as Record<Corner, Point>;

@@ -23,6 +23,8 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   noCentrePole: () => "Nothing holds up the ridge: every centre pole was left out.",
   notYesOrNo: (p) => `"${p.value}" is neither true nor false.`,
   poleTwice: (p) => `Pole ${p.value} is named twice.`,
+  ringCount: (p) => `${p.value} rings along ${p.field.split(".")[1]}: bays are 1 to 20 ft, and corners and seam ends have one each.`,
+  cornerShift: (p) => `A corner ${p.value} ft out of its place is more than cloth gives: 2 ft at the most.`,
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
 };
 

@@ -1,5 +1,7 @@
 import type { Gate, Source, Unit, Value } from "../../../machines/install/gates.ts";
-import { feetInches, inches } from "./names.ts";
+import { LENGTHS, lengthFt } from "../../../machines/site/lengths.ts";
+import { withinIn } from "../../../machines/site/squaring.ts";
+import { feetInches, inches, kitName } from "./names.ts";
 
 /** A quantity as a crew says it. */
 export function quantity(n: number, unit: Unit): string {
@@ -40,6 +42,12 @@ export function limitText({ asks }: Gate): string {
       return Object.entries(asks.want)
         .map(([name, w]) => `${name} ${feetInches(w.ft)} within ${inches(w.withinIn)}`)
         .join(", ");
+    case "square":
+      return LENGTHS.map((name) => wantedLength(name, lengthFt(asks.want, name), asks.inPer50Ft)).join(", ");
+    case "counts":
+      return Object.entries(asks.want)
+        .map(([item, n]) => `${n} ${kitName(item)}`)
+        .join(", ");
     case "document":
       return asks.expected ?? "its number";
     case "wind":
@@ -48,6 +56,8 @@ export function limitText({ asks }: Gate): string {
       return "a paper only";
   }
 }
+
+const wantedLength = (name: string, ft: number, inPer50Ft: number) => `${name} ${feetInches(ft)} within ${inches(withinIn(ft, inPer50Ft))}`;
 
 /** Off plumb: away from the tent is plus, and towards it is minus. */
 function leanText(from: number, to: number): string {
@@ -74,6 +84,10 @@ export function valueText(value: Value): string {
     case "lengths":
       return Object.entries(value.ft)
         .map(([name, ft]) => `${name} ${feetInches(ft)}`)
+        .join(", ");
+    case "counts":
+      return Object.entries(value.n)
+        .map(([item, n]) => `${n} ${kitName(item)}`)
         .join(", ");
     case "document":
       return value.named;

@@ -1,0 +1,55 @@
+import type { KitItem, TentPlan } from "./types.ts";
+
+/** What the yard says of an item: the share that goes along as spares (0.05 is 5 %), and what one weighs, where known. */
+export type KitNote = { readonly spare?: number; readonly unitLb?: number };
+export type KitCatalogue = Readonly<Partial<Record<KitItem, KitNote>>>;
+
+/** One line of the loading list. `lb` is null where no unit weight is known: it is never guessed. */
+export type LoadLine = {
+  readonly item: KitItem;
+  readonly need: number;
+  readonly spares: number;
+  readonly count: number;
+  readonly unitLb: number | null;
+  readonly lb: number | null;
+};
+
+/** Spares that usually go along, as a share of what the plan needs. Common practice, no source: the yard's own figure replaces it. */
+export const USUAL_SPARE: Readonly<Partial<Record<KitItem, number>>> = {
+  perimeterStake: 0.05,
+  perimeterStrap: 0.05,
+  stakePlate: 0.03,
+  interiorStake: 0.05,
+  interiorStrap: 0.05,
+  sidePole: 0.03,
+};
+
+/** The order in which things are used on the site: what comes first stands first, and is loaded last. */
+export const ORDER_OF_USE: readonly KitItem[] = [
+  "perimeterStake",
+  "stakePlate",
+  "perimeterStrap",
+  "wholeTop",
+  "splitEndPiece",
+  "endPiece",
+  "midPiece",
+  "cornerPole",
+  "sidePole",
+  "quarterPole",
+  "centrePole",
+  "polePlate",
+  "interiorStake",
+  "interiorStrap",
+];
+
+/** The kit with its spares and weights in the order of use. Spares are rounded up to whole ones. */
+export function loadOf({ kit }: Pick<TentPlan, "kit">, catalogue: KitCatalogue = {}): LoadLine[] {
+  return ORDER_OF_USE.flatMap((item): LoadLine[] => {
+    const need = kit.find((line) => line.item === item)?.count ?? 0;
+    if (need === 0) return [];
+    const { spare = USUAL_SPARE[item] ?? 0, unitLb } = catalogue[item] ?? {};
+    const spares = Math.ceil(need * spare - 1e-9);
+    const count = need + spares;
+    return [{ item, need, spares, count, unitLb: unitLb ?? null, lb: unitLb === undefined ? null : unitLb * count }];
+  });
+}
