@@ -8,6 +8,7 @@ import { weatherAt } from "../machines/install/weather.ts";
 import type { Said } from "../machines/record/entry.ts";
 import type { GateState, GuideState, ThreadLine } from "./guide-state.ts";
 import { type Held, replyTo, words } from "./reply.ts";
+import { foundText } from "./text/en/found.ts";
 import { limitText, sourceText, valueText } from "./text/en/limits.ts";
 import { statusText } from "./text/en/refusals.ts";
 import { phaseName, roleName, weatherWords } from "./text/en/roles.ts";
@@ -78,6 +79,8 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     status: is,
     statusWords: statusText(is),
     value: answer ? valueText(answer.value) : null,
+    given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
+    found: answer ? foundText(gate.asks, answer.value, context) : null,
     ifNot: said.ifNot ?? "",
     paper: gate.paper,
     who: gate.who,

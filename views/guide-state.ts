@@ -44,6 +44,10 @@ export type GateState = {
   readonly status: Status;
   readonly statusWords: string;
   readonly value: string | null;
+  /** What was answered, bit by bit. */
+  readonly given: Readonly<Record<string, number>>;
+  /** What the answer comes to, where that is more than its value: which mark to move, what is short. */
+  readonly found: string | null;
   readonly ifNot: string;
   readonly paper: Paper | null;
   readonly who: Gate["who"];

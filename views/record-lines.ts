@@ -1,7 +1,7 @@
 import type { Answer, GateId } from "../machines/install/gates.ts";
 import { allSteps } from "../machines/install/job.ts";
 import type { Frozen, Script, Step, StepId } from "../machines/install/script.ts";
-import { countedBy, type Earlier } from "../machines/record/counted.ts";
+import { answeredBy, countedBy, type Earlier } from "../machines/record/counted.ts";
 import type { Entry, Said } from "../machines/record/entry.ts";
 import { frozenAfter, frozenIn, MAKING_SAFE, type Mark, stoodAt } from "../machines/record/findings.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./record-state.ts";
@@ -46,9 +46,11 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
     const { command, no } = entry;
     const counted = countedBy(entry, earlier);
     const gates = gatesOf(frozenIn(frozenAt, earlier).script);
-    const { reply } = replyThen(entry, counted, { gates, answers, context, zone: job.frozen.brief.zone }, name);
+    const { reply } = replyThen(entry, counted, { gates, answers, context, earlier, zone: job.frozen.brief.zone }, name);
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
-      const { gate, value, by, device, at } = counted;
+      const { gate, by, device, at } = counted;
+      const asks = gates.get(gate)?.gate?.asks;
+      const value = (asks && answeredBy(entry, asks, earlier)) ?? counted.value;
       answers[gate] = { gate, value, by, device, at, entry: no };
     }
     return {

@@ -5,11 +5,12 @@ import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
 import type { Script, Step } from "../machines/install/script.ts";
 import type { JobState } from "../machines/install/state.ts";
-import { status } from "../machines/install/status.ts";
-import { countedAs } from "../machines/record/counted.ts";
+import { isByBits, status } from "../machines/install/status.ts";
+import { answeredBy, countedAs, type Earlier } from "../machines/record/counted.ts";
 import type { Said, Sealed } from "../machines/record/entry.ts";
 import type { Reason } from "./guide-state.ts";
 import { calls } from "./text/en/calls.ts";
+import { foundText } from "./text/en/found.ts";
 import { limitText, valueText } from "./text/en/limits.ts";
 import { didText, leanText, readBackText, refusalText, takenText } from "./text/en/refusals.ts";
 import { askText } from "./text/en/said.ts";
@@ -31,6 +32,7 @@ export type Then = {
   readonly gates: ReadonlyMap<GateId, Step>;
   readonly answers: JobState["answers"];
   readonly context: JobState;
+  readonly earlier: Earlier;
   readonly zone: string;
 };
 type Name = (id: string) => string;
@@ -46,6 +48,7 @@ function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<Then, 
       ifNot: step ? (words(step).ifNot ?? null) : null,
       limit: step?.gate ? limitText(step.gate) : null,
       value: answer ? valueText(answer.value) : null,
+      found: answer && step?.gate ? foundText(step.gate.asks, answer.value, { answers }) : null,
       name,
     };
     return {
@@ -67,7 +70,7 @@ export function replyTo(entry: Said, { job, entries }: Held, name: Name): { repl
   return replyThen(
     entry,
     countedAs(entry, entries),
-    { gates: gatesOf(job.frozen.script), answers, context, zone: job.frozen.brief.zone },
+    { gates: gatesOf(job.frozen.script), answers, context, earlier: (no) => entries[no - 1]?.entry, zone: job.frozen.brief.zone },
     name,
   );
 }
@@ -86,17 +89,17 @@ export function replyThen(entry: Said, command: Command, then: Then, name: Name)
   const gate = step?.gate;
   const did = { reply: didText(outcome.did), reasons: [] };
   const { by, device, at } = command;
-  const answers =
-    gate && said.type === "answer"
-      ? { ...then.answers, [gate.id]: { gate: gate.id, value: said.value, by, device, at, entry: entry.no } }
-      : then.answers;
+  const value = gate && said.type === "answer" ? (answeredBy(entry, gate.asks, then.earlier) ?? said.value) : null;
+  const answers = gate && value ? { ...then.answers, [gate.id]: { gate: gate.id, value, by, device, at, entry: entry.no } } : then.answers;
   const is = gate && said.type === "answer" ? status(gate, { ...context, answers, waived: {}, lastAt: at }, at) : "good";
   const good = is === "good" || is === "waived";
   if (command.type === "readBack") {
-    const value = bindingText(command.ask, at, then.zone);
-    return { ...did, reply: readBackText(value, step && words(step).ask?.(step.of), gate && !good ? limitText(gate) : undefined) };
+    const heard = bindingText(command.ask, at, then.zone);
+    if (gate && isByBits(gate.asks)) return { ...did, reply: readBackText(heard) };
+    return { ...did, reply: readBackText(heard, step && words(step).ask?.(step.of), gate && !good ? limitText(gate) : undefined) };
   }
-  if (good || !gate) return did;
+  const found = gate && value ? foundText(gate.asks, value, { answers }) : null;
+  if (good || !gate) return found === null ? did : { ...did, reply: `${did.reply} ${found}` };
   return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
 }
 

@@ -1,5 +1,5 @@
 import { digest } from "../record/digest.ts";
-import type { Aspect } from "./gates.ts";
+import type { Aspect, Gate } from "./gates.ts";
 import { type Job, stepOf } from "./job.ts";
 import { key } from "./keys.ts";
 import { windLimits } from "./limits.ts";
@@ -32,9 +32,12 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
     if (!s.gate) return [];
     const old = before.get(s.id)?.gate;
     const touched = s.gate.reopenedBy.some((a) => changed.has(a));
-    return touched || !old || digest.of(old) !== digest.of(s.gate) ? [s.gate.id] : [];
+    return touched || !old || digest.of(question(old)) !== digest.of(question(s.gate)) ? [s.gate.id] : [];
   });
 }
+
+/** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
+const question = (gate: Gate): unknown => (gate.asks.kind === "counts" ? { ...gate, asks: { ...gate.asks, want: null } } : gate);
 
 /**
  * The job under its amended plan. It goes on at the first call, up to where it stood, that has a reopened gate or is

@@ -96,7 +96,7 @@ function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
   const answer = state.answers[gate.id];
   if (!answer) return "open";
   if (answer.value.kind === "unknown") return "unknown";
-  if (!whole(gate.asks, answer.value)) return "open";
+  if (!enough(gate.asks, answer.value)) return "open";
   if (!within(gate.asks, answer.value, state)) return "outOfLimit";
   if (gate.goodForS !== null && !fresh(answer.at, at, gate.goodForS, state.lastAt)) return "stale";
   if (gate.asks.kind === "document" && answer.value.kind === "document") {
@@ -116,6 +116,9 @@ export function missing(step: Step, state: JobState, at: Instant): Refusal[] {
   return is === "good" || is === "waived" ? [] : [{ why: "gate", gate: step.gate.id, status: is }];
 }
 
+/** Gates that are answered bit by bit: the bits are put together. */
+export const isByBits = ({ kind }: Asks): boolean => kind === "square" || kind === "counts";
+
 /**
  * An answer as it counts at a gate that is answered bit by bit: what is newly said, over what was said before. Anywhere
  * else, and where the earlier answer was "not known" or a paper, it is what was said.
@@ -128,7 +131,7 @@ export function together(asks: Asks, before: Value | undefined, value: Value): V
 }
 
 /** Whether there is enough of an answer to be judged. */
-function whole(asks: Asks, value: Value): boolean {
+export function enough(asks: Asks, value: Value): boolean {
   if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= LEAST_LENGTHS;
   if (asks.kind === "counts" && value.kind === "counts") return Object.keys(asks.want).every((item) => item in value.n);
   return true;

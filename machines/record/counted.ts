@@ -1,4 +1,6 @@
 import type { Command, EntryNo } from "../install/commands.ts";
+import type { Asks, Value } from "../install/gates.ts";
+import { isByBits, together } from "../install/status.ts";
 import type { Entry, Said, Sealed } from "./entry.ts";
 
 /** Finds an entry of the same job by its number; nothing where there is none. */
@@ -17,4 +19,29 @@ export function countedBy({ command }: Said, earlier: Earlier): Command {
   if (command.type !== "correct") return command;
   const heard = earlier(command.of);
   return heard?.kind === "command" && heard.command.type === "readBack" ? { ...command, ...heard.command.ask } : command;
+}
+
+/** Outcomes by which the guide comes to a call: what was answered there on an earlier stay is asked again. */
+const ARRIVALS: ReadonlySet<string> = new Set(["moved", "wentBack", "goingOn"]);
+
+/**
+ * The answer that a gate has by an entry: what it says itself and, at a gate that is answered bit by bit, what was said
+ * on the same stay at the call before it. `null` where the entry answers nothing.
+ */
+export function answeredBy(entry: Said, asks: Asks, earlier: Earlier): Value | null {
+  const own = answerIn(entry, earlier);
+  if (own === null || !isByBits(asks)) return own;
+  const said = [own];
+  for (let e = earlier(entry.no - 1); e?.kind === "command" && e.step === entry.step; e = earlier(e.no - 1)) {
+    if ("did" in e.outcome && ARRIVALS.has(e.outcome.did)) break;
+    const before = "did" in e.outcome && e.outcome.did === "answered" ? answerIn(e, earlier) : null;
+    if (before) said.unshift(before);
+  }
+  return said.reduce((before, value) => together(asks, before, value));
+}
+
+function answerIn(entry: Said, earlier: Earlier): Value | null {
+  const command = countedBy(entry, earlier);
+  if (command.type === "readBack") return command.ask.type === "answer" ? command.ask.value : null;
+  return command.type === "answer" ? command.value : null;
 }

@@ -4,16 +4,17 @@ import type { Answer, Gate, GateId } from "../install/gates.ts";
 import { allSteps } from "../install/job.ts";
 import type { Frozen, StepId } from "../install/script.ts";
 import type { JobState } from "../install/state.ts";
-import { within } from "../install/status.ts";
-import { countedBy, type Earlier } from "./counted.ts";
+import { enough, within } from "../install/status.ts";
+import { answeredBy, countedBy, type Earlier } from "./counted.ts";
 import type { Entry, JobId, Opening, Said, Sealed } from "./entry.ts";
+import { openWorked, type Worked, workedIn } from "./worked.ts";
 
 /** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
 export const MARKS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
 export type Mark = (typeof MARKS)[number];
 
 /** How entries are folded. A fold that was made another way is made anew from the entries. */
-export const FOLD_VERSION = 1;
+export const FOLD_VERSION = 2;
 /** Where the guide stands while making safe, from whichever phase. Its time is counted on its own. */
 export const MAKING_SAFE = "makingSafe";
 
@@ -32,6 +33,8 @@ export type Fold = {
   readonly lastAt: Instant;
   readonly phase: string;
   readonly phaseMs: Readonly<Record<string, number>>;
+  /** Of that time what was work, and what there is to do. */
+  readonly worked: Worked;
   readonly counts: Readonly<Record<Mark, number>>;
   /** The opening, or the amendment, whose script is in force. */
   readonly frozenAt: EntryNo;
@@ -53,6 +56,7 @@ export function openFold(entry: Opening): Fold {
     lastAt: entry.at,
     phase: entry.phase,
     phaseMs: {},
+    worked: openWorked(entry),
     counts: { refused: 0, waived: 0, outOfLimit: 0, wentBack: 0, amended: 0 },
     frozenAt: entry.no,
     counted: {},
@@ -66,6 +70,7 @@ export function foldIn(fold: Fold, entry: Said, earlier: Earlier): Folded {
   const frozenAt = frozenAfter(fold.frozenAt, entry);
   const frozen = frozenIn(frozenAt, earlier);
   const spent = Math.max(0, entry.at - fold.lastAt);
+  const phase = stoodAt(entry, frozen);
   return {
     marks,
     fold: {
@@ -73,9 +78,10 @@ export function foldIn(fold: Fold, entry: Said, earlier: Earlier): Folded {
       no: entry.no,
       ...(frozenAt === fold.frozenAt ? {} : named(frozen)),
       lastAt: Math.max(fold.lastAt, entry.at),
-      phase: stoodAt(entry, frozen),
+      phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
       counts: marks.length === 0 ? fold.counts : counted(fold.counts, marks),
+      worked: workedIn(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
       frozenAt,
       counted: countsAfter(fold, entry, earlier),
     },
@@ -141,22 +147,25 @@ function good(fold: Fold, entry: Said, earlier: Earlier): boolean {
   if (command.type !== "answer") return true;
   const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
   if (!gate || command.value.kind === "unknown") return false;
+  const value = answeredBy(entry, gate.asks, earlier) ?? command.value;
   // Of a state, a limit asks for nothing but the answers that it compares with.
-  return within(gate.asks, command.value, { answers: fold.counted } as unknown as JobState);
+  return !enough(gate.asks, value) || within(gate.asks, value, { answers: fold.counted } as unknown as JobState);
 }
 
 function countsAfter(fold: Fold, entry: Said, earlier: Earlier): Fold["counted"] {
   if (!("did" in entry.outcome) || entry.outcome.did !== "answered") return fold.counted;
   const command = countedBy(entry, earlier);
-  if (command.type !== "answer" || !rulesOf(frozenIn(fold.frozenAt, earlier)).compared.has(command.gate)) return fold.counted;
-  const { gate, value, by, device, at } = command;
+  const { compared, gates } = rulesOf(frozenIn(fold.frozenAt, earlier));
+  if (command.type !== "answer" || !compared.has(command.gate)) return fold.counted;
+  const { gate, by, device, at } = command;
+  const value = answeredBy(entry, gates.get(gate)!.asks, earlier) ?? command.value;
   return { ...fold.counted, [gate]: { gate, value, by, device, at, entry: entry.no } };
 }
 
 type Rules = {
   readonly gates: ReadonlyMap<GateId, Gate>;
   readonly ways: ReadonlySet<StepId>;
-  /** Gates whose count a later one has to equal. */
+  /** Gates whose counts a later one has to equal. */
   readonly compared: ReadonlySet<GateId>;
 };
 const known = new WeakMap<Frozen, Rules>();
@@ -167,7 +176,9 @@ function rulesOf(frozen: Frozen): Rules {
   const rules: Rules = {
     gates: new Map(gates.map((g) => [g.id, g])),
     ways: new Set(Object.values(frozen.script.ways).flatMap((way) => way.map((s) => s.id))),
-    compared: new Set(gates.flatMap(({ asks }) => (asks.kind === "sameCount" ? [asks.as] : []))),
+    compared: new Set(
+      gates.flatMap(({ asks }) => (asks.kind === "sameCount" || asks.kind === "counts" ? [asks.as] : [])).filter((id) => id !== null),
+    ),
   };
   known.set(frozen, rules);
   return rules;

@@ -1,10 +1,12 @@
 import type { Gate, Value } from "../install/gates.ts";
 import type { Step } from "../install/script.ts";
+import { lengthsSaid } from "./lengths.ts";
 import type { Understood } from "./meanings.ts";
 import { readQuantity } from "./numbers.ts";
 import { numberSaid } from "./numbers-said.ts";
 import { placed } from "./place.ts";
 import { plain, trimmed } from "./plain.ts";
+import { thingsSaid } from "./things.ts";
 
 /** A step whose gate is asked. */
 type Asked = Step & { readonly gate: Gate };
@@ -70,10 +72,16 @@ function answerTo(said: string, step: Asked): Understood {
       const read = numberSaid(SHOWN.exec(said)?.[1] ?? said, asks.unit);
       return "n" in read ? answer({ kind: "measure", n: read.n, unit: asks.unit }) : read;
     }
+    case "square":
+      return told(lengthsSaid(said, asks), answer);
+    case "counts":
+      return told(thingsSaid(said, asks), answer);
     default:
       return { notUnderstood: true };
   }
 }
+
+const told = (read: Value | Understood, answer: (value: Value) => Understood): Understood => ("kind" in read ? answer(read) : read);
 
 /** A paper by its number. Spaces and dashes are the recogniser's own: the expected number is taken as it is written. */
 function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {

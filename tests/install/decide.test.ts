@@ -1,56 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { Brief, Role } from "../../machines/install/brief.ts";
 import type { Ask } from "../../machines/install/commands.ts";
-import { decide } from "../../machines/install/decide.ts";
-import { type Job, stepOf } from "../../machines/install/job.ts";
-import type { Outcome } from "../../machines/install/refusals.ts";
-import { briefOf, commandOf, DAY, frozenOf, HOUR, MINUTE, opened, PEOPLE, SECOND, SMALL, START } from "../proof/fixtures.ts";
-import { badValue, goodValue } from "../proof/tent.ts";
+import { stepOf } from "../../machines/install/job.ts";
+import { briefOf, DAY, frozenOf, HOUR, MINUTE, PEOPLE, SMALL } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
 
-/** A crew at work: says things to the guide, one second apart unless told otherwise, and looks at where it stands. */
-class Crew {
-  job: Job;
-  at = START;
-  entry = 1;
-  constructor(brief: Brief = briefOf(SMALL)) {
-    this.job = opened(brief);
-  }
-  get turn() {
-    return this.job.snapshot.context.turn;
-  }
-  get call() {
-    return stepOf(this.job)?.id ?? "closed";
-  }
-  say(ask: Ask, role: Role = "lead", { seen = this.turn, at }: { seen?: number; at?: number } = {}): Outcome {
-    this.at = at ?? this.at + SECOND;
-    const [job, outcome] = decide(this.job, commandOf(ask, this.at, this.entry++, seen, role));
-    this.job = job;
-    return outcome;
-  }
-  gust(mph: number, role: Role = "lead") {
-    return this.say({ type: "reading", reading: { of: "wind", mph: 5, gustMph: mph, takenAt: this.at, place: "the field" } }, role);
-  }
-  answer(how: "good" | "bad", role?: Role) {
-    const gate = stepOf(this.job)!.gate!;
-    const value = how === "good" ? goodValue(gate) : badValue(gate);
-    return this.say({ type: "answer", gate: gate.id, value }, role ?? (gate.otherThan ? "deputy" : "lead"));
-  }
-  next(role: Role = "lead") {
-    return this.say({ type: "next" }, role);
-  }
-  /** Does every call as it should be done until it stands at this one. */
-  goTo(id: string) {
-    for (let i = 0; this.call !== id; i++) {
-      if (i > 500 || this.call === "closed") throw new Error(`never came to ${id}`);
-      const { gate } = stepOf(this.job)!;
-      if (gate?.asks.kind === "wind") this.gust(8);
-      else if (gate) this.answer("good");
-      const outcome = this.next();
-      if (!("did" in outcome)) throw new Error(`${this.call}: ${JSON.stringify(outcome)}`);
-    }
-    return this;
-  }
-}
 const refusedAtGate = (gate: string, status: string) => ({ refused: [{ why: "gate", gate, status }] });
 const standDown: Ask = { type: "standDown", because: "called off" };
 const makeSafe: Ask = { type: "makeSafe", because: "a ring tore" };
@@ -61,7 +14,7 @@ describe("going on", () => {
     const seen = crew.turn;
     expect(crew.say({ type: "next" }, "lead", { seen })).toEqual({ did: "moved" });
     expect(crew.say({ type: "next" }, "deputy", { seen })).toEqual({ refused: [{ why: "movedOn", turn: crew.turn }] });
-    expect(crew.call).toBe("squared");
+    expect(crew.call).toBe("corner.first");
   });
 
   it("waits for the toolbox talk to be answered", () => {

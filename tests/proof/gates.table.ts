@@ -30,6 +30,8 @@ const gust = (phase: Row["phase"], gate: string) => hard(phase, gate, { wind: tr
 /** Written by hand from issue 2, section 3, in its order; nothing here is read from the script. */
 export const TABLE: readonly Row[] = [
   hard("utilitiesMarked", "sheet.atHand"),
+  // Issue 4, part 4: a loading list that is ticked off, and the same list at the strike.
+  soft("utilitiesMarked", "kit.loaded"),
   hard("utilitiesMarked", "talk.hazards"),
   hard("utilitiesMarked", "talk.stopSignal"),
   hard("utilitiesMarked", "talk.muster"),
@@ -129,7 +131,7 @@ export const TABLE: readonly Row[] = [
   hard("struck", "strike.out", { notBy: "strike.under" }),
   hard("struck", "strike.interiorDown"),
   hard("struck", "back.stakes"),
-  soft("struck", "back.{countedItem}"),
+  soft("struck", "back.kit"),
   hard("struck", "strike.ground"),
 
   ...(["ground", "up", "standing"] as const).flatMap((route) => [
@@ -156,10 +158,6 @@ const KINDS: Record<string, (brief: Brief, plan: TentPlan) => readonly string[]>
     ...plan.poles.filter((p) => p.kind === "centre").map((p) => `centre.${p.id}`),
     "upright",
   ],
-  countedItem: (_, plan) =>
-    ["stakePlate", "perimeterStrap", "sidePole", "centrePole", "quarterPole"].filter((item) =>
-      plan.kit.some((k) => k.item === item && k.count > 0),
-    ),
 };
 
 /** The table for one tent: every gate by its whole name. */

@@ -3,6 +3,7 @@ import type { Asks, Gate, Value } from "../../machines/install/gates.ts";
 import type { Job } from "../../machines/install/job.ts";
 import { key } from "../../machines/install/keys.ts";
 import type { Frozen, SiteState, Step } from "../../machines/install/script.ts";
+import { LENGTHS, lengthFt, type Marks } from "../../machines/site/lengths.ts";
 import { MINUTE, ON_SITE } from "./fixtures.ts";
 import { type Row, tableFor } from "./gates.table.ts";
 
@@ -41,6 +42,8 @@ export function callOf(tent: Tent, job: Job): Step | null {
   return tent.calls.get(value as string) ?? null;
 }
 
+const lengthsOf = (marks: Marks) => Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(marks, name)]));
+
 /** A truthful answer to a check that is in order. */
 export function goodValue({ asks, paper }: Gate): Value {
   switch (asks.kind) {
@@ -54,6 +57,10 @@ export function goodValue({ asks, paper }: Gate): Value {
       return { kind: "measure", unit: asks.unit, n: asks.from ?? asks.to ?? 0 };
     case "lengths":
       return { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, { ft }]) => [name, ft])) };
+    case "square":
+      return { kind: "lengths", ft: lengthsOf(asks.want) };
+    case "counts":
+      return { kind: "counts", n: asks.want };
     case "document":
       return { kind: "document", named: asks.expected ?? "P-17" };
     default:
@@ -74,6 +81,10 @@ export function badValue({ asks }: Gate): Value {
       return { kind: "measure", unit: asks.unit, n: asks.to === null ? asks.from! - 0.5 : asks.to + 0.5 };
     case "lengths":
       return { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, { ft }]) => [name, ft + 1])) };
+    case "square":
+      return { kind: "lengths", ft: lengthsOf({ ...asks.want, C: { ...asks.want.C, yFt: asks.want.C.yFt - 1 } }) };
+    case "counts":
+      return { kind: "counts", n: Object.fromEntries(Object.entries(asks.want).map(([item, n], i) => [item, i === 0 ? n - 1 : n])) };
     case "document":
       return { kind: "document", named: asks.expected === null ? " " : "another one" };
     default:

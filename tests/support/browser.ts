@@ -100,17 +100,33 @@ export async function answerOnPage(page: Page, world: World, state: GuideState):
   const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
   const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
-  if (value.kind === "lengths")
-    for (const [name, ft] of Object.entries(value.ft!)) await page.fill(`${form} input[name="ft.${name}"]`, `${ft} ft`);
-  else
-    await page
-      .locator(`${form} input[name=value]:not([type=hidden])`)
-      .first()
-      .fill(String(value.n ?? value.named));
-  await press(
-    page,
-    `${form}:has(input[name=value]:not([type=hidden])) button[type=submit], ${form}:has(input[name^="ft."]) button[type=submit]`,
-  );
+  if (value.kind === "lengths") {
+    // One at a time, as the tape gives them.
+    for (const [name, ft] of Object.entries(value.ft!)) {
+      await page.locator(`.which label:has(input[value=${name}]) span`).click();
+      await page.fill(`${form} input[name=value]`, `${ft} ft`);
+      await press(page, `${form} button[type=submit]`);
+    }
+    return;
+  }
+  if (value.kind === "counts") return countAll(page, world);
+  await page
+    .locator(`${form} input[name=value]:not([type=hidden])`)
+    .first()
+    .fill(String(value.n ?? value.named));
+  await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit]`);
+}
+
+/** Ticks off the whole list on its own page, and comes back to the guide. */
+async function countAll(page: Page, world: World): Promise<void> {
+  const guide = page.url();
+  await page.goto(`${world.url}jobs/${world.job}/truck`);
+  const open = page.locator(".line:not(.counted) .all-on button");
+  for (let left = await open.count(); left > 0; left = await open.count()) {
+    await open.first().click();
+    await page.waitForFunction((n) => document.querySelectorAll(".line:not(.counted) .all-on button").length < n, left);
+  }
+  await page.goto(guide);
 }
 
 /** Plays the job through the page until `stop`. In each phase the first open gate is refused first. */

@@ -1,6 +1,9 @@
+import { isByBits } from "../../machines/install/status.ts";
 import type { GateState } from "../guide-state.ts";
 import { feetInches } from "../text/en/names.ts";
 import { label } from "../text/en/page.ts";
+import { lengths } from "../text/en/squaring.ts";
+import { LengthsForm } from "./lengths-form.tsx";
 import { SayForm, type Screen } from "./say-form.tsx";
 
 type Props = { screen: Screen; gate: GateState };
@@ -12,8 +15,11 @@ type Props = { screen: Screen; gate: GateState };
 export const GateTile = ({ screen, gate }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
     <p class="ask">{gate.ask}</p>
-    {gate.status !== "open" && <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>}
-    <p class="limit">{label.wanted(gate.limit)}</p>
+    {gate.status !== "open" && !isByBits(gate.asks) && (
+      <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>
+    )}
+    {gate.found !== null && <p class="found">{gate.found}</p>}
+    {isByBits(gate.asks) || <p class="limit">{label.wanted(gate.limit)}</p>}
     {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
     {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
     <Buttons screen={screen} gate={gate} />
@@ -116,6 +122,22 @@ const Buttons = ({ screen, gate }: Props) => {
           ))}
           <button type="submit">{label.record}</button>
         </Answer>
+      );
+    case "square":
+      return (
+        <>
+          <LengthsForm screen={screen} gate={gate} asks={asks} />
+          {Object.keys(gate.given).length > 0 && <Press screen={screen} gate={gate} kind="unknown" text={lengths.afresh} class="quiet" />}
+        </>
+      );
+    case "counts":
+      return (
+        <>
+          <a class="button" href={`/jobs/${screen.guide.job}/truck`}>
+            {lengths.list}
+          </a>
+          {unknown}
+        </>
       );
     case "wind":
       return <WindForm screen={screen} />;

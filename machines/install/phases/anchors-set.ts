@@ -1,3 +1,5 @@
+import { lengthFt } from "../../site/lengths.ts";
+import { rightAngle, USUAL_TAPE_FT } from "../../site/right-angle.ts";
 import { CORNERS, type Corner, type EdgePlan, type Point, type StationKind, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
@@ -9,10 +11,11 @@ import { inForce } from "./utilities-marked.ts";
 export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call[] {
   const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
   return [
-    { id: "baseline", of: { lengthFt: plan.lengthFt } },
+    { id: "baseline", of: { lengthFt: plan.edges[0]!.lengthFt } },
+    ...firstCorner(plan),
     {
       id: "squared",
-      of: { widthFt: plan.widthFt, lengthFt: plan.lengthFt, diagonalFt: plan.diagonalFt },
+      of: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
       gate: gate(
         { kind: "square", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
         { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
@@ -117,6 +120,14 @@ function groups(plan: TentPlan) {
   ] as const;
   const along = plan.edges.flatMap((e) => kinds.map(([id, kind]) => of(`${id}.${e.name}`, kind, e.name)));
   return [of("corners", "corner", null), ...along].filter((g) => g.stations > 0);
+}
+
+/** Where the edges are long enough for it, the first corner is squared before all four are measured. */
+function firstCorner({ edges }: TentPlan): Call[] {
+  const along = edges.find((e) => e.name === "AB")!.lengthFt;
+  const across = edges.find((e) => e.name === "DA")!.lengthFt;
+  const square = rightAngle(along, across, USUAL_TAPE_FT);
+  return square ? [{ id: "corner.first", of: square }] : [];
 }
 
 /** Where the corner marks are wanted: what cloth or site said otherwise is in it. */

@@ -1,3 +1,4 @@
+import { loadOf } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
@@ -16,6 +17,7 @@ export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", 
 export function struck(brief: Brief, plan: TentPlan): Call[] {
   const gustId = "strike.gust";
   const kit = (item: string) => plan.kit.find((k) => k.item === item)?.count ?? 0;
+  const load = loadOf(plan, brief.kit);
   const stakes = kit("perimeterStake") + kit("interiorStake");
   const up: Call[] = [
     { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { who: COMPETENT }) },
@@ -65,16 +67,14 @@ export function struck(brief: Brief, plan: TentPlan): Call[] {
       of: { stakes },
       gate: gate(exactly(stakes), { who: COMPETENT, reopenedBy: ["anchors", "stations", "poles"], paper: "siteOwner" }),
     },
-    ...(["stakePlate", "perimeterStrap", "sidePole", "centrePole", "quarterPole"] as const)
-      .filter((item) => kit(item) > 0)
-      .map(
-        (item): Call => ({
-          id: `back.${item}`,
-          call: "back.item",
-          of: { item, count: kit(item) },
-          gate: gate(exactly(kit(item)), { hard: false, reopenedBy: ["anchors", "stations", "poles"] }),
-        }),
+    {
+      id: "back.kit",
+      of: { lines: load.length },
+      gate: gate(
+        { kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: "kit.loaded" },
+        { hard: false },
       ),
+    },
     { id: "strike.ground", gate: gate(yes, { who: COMPETENT }) },
   ];
 }

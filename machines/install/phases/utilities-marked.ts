@@ -1,3 +1,4 @@
+import { loadOf } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
@@ -17,7 +18,8 @@ const OVERHEAD: Source = {
 };
 
 /** Nothing goes into the ground until everybody who has a line there has answered. */
-export function utilitiesMarked({ sheet, ticket, crew, site }: Brief, plan: TentPlan): Call[] {
+export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan): Call[] {
+  const load = loadOf(plan, kit);
   const marked = ticket.utilities.filter((u) => u.marked);
   const poleFt = plan.spec.centrePoleFt;
   const lines = site.overheadKv.length > 0 ? site.overheadKv : [null];
@@ -26,6 +28,12 @@ export function utilitiesMarked({ sheet, ticket, crew, site }: Brief, plan: Tent
       id: "sheet.atHand",
       of: { document: sheet.document },
       gate: gate(document(sheet.document), { source: BRIEF, who: COMPETENT, reopenedBy: ["sheet"] }),
+    },
+    {
+      id: "kit.loaded",
+      of: { lines: load.length, things: load.reduce((sum, line) => sum + line.count, 0) },
+      // Kept when the plan changes on the site: what was loaded was loaded, and is judged against what is wanted now.
+      gate: gate({ kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: null }, { hard: false }),
     },
     { id: "talk.hazards", gate: gate(yes, { reopenedBy: ["crew"] }) },
     { id: "talk.stopSignal", gate: gate(yes, { reopenedBy: ["crew"] }) },

@@ -8,6 +8,8 @@ export type About = {
   readonly ifNot: string | null;
   readonly limit: string | null;
   readonly value: string | null;
+  /** What the answer comes to, where that is more than its value. */
+  readonly found: string | null;
   readonly name: (id: string) => string;
 };
 
@@ -55,8 +57,9 @@ export function refusalText(refusal: Refusal, about: About): string {
   }
 }
 
-function gateText(is: Missing, { ask, ifNot, limit, value }: About): string {
+function gateText(is: Missing, { ask, ifNot, limit, value, found }: About): string {
   const question = ask ?? "This has to be answered first.";
+  if (found !== null && (is === "open" || is === "outOfLimit")) return found;
   switch (is) {
     case "open":
       return `Not yet. ${question}`;

@@ -4,6 +4,11 @@ import type { Of, Words } from "../words.ts";
 const stake = (of: Of) => `${of.kind}, ${inches(Number(of.diameterIn))} by ${inches(Number(of.lengthIn))}`;
 const group = (of: Of) =>
   of.kind === "corner" ? "the four corners" : `the ${of.stations} ${of.kind === "seamEnd" ? "seam ends" : "sides"} on ${of.edge}`;
+/** Both diagonals, or the one figure that both have. */
+const diagonals = ({ diagonalFt, AC, BD }: Of) => {
+  const [ac, bd] = [AC ?? diagonalFt, BD ?? diagonalFt].map((ft) => feetInches(Number(ft)));
+  return ac === bd ? ac : `${ac} A to C and ${bd} B to D`;
+};
 
 export const anchorsSet: Words = {
   baseline: {
@@ -12,13 +17,20 @@ export const anchorsSet: Words = {
     wrong: "The tape hangs over a hump or a root. The line comes out short, and every corner after it is off.",
     well: "Kneel at A, pull the tape flat and hard, sight along it for a bow. Look at the marks before B is pinned, and read again.",
   },
+  "corner.first": {
+    say: (of) =>
+      `Square the corner at A: ${of.alongFt} ft along the baseline, ${of.acrossFt} ft towards D, ${of.diagonalFt} ft between the two marks.`,
+    why: "Three, four, five is the only square that fits in a tape bag.",
+    wrong: "Done small, with a bit of rope. A finger's width at the corner is a stride at the far end, and all four stakes move twice.",
+    well: "As large as the tape allows. Two tapes, one from A and one from the baseline mark, cross where both are tight; pin there.",
+  },
   squared: {
-    say: (of) => `Measure four sides and both diagonals. Diagonals want ${feetInches(Number(of.diagonalFt))}.`,
-    ask: () => "What are the six lengths?",
+    say: (of) => `Measure four sides and both diagonals. Diagonals want ${diagonals(of)}.`,
+    ask: () => "What are the lengths? Any order; five at the least.",
     why: "Equal diagonals alone prove nothing: a trapezoid has them too.",
     wrong: "The diagonals agree and everybody stands up. One side is long, and the cloth hangs slack there for as long as it stands.",
     well: "The same hand on each end, the same pull every time. Call the figure, hear it back, write it down, then move.",
-    ifNot: "Hold A and B. Move C and D, and measure all six again.",
+    ifNot: "Move what it says, and measure those lengths again.",
   },
   "marked.edge": {
     say: (of) => `Mark the stations on ${of.edge} off one tape, corners included.`,

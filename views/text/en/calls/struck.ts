@@ -98,6 +98,14 @@ export const struck: Words = {
     well: "One hands up, one on the truck counts aloud. Look at each as it passes, and put the broken ones apart.",
     ifNot: "Look again, or leave it with a reason.",
   },
+  "back.kit": {
+    say: (of) => `Count the kit back off the loading list: ${of.lines} lines.`,
+    ask: () => "What came back?",
+    why: "What is short now is short on the next job.",
+    wrong: "Ticked from memory at the cab door. Two plates lie under the last stake bag, and the next crew drives out without them.",
+    well: "The list in one hand, line by line, against what was loaded. Count the spares too, bag by bag, and name what is broken.",
+    ifNot: "Look again, or leave it with a reason.",
+  },
   "strike.ground": {
     say: () => "Walk the ground: holes filled, nothing sharp, white paint only.",
     ask: () => "Is the ground clean?",

@@ -14,6 +14,15 @@ export const utilitiesMarked: Words = {
     well: "Read the tag on the tent, then the head of the sheet, aloud. Same tent, same size, same issue, before the truck is emptied.",
     ifNot: "Get the right sheet before anything else. If it was reissued, amend the plan.",
   },
+  "kit.loaded": {
+    say: (of) => `Load the truck off the list: ${of.lines} lines. Used first goes on last.`,
+    ask: () => "What is on the truck?",
+    why: "What stays in the yard is an hour's drive away.",
+    wrong:
+      "Loaded from memory, by whoever got there first. The crew stands at the last corner, two plates short, and somebody ties off to a stake.",
+    well: "One hands up, one on the truck counts aloud and ticks. Pieces in laying order, last one deepest; stakes and plates by the tailgate.",
+    ifNot: "Load what is short, or leave it with a reason.",
+  },
   "talk.hazards": {
     say: () => "Crew round. Go through today's hazards: lines, wind, poles, hammers.",
     ask: () => "Has everybody heard the hazards?",

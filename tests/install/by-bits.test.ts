@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import type { Role } from "../../machines/install/brief.ts";
+import type { Ask } from "../../machines/install/commands.ts";
+import type { Value } from "../../machines/install/gates.ts";
+import { allSteps } from "../../machines/install/job.ts";
+import { countsWanted, enough, together } from "../../machines/install/status.ts";
+import { briefOf, frozenOf } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
+import { taped } from "../support/marks.ts";
+import { forty } from "../tent/tents.ts";
+
+const brief = briefOf(forty);
+const { script } = frozenOf(brief);
+const crewAt = (id: string) => {
+  const crew = new Crew(brief).goTo(id);
+  const answer = (value: Value, role: Role = "lead") => crew.say({ type: "answer", gate: id, value }, role);
+  return { answer, next: () => crew.next(), say: (ask: Ask) => crew.say(ask) };
+};
+const square = () => {
+  const { asks } = allSteps(script).find((s) => s.id === "squared")!.gate!;
+  return asks as Extract<typeof asks, { kind: "square" }>;
+};
+const good = taped(square().want);
+const lengths = (ft: Record<string, number>): Value => ({ kind: "lengths", ft });
+
+describe("the squaring gate, length by length", () => {
+  test("next is refused after four, and passes with the fifth", () => {
+    const crew = crewAt("squared");
+    for (const name of ["AB", "BC", "CD", "DA"] as const) expect(crew.answer(lengths({ [name]: good[name] }))).toEqual({ did: "answered" });
+    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "open" }] });
+    crew.answer(lengths({ AC: good.AC }));
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("a length that was misread is put right by saying it again", () => {
+    const crew = crewAt("squared");
+    crew.answer(lengths({ ...good, DA: good.DA + 1 }));
+    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "outOfLimit" }] });
+    crew.answer(lengths({ DA: good.DA }));
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("not known clears what was measured", () => {
+    const crew = crewAt("squared");
+    crew.answer(lengths(good));
+    crew.answer({ kind: "unknown" });
+    crew.answer(lengths({ AB: good.AB }));
+    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "open" }] });
+  });
+  test("a yes is no length, and neither is a length of none of the six, of nothing, or under nothing", () => {
+    const crew = crewAt("squared");
+    for (const value of [
+      { kind: "yesNo", yes: true },
+      lengths({ AX: 40 }),
+      lengths({}),
+      lengths({ AB: -40 }),
+      lengths({ AB: Number.NaN }),
+    ] as Value[])
+      expect(crew.answer(value)).toEqual({ refused: [{ why: "wrongKind", gate: "squared" }] });
+  });
+  test("is asked again when the stations change", () => {
+    const gate = allSteps(script).find((s) => s.id === "squared")!.gate!;
+    expect(gate.reopenedBy).toContain("stations");
+  });
+  test("is hard: there is no leaving it", () => {
+    const crew = crewAt("squared");
+    expect(crew.say({ type: "waive", gate: "squared", because: "in a hurry" })).toEqual({
+      refused: [{ why: "hardGate", gate: "squared" }],
+    });
+  });
+});
+
+describe("the loading list, line by line", () => {
+  const want = (() => {
+    const { asks } = allSteps(script).find((s) => s.id === "kit.loaded")!.gate!;
+    return (asks as Extract<typeof asks, { kind: "counts" }>).want;
+  })();
+  const [first] = Object.keys(want) as [string];
+  const counts = (n: Record<string, number>): Value => ({ kind: "counts", n });
+
+  test("two people count different lines, and neither undoes the other", () => {
+    const crew = crewAt("kit.loaded");
+    for (const [item, n] of Object.entries(want)) crew.answer(counts({ [item]: n }), item === first ? "lead" : "crew");
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("one short keeps it shut, and the lead may leave it with a reason", () => {
+    const crew = crewAt("kit.loaded");
+    crew.answer(counts({ ...want, [first]: want[first]! - 1 }));
+    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "kit.loaded", status: "outOfLimit" }] });
+    crew.say({ type: "waive", gate: "kit.loaded", because: "one comes with the second truck" });
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("more than wanted is no fault", () => {
+    const crew = crewAt("kit.loaded");
+    crew.answer(counts({ ...want, [first]: want[first]! + 10 }));
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("a thing that is not on the list, half of one, or fewer than none is no count", () => {
+    const crew = crewAt("kit.loaded");
+    for (const n of [{ marquee: 1 }, { [first]: 1.5 }, { [first]: -1 }, {}])
+      expect(crew.answer(counts(n))).toEqual({ refused: [{ why: "wrongKind", gate: "kit.loaded" }] });
+  });
+});
+
+describe("what came back is held against what was loaded", () => {
+  const asks = { kind: "counts", want: { stakePlate: 44, sidePole: 30 }, as: "kit.loaded" } as const;
+  const loaded = { "kit.loaded": { value: { kind: "counts", n: { stakePlate: 46 } } } } as never;
+  test("as many as were counted onto the truck, and as planned where nobody counted", () =>
+    expect(countsWanted(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
+  test("as planned where nothing was counted at all", () => expect(countsWanted(asks, { answers: {} })).toEqual(asks.want));
+  test("is judged once every line was counted", () => {
+    expect(enough(asks, { kind: "counts", n: { stakePlate: 46 } })).toBe(false);
+    expect(enough(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } })).toBe(true);
+  });
+  test("what is newly said stands over what was said before", () =>
+    expect(together(asks, { kind: "counts", n: { stakePlate: 1, sidePole: 2 } }, { kind: "counts", n: { sidePole: 3 } })).toEqual({
+      kind: "counts",
+      n: { stakePlate: 1, sidePole: 3 },
+    }));
+});

@@ -1,0 +1,142 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { LENGTHS, type LengthName, squared } from "../../machines/site/squaring.ts";
+import { squaredText } from "../../views/text/en/squaring.ts";
+import { moved, rectangle, taped, without } from "../support/marks.ts";
+
+const TENT = { want: rectangle(60, 120), inPer50Ft: 1 };
+const found = (lengths: Record<string, number>) => squared(lengths, TENT);
+const says = (lengths: Record<string, number>) => squaredText(found(lengths));
+const good = taped(TENT.want);
+
+describe("a good rectangle", () => {
+  test("with six lengths is square, and they are known to agree", () =>
+    expect(found(good)).toMatchObject({ is: "square", checked: true, moves: [] }));
+  test.each(LENGTHS)("with all but %s is square, and says that five show no misread", (name) => {
+    expect(found(without(good, name))).toMatchObject({ is: "square", checked: false });
+    expect(says(without(good, name))).toMatch(/^Square\. Five lengths cannot show a misread/);
+  });
+  test("the sixth is worked out where it was not measured", () => {
+    const { lengths } = found(without(good, "BD")) as Extract<ReturnType<typeof found>, { lengths: unknown }>;
+    expect(lengths.find((l) => l.name === "BD")).toMatchObject({ measured: false });
+    expect(lengths.find((l) => l.name === "BD")!.ft).toBeCloseTo(134.164079, 6);
+  });
+});
+
+describe("too little", () => {
+  test("four lengths fix nothing: what is missing is named", () => {
+    const { AB, BC, CD, DA } = good;
+    expect(found({ AB, BC, CD, DA })).toEqual({ is: "notEnough", missing: ["AC", "BD"] });
+    expect(says({ AB, BC, CD, DA })).toBe("Still to measure: A to C, B to D. Five lengths fix the corners; six show a misread.");
+  });
+});
+
+describe("equal diagonals prove nothing", () => {
+  test("a 60 by 120 with one long side 2 ft short is a trapezoid, and both marks on it have to move out", () => {
+    const trapezoid = { AB: 120, BC: 60 + 1 / 96, CD: 118, DA: 60 + 1 / 96, AC: 133 + 3.25 / 12, BD: 133 + 3.25 / 12 };
+    expect(found(trapezoid)).toMatchObject({ is: "out", checked: true });
+    expect(says(trapezoid)).toBe("Not square. Hold A and the line A to B. C: 12 in out. D: 12 in out.");
+  });
+});
+
+describe("what to move, holding A and the line A to B", () => {
+  test.each([
+    ["C", 3.5, -1, "C: 3 1/2 in toward B's side and 1 in out."],
+    ["C", -3.5, 1, "C: 3 1/2 in away from B's side and 1 in in."],
+    ["C", 0, -6, "C: 6 in out."],
+    ["D", 5, 2, "D: 5 in toward A's side and 2 in out."],
+    ["D", -5, -2, "D: 5 in away from A's side and 2 in in."],
+    ["B", 0, 4, "B: 4 in toward A, along the baseline."],
+    ["B", 0, -4, "B: 4 in away from A, along the baseline."],
+  ] as const)("%s is %d in across and %d in along from its place: %s", (corner, acrossIn, alongIn, words) => {
+    expect(says(taped(moved(TENT.want, corner, acrossIn, alongIn)))).toBe(`Not square. Hold A and the line A to B. ${words}`);
+  });
+  test("a fifth of an inch is not worth a hammer", () => {
+    expect(found(taped(moved(TENT.want, "C", 0.2, 0)))).toMatchObject({ is: "square", moves: [] });
+  });
+  test("what has been moved as it says is square, whatever was wrong", () => {
+    const off = fc.double({ min: -12, max: 12, noNaN: true });
+    fc.assert(
+      fc.property(off, off, off, off, off, (b, cx, cy, dx, dy) => {
+        const marks = moved(moved(moved(TENT.want, "B", 0, b), "C", cx, cy), "D", dx, dy);
+        const before = found(taped(marks));
+        if (before.is !== "out") return;
+        const after = before.moves.reduce((m, by) => moved(m, by.corner, by.acrossIn, by.alongIn), marks);
+        expect(found(taped(after)).is).toBe("square");
+      }),
+    );
+  });
+});
+
+describe("the tolerance is 1 in for every 50 ft of the length", () => {
+  test.each([
+    ["BC", 1.15, "square"],
+    ["BC", 1.25, "out"],
+    ["AB", 2.35, "square"],
+    ["AB", 2.45, "out"],
+  ] as const)("%s longer by %d in is %s", (edge, byIn, is) => {
+    // Both edges of a pair grow, so that the figure stays a rectangle.
+    const marks = edge === "BC" ? rectangle(60 + byIn / 12, 120) : rectangle(60, 120 + byIn / 12);
+    expect(found(taped(marks)).is).toBe(is);
+  });
+  test("the tent's sheet makes it narrower or wider", () => {
+    const marks = taped(rectangle(60 + 1 / 12, 120));
+    expect(squared(marks, { ...TENT, inPer50Ft: 0.5 }).is).toBe("out");
+    expect(squared(taped(rectangle(60 + 2 / 12, 120)), { ...TENT, inPer50Ft: 2 }).is).toBe("square");
+  });
+});
+
+describe("lengths that cannot be", () => {
+  test("a diagonal longer than two edges together is no triangle, and says which", () => {
+    const five = { AB: 100, BC: 60, DA: 30, AC: 110, BD: 40 };
+    expect(found(five)).toMatchObject({ is: "noTriangle", longest: "AB", others: ["BD", "DA"] });
+    expect(says(five)).toBe(
+      "A to B is longer than B to D and D to A together: no triangle has that. None of them stands out. Measure them all again.",
+    );
+  });
+  test("a nought too many is named with what it should be", () => {
+    expect(found({ ...good, DA: 600 })).toMatchObject({ is: "noTriangle", suspect: { name: "DA", readFt: 600 } });
+  });
+  test("corners in another order, though every triangle can be", () => {
+    // C folded in over the diagonal.
+    const folded = taped({ ...TENT.want, C: { xFt: 10, yFt: 20 } });
+    expect(found(folded)).toMatchObject({ is: "noFigure" });
+  });
+});
+
+describe("six lengths that do not agree", () => {
+  test.each(LENGTHS)("%s read a foot long is named, with about what it is", (name: LengthName) => {
+    const misread = found({ ...good, [name]: good[name] + 1 });
+    expect(misread).toMatchObject({ is: "misread", suspect: { name, readFt: good[name] + 1 } });
+    expect((misread as { suspect: { likelyFt: number } }).suspect.likelyFt).toBeCloseTo(good[name], 1);
+  });
+  test("says under what assumption it names one", () => {
+    expect(says({ ...good, DA: 61 })).toBe(
+      "The six do not agree with each other. If the marks are near their places, it is D to A: 61 ft read, about 60 ft likely. Measure that one again.",
+    );
+  });
+  test("two misread at once: none stands out, and nothing is guessed", () => {
+    expect(says({ ...good, AC: 133, BD: 135.5 })).toBe(
+      "The six do not agree with each other. None of them stands out. Measure them all again.",
+    );
+  });
+  test("with five a misread cannot be told from a mark that stands elsewhere", () => {
+    expect(found({ ...without(good, "BD"), DA: 61 })).toMatchObject({ is: "out", checked: false });
+  });
+});
+
+test("marks that are wanted elsewhere than on a rectangle are what it is judged against", () => {
+  const want = moved(rectangle(60, 120), "C", 0, -12);
+  expect(squared(taped(want), { want, inPer50Ft: 1 }).is).toBe("square");
+  expect(squared(good, { want, inPer50Ft: 1 }).is).toBe("out");
+});
+
+test("whatever positive lengths are given, there is one verdict and nothing that is no number", () => {
+  const ft = fc.double({ min: 0.01, max: 5000, noNaN: true });
+  fc.assert(
+    fc.property(fc.record({ AB: ft, BC: ft, CD: ft, DA: ft, AC: ft, BD: ft }, { requiredKeys: [] }), (lengths) => {
+      expect(says(lengths as Record<string, number>)).not.toMatch(/NaN|Infinity|undefined/);
+    }),
+    { numRuns: 500 },
+  );
+});

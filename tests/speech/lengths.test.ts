@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { hear } from "../../machines/speech/hear.ts";
+import { understand } from "../../machines/speech/understand.ts";
+import { rectangle } from "../support/marks.ts";
+import { stepWith } from "../support/steps.ts";
+
+const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1 }, { call: "squared" });
+const ft = (lengths: Record<string, number>) => ({ ask: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
+const loading = stepWith({
+  kind: "counts",
+  as: null,
+  want: { perimeterStake: 96, stakePlate: 44, perimeterStrap: 44, sidePole: 30, polePlate: 9, interiorStake: 9, interiorStrap: 9 },
+});
+const n = (counts: Record<string, number>) => ({ ask: { type: "answer", gate: "here", value: { kind: "counts", n: counts } } });
+
+describe("a length called off the tape", () => {
+  it.each([
+    ["A to B one twenty", { AB: 120 }],
+    ["AB 120", { AB: 120 }],
+    ["A B, 120 feet", { AB: 120 }],
+    ["a. b. 120 feet", { AB: 120 }],
+    ["A to C is 133 foot 3 and a quarter", { AC: 133.270833 }],
+    ["diagonal BD 133 feet 3 1/4", { BD: 133.270833 }],
+    [`A to C, 133' 3 1/4"`, { AC: 133.270833 }],
+    ["C to A 134 ft 2 in", { AC: 134.166667 }],
+    ["D A 60", { DA: 60 }],
+    ["AD 60 ft 1/8 in", { DA: 60.010417 }],
+    ["B to C eighteen point three metres", { BC: 60.03937 }],
+    ["A to B 120 feet, B to C 60 feet", { AB: 120, BC: 60 }],
+    ["AB 120 BC 60 CD 118", { AB: 120, BC: 60, CD: 118 }],
+    ["DC 118 ft then AC 133 ft 3 in", { CD: 118, AC: 133.25 }],
+  ])("%s", (said, lengths) => expect(understand(said, squaring)).toEqual(ft(lengths)));
+
+  it("of two readings of a number the one near the wanted length is meant", () =>
+    expect(understand("B to C one twenty", squaring)).toEqual(ft({ BC: 120 })));
+  it("where both could be, it is asked again with both", () =>
+    expect(understand("A to D sixty foot and an eighth", squaring)).toEqual({ ambiguous: { n: [60.125, 60.010417], unit: "ft" } }));
+  it.each(["sixty", "A to A 60", "A to E 60", "corner C is in the hedge", "B to C", "A to B minus 3 feet", "AB 120 AB 118"])(
+    "%s is no length",
+    (said) => expect(understand(said, squaring)).toEqual({ notUnderstood: true }),
+  );
+  it("in degrees it is asked for in feet", () =>
+    expect(understand("A to B 10 degrees", squaring)).toMatchObject({ wrongUnit: { wants: "ft" } }));
+  it("binds, so it is read back when it is spoken with the talk button", () =>
+    expect(
+      hear(
+        { alternatives: ["A to B one twenty"], talk: true },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+      ),
+    ).toMatchObject({
+      meant: ft({ AB: 120 }),
+      readBack: true,
+    }));
+  it("is chatter without it", () =>
+    expect(
+      hear(
+        { alternatives: ["A to B one twenty"], talk: false },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+      ),
+    ).toMatchObject({
+      leftAlone: "wakeWord",
+    }));
+});
+
+describe("things counted off the list", () => {
+  it.each([
+    ["forty four stake plates", { stakePlate: 44 }],
+    ["stake plates 44", { stakePlate: 44 }],
+    ["pole plates: nine", { polePlate: 9 }],
+    ["96 perimeter stakes", { perimeterStake: 96 }],
+    ["forty four ratchets", { perimeterStrap: 44 }],
+    ["no pole plates", { polePlate: 0 }],
+    ["side poles thirty", { sidePole: 30 }],
+  ])("%s", (said, counts) => expect(understand(said, loading)).toEqual(n(counts)));
+  it.each(["ninety six stakes", "44 plates", "forty four", "44 gas cookers", "3 quarter poles", "four and a half side poles"])(
+    "%s: two kinds, or none, on this list",
+    (said) => expect(understand(said, loading)).not.toHaveProperty("ask"),
+  );
+});
