@@ -8,8 +8,12 @@ import { createDesks, type World } from "./command.ts";
 import { Problem } from "./edge/problem.ts";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
+import { layoutRoutes } from "./routes/layout.tsx";
+import { otherwiseRoutes } from "./routes/otherwise.tsx";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
+import { tentRoutes } from "./routes/tents.tsx";
+import { timeRoutes } from "./routes/time.tsx";
 
 /** Nothing said on a site is longer than this. */
 const MOST_BYTES = 64 * 1024;
@@ -36,8 +40,12 @@ export function createApp(world: World) {
   );
   app.route("/", jobRoutes(desks, world));
   app.route("/", guideRoutes(desks, world));
+  app.route("/", otherwiseRoutes(desks, world));
+  app.route("/", layoutRoutes(desks));
   app.route("/", recordRoutes(desks, world));
   app.route("/", rehearseRoutes(desks, world));
+  app.route("/", timeRoutes(desks, world));
+  app.route("/", tentRoutes(world));
   app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c.req.raw, error);

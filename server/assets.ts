@@ -25,6 +25,9 @@ export function createAssets() {
   }).outputFiles[0]!.text;
   const css = readFileSync(here("../views/assets/ridgecall.css"), "utf8");
   const recordCss = readFileSync(here("../views/assets/record.css"), "utf8");
+  const timeCss = readFileSync(here("../views/assets/time.css"), "utf8");
+  const tentsCss = readFileSync(here("../views/assets/tents.css"), "utf8");
+  const layoutCss = readFileSync(here("../views/assets/layout.css"), "utf8");
   const icon = readFileSync(here("../views/assets/icon.svg"), "utf8");
   const text = (body: string, type: string) => () =>
     new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });
@@ -32,6 +35,9 @@ export function createAssets() {
     .get("/assets/client.js", text([library("htmx.min.js"), library("ext/hx-sse.min.js"), client].join(";\n"), "text/javascript"))
     .get("/assets/ridgecall.css", text(css, "text/css"))
     .get("/assets/record.css", text(recordCss, "text/css"))
+    .get("/assets/time.css", text(timeCss, "text/css"))
+    .get("/assets/tents.css", text(tentsCss, "text/css"))
+    .get("/assets/layout.css", text(layoutCss, "text/css"))
     .get("/assets/icon.svg", text(icon, "image/svg+xml"))
     .get("/favicon.ico", text(icon, "image/svg+xml"));
 }

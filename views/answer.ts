@@ -1,6 +1,8 @@
 import { type Job, stepOf } from "../machines/install/job.ts";
 import type { Step } from "../machines/install/script.ts";
+import { rightAngle, USUAL_TAPE_FT } from "../machines/site/right-angle.ts";
 import type { Question } from "../machines/speech/meanings.ts";
+import { inUnit, readNumber } from "../machines/speech/numbers.ts";
 import type { StationKind, TentPlan } from "../machines/tent/types.ts";
 import { answers } from "./text/en/answers.ts";
 import { calls } from "./text/en/calls.ts";
@@ -24,6 +26,8 @@ export function answerTo(question: Question, about: string, job: Job): string {
     case "howMany":
       if (/\bto the (?:next )?ring\b/.test(about.toLowerCase())) return toTheRing(step);
       return howMany(about.toLowerCase(), job.frozen.plan);
+    case "rightAngle":
+      return squareCorner(about, job.frozen.plan);
     case "where":
       return /\bnext\b/.test(about.toLowerCase()) ? whereNext(job, step) : whereIs(about, job.frozen.plan);
   }
@@ -59,6 +63,17 @@ const KINDS: readonly (readonly [RegExp, StationKind, string])[] = [
   [/seam end/, "seamEnd", "seam ends"],
   [/side/, "side", "side stations"],
 ];
+
+/** Three, four, five as large as the edges and the tape allow. */
+function squareCorner(about: string, { edges }: TentPlan): string {
+  const said = about === "" ? null : readNumber(about);
+  const tapeFt = said ? inUnit(said, "ft") : USUAL_TAPE_FT;
+  if (tapeFt === null || (about !== "" && said === null)) return answers.noTape(about);
+  const along = edges.find((e) => e.name === "AB")!.lengthFt;
+  const across = edges.find((e) => e.name === "DA")!.lengthFt;
+  const square = rightAngle(along, across, tapeFt);
+  return square ? answers.rightAngle(square, feetInches(tapeFt)) : answers.shortTape(feetInches(tapeFt));
+}
 
 function howMany(about: string, plan: TentPlan): string {
   const edge = plan.edges.find((e) => about.includes(e.name.toLowerCase()));

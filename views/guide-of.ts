@@ -1,11 +1,12 @@
 import { SPOKEN } from "../machines/install/commands.ts";
-import type { Gate } from "../machines/install/gates.ts";
+import type { Answer, Gate } from "../machines/install/gates.ts";
 import { attentionOf, type Job, stepOf } from "../machines/install/job.ts";
 import { READ_BACK_S, waiting } from "../machines/install/read-back.ts";
 import type { Step } from "../machines/install/script.ts";
-import { status } from "../machines/install/status.ts";
+import { countsWanted, status } from "../machines/install/status.ts";
 import { weatherAt } from "../machines/install/weather.ts";
 import type { Said } from "../machines/record/entry.ts";
+import { effectText } from "./effect-of.ts";
 import type { GateState, GuideState, ThreadLine } from "./guide-state.ts";
 import { type Held, replyTo, words } from "./reply.ts";
 import { foundText } from "./text/en/found.ts";
@@ -41,7 +42,8 @@ export function guideOf(held: Held, at: number, device: string | null = null): G
     readBack: device === null ? null : readBackOn(device, held, at, name),
     makingSafe: context.goOnAt !== null,
     closed: step === null,
-    proposed: context.proposed && { ...context.proposed, by: name(context.proposed.by) },
+    proposed: context.proposed &&
+      job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: roleName(p.role) })),
     thread: entries
       .flatMap((e) => (e.entry.kind === "command" ? [e.entry] : []))
@@ -80,13 +82,21 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     statusWords: statusText(is),
     value: answer ? valueText(answer.value) : null,
     given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
+    want: gate.asks.kind === "counts" ? countsWanted(gate.asks, context) : {},
     found: answer ? foundText(gate.asks, answer.value, context) : null,
     ifNot: said.ifNot ?? "",
+    otherwise: is === "outOfLimit" ? otherwiseOn(step, answer) : null,
     paper: gate.paper,
     who: gate.who,
     notBy: first ? name(first.by) : null,
   };
 }
+
+/** Rings are what the cloth has, whatever the plan says. */
+const otherwiseOn = ({ call, of }: Step, answer: Answer | undefined): string | null =>
+  (call === "marked.edge" || call === "rings.edge") && answer?.value.kind === "count"
+    ? `otherwise?what=rings&edge=${of.edge}&counted=${answer.value.n}`
+    : null;
 
 function threadLine(entry: Said, held: Held, name: (id: string) => string): ThreadLine {
   const { job } = held;

@@ -27,12 +27,16 @@ export type GuideState = {
   readonly makingSafe: boolean;
   readonly closed: boolean;
   /** An amendment that waits for somebody else. */
-  readonly proposed: { readonly entry: number; readonly by: string; readonly because: string } | null;
+  readonly proposed: Proposed | null;
   readonly people: readonly { readonly id: string; readonly name: string; readonly role: Role; readonly roleName: string }[];
   readonly thread: readonly ThreadLine[];
   /** Set where the record does not replay: the job can be read, not driven. */
   readonly readOnly: string | null;
 };
+
+/** What changes, in sentences; which answers would be asked again; and the call it would go on at. */
+export type Effect = { readonly changes: readonly string[]; readonly asksAgain: readonly string[]; readonly goesOnAt: string };
+export type Proposed = Effect & { readonly entry: number; readonly by: string; readonly because: string };
 
 export type GateState = {
   readonly id: GateId;
@@ -46,9 +50,13 @@ export type GateState = {
   readonly value: string | null;
   /** What was answered, bit by bit. */
   readonly given: Readonly<Record<string, number>>;
+  /** What is wanted of each thing counted. */
+  readonly want: Readonly<Record<string, number>>;
   /** What the answer comes to, where that is more than its value: which mark to move, what is short. */
   readonly found: string | null;
   readonly ifNot: string;
+  /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
+  readonly otherwise: string | null;
   readonly paper: Paper | null;
   readonly who: Gate["who"];
   /** Whose answer this must not be. */

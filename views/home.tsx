@@ -34,6 +34,9 @@ export const HomePage = ({ jobs }: { jobs: readonly Listed[] }) => (
       <a class="button main" href="/jobs/new">
         {label.open}
       </a>
+      <a class="button" href="/tents">
+        {label.tents}
+      </a>
       <a class="button" href="/findings">
         {findings.title}
       </a>

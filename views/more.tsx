@@ -2,8 +2,10 @@ import { Page } from "./page.tsx";
 import { WindForm } from "./parts/gate-tile.tsx";
 import { Proposal } from "./parts/proposal.tsx";
 import { SayForm, type Screen } from "./parts/say-form.tsx";
+import { changes } from "./text/en/changes.ts";
 import { label } from "./text/en/page.ts";
 import { record } from "./text/en/record.ts";
+import { time } from "./text/en/time.ts";
 import { voice } from "./text/en/voice.ts";
 
 /** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
@@ -56,11 +58,14 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
         <a class="button" href={`/jobs/${guide.job}/plan`}>
           {label.plan}
         </a>
+        <a class="button" href={`/jobs/${guide.job}/time`}>
+          {time.link}
+        </a>
         <a class="button" href={`/jobs/${guide.job}/record`}>
           {record.link}
         </a>
-        <a class="button" href={`/jobs/${guide.job}/amend`}>
-          {label.amend}
+        <a class="button" href={`/jobs/${guide.job}/otherwise`}>
+          {changes.title}
         </a>
         <form method="post" action={`/jobs/${guide.job}/rehearse`}>
           <input type="hidden" name="key" value={screen.newKey()} />

@@ -1,18 +1,24 @@
+import { EDGES } from "../machines/tent/types.ts";
 import { Page } from "./page.tsx";
+import { Field, type Filled, Wrong } from "./parts/fields.tsx";
+import { type Preview, TentPart } from "./parts/tent-part.tsx";
 import { utilityName } from "./text/en/names.ts";
-import { choices, fields, groups, label } from "./text/en/page.ts";
+import { fields, groups, label } from "./text/en/page.ts";
 import { roleName } from "./text/en/roles.ts";
 
-type Values = Readonly<Record<string, string>>;
-type Props = { values: Values; problems: Values; message: string | null; action: string; newKey: () => string; amending?: boolean };
-type Part = Pick<Props, "values" | "problems">;
+export type OpenJobProps = Filled & {
+  preview: Preview;
+  message: string | null;
+  action: string;
+  newKey: () => string;
+  amending?: boolean;
+};
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   rehearsal: ["no", "yes"],
-  "tent.onePiece": ["no", "yes"],
-  "tent.splitEnds": ["yes", "no"],
   "sheet.interiorOrder": ["quartersFirst", "centresFirst"],
   "site.soilKnown": ["no", "yes"],
+  "site.street.edge": ["", ...EDGES],
   "use.permit": ["unknown", "required", "notRequired"],
   "use.fabricCertificate": ["unknown", "required", "notRequired"],
   "use.walls": ["yes", "no"],
@@ -22,56 +28,22 @@ const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclai
 const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const;
 const ROWS = 12;
 
-const Problem = ({ name, problems }: { name: string; problems: Values }) =>
-  problems[name] ? (
-    <span class="wrong" id={`wrong-${name}`}>
-      {problems[name]}
-    </span>
-  ) : null;
-
-const Field = ({ name, values, problems, text, options }: Part & { name: string; text?: string; options?: readonly string[] }) => {
-  const told = {
-    name,
-    "aria-describedby": problems[name] ? `wrong-${name}` : undefined,
-    "aria-invalid": problems[name] ? ("true" as const) : undefined,
-  };
-  const choose = options ?? OPTIONS[name];
-  return (
-    <label for={name}>
-      {text ?? fields[name]?.label ?? name}
-      {fields[name]?.hint && <small>{fields[name]?.hint}</small>}
-      {choose ? (
-        <select {...told}>
-          {choose.map((o) => (
-            <option value={o} selected={values[name] === o}>
-              {choices[o] ?? o}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <input {...told} value={values[name] ?? ""} maxlength={200} autocomplete="off" />
-      )}
-      <Problem name={name} problems={problems} />
-    </label>
-  );
-};
-
-const Group = ({ title, names, values, problems }: Part & { title: string; names: readonly string[] }) => (
+const Group = ({ title, names, values, problems }: Filled & { title: string; names: readonly string[] }) => (
   <fieldset>
     <legend>{title}</legend>
     {names.map((name) => (
-      <Field name={name} values={values} problems={problems} />
+      <Field name={name} values={values} problems={problems} options={OPTIONS[name]} />
     ))}
   </fieldset>
 );
 
 /** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
-export const OpenJobPage = ({ values, problems, message, action, newKey, amending }: Props) => {
+export const OpenJobPage = ({ values, problems, preview, message, action, newKey, amending }: OpenJobProps) => {
   const part = { values, problems };
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page title={amending ? label.amend : label.open}>
-      <main class="open">
+    <Page title={amending ? label.amend : label.open} style="/assets/tents.css">
+      <main class="open tent-form">
         <h1>{amending ? label.amend : label.open}</h1>
         {amending && values.rehearsal === "yes" && <p class="rehearsal">{label.notReal}</p>}
         {message !== null && (
@@ -92,28 +64,34 @@ export const OpenJobPage = ({ values, problems, message, action, newKey, amendin
             <button type="submit">{label.usual}</button>
           </form>
         )}
+        {!amending && message === null && (
+          <a class="button" href="/tents">
+            {label.fromTents}
+          </a>
+        )}
         <form method="post" action={action}>
           <input type="hidden" name="key" value={newKey()} />
           {amending && <input type="hidden" name="rehearsal" value={values.rehearsal ?? "no"} />}
           {amending && <Field name="because" {...part} />}
           <Group title={groups.job} names={amending ? ["title", "zone"] : ["title", "zone", "rehearsal"]} {...part} />
-          <Group title={groups.tent} names={named("tent")} {...part} />
+          <TentPart preview={preview} {...part} />
           <Group title={groups.sheet} names={named("sheet")} {...part} />
           <Group title={groups.site} names={named("site")} {...part} />
           <fieldset>
             <legend>{groups.ticket}</legend>
+            {values["ticket.order"] && <input type="hidden" name="ticket.order" value={values["ticket.order"]} />}
             {named("ticket").map((name) => (
               <Field name={name} {...part} />
             ))}
             {UTILITIES.map((u) => (
               <Field name={`ticket.utilities.${u}`} text={utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
             ))}
-            <Problem name="ticket.utilities" problems={problems} />
+            <Wrong name="ticket.utilities" problems={problems} />
           </fieldset>
           <Group title={groups.use} names={named("use")} {...part} />
           <fieldset>
             <legend>{groups.crew}</legend>
-            <Problem name="crew" problems={problems} />
+            <Wrong name="crew" problems={problems} />
             {Array.from({ length: ROWS }, (_, i) => i + 1).map((n) => (
               <div class="person">
                 <input

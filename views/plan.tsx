@@ -1,53 +1,46 @@
 import type { TentPlan } from "../machines/tent/types.ts";
 import { TentDrawing } from "./drawing/tent.tsx";
 import { Page } from "./page.tsx";
-import { feetInches, kitName, pieceName } from "./text/en/names.ts";
+import { layout } from "./text/en/layout.ts";
+import { kitName, pieceName } from "./text/en/names.ts";
 import { label } from "./text/en/page.ts";
 
-const Table = ({ title, rows }: { title: string; rows: readonly (readonly (string | number)[])[] }) => (
-  <section>
-    <h2>{title}</h2>
-    <table>
-      {rows.map((row) => (
-        <tr>
-          {row.map((cell) => (
-            <td>{cell}</td>
-          ))}
-        </tr>
-      ))}
-    </table>
-  </section>
-);
+type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan };
 
-/** What stands on the ground, drawn and as tables with the same facts. */
-export const PlanPage = ({ job, plan }: { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan }) => (
-  <Page title={label.plan}>
+/** What stands on the ground at a glance: drawn for a phone, the pieces and the kit. Every place and reading is on the layout sheet. */
+export const PlanPage = ({ job, plan }: Props) => (
+  <Page title={label.plan} style="/assets/layout.css">
     <main class="plan">
       {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
       <h1>{job.title}</h1>
-      <a class="button" href={`/jobs/${job.id}`}>
-        {label.guide}
-      </a>
+      <nav class="more">
+        <a class="button main" href={`/jobs/${job.id}/layout`}>
+          {layout.link}
+        </a>
+        <a class="button" href={`/jobs/${job.id}`}>
+          {label.guide}
+        </a>
+      </nav>
       <section>
         <h2>{label.drawing}</h2>
         <TentDrawing plan={plan} />
       </section>
-      <Table
-        title={label.pieces}
-        rows={plan.pieces.map((p) => [
-          p.order,
-          pieceName(p.id),
-          Object.entries(p.edges)
-            .map(([side, edge]) => `${side}: ${edge}`)
-            .join(", "),
-        ])}
-      />
-      <Table title={label.kit} rows={plan.kit.map((k) => [k.count, kitName(k.item)])} />
-      <Table
-        title={label.stations}
-        rows={plan.stations.map((s) => [s.id, s.kind, feetInches(s.xFt), feetInches(s.yFt), s.plates, s.stakes])}
-      />
-      <Table title={label.poles} rows={plan.poles.map((p) => [p.id, p.kind, feetInches(p.xFt), feetInches(p.yFt)])} />
+      <Table name={label.pieces} rows={plan.pieces.map((p) => [p.order, pieceName(p.id)])} />
+      <Table name={label.kit} rows={plan.kit.map((k) => [k.count, kitName(k.item)])} />
     </main>
   </Page>
+);
+
+const Table = ({ name, rows }: { name: string; rows: readonly (readonly [number, string])[] }) => (
+  <section>
+    <table class="counts">
+      <caption>{name}</caption>
+      {rows.map(([count, what]) => (
+        <tr>
+          <td>{count}</td>
+          <th scope="row">{what}</th>
+        </tr>
+      ))}
+    </table>
+  </section>
 );

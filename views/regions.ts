@@ -9,4 +9,9 @@ export const regions = {
   alarm: "alarm",
   earStatus: "ear-status",
   live: "live",
+  tentStatus: "tent-status",
+  tentPlan: "tent-plan",
 } as const;
+
+/** The place beside a field where what is wrong with it is said: `tent.widthFt` has `wrong-tent-widthFt`. */
+export const wrongId = (field: string): string => `wrong-${field.replaceAll(".", "-")}`;

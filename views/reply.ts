@@ -1,4 +1,5 @@
 import type { Instant } from "../machines/install/brief.ts";
+import { changesOf } from "../machines/install/changes.ts";
 import type { Binding, Command } from "../machines/install/commands.ts";
 import type { GateId } from "../machines/install/gates.ts";
 import { allSteps, type Job } from "../machines/install/job.ts";
@@ -8,8 +9,10 @@ import type { JobState } from "../machines/install/state.ts";
 import { isByBits, status } from "../machines/install/status.ts";
 import { answeredBy, countedAs, type Earlier } from "../machines/record/counted.ts";
 import type { Said, Sealed } from "../machines/record/entry.ts";
+import { frozenBefore } from "../machines/record/findings.ts";
 import type { Reason } from "./guide-state.ts";
 import { calls } from "./text/en/calls.ts";
+import { changes, changeText } from "./text/en/changes.ts";
 import { foundText } from "./text/en/found.ts";
 import { limitText, valueText } from "./text/en/limits.ts";
 import { didText, leanText, readBackText, refusalText, takenText } from "./text/en/refusals.ts";
@@ -98,10 +101,18 @@ export function replyThen(entry: Said, command: Command, then: Then, name: Name)
     if (gate && isByBits(gate.asks)) return { ...did, reply: readBackText(heard) };
     return { ...did, reply: readBackText(heard, step && words(step).ask?.(step.of), gate && !good ? limitText(gate) : undefined) };
   }
+  if (command.type === "amend") return { ...did, reply: `${did.reply} ${changedBy(entry, command, then, name)}` };
   const found = gate && value ? foundText(gate.asks, value, { answers }) : null;
   if (good || !gate) return found === null ? did : { ...did, reply: `${did.reply} ${found}` };
   return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
 }
+
+/** A changed plan told against the one that was in force when it was put forward. */
+function changedBy(entry: Said, { to }: Extract<Command, { type: "amend" }>, { earlier, zone }: Then, name: Name): string {
+  const texts = changesOf(frozenBefore(entry.no, earlier), to).map((change) => changeText(change, { name, zone }));
+  return texts.length === 0 ? changes.nothing : changes.some(texts, MOST_CHANGES);
+}
+const MOST_CHANGES = 8;
 
 /** What is said back: a lean with its way, a reading with the time at which it was taken. */
 function bindingText(ask: Binding, at: Instant, zone: string): string {

@@ -39,12 +39,20 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
 /** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
 const question = (gate: Gate): unknown => (gate.asks.kind === "counts" ? { ...gate, asks: { ...gate.asks, want: null } } : gate);
 
+/** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
+export function effectOf(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly goesOnAt: Step } {
+  const { context } = job.snapshot;
+  const reopened = new Set(reopenedGates(job.frozen, to));
+  const at = context.goOnAt ?? stepOf(job)!.id;
+  return { reopened, goesOnAt: affectedCall(job.frozen, to, at, context.began, reopened) };
+}
+
 /**
  * The job under its amended plan. It goes on at the first call, up to where it stood, that has a reopened gate or is
  * new; with none, where it stood. Making safe is not left: then only where it goes on afterwards changes.
  */
 export function amended(job: Job, to: Frozen): Job {
-  const reopened = new Set(reopenedGates(job.frozen, to));
+  const { reopened, goesOnAt: from } = effectOf(job, to);
   const keep = <T>(record: Readonly<Record<string, T>>) =>
     Object.fromEntries(
       Object.entries(record).filter(
@@ -52,9 +60,7 @@ export function amended(job: Job, to: Frozen): Job {
       ),
     );
   const { context } = job.snapshot;
-  const here = stepOf(job)!;
   const makingSafe = context.goOnAt !== null;
-  const from = affectedCall(job.frozen, to, makingSafe ? context.goOnAt : here.id, context.began, reopened);
   const machine = installMachine(to.script, windLimits(to.brief.sheet), to.procedure);
   const value = {
     ...(job.snapshot.value as object),

@@ -118,6 +118,17 @@ export function frozenIn(no: EntryNo, earlier: Earlier): Frozen {
   throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
 }
 
+/** What was in force when an entry was made: the opening, or the last amendment that was agreed to before it. */
+export function frozenBefore(no: EntryNo, earlier: Earlier): Frozen {
+  for (let n = no - 1; n > 1; n--) {
+    const entry = earlier(n);
+    if (entry?.kind !== "command") continue;
+    const at = frozenAfter(1, entry);
+    if (at > 1) return frozenIn(at, earlier);
+  }
+  return frozenIn(1, earlier);
+}
+
 /** The phase the guide stood in after an entry, making safe as one of its own. */
 export function stoodAt({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
   if (phase === "ground" || phase === "up") return MAKING_SAFE;

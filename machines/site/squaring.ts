@@ -60,9 +60,10 @@ export function squared(lengths: Readonly<Record<string, number>>, wanted: Wante
   const apart = brokenTriangle(given);
   if (apart) return { is: "noTriangle", ...apart, suspect: suspect() };
   const figure = fitMarks(given, wanted.want);
-  if (!figure) return { is: "noFigure", suspect: suspect() };
-  if (whole && figure.misfit > MISFIT_MOST) return { is: "misread", suspect: suspect() };
-  return isConvex(figure.marks) ? judged(given, figure, wanted) : { is: "noFigure", suspect: suspect() };
+  if (figure && whole && figure.misfit > MISFIT_MOST) return { is: "misread", suspect: suspect() };
+  // Five lengths leave nothing over where there is a figure at all.
+  if (!figure || figure.misfit > MISFIT_MOST || !isConvex(figure.marks)) return { is: "noFigure", suspect: suspect() };
+  return judged(given, figure, wanted);
 }
 
 /** How far a length may be off, in inches. */

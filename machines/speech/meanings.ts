@@ -2,7 +2,7 @@ import type { Ask, Binding } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import type { Clock } from "./times.ts";
 
-export type Question = "again" | "why" | "whatsLeft" | "howMany" | "where" | "which";
+export type Question = "again" | "why" | "whatsLeft" | "howMany" | "where" | "which" | "rightAngle";
 
 /** What a reading said aloud gives; the server knows what time "five minutes ago" is. */
 export type WindSaid = { readonly mph: number; readonly gustMph: number | null; readonly taken: Clock | null };

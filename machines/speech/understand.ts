@@ -24,6 +24,10 @@ const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Understood])[] = 
   [/^note\b[ ,:-]*(.+)$/is, (text) => ({ ask: { type: "note", text } })],
   [/^(how many .+)$/is, (about) => ({ question: "howMany", about })],
   [/^(where\b.*)$/is, (about) => ({ question: "where", about })],
+  [
+    /^(?:three,? four,? five|3[ ,-]*4[ ,-]*5|right angle|square corner)(?:,? (?:with|on|by) (?:an? )?(.+?)(?: tape)?)?$/is,
+    (about) => ({ question: "rightAngle", about }),
+  ],
   [/^((?:which|what) (?:piece|edge|seam)\b.*)$/is, (about) => ({ question: "which", about })],
 ];
 const THUNDER = /^(?:(?:heard )?thunder(?: heard)?|lightning(?: seen)?)$/;

@@ -33,9 +33,7 @@ const SIZES: readonly Size[] = [
 
 /** All examples, the smallest first. */
 export const EXAMPLES: readonly Example[] = SIZES.flatMap(({ widthFt, lengthFt, ends, rings }) =>
-  ends
-    ? ends.map((end) => exampleOf(widthFt, lengthFt, end, rings))
-    : [exampleOf(widthFt, lengthFt, "whole", rings)],
+  ends ? ends.map((end) => exampleOf(widthFt, lengthFt, end, rings)) : [exampleOf(widthFt, lengthFt, "whole", rings)],
 );
 
 function exampleOf(widthFt: number, lengthFt: number, end: "whole" | "split", rings?: 0 | 1 | 2): Example {

@@ -1,15 +1,5 @@
 import { distanceFt, same, toGrid } from "./grid.ts";
-import {
-  CORNERS,
-  type Corner,
-  EDGES,
-  type EdgeName,
-  type Point,
-  type StakePlate,
-  type Station,
-  type StationKind,
-  type TentPlan,
-} from "./types.ts";
+import { type Corner, EDGES, type EdgeName, type Point, type StakePlate, type Station, type StationKind, type TentPlan } from "./types.ts";
 
 /** Read off a tape in feet: from where it starts, and back from where it ends. */
 export type Reading = { readonly readingFt: number; readonly backFt: number };
@@ -102,7 +92,7 @@ export const diagonalsOf = (plan: Pick<TentPlan, "stations">): { readonly AC: nu
 /** The nearest eighth of an inch, in feet. */
 export const toEighthIn = (ft: number): number => Math.round(ft * 96) / 96;
 
-/** Whole millimetres. A foot is 0.3048 m exactly (international foot, NIST Handbook 44, Appendix C). */
+/** Whole millimetres. A foot is 0.3048 m, exact by definition (NIST SP 811, B.8). */
 export const toMm = (ft: number): number => Math.round(ft * 304.8) + 0;
 
 /** The mark of a corner: its station, which stands where the corner was shifted to. */
@@ -122,8 +112,7 @@ export const OUT: Readonly<Record<EdgeName, Point>> = {
 /** The edge that ends where the other starts. */
 const before = (edge: EdgeName): EdgeName => EDGES[(EDGES.indexOf(edge) + 3) % 4]!;
 
-const outFt = (edge: EdgeName, from: Point, to: Point): number =>
-  OUT[edge].xFt * (to.xFt - from.xFt) + OUT[edge].yFt * (to.yFt - from.yFt);
+const outFt = (edge: EdgeName, from: Point, to: Point): number => OUT[edge].xFt * (to.xFt - from.xFt) + OUT[edge].yFt * (to.yFt - from.yFt);
 
 /** A corner's plate that lies farther out from the edge that ends there is on the stake line of that edge. */
 function lineOf(plate: StakePlate, station: Station): EdgeName {
@@ -143,6 +132,3 @@ function offTape(p: Point, start: Point, end: Point, lengthFt: number): { alongF
   const [dx, dy] = [p.xFt - start.xFt, p.yFt - start.yFt];
   return { alongFt: toGrid(dx * ux + dy * uy), asideFt: toGrid(dy * ux - dx * uy) };
 }
-
-/** The four corners as stations, clockwise from A. */
-export const cornersOf = (plan: Pick<TentPlan, "stations">): Station[] => CORNERS.map((c) => cornerOf(plan, c));

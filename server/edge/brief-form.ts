@@ -1,6 +1,8 @@
 import { Temporal } from "temporal-polyfill";
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Fields } from "./form.ts";
+import { formOfKit } from "./kit.ts";
+import { formOfTent } from "./tent.ts";
 
 const text = (value: unknown) => (value === null || value === undefined ? "" : String(value));
 const flat = (group: string, of: object) =>
@@ -8,27 +10,27 @@ const flat = (group: string, of: object) =>
 
 /** A brief as the fields of its form, for amending it. */
 export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>>): Fields {
-  const local = (at: number) =>
-    Temporal.Instant.fromEpochMilliseconds(at).toZonedDateTimeISO(brief.zone).toPlainDateTime().toString({ smallestUnit: "minute" });
   const yesNo = (on: boolean) => (on ? "yes" : "no");
   const { tent, sheet, site, ticket, use } = brief;
   return {
     title: brief.title,
     zone: brief.zone,
     rehearsal: yesNo(brief.rehearsal === true),
-    ...flat("tent", tent),
-    "tent.midsFt": tent.midsFt.join(", "),
-    "tent.onePiece": yesNo(tent.onePiece),
-    "tent.splitEnds": yesNo(tent.splitEnds),
+    ...formOfTent(tent),
+    ...formOfKit(brief.kit),
     ...flat("sheet", sheet),
     "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),
     "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
     ...flat("site", site),
     "site.soilKnown": yesNo(site.soilKnown),
+    "site.street.edge": text(site.street?.edge),
+    "site.street.name": text(site.street?.name),
     "site.overhead": site.overheadKv.length === 0 ? "none" : site.overheadKv.map((kv) => kv ?? "unknown").join(", "),
     ...flat("ticket", ticket),
-    "ticket.validFrom": local(ticket.validFrom),
-    "ticket.validTo": local(ticket.validTo),
+    "ticket.validFrom": local(ticket.validFrom, brief.zone),
+    "ticket.validTo": local(ticket.validTo, brief.zone),
+    // So that a change of something else leaves the ticket as it is, to the letter.
+    "ticket.order": ticket.utilities.map((u) => u.kind).join(","),
     ...Object.fromEntries(ticket.utilities.map((u) => [`ticket.utilities.${u.kind}`, u.marked ? "marked" : "clear"])),
     ...flat("use", use),
     "use.walls": yesNo(use.walls),
@@ -42,5 +44,10 @@ export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>
   };
 }
 
-/** What a spec says that its form has no field for. It stays when the form is sent. */
-export const besidesForm = ({ ridge, leaveOut, add, anchors }: Brief["tent"]) => ({ ridge, leaveOut, add, anchors });
+/** A local time, to the minute where it falls on one; the last moment of a day is the day, as it was written. */
+function local(at: number, zone: string): string {
+  const time = Temporal.Instant.fromEpochMilliseconds(at).toZonedDateTimeISO(zone).toPlainDateTime();
+  if (time.second === 0 && time.millisecond === 0) return time.toString({ smallestUnit: "minute" });
+  const lastOfDay = time.hour === 23 && time.minute === 59 && time.second === 59 && time.millisecond === 999;
+  return lastOfDay ? time.toPlainDate().toString() : time.toString();
+}

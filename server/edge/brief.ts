@@ -1,17 +1,29 @@
 import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
-import type { Brief, Instant, PersonId, Role } from "../../machines/install/brief.ts";
+import type { Brief, Instant, PersonId, Role, Site } from "../../machines/install/brief.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
 import { type Frozen, scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
+import { EDGES } from "../../machines/tent/types.ts";
 import { edge } from "../../views/text/en/edge.ts";
+import { kitOf, kitSchema } from "./kit.ts";
 import { Problem } from "./problem.ts";
+import { tentProblems, unknownFields } from "./tent.ts";
 
 const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, edge.empty), v.maxLength(most, edge.tooLong(most)));
+const notNumber = (issue: v.BaseIssue<unknown>) => (typeof issue.input === "string" ? edge.notNumber(issue.input) : edge.notANumber);
 const number = (from: number, to: number) =>
-  v.pipe(v.number(edge.notANumber), v.minValue(from, edge.from(from, to)), v.maxValue(to, edge.from(from, to)));
+  v.pipe(
+    v.number(notNumber),
+    v.check(
+      (n) => n >= from && n <= to,
+      (issue) => edge.outside(issue.input, from, to),
+    ),
+  );
+const oneOf = (names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
+  issue.input ? edge.notOneOf(issue.input, names) : edge.oneOf(names);
 const orNull = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
 const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const satisfies readonly Role[];
 const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"] as const;
@@ -47,6 +59,8 @@ export const briefSchema = v.object({
     firstAid: words(),
     soilKnown: v.boolean(edge.yesOrNo),
     overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, edge.tooMany(6))), []),
+    baselineBearingDeg: v.nullish(number(0, 360)),
+    street: v.nullish(v.object({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
   }),
   ticket: v.object({
     number: words(40),
@@ -54,7 +68,7 @@ export const briefSchema = v.object({
     validTo: words(40),
     toleranceIn: v.optional(number(18, 120), 24),
     utilities: v.pipe(
-      v.array(v.object({ kind: v.picklist(UTILITIES, edge.oneOf(UTILITIES)), marked: v.boolean(edge.yesOrNo) })),
+      v.array(v.object({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(edge.yesOrNo) })),
       v.minLength(1, edge.noUtilities),
       v.maxLength(6, edge.tooMany(6)),
     ),
@@ -67,8 +81,9 @@ export const briefSchema = v.object({
     hungLoads: v.boolean(edge.yesOrNo),
   }),
   rehearsal: v.optional(v.boolean(edge.yesOrNo), false),
+  kit: v.nullish(kitSchema),
   crew: v.pipe(
-    v.array(v.object({ name: words(60), role: v.picklist(ROLES, edge.oneOf(ROLES)) })),
+    v.array(v.object({ name: words(60), role: v.picklist(ROLES, oneOf(ROLES)) })),
     v.minLength(2, edge.crewOfTwo),
     v.maxLength(40, edge.tooMany(40)),
   ),
@@ -80,11 +95,13 @@ export type Parsed = { frozen: Frozen; names: Record<PersonId, string> };
 export function readBrief(input: unknown): Parsed {
   const read = v.safeParse(briefSchema, input);
   const fields: Record<string, string> = {};
-  if (!read.success) for (const issue of read.issues) fields[v.getDotPath(issue) ?? "brief"] ??= issue.message;
+  if (!read.success) for (const issue of read.issues) fields[v.getDotPath(issue) ?? "brief"] ??= sentenceOf(issue);
   const tent = checkSpec(((input as { tent?: object } | null)?.tent ?? {}) as Parameters<typeof checkSpec>[0]);
-  if ("problems" in tent) for (const p of tent.problems) fields[`tent.${p.field}`] ??= edge.tent(p);
+  if ("problems" in tent) Object.assign(fields, tentProblems(tent.problems));
+  for (const [field, why] of unknownFields(read.success ? read.output.tent : {})) fields[`tent.${field}`] = why;
   if (!read.success || "problems" in tent) throw new Problem(422, edge.briefRefused, fields);
   const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
+  const kit = kitOf(read.output.kit);
   const validFrom = instant(ticket.validFrom, zone, "start");
   const validTo = instant(ticket.validTo, zone, "end");
   if (validFrom === null) fields["ticket.validFrom"] = edge.date(ticket.validFrom);
@@ -105,16 +122,32 @@ export function readBrief(input: unknown): Parsed {
     zone,
     tent: tent.spec,
     sheet,
-    site,
+    site: siteOf(site),
     use,
     crew: people,
     ticket: { ...ticket, validFrom: validFrom!, validTo: validTo! },
+    ...(kit ? { kit } : {}),
     ...(rehearsal ? { rehearsal } : {}),
   };
   const plan = planTent(tent.spec);
   return {
     frozen: { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) },
     names: Object.fromEntries(crew.map((p, i) => [`p${i + 1}`, p.name])),
+  };
+}
+
+/** What is wrong with a field, in our words: the library's own name types, which say nothing to a person. */
+function sentenceOf({ input, received, message }: v.BaseIssue<unknown>): string {
+  if (received === "undefined") return edge.missing;
+  return /^Invalid /.test(message) ? edge.wrongKind(input) : message;
+}
+
+/** What was not said of a site is not there: a brief without it is frozen as it always was. */
+function siteOf({ baselineBearingDeg, street, ...site }: v.InferOutput<typeof briefSchema>["site"]): Site {
+  return {
+    ...site,
+    ...(typeof baselineBearingDeg === "number" ? { baselineBearingDeg } : {}),
+    ...(street ? { street } : {}),
   };
 }
 

@@ -55,6 +55,7 @@ function valueFromForm(f: Fields): unknown {
     case "paper":
       return { kind: "paper", by: f.by, document: f.document };
     case "lengths": {
+      if (f.length !== undefined) return { kind: "lengths", ft: { [f.length]: numberIn(f.value, "ft", "value") } };
       // Left empty is not measured.
       const names = Object.keys(f).filter((k) => k.startsWith("ft.") && f[k]?.trim() !== "");
       return { kind: "lengths", ft: Object.fromEntries(names.map((k) => [k.slice(3), numberIn(f[k], "ft", k)])) };
@@ -74,71 +75,4 @@ function numberIn(text: string | undefined, wants: Wants, field: string): number
   const n = inUnit(said, wants);
   if (n === null) throw new Problem(422, edge.wrongUnit(said.unit ?? "", wants), { [field]: edge.wrongUnit(said.unit ?? "", wants) });
   return Math.round(n * 1e6) / 1e6;
-}
-
-const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
-const number = (text: string | undefined) => (text === undefined || text.trim() === "" ? null : Number(text));
-const yes = (text: string | undefined) => text === "yes" || text === "on" || text === "true";
-const list = (text: string) =>
-  text
-    .split(/[,+;\s]+/)
-    .filter((t) => t !== "")
-    .map(Number);
-
-/** The open-a-job form as a brief. What it cannot read stays for readBrief to name. */
-export function briefFromForm(f: Fields) {
-  const numbers = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, number(f[`${group}.${n}`])]));
-  const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
-  const mids = f["tent.midsFt"]?.trim();
-  const lean = [number(f["sheet.stakeLeanDeg.from"]), number(f["sheet.stakeLeanDeg.to"])];
-  const overhead = f["site.overhead"]?.trim() ?? "";
-  const rows = [...new Set(Object.keys(f).flatMap((k) => /^crew\.(\d+)\./.exec(k)?.[1] ?? []))];
-  return {
-    title: f.title ?? "",
-    zone: f.zone ?? "",
-    rehearsal: yes(f.rehearsal),
-    tent: {
-      ...numbers("tent", ["widthFt", "lengthFt", "spacingFt", "quarterRings", "centrePoleFt", "sidePoleFt", "setbackFt"]),
-      ...(mids ? { midsFt: list(mids) } : {}),
-      onePiece: yes(f["tent.onePiece"]),
-      splitEnds: yes(f["tent.splitEnds"]),
-    },
-    sheet: {
-      ...texts("sheet", ["document", "stakeKind", "soil"]),
-      ...numbers("sheet", [
-        "stakeDiameterIn",
-        "stakeLengthIn",
-        "embedmentIn",
-        "pullTestLbf",
-        "squareInPer50Ft",
-        "sidePoleLeanDeg",
-        "raiseGustMph",
-        "stopGustMph",
-      ]),
-      stakeLeanDeg: lean[0] === null || lean[1] === null ? null : { from: lean[0], to: lean[1] },
-      interiorOrder: f["sheet.interiorOrder"] || "quartersFirst",
-    },
-    site: {
-      ...texts("site", ["address", "muster", "firstAid"]),
-      soilKnown: yes(f["site.soilKnown"]),
-      overheadKv:
-        overhead === "" || overhead === "none" ? [] : overhead.split(/[,;\s]+/).map((kv) => (kv === "unknown" ? null : Number(kv))),
-    },
-    ticket: {
-      ...texts("ticket", ["number", "validFrom", "validTo"]),
-      toleranceIn: number(f["ticket.toleranceIn"]) ?? 24,
-      utilities: UTILITIES.flatMap((kind) => {
-        const is = f[`ticket.utilities.${kind}`];
-        return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
-      }),
-    },
-    use: {
-      ...numbers("use", ["occupants"]),
-      permit: f["use.permit"] || "unknown",
-      fabricCertificate: f["use.fabricCertificate"] || "unknown",
-      walls: yes(f["use.walls"]),
-      hungLoads: yes(f["use.hungLoads"]),
-    },
-    crew: rows.map((n) => ({ name: f[`crew.${n}.name`] ?? "", role: f[`crew.${n}.role`] ?? "" })).filter((p) => p.name.trim() !== ""),
-  };
 }

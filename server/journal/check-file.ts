@@ -83,7 +83,7 @@ function check(readable: string, file: string): string | null {
 /** How the tables were made, to the letter: one bent letter in there is another table. Triggers are left to who looks at the record. */
 function tablesOf(db: Sqlite.Database): string {
   const made = db.prepare(
-    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('entries', 'folds', 'names', 'openings') ORDER BY name",
+    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('entries', 'folds', 'names', 'openings', 'tents', 'writes') ORDER BY name",
   );
   return (made.all() as { sql: Uint8Array }[]).map(({ sql }) => new TextDecoder().decode(sql)).join("\n");
 }

@@ -1,6 +1,7 @@
 import type { PersonId } from "../../machines/install/brief.ts";
 import type { Hash, JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
+import type { Catalogue } from "./catalogue.ts";
 
 /** A line as it lies in the store, not trusted yet. */
 export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
@@ -36,6 +37,8 @@ export interface Journal {
   refold(job: JobId): void;
   /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Record<PersonId, string>;
+  /** The tents that are kept in the same place. */
+  readonly catalogue: Catalogue;
   /** Lets the file go, all of it in one piece. Nothing may be called after it. */
   close(): void;
 }

@@ -6,6 +6,7 @@ import { foldsIn } from "./folds.ts";
 import { Conflict, type Journal, KeyUsed, type Listed } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
 import { APPLICATION_ID, LAYOUT, TABLES, upgradeFrom } from "./tables.ts";
+import { tentsIn } from "./tents.ts";
 
 /** A journal in one SQLite file, or in memory for `:memory:`. Call `openJournal` for files: it looks before it touches. */
 export function sqliteJournal(file: string): Journal {
@@ -89,6 +90,7 @@ function journalOf(db: Sqlite.Database): Journal {
     refold: db.transaction(folds.refold),
     names: (job) =>
       Object.fromEntries((named.all(job) as { person: Uint8Array; name: Uint8Array }[]).map((n) => [text(n.person), text(n.name)])),
+    catalogue: tentsIn(db),
     close: () => {
       // One file at rest, and the lock let go at once: open statements would hold it until they are collected.
       for (const pragma of ["journal_mode = DELETE", "locking_mode = NORMAL"]) db.pragma(pragma);

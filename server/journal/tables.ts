@@ -1,7 +1,7 @@
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
-export const LAYOUT = 2;
+export const LAYOUT = 3;
 
 const ENTRIES = `
   CREATE TABLE entries (
@@ -17,15 +17,26 @@ const FOLDS = `
   CREATE TABLE folds (
     job TEXT NOT NULL PRIMARY KEY, no INTEGER NOT NULL, hash TEXT NOT NULL, version INTEGER NOT NULL, body BLOB) STRICT;
 `;
+/** Tents kept for the next job, with the keys that wrote them. `folded` is the name as it is compared. */
+const TENTS = `
+  CREATE TABLE tents (
+    id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, folded TEXT NOT NULL UNIQUE, spec TEXT NOT NULL, kit TEXT,
+    version INTEGER NOT NULL, at INTEGER NOT NULL) STRICT;
+  CREATE TABLE writes (key TEXT NOT NULL PRIMARY KEY, request TEXT NOT NULL, tent TEXT NOT NULL) STRICT;
+`;
 
 /** The tables of each layout, the text they are made from. A change here, be it of a space, is a new layout. */
 export const TABLES: ReadonlyMap<number, string> = new Map([
   [1, ENTRIES],
   [2, ENTRIES + FOLDS],
+  [3, ENTRIES + FOLDS + TENTS],
 ]);
 
 /** What brings a layout up to the next one. Entries stay as they are. */
-export const UPGRADES: ReadonlyMap<number, string> = new Map([[1, FOLDS]]);
+export const UPGRADES: ReadonlyMap<number, string> = new Map([
+  [1, FOLDS],
+  [2, TENTS],
+]);
 
 /** The statements that bring a file of a known layout up to ours; none where it has it. */
 export const upgradeFrom = (layout: number): string =>

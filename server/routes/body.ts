@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import { edge } from "../../views/text/en/edge.ts";
+import { parseJson } from "../edge/json.ts";
 import { Problem } from "../edge/problem.ts";
 
 export const wantsJson = (c: Context): boolean =>
@@ -8,7 +9,7 @@ export const wantsJson = (c: Context): boolean =>
 /** The body as JSON, or a Problem. */
 export async function jsonBody(c: Context): Promise<unknown> {
   try {
-    return await c.req.json();
+    return parseJson(await c.req.text());
   } catch {
     throw new Problem(400, edge.notJson);
   }

@@ -1,17 +1,18 @@
 import { type Context, Hono } from "hono";
-import { getCookie, setCookie } from "hono/cookie";
+import { getCookie } from "hono/cookie";
 import { streamSSE } from "hono/streaming";
 import { GuidePage, Live } from "../../views/guide.tsx";
 import { guideOf } from "../../views/guide-of.ts";
 import { MorePage } from "../../views/more.tsx";
-import { OpenJobPage } from "../../views/open-job.tsx";
 import type { Desks, World } from "../command.ts";
-import { besidesForm, formOfBrief } from "../edge/brief-form.ts";
-import { briefFromForm, saidFromForm } from "../edge/form.ts";
-import { Problem } from "../edge/problem.ts";
+import { formOfBrief } from "../edge/brief-form.ts";
+import { briefFromForm } from "../edge/brief-from-form.ts";
+import { saidFromForm } from "../edge/form.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
+import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
+import { deviceOf, holderOf } from "./screen.ts";
 
 /** How often a live screen hears that the server is still there, in ms. */
 const BEAT_MS = 15_000;
@@ -20,22 +21,8 @@ const BEAT_MS = 15_000;
 export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
   const app = new Hono();
   const guide = (id: string, on: string | null = null) => guideOf(desks.load(id), now(), on);
-  const device = (c: Context): string => {
-    const known = getCookie(c, "device");
-    if (known && /^[\w-]{8,64}$/.test(known)) return known;
-    const fresh = newId();
-    setCookie(c, "device", fresh, { httpOnly: true, sameSite: "Lax", path: "/", maxAge: 400 * 24 * 3600 });
-    return fresh;
-  };
-  /** Who holds this screen: named in the address, or remembered for this job. */
-  const holder = (c: Context, id: string): string | null => {
-    const { crew } = desks.load(id).job.frozen.brief;
-    const named = c.req.query("as");
-    const me = crew.find((p) => p.id === named)?.id ?? crew.find((p) => p.id === getCookie(c, `as-${id}`))?.id ?? null;
-    if (named && me === named)
-      setCookie(c, `as-${id}`, me, { httpOnly: true, sameSite: "Lax", path: `/jobs/${id}`, maxAge: 30 * 24 * 3600 });
-    return me;
-  };
+  const device = (c: Context) => deviceOf(c, newId);
+  const holder = (c: Context, id: string) => holderOf(c, id, desks);
 
   app.get("/jobs/:file{[\\w-]+\\.json}", (c) =>
     c.json(guide(c.req.param("file").slice(0, -".json".length), getCookie(c, "device") ?? null)),
@@ -48,54 +35,23 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const id = c.req.param("id");
     return c.html(page(<MorePage guide={guide(id)} me={holder(c, id)} newKey={newId} wakeWord={desks.wakeWord} />));
   });
+  const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
   app.get("/jobs/:id{[\\w-]+}/amend", (c) => {
     const id = c.req.param("id");
     const { job, names } = desks.load(id);
-    return c.html(
-      page(
-        <OpenJobPage
-          values={formOfBrief(job.frozen.brief, names)}
-          problems={{}}
-          message={null}
-          action={`/jobs/${id}/amend`}
-          newKey={newId}
-          amending
-        />,
-      ),
-    );
+    return briefPage(c, formOfBrief(job.frozen.brief, names), amending(id));
   });
   app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
     const fields = await formBody(c);
+    if (wantsPlan(fields)) return planPage(c, fields, amending(id));
     try {
-      const me = holder(c, id);
-      const brief = briefFromForm(fields);
-      const tent = { ...besidesForm(desks.load(id).job.frozen.brief.tent), ...brief.tent };
-      const body = {
-        as: me ?? "",
-        key: fields.key,
-        seen: guide(id).turn,
-        type: "amend",
-        because: fields.because,
-        brief: { ...brief, tent },
-      };
+      const { key, because } = fields;
+      const body = { as: holder(c, id) ?? "", key, seen: guide(id).turn, type: "amend", because, brief: briefFromForm(fields) };
       const reply = sayTo(desks, id, body, { source: "press", device: device(c) });
       return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
     } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      return c.html(
-        page(
-          <OpenJobPage
-            values={fields}
-            problems={error.fields}
-            message={error.message}
-            action={`/jobs/${id}/amend`}
-            newKey={newId}
-            amending
-          />,
-        ),
-        error.status,
-      );
+      return refusedBrief(c, fields, error, amending(id));
     }
   });
   // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.

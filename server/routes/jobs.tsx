@@ -1,19 +1,21 @@
 import { Hono } from "hono";
-import { templateFor } from "../../machines/tent/templates.ts";
 import { HomePage } from "../../views/home.tsx";
-import { OpenJobPage } from "../../views/open-job.tsx";
 import { PlanPage } from "../../views/plan.tsx";
 import { placeName } from "../../views/record-lines.ts";
 import { record } from "../../views/text/en/record.ts";
 import { type Desks, requestDigest, type World } from "../command.ts";
 import { readBrief } from "../edge/brief.ts";
-import { briefFromForm } from "../edge/form.ts";
-import { Problem } from "../edge/problem.ts";
+import { briefFromForm } from "../edge/brief-from-form.ts";
+import { usualTent } from "../edge/tent.ts";
+import { createShelf } from "../shelf.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
+import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { page } from "./page.ts";
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
-export function jobRoutes(desks: Desks, { journal, newId }: World) {
+export function jobRoutes(desks: Desks, world: World) {
+  const { journal, newId } = world;
+  const shelf = createShelf(world);
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = () =>
@@ -39,19 +41,11 @@ export function jobRoutes(desks: Desks, { journal, newId }: World) {
 
   app.get("/", (c) => c.html(page(<HomePage jobs={listed()} />)));
   app.get("/jobs.json", (c) => c.json({ jobs: listed() }));
-  app.get("/jobs/new", (c) =>
-    c.html(
-      page(
-        <OpenJobPage
-          values={usualTent(c.req.query("width"), c.req.query("length"))}
-          problems={{}}
-          message={null}
-          action="/jobs"
-          newKey={newId}
-        />,
-      ),
-    ),
-  );
+  const opening = { action: "/jobs", newKey: newId };
+  app.get("/jobs/new", (c) => {
+    const { tent, width, length } = c.req.query();
+    return briefPage(c, tent === undefined ? usualTent(width, length) : shelf.form(tent), opening);
+  });
   app.get("/jobs/:id{[\\w-]+}/plan.json", (c) => c.json(plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", (c) => c.html(page(<PlanPage {...plan(c.req.param("id"))} />)));
   app.post("/jobs", async (c) => {
@@ -66,37 +60,14 @@ export function jobRoutes(desks: Desks, { journal, newId }: World) {
       return c.json({ job: id, title: job.frozen.brief.title, people: desks.load(id).names, entry: 1 }, 201);
     }
     const fields = await formBody(c);
+    if (wantsPlan(fields)) return planPage(c, fields, opening);
     try {
       const { key, ...rest } = fields;
       const id = desks.open(readBrief(briefFromForm(fields)), key ?? newId(), requestDigest(rest));
       return c.redirect(`/jobs/${id}`, 303);
     } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      return c.html(
-        page(<OpenJobPage values={fields} problems={error.fields} message={error.message} action="/jobs" newKey={newId} />),
-        error.status,
-      );
+      return refusedBrief(c, fields, error, opening);
     }
   });
   return app;
-}
-
-/** The usual tent of a size, to start the form with. Where nothing is usual the field stays empty, and is asked. */
-function usualTent(width: string | undefined, length: string | undefined): Record<string, string> {
-  const [widthFt, lengthFt] = [Number(width), Number(length)];
-  if (!width || !length || !(widthFt >= 20 && widthFt <= 120 && lengthFt >= widthFt && lengthFt <= 400)) return {};
-  const t = templateFor(widthFt, lengthFt);
-  const text = (n: number | null) => (n === null ? "" : String(n));
-  return {
-    "tent.widthFt": width,
-    "tent.lengthFt": length,
-    "tent.midsFt": t.midsFt.join(", "),
-    "tent.onePiece": t.onePiece ? "yes" : "no",
-    "tent.splitEnds": t.splitEnds ? "yes" : "no",
-    "tent.spacingFt": text(t.spacingFt),
-    "tent.quarterRings": text(t.quarterRings),
-    "tent.centrePoleFt": text(t.centrePoleFt),
-    "tent.sidePoleFt": text(t.sidePoleFt),
-    "tent.setbackFt": text(t.setbackFt),
-  };
 }

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { GateState, GuideState } from "../../views/guide-state.ts";
+import { kitName } from "../../views/text/en/names.ts";
 import { answerOnPage, opened, press, type World } from "../support/browser.ts";
 import { goodAnswer } from "../support/crew-lead.ts";
 import { talk } from "../support/scripted-ear.ts";
@@ -13,22 +14,35 @@ afterAll(() => world.close());
 
 const UNITS = { in: "inches", ft: "feet", deg: "degrees", lbf: "pounds", turns: "turns" } as const;
 
-/** What a crew says to a gate; null where it is pressed: six lengths are put in one by one. */
-function words(gate: GateState, state: GuideState): string | null {
+type Said = {
+  kind: string;
+  yes?: boolean;
+  n?: number | Record<string, number>;
+  unit?: keyof typeof UNITS;
+  named?: string;
+  ft?: Record<string, number>;
+};
+
+/** What a crew says to a gate, one thing after the other. */
+function words(gate: GateState, state: GuideState): string[] {
   const answer = goodAnswer(gate, state);
-  if ("wind" in answer) return "six gusting nine";
-  const value = answer.value as { kind: string; yes?: boolean; n?: number; unit?: keyof typeof UNITS; named?: string };
+  if ("wind" in answer) return ["six gusting nine"];
+  const value = answer.value as Said;
   switch (value.kind) {
     case "yesNo":
-      return value.yes ? "yes" : "no";
+      return [value.yes ? "yes" : "no"];
     case "count":
-      return String(value.n);
+      return [String(value.n)];
     case "measure":
-      return `${value.n} ${UNITS[value.unit!]}${value.unit === "deg" && value.n !== 0 ? " out" : ""}`;
+      return [`${value.n} ${UNITS[value.unit!]}${value.unit === "deg" && value.n !== 0 ? " out" : ""}`];
     case "document":
-      return `number ${value.named}`;
+      return [`number ${value.named}`];
+    case "lengths":
+      return Object.entries(value.ft!).map(([name, ft]) => `${name[0]} to ${name[1]}, ${ft} feet`);
+    case "counts":
+      return Object.entries(value.n as Record<string, number>).map(([item, n]) => `${n} ${kitName(item)}`);
     default:
-      return null;
+      return [];
   }
 }
 
@@ -52,13 +66,14 @@ describe("the demo job, each person with a phone of their own", () => {
       if (gate && gate.status !== "good") {
         const answer = goodAnswer(gate, state);
         const page = "wind" in answer ? lead : await phoneOf(answer.as, state.turn);
-        const said = n % 2 === 0 ? words(gate, state) : null;
-        if (said !== null) {
+        const aloud = n % 2 === 0 || gate.asks.kind === "square" || gate.asks.kind === "counts" ? words(gate, state) : [];
+        for (const said of aloud) {
           expect(await talk(page, said), `${state.step}: ${said}`).toMatchObject({ went: "readBack" });
           if (n % 4 === 0) expect((await talk(page, "correct")).went).toBe("done");
           else await press(page, ".dock .correct button");
           spoken += 1;
-        } else {
+        }
+        if (aloud.length === 0) {
           await answerOnPage(page, world, state);
           pressed += 1;
         }

@@ -9,6 +9,7 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { appendUntilKilled } from "../support/append-loop.ts";
 import { asStored, chainOf } from "../support/entries.ts";
 import { layout1File } from "../support/layout-1.ts";
+import { layout2File } from "../support/layout-2.ts";
 
 let folder: string;
 let file: string;
@@ -39,30 +40,46 @@ function layout(): unknown {
 function held() {
   const journal = openJournal(file);
   try {
-    return { rows: journal.read("job-1"), names: journal.names("job-1"), folds: journal.folds() };
+    return { rows: journal.read("job-1"), names: journal.names("job-1"), folds: journal.folds(), tents: journal.catalogue.tents() };
   } finally {
     journal.close();
   }
 }
 
-describe("a data file of the first layout", () => {
-  it("is brought up when it is opened: the entries to the byte, the names, and each job's fold", () => {
+describe.each([
+  ["first", 1, layout1File],
+  ["second", 2, layout2File],
+] as const)("a data file of the %s layout", (_which, no, made) => {
+  beforeEach(() => {
+    rmSync(file);
+    made(file, record);
+  });
+
+  it("is brought up when it is opened: the entries to the byte, the names, each job's fold, and room for tents", () => {
     expect(held()).toEqual({
       rows: asStored(record),
       names: { p1: "Ines" },
       folds: [{ job: "job-1", entries: 400, tip: record.at(-1)!.hash, fold: foldAll(record).fold }],
+      tents: [],
     });
-    expect([layout(), readdirSync(folder)]).toEqual([2, ["data.db"]]);
+    expect([layout(), readdirSync(folder)]).toEqual([3, ["data.db"]]);
   });
   it("is brought up once, and is the same when it is opened again", () => {
     const before = held();
-    expect([held(), layout()]).toEqual([before, 2]);
+    expect([held(), layout()]).toEqual([before, 3]);
+  });
+  it("takes a tent once it is brought up, and holds it when it is opened again", () => {
+    const journal = openJournal(file);
+    journal.catalogue.add("t-1", { name: "Blue", spec: { widthFt: 20 }, kit: null, at: 5 }, { key: "key-00001", request: "r" });
+    journal.close();
+    expect(held().tents).toEqual([{ id: "t-1", name: "Blue", spec: { widthFt: 20 }, kit: null, version: 1, at: 5 }]);
   });
   it.each([
     ["with a table missing", "DROP TABLE names"],
     ["with a table made otherwise", "DROP TABLE names; CREATE TABLE names (job, person, name)"],
-    ["with a table that it never had", "CREATE TABLE folds (job)"],
-    ["that says it is of the second", "PRAGMA user_version = 2"],
+    ["with a table of tents that it never had", "CREATE TABLE tents (id)"],
+    ["with a table of writes that it never had", "CREATE TABLE writes (key)"],
+    ["that says it is of the next", `PRAGMA user_version = ${no + 1}`],
     ["that says it is of none", "PRAGMA user_version = 0"],
   ])("%s is turned away as damaged, and no byte of it is changed", (_what, damage) => {
     sql(damage);
@@ -82,8 +99,26 @@ describe("a data file of the first layout", () => {
   });
 });
 
-it("a file of the second layout without its folds is turned away: a table is never made up behind anybody's back", () => {
-  openJournal(file).close();
-  sql("DROP TABLE folds");
+it("a file of the first layout with folds that it never had is turned away", () => {
+  sql("CREATE TABLE folds (job)");
   expect(() => openJournal(file)).toThrow(/is damaged/);
+});
+
+it.each(["folds", "tents", "writes"])(
+  "a file of ours without its %s is turned away: a table is never made up behind anybody's back",
+  (table) => {
+    openJournal(file).close();
+    sql(`DROP TABLE ${table}`);
+    expect(() => openJournal(file)).toThrow(/is damaged/);
+  },
+);
+
+it("a file of the next layout is refused in one sentence, and no byte of it is changed", () => {
+  openJournal(file).close();
+  sql("PRAGMA user_version = 4");
+  const before = hashOf(readFileSync(file));
+  expect(() => openJournal(file)).toThrow(
+    /was written by a newer version \(layout 4, this one knows 3\); update, or open it where it was written\.$/,
+  );
+  expect(hashOf(readFileSync(file))).toBe(before);
 });

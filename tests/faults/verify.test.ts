@@ -11,6 +11,7 @@ import { brief, testApp } from "../support/app.ts";
 import { chainOf } from "../support/entries.ts";
 import { openedJob } from "../support/job.ts";
 import { layout1File } from "../support/layout-1.ts";
+import { layout2File } from "../support/layout-2.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 type Exported = { job: string; entries: Record<string, unknown>[] };
@@ -95,8 +96,11 @@ describe("a data file is verified", () => {
     expect(out[0]).toContain(`does not hold: entry ${no} ${why}`);
     expect(out[1]).toMatch(/holds\.$/);
   });
-  it("of the first layout, as it is", () => {
-    const file = folderWith("data.db", (name) => layout1File(name, chainOf("job-1", 3)));
+  it.each([
+    ["first", layout1File],
+    ["second", layout2File],
+  ] as const)("of the %s layout, as it is", (_which, made) => {
+    const file = folderWith("data.db", (name) => made(name, chainOf("job-1", 3)));
     const before = contents(file);
     const { status, out } = verify(file);
     // These entries hang together, and open no job that could be played.

@@ -25,6 +25,20 @@ const ODD: readonly object[] = [
   { type: "makeSafe", because: "a ring tore" },
 ];
 
+const lengths = (ft: Record<string, number>) => ({ type: "answer", gate: "squared", value: { kind: "lengths", ft } });
+/** At the corner marks: spoken, pressed, misread, put right, and measured afresh. */
+const SQUARING: readonly object[] = [
+  { alternatives: ["A to B 20 feet"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  lengths({ BC: 20, CD: 20.5, DA: 20 }),
+  { type: "next" },
+  lengths({ AC: 28.284271 }),
+  lengths({ BD: 28.284271 }),
+  { type: "next" },
+  { type: "answer", gate: "squared", value: { kind: "unknown" } },
+  lengths({ AX: 20 }),
+];
+
 async function record() {
   const { app, post, journal } = testApp();
   const small = brief();
@@ -43,9 +57,15 @@ async function record() {
   await drive(read, say, (s) => s.phase === "anchorsSet");
   for (const [i, ask] of ODD.entries()) await by("p1", `golden-odd-${i}`, ask);
   await drive(read, say, (s) => !s.makingSafe);
+  await drive(read, say, (s) => s.step === "squared");
+  for (const [i, ask] of SQUARING.entries()) await by("p1", `golden-squared-${i}`, ask);
   const moved = { ...small, site: { ...small.site, muster: "the barn door" } };
   const proposed = await by("p1", "golden-amend", { type: "amend", because: "muster moved", brief: moved });
   await by("p3", "golden-agree", { type: "agree", of: proposed.body.entry });
+  await drive(read, say, (s) => s.step === "marked.AB");
+  const ringed = { ...moved, tent: { ...moved.tent, rings: { AB: 4 } } };
+  const counted = await by("p1", "golden-rings", { type: "amend", because: "the cloth has four rings along AB", brief: ringed });
+  await by("p3", "golden-ringed", { type: "agree", of: counted.body.entry });
   await drive(read, say, () => false);
   return journal.read(job);
 }

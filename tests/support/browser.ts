@@ -103,7 +103,7 @@ export async function answerOnPage(page: Page, world: World, state: GuideState):
   if (value.kind === "lengths") {
     // One at a time, as the tape gives them.
     for (const [name, ft] of Object.entries(value.ft!)) {
-      await page.locator(`.which label:has(input[value=${name}]) span`).click();
+      await page.check(`.which input[value=${name}]`);
       await page.fill(`${form} input[name=value]`, `${ft} ft`);
       await press(page, `${form} button[type=submit]`);
     }

@@ -26,7 +26,7 @@ export function goodAnswer(gate: GateState, state: GuideState): { value: object;
     case "square":
       return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(asks.want, name)])) } };
     case "counts":
-      return { as, value: { kind: "counts", n: asks.want } };
+      return { as, value: { kind: "counts", n: gate.want } };
     case "document":
       return { as, value: { kind: "document", named: asks.expected ?? "PN-77" } };
     case "paperOnly":

@@ -3,42 +3,11 @@ import { describe, expect, test } from "vitest";
 import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
 import type { Piece, Point, TentPlan } from "../../machines/tent/types.ts";
+import { buildable, feet, usual } from "./any-tent.ts";
 import { looks } from "./places.ts";
 import { kitCount } from "./tents.ts";
 
 const TINY = 2e-6;
-const feet = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((ft) => Math.round(ft * 1000) / 1000);
-const usual = (...values: number[]) => fc.constantFrom(...values);
-
-/** Tents as crews have them, and tents of odd measures, all of which can be built. */
-const size = fc
-  .record({
-    widthFt: fc.oneof(usual(20, 30, 40, 50, 60, 80, 100, 120), feet(20, 120)),
-    mids: fc.array(fc.oneof(usual(10, 15, 20, 30, 40), feet(1, 40)), { maxLength: 8 }),
-    onePiece: fc.boolean(),
-    splitEnds: fc.boolean(),
-  })
-  .map(({ widthFt, mids, onePiece, splitEnds }): SpecInput => {
-    const extra = mids.reduce((n, ft) => n + ft, 0);
-    return onePiece ? { widthFt, lengthFt: Math.min(400, widthFt + extra), onePiece } : { widthFt, midsFt: mids, onePiece, splitEnds };
-  });
-const buildable = fc
-  .record({
-    size,
-    spacingFt: fc.oneof(usual(5, 8, 10, 12, 15, 20), feet(1, 20)),
-    quarterRings: usual(0, 1, 2),
-    evenly: fc.option(fc.integer({ min: 1, max: 8 })),
-  })
-  .map(
-    ({ size, evenly, ...rest }): SpecInput => ({
-      ...size,
-      ...rest,
-      centrePoleFt: 30,
-      ridge: evenly === null ? null : { kind: "evenly", count: evenly },
-    }),
-  )
-  .filter((input) => "spec" in checkSpec(input));
-
 const forEveryTent = (holds: (plan: TentPlan) => void) =>
   fc.assert(
     fc.property(buildable, (input) => {

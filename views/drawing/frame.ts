@@ -8,6 +8,8 @@ export type Frame = {
   readonly px: (n: number) => number;
   readonly x: (xFt: number) => number;
   readonly y: (yFt: number) => number;
+  /** Where a place of the cloth comes to lie in the drawing: stretched between the corner marks as they stand. */
+  readonly cloth: (p: Point) => readonly [x: number, y: number];
 };
 
 const PHONE_PX = 360;
@@ -15,17 +17,35 @@ const PHONE_PX = 360;
 const MARGIN_PX = 26;
 
 /** The frame of a tent with `belowPx` of room below it. */
-export function frameOf({ widthFt, lengthFt, spec }: TentPlan, belowPx: number): Frame {
+export function frameOf(plan: TentPlan, belowPx: number): Frame {
+  const { widthFt, lengthFt, spec } = plan;
   const acrossFt = widthFt + 2 * spec.setbackFt;
   const wholeFt = acrossFt / (1 - (2 * MARGIN_PX) / PHONE_PX);
   const px = (n: number) => short((n * wholeFt) / PHONE_PX);
   const edgeFt = spec.setbackFt + px(MARGIN_PX);
+  const x = (xFt: number) => short(xFt + edgeFt);
+  const y = (yFt: number) => short(lengthFt - yFt + edgeFt);
+  const lie = layerOf(plan);
   return {
     widthFt: short(wholeFt),
     heightFt: short(lengthFt + 2 * edgeFt + px(belowPx)),
     px,
-    x: (xFt) => short(xFt + edgeFt),
-    y: (yFt) => short(lengthFt - yFt + edgeFt),
+    x,
+    y,
+    cloth: (p) => {
+      const { xFt, yFt } = lie(p);
+      return [x(xFt), y(yFt)];
+    },
+  };
+}
+
+/** Lays the cloth between the corner marks, evenly each way: along an edge it agrees with the stations of the plan. */
+export function layerOf({ widthFt, lengthFt, stations }: TentPlan): (p: Point) => Point {
+  const [a, b, c, d] = ["A", "B", "C", "D"].map((id) => stations.find((s) => s.id === id)!);
+  return ({ xFt, yFt }) => {
+    const [u, v] = [xFt / widthFt, yFt / lengthFt];
+    const mix = (axis: "xFt" | "yFt") => (1 - u) * ((1 - v) * a![axis] + v * b![axis]) + u * ((1 - v) * d![axis] + v * c![axis]);
+    return { xFt: mix("xFt"), yFt: mix("yFt") };
   };
 }
 

@@ -8,11 +8,13 @@ type Props = {
   px?: number;
   bold?: boolean;
   anchor?: "start" | "middle" | "end";
+  /** Turned about its place, clockwise. */
+  turnDeg?: number;
   class?: string;
 };
 
 /** A word with a rim of the page's colour, so that lines under it do not make it hard to read. */
-export function Label({ frame, x, y, text, px = 12, bold = false, anchor, class: name = "drawn-label" }: Props) {
+export function Label({ frame, x, y, text, px = 12, bold = false, anchor, turnDeg, class: name = "drawn-label" }: Props) {
   return (
     <text
       class={name}
@@ -21,6 +23,7 @@ export function Label({ frame, x, y, text, px = 12, bold = false, anchor, class:
       font-size={frame.px(px)}
       font-weight={bold ? "700" : undefined}
       text-anchor={anchor}
+      transform={turnDeg ? `rotate(${turnDeg} ${x} ${y})` : undefined}
       fill="currentColor"
       stroke="Canvas"
       stroke-width={frame.px(4.5)}

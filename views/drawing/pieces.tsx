@@ -11,16 +11,7 @@ export function Pieces({ plan, frame }: Omit<Props, "text">) {
     <g class="drawn-pieces">
       {plan.pieces.map((piece) => (
         <g class="drawn-piece" data-piece={piece.id}>
-          <rect
-            x={frame.x(piece.at.xFt)}
-            y={frame.y(piece.at.yFt + piece.at.lengthFt)}
-            width={short(piece.at.widthFt)}
-            height={short(piece.at.lengthFt)}
-            fill="none"
-            stroke="currentColor"
-            stroke-width="1"
-            vector-effect="non-scaling-stroke"
-          />
+          <polygon points={outlineOf(piece, frame)} fill="none" stroke="currentColor" stroke-width="1" vector-effect="non-scaling-stroke" />
           {(Object.entries(piece.edges) as [Side, JoinEdge][]).map(([side, edge]) => (
             <JoinedEdge piece={piece} side={side} edge={edge} frame={frame} />
           ))}
@@ -89,8 +80,19 @@ function JoinedEdge({ piece, side, edge, frame }: { piece: Piece; side: Side; ed
     left: [left, near, left, far],
     right: [right, near, right, far],
   }[side] as [number, number, number, number];
-  return <EdgeMarks frame={frame} edge={edge} x1={frame.x(x1)} y1={frame.y(y1)} x2={frame.x(x2)} y2={frame.y(y2)} />;
+  const [from, to] = [frame.cloth({ xFt: x1, yFt: y1 }), frame.cloth({ xFt: x2, yFt: y2 })];
+  return <EdgeMarks frame={frame} edge={edge} x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} />;
 }
+
+const outlineOf = ({ at }: Piece, { cloth }: Frame): string =>
+  [
+    cloth(at),
+    cloth({ xFt: at.xFt, yFt: at.yFt + at.lengthFt }),
+    cloth({ xFt: at.xFt + at.widthFt, yFt: at.yFt + at.lengthFt }),
+    cloth({ xFt: at.xFt + at.widthFt, yFt: at.yFt }),
+  ]
+    .map((p) => p.join(","))
+    .join(" ");
 
 const FRACTIONS = [1 / 2, 1 / 4, 3 / 4, 3 / 8, 5 / 8, 1 / 8, 7 / 8];
 

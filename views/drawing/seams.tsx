@@ -7,10 +7,10 @@ export function SeamNames({ plan, frame }: { plan: TentPlan; frame: Frame }) {
   return (
     <g class="drawn-seam-names">
       {plan.seams.map((seam) => {
-        const box = seamBox(seam, plan, frame);
+        const [x, y] = frame.cloth(seamBox(seam, plan, frame));
         return (
           <g data-seam={seam.id}>
-            <Label frame={frame} x={frame.x(box.xFt)} y={frame.y(box.yFt)} text={seam.id} bold />
+            <Label frame={frame} x={short(x)} y={short(y)} text={seam.id} bold />
           </g>
         );
       })}

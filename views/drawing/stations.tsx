@@ -35,15 +35,15 @@ export function Plates({ plan, frame }: Props) {
   );
 }
 
-/** Every station with its letter, or its number along the edge; the whole name is in its title. */
-export function Stations({ plan, frame }: Props) {
+/** Every station with its letter, or its number along the edge; the whole name is in its title. `unnamed` leaves the names to others. */
+export function Stations({ plan, frame, unnamed = false }: Props & { unnamed?: boolean }) {
   return (
     <g class="drawn-stations">
       {plan.stations.map((station) => (
         <g class={`drawn-station drawn-${station.kind}`} data-station={station.id}>
           <title>{station.id}</title>
           <StationMark kind={station.kind} frame={frame} x={frame.x(station.xFt)} y={frame.y(station.yFt)} />
-          <StationName station={station} plan={plan} frame={frame} />
+          {!unnamed && <StationName station={station} plan={plan} frame={frame} />}
         </g>
       ))}
     </g>

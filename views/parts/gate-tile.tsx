@@ -1,5 +1,6 @@
 import { isByBits } from "../../machines/install/status.ts";
 import type { GateState } from "../guide-state.ts";
+import { changes } from "../text/en/changes.ts";
 import { feetInches } from "../text/en/names.ts";
 import { label } from "../text/en/page.ts";
 import { lengths } from "../text/en/squaring.ts";
@@ -22,6 +23,11 @@ export const GateTile = ({ screen, gate }: Props) => (
     {isByBits(gate.asks) || <p class="limit">{label.wanted(gate.limit)}</p>}
     {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
     {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
+    {gate.otherwise !== null && (
+      <a class="button" href={`/jobs/${screen.guide.job}/${gate.otherwise}`}>
+        {changes.title}
+      </a>
+    )}
     <Buttons screen={screen} gate={gate} />
     {gate.paper !== null && (
       <details>
@@ -127,7 +133,11 @@ const Buttons = ({ screen, gate }: Props) => {
       return (
         <>
           <LengthsForm screen={screen} gate={gate} asks={asks} />
-          {Object.keys(gate.given).length > 0 && <Press screen={screen} gate={gate} kind="unknown" text={lengths.afresh} class="quiet" />}
+          {Object.keys(gate.given).length > 0 && (
+            <div class="tiles apart">
+              <Press screen={screen} gate={gate} kind="unknown" text={lengths.afresh} class="quiet" />
+            </div>
+          )}
         </>
       );
     case "counts":

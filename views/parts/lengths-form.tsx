@@ -1,6 +1,6 @@
 import type { Asks } from "../../machines/install/gates.ts";
 import { LENGTHS, type LengthName, lengthFt } from "../../machines/site/lengths.ts";
-import { withinIn } from "../../machines/site/squaring.ts";
+import { squared, withinIn } from "../../machines/site/squaring.ts";
 import type { GateState } from "../guide-state.ts";
 import { feetInches, inches } from "../text/en/names.ts";
 import { label } from "../text/en/page.ts";
@@ -15,7 +15,9 @@ type Props = { screen: Screen; gate: GateState; asks: Square };
  * a time, as the tape gives it. Its id names what was read so far, so that a swap clears the field once it is taken down.
  */
 export const LengthsForm = ({ screen, gate, asks }: Props) => {
-  const next = LENGTHS.find((name) => gate.given[name] === undefined) ?? "AB";
+  const found = squared(gate.given, asks);
+  const suspect = "suspect" in found ? found.suspect?.name : undefined;
+  const next = LENGTHS.find((name) => gate.given[name] === undefined) ?? suspect ?? "AB";
   return (
     <>
       <Readings gate={gate} asks={asks} />

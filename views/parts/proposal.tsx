@@ -1,4 +1,5 @@
 import { label } from "../text/en/page.ts";
+import { Changes } from "./changes.tsx";
 import { SayForm, type Screen } from "./say-form.tsx";
 
 /** A change of the plan that waits for somebody else to agree or not. */
@@ -8,6 +9,7 @@ export const Proposal = (screen: Screen) => {
   return (
     <section class="alarm">
       <p>{label.proposed(proposed.by, proposed.because)}</p>
+      <Changes {...proposed} />
       <div class="tiles">
         <SayForm screen={screen} fields={{ type: "agree", of: proposed.entry }}>
           <button type="submit">{label.agree}</button>

@@ -18,5 +18,9 @@ export const answers = {
   noPiece: "No piece is in hand at this call.",
   ringAt: (ft: string) => `The ring is ${ft} from the middle. The plan does not count loops: lace until you reach it.`,
   noRing: "No ring is laced to at this call.",
+  rightAngle: ({ alongFt, acrossFt, diagonalFt }: { alongFt: number; acrossFt: number; diagonalFt: number }, tape: string) =>
+    `With a tape of ${tape}: ${alongFt} ft along the baseline, ${acrossFt} ft across, ${diagonalFt} ft between the two marks.`,
+  noTape: (about: string) => `"${about.slice(0, 40)}" is no length of tape. Say it like: three four five with a fifty foot tape.`,
+  shortTape: (tape: string) => `A tape of ${tape} is too short for three, four, five. Five feet at the least.`,
   at: (name: string, x: string, y: string) => `${name}: ${x} from the baseline, ${y} from edge DA.`,
 } as const;

@@ -23,4 +23,27 @@ export const drawing = {
   },
 };
 
+/** Words of the layout drawing. Lengths come in already written. */
+export const layoutDrawing = {
+  title: (wide: string, long: string) => `Layout of a tent of ${wide} by ${long}, to scale, seen from above`,
+  heading: (wide: string, long: string) => `${wide} × ${long}, near end D–A below`,
+  setback: (length: string) => `setback ${length}`,
+  diagonal: (name: string, length: string) => `${name} ${length}`,
+  baseline: "baseline",
+  street: (name: string) => `Street: ${name}`,
+  north: "N",
+  bearing: (deg: number) => `A to B bears ${Math.round(deg * 10) / 10}°`,
+  scale: { ft: (n: number) => `${n} ft`, mm: (n: number) => `${n} m` },
+  key: {
+    plate: "plate with its stakes",
+    strap: "strap",
+    stakeLine: "stake line",
+    diagonal: "diagonal",
+  },
+  note: {
+    ft: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Feet and inches.",
+    mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimetres.",
+  },
+};
+
 export type DrawingText = typeof drawing;

@@ -1,12 +1,20 @@
 import type { SpecProblem } from "../../../machines/tent/types.ts";
 
 const nearest = (p: SpecProblem) =>
-  p.nearest === null ? "" : ` Nearest that works: ${Array.isArray(p.nearest) ? p.nearest.join(" + ") : p.nearest}.`;
+  p.nearest === null
+    ? ""
+    : ` Nearest that works: ${Array.isArray(p.nearest) ? p.nearest.join(p.field === "midsFt" ? " + " : ", ") : p.nearest}.`;
+
+/** Fields that are counted, not measured. */
+const COUNTED = /^(?:anchors|rings|ridge\.count)/;
 
 const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
-  notANumber: (p) => `"${p.value}" is not a number. Give a number of feet.`,
+  notANumber: (p) =>
+    p.value === ""
+      ? "Nothing is given here, and a number is wanted."
+      : `"${p.value}" is not a number. ${COUNTED.test(p.field) ? "Count them." : "Give a number of feet."}`,
   widthOutOfRange: (p) => `${p.value} ft wide is outside 20 to 120 ft.`,
-  lengthOutOfRange: (p) => `${p.value} ft long is over 400 ft.`,
+  lengthOutOfRange: (p) => `${p.value} ft long is outside 20 to 400 ft.`,
   lengthUnderWidth: (p) => `${p.value} ft long is less than the width. The long side goes in as the length.`,
   midsDoNotAddUp: (p) => `Mids of ${p.value} ft do not fill the length less the two ends.`,
   midNotPositive: (p) => `A mid of ${p.value} ft cannot be laid.`,
@@ -14,15 +22,28 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   onePieceSplit: () => "A one-piece top has no split ends.",
   spacingNotPositive: (p) => `A pole spacing of ${p.value} ft is not possible.`,
   spacingTooWide: (p) => `A pole spacing of ${p.value} ft is too wide.`,
-  ringsNotKnown: (p) => `${p.value} rings of quarter poles: the sheet says 0, 1 or 2. Look it up.`,
-  ridgeOutside: (p) => `A ridge pole at ${p.value} ft is not under the ridge.`,
-  poleUnknown: (p) => `There is no pole ${p.value} to leave out.`,
+  ringsNotKnown: (p) =>
+    p.value === "" ? "The sheet says 0, 1 or 2. Look it up." : `${p.value} rings of quarter poles: the sheet says 0, 1 or 2. Look it up.`,
+  ridgeOutside: (p) =>
+    p.field === "ridge"
+      ? `"${p.value}" is no way to set the poles under the ridge of this top.`
+      : p.field === "ridge.count"
+        ? `${p.value} poles do not stand under this ridge, at least 1 ft apart.`
+        : `A ridge pole at ${p.value} ft is not under the ridge.`,
+  poleUnknown: (p) =>
+    p.field.startsWith("add") ? `"${p.value}" is no kind of pole that can be added.` : `There is no pole "${p.value}" to leave out.`,
   poleOutside: (p) => `A pole at ${p.value} is outside the tent.`,
   poleLength: (p) => `A pole ${p.value} ft long cannot be right. Read it off the sheet.`,
   setback: (p) => `A stake line ${p.value} ft out cannot be right.`,
-  noCentrePole: () => "Nothing holds up the ridge: every centre pole was left out.",
+  noCentrePole: (p) =>
+    p.field === "leaveOut"
+      ? "Nothing holds up the ridge: every centre pole was left out."
+      : "No place is given for a pole under the ridge.",
   notYesOrNo: (p) => `"${p.value}" is neither true nor false.`,
-  poleTwice: (p) => `Pole ${p.value} is named twice.`,
+  poleTwice: (p) =>
+    p.field.startsWith("add")
+      ? `Another pole stands within 1 ft of ${p.value} ft.`
+      : `Poles at ${p.value} ft: two stand within 1 ft of each other.`,
   ringCount: (p) => `${p.value} rings along ${p.field.split(".")[1]}: bays are 1 to 20 ft, and corners and seam ends have one each.`,
   cornerShift: (p) => `A corner ${p.value} ft out of its place is more than cloth gives: 2 ft at the most.`,
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
@@ -35,6 +56,11 @@ export const edge = {
   tooMany: (most: number) => `Too many. At most ${most}.`,
   notNumber: (text: string) => `"${text.slice(0, 40)}" is not a number. Give one, like 8 or 5 1/2.`,
   notANumber: "Not a number. Give a number in the unit named.",
+  outside: (n: number, from: number, to: number) => `${n} is out of range. From ${from} to ${to}.`,
+  spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
+  spare: (share: unknown) => `Spares of ${Math.round(Number(share) * 1e6) / 1e4} % are outside 0 to 100 %.`,
+  weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
+  weight: (from: number, to: number) => (lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
@@ -47,6 +73,9 @@ export const edge = {
   noLead: "Nobody is the lead. Name one.",
   secondCompetent: "Only one person may answer for wind, anchors and who is under. Name a deputy or a competent person too.",
   sameName: "Two people have the same name. Add a letter.",
+  notOneOf: (value: unknown, names: readonly string[]) => `"${String(value).slice(0, 40)}" is not one of: ${names.join(", ")}.`,
+  missing: "Nothing is given here, and it is wanted.",
+  wrongKind: (value: unknown) => `${JSON.stringify(value)?.slice(0, 40)} is not what belongs here.`,
   date: (text: string) => `"${text}" is not a date. Write it like 2026-06-01 or 2026-06-01T07:00.`,
   endsBefore: "The ticket ends before it starts.",
   deeperThanStake: (deep: number, long: number) => `${deep} in of embedment is more than the ${long} in stake.`,
@@ -54,6 +83,24 @@ export const edge = {
   briefRefused: "This brief cannot be opened yet. Put these right:",
   tent: (p: SpecProblem) => `${TENT[p.code](p)}${nearest(p)}`,
   noJob: (id: string) => `There is no job ${id.slice(0, 40)}. Look at the list of jobs.`,
+  noTent: (id: string) => `There is no tent ${id.slice(0, 40)}. Look at the list of tents.`,
+  tentRefused: "This tent cannot be saved yet. Put these right:",
+  tentUnreadable: "This tent cannot be read any more. Take it out of the list, and add it anew.",
+  tentChanged: "Somebody else changed this tent while you were typing. Nothing was saved, and what you typed is still here.",
+  tentChangedSince: "Somebody else changed this tent, or took it out, since you looked. Nothing was done: look at it again first.",
+  tentGone: "Somebody else took this tent out of the list while you were typing. What you typed is still here: save it to add it anew.",
+  exampleStays: "An example cannot be changed or taken out. Copy it, and change the copy.",
+  noSuchField: (field: string, known: readonly string[]) =>
+    `"${field.slice(0, 40)}" is nothing that a tent's spec says. It says: ${known.join(", ")}.`,
+  noTentGiven: 'There is no tent in it. Give one as {"name": "…", "spec": {…}}, as the list gives it.',
+  pastedNotJson: (text: string) =>
+    text === "" ? "Nothing was pasted in." : `"${text.slice(0, 40)}" is not the beginning of whole JSON. Paste all of it, from { to }.`,
+  noName: "The tent has no name. Give it one.",
+  nameNotText: (name: unknown) => `${JSON.stringify(name)?.slice(0, 40)} is not a name. Give one line of text.`,
+  nameTooLong: (long: number, most: number) => `The name has ${long} letters. Keep it to ${most}.`,
+  nameTaken: (name: string) => `Another tent in the list is called "${name}". Give this one another name.`,
+  nameOfExample: (name: string) => `"${name}" is the name of an example. Give this one another name.`,
+  versionShape: "The version is the whole number that the tent had when it was read.",
   noPage: (path: string) => `There is no page ${path.slice(0, 80)}.`,
   notJson: "The body is not JSON. Send one JSON object.",
   notAForm: "Send JSON, or a form from the page.",

@@ -30,10 +30,10 @@ const FIVE = "Five lengths cannot show a misread: measure the sixth if anything 
 const again = (suspect: Suspect | null): string =>
   suspect === null
     ? "None of them stands out. Measure them all again."
-    : `If the marks are near their places, it is ${lengthName(suspect.name)}: ${feetInches(suspect.readFt)} read, about ${feetInches(eighth(suspect.likelyFt))} likely. Measure that one again.`;
+    : `If the marks are near their places, it is ${lengthName(suspect.name)}: ${feetInches(suspect.readFt)} read, about ${feetInches(toInch(suspect.likelyFt))} likely. Measure that one again.`;
 
-/** To 1/8 in: a guess is no finer. */
-const eighth = (ft: number) => Math.round(ft * 96) / 96;
+/** A guess is no finer than an inch. */
+const toInch = (ft: number) => Math.round(ft * 12) / 12;
 
 function moved(moves: readonly Move[], lengths: readonly Compared[]): string {
   if (moves.length > 0) return `Hold A and the line A to B. ${moves.map(moveText).join(" ")}`;
@@ -62,7 +62,7 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 export const lengths = {
   caption: "Corner to corner",
   which: "Which length is this?",
-  from: "From, to",
+  from: "Marks",
   wanted: "Wanted",
   read: "Off the tape",
   within: (tolerance: string) => `± ${tolerance}`,

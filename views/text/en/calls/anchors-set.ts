@@ -30,7 +30,7 @@ export const anchorsSet: Words = {
     why: "Equal diagonals alone prove nothing: a trapezoid has them too.",
     wrong: "The diagonals agree and everybody stands up. One side is long, and the cloth hangs slack there for as long as it stands.",
     well: "The same hand on each end, the same pull every time. Call the figure, hear it back, write it down, then move.",
-    ifNot: "Move what it says, and measure those lengths again.",
+    ifNot: "Do what it says, and measure those lengths again.",
   },
   "marked.edge": {
     say: (of) => `Mark the stations on ${of.edge} off one tape, corners included.`,

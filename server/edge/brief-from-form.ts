@@ -1,0 +1,72 @@
+import type { Fields } from "./form.ts";
+import { kitFromForm } from "./kit.ts";
+import { tentFromForm } from "./tent.ts";
+import { typed, typedAll } from "./typed.ts";
+
+const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
+/** What a sheet means where one end of the lean is left empty, as its form says. */
+const LEAN_DEG = { from: 0, to: 10 };
+const yes = (text: string | undefined) => text === "yes";
+
+/** The form of a job as a brief, not checked yet. What cannot be read stays as it was typed, for `readBrief` to name. */
+export function briefFromForm(f: Fields) {
+  const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
+  const lean = typedAll(f, "sheet.stakeLeanDeg", ["from", "to"], "deg");
+  const rows = [...new Set(Object.keys(f).flatMap((k) => /^crew\.(\d+)\./.exec(k)?.[1] ?? []))];
+  const kit = kitFromForm(f);
+  return {
+    title: f.title ?? "",
+    zone: f.zone ?? "",
+    rehearsal: yes(f.rehearsal),
+    tent: tentFromForm(f),
+    sheet: {
+      ...texts("sheet", ["document", "stakeKind", "soil"]),
+      ...typedAll(f, "sheet", ["stakeDiameterIn", "stakeLengthIn", "embedmentIn", "squareInPer50Ft"], "in"),
+      ...typedAll(f, "sheet", ["pullTestLbf"], "lbf"),
+      ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),
+      ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph"], "mph"),
+      stakeLeanDeg: lean.from === null && lean.to === null ? null : { from: lean.from ?? LEAN_DEG.from, to: lean.to ?? LEAN_DEG.to },
+      interiorOrder: f["sheet.interiorOrder"] || "quartersFirst",
+    },
+    site: {
+      ...texts("site", ["address", "muster", "firstAid"]),
+      soilKnown: yes(f["site.soilKnown"]),
+      overheadKv: overheadFrom(f["site.overhead"]),
+      baselineBearingDeg: typed(f["site.baselineBearingDeg"], "deg"),
+      street: streetFrom(f),
+    },
+    ticket: {
+      ...texts("ticket", ["number", "validFrom", "validTo"]),
+      toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? 24,
+      utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
+        const is = f[`ticket.utilities.${kind}`];
+        return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
+      }),
+    },
+    use: {
+      ...typedAll(f, "use", ["occupants"], "count"),
+      permit: f["use.permit"] || "unknown",
+      fabricCertificate: f["use.fabricCertificate"] || "unknown",
+      walls: yes(f["use.walls"]),
+      hungLoads: yes(f["use.hungLoads"]),
+    },
+    crew: rows.map((n) => ({ name: f[`crew.${n}.name`] ?? "", role: f[`crew.${n}.role`] ?? "" })).filter((p) => p.name.trim() !== ""),
+    ...(kit ? { kit } : {}),
+  };
+}
+
+/** The utilities in the order of the ticket that the form was made from. */
+const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => UTILITIES.includes(kind));
+
+/** "none", or voltages in kV, each a number or "unknown". */
+function overheadFrom(text: string | undefined): (number | string | null)[] {
+  const lines = (text ?? "").split(/[,;\s]+/).filter((kv) => kv !== "" && kv.toLowerCase() !== "kv");
+  if (lines.length === 0 || (lines.length === 1 && lines[0]!.toLowerCase() === "none")) return [];
+  return lines.map((kv) => (kv.toLowerCase() === "unknown" ? null : typed(kv, "count")));
+}
+
+/** Nothing where neither the edge nor the name is given. */
+function streetFrom(f: Fields): unknown {
+  const { "site.street.edge": edge = "", "site.street.name": name = "" } = f;
+  return edge === "" && name.trim() === "" ? null : { edge, name };
+}

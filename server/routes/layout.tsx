@@ -1,0 +1,59 @@
+import { type Context, Hono } from "hono";
+import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
+import { LayoutDrawing } from "../../views/drawing/layout.tsx";
+import { LayoutPage, type LayoutState } from "../../views/layout.tsx";
+import { markRows } from "../../views/layout-rows.ts";
+import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
+import { UNITS, type Units } from "../../views/text/en/lengths.ts";
+import type { Desks } from "../command.ts";
+import { csv } from "../edge/csv.ts";
+import { Problem } from "../edge/problem.ts";
+import { page } from "./page.ts";
+import { standalone } from "./standalone.ts";
+
+/** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
+export function layoutRoutes(desks: Desks) {
+  const app = new Hono();
+  const stateOf = (c: Context): LayoutState => {
+    const id = c.req.param("id")!;
+    const { brief, plan } = desks.load(id).job.frozen;
+    return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site };
+  };
+  const file = (c: Context, name: string) => ({
+    "content-disposition": `attachment; filename="${name.replace(".", `-${c.req.param("id")}.`)}"`,
+  });
+
+  app.get("/jobs/:id{[\\w-]+}/layout", (c) => {
+    const state = stateOf(c);
+    return c.html(page(<LayoutPage state={state} units={unitsIn(c)} paper={paperIn(c)} />));
+  });
+  app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
+    const { plan, site } = stateOf(c);
+    const drawing = <LayoutDrawing plan={plan} north={site.baselineBearingDeg} street={site.street} units={unitsIn(c)} />;
+    return c.body(standalone(String(await drawing)), 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
+  });
+  app.get("/jobs/:id{[\\w-]+}/marks.csv", (c) =>
+    c.body(csv(markRows(stateOf(c).plan)), 200, { "content-type": "text/csv; charset=utf-8; header=present", ...file(c, "marks.csv") }),
+  );
+  app.get("/jobs/:id{[\\w-]+}/layout.json", (c) => {
+    const { job, plan, site } = stateOf(c);
+    const { widthFt, lengthFt, stations, plates, poles, pieces, seams } = plan;
+    const { baselineBearingDeg = null, street = null } = site;
+    const tapes = { edges: edgeTapes(plan), stakeLines: stakeLines(plan), diagonalsFt: diagonalsOf(plan) };
+    const { setbackFt } = plan.spec;
+    return c.json({ job, widthFt, lengthFt, setbackFt, baselineBearingDeg, street, ...tapes, stations, plates, poles, pieces, seams });
+  });
+  return app;
+}
+
+const unitsIn = (c: Context): Units => chosen(c, "units", UNITS, "ft", layout.badUnits);
+const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", layout.badPaper);
+
+/** One of the values that a query may have; left out, the usual one. Throws a `Problem` with what is wrong. */
+function chosen<T extends string>(c: Context, name: string, from: readonly T[], usual: T, wrong: (given: string) => string): T {
+  const given = c.req.query(name);
+  if (given === undefined) return usual;
+  const found = from.find((value) => value === given);
+  if (!found) throw new Problem(400, layout.badLook, { [name]: wrong(given) });
+  return found;
+}

@@ -1,0 +1,25 @@
+import type { Context } from "hono";
+import { getCookie, setCookie } from "hono/cookie";
+import type { JobId } from "../../machines/record/entry.ts";
+import type { Desks } from "../command.ts";
+
+const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
+const DAY_S = 24 * 3600;
+
+/** The device that a request comes from, by a cookie that it keeps; a new one gets its name here. */
+export function deviceOf(c: Context, newId: () => string): string {
+  const known = getCookie(c, "device");
+  if (known && /^[\w-]{8,64}$/.test(known)) return known;
+  const fresh = newId();
+  setCookie(c, "device", fresh, { ...COOKIE, path: "/", maxAge: 400 * DAY_S });
+  return fresh;
+}
+
+/** Who holds this screen: named in the address, or remembered for this job. */
+export function holderOf(c: Context, id: JobId, desks: Desks): string | null {
+  const { crew } = desks.load(id).job.frozen.brief;
+  const named = c.req.query("as");
+  const me = crew.find((p) => p.id === named)?.id ?? crew.find((p) => p.id === getCookie(c, `as-${id}`))?.id ?? null;
+  if (named && me === named) setCookie(c, `as-${id}`, me, { ...COOKIE, path: `/jobs/${id}`, maxAge: 30 * DAY_S });
+  return me;
+}

@@ -1,0 +1,69 @@
+import { type Context, Hono } from "hono";
+import { foldAll } from "../../machines/record/findings.ts";
+import { openWorked } from "../../machines/record/worked.ts";
+import { type Forecast, forecast } from "../../machines/time/forecast.ts";
+import { factorsFrom, type Taught } from "../../machines/time/learning.ts";
+import type { Standing } from "../../machines/time/place.ts";
+import { time } from "../../views/text/en/time.ts";
+import { TimePage } from "../../views/time.tsx";
+import { timeOf } from "../../views/time-of.ts";
+import type { Desk, Desks, World } from "../command.ts";
+import { Problem } from "../edge/problem.ts";
+import { page } from "./page.ts";
+import { turn } from "./stream.ts";
+
+/** Crew and time of one job: the page, and the same as data. Another crew is asked for with `?people=`. */
+export function timeRoutes(desks: Desks, { journal }: World) {
+  const app = new Hono();
+  const stateOf = async (c: Context, people: number | undefined) => {
+    const id = c.req.param("id")!;
+    const desk = desks.load(id);
+    const { title, zone, rehearsal } = desk.job.frozen.brief;
+    const taught = journal.folds().flatMap(({ fold }): Taught[] => (fold ? [fold] : []));
+    // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
+    await turn();
+    const factors = factorsFrom(taught, id);
+    await turn();
+    const now = desks.now();
+    return timeOf({
+      job: id,
+      title,
+      zone,
+      rehearsal: rehearsal === true,
+      readOnly: desk.readOnly,
+      forecast: forecastOf(desk, factors, now, people),
+      now,
+    });
+  };
+
+  app.get("/jobs/:id{[\\w-]+}/time", async (c) => {
+    const said = c.req.query("people")?.trim() ?? "";
+    const people = peopleIn(said);
+    const problem = people === null ? time.badPeople(said) : null;
+    const state = await stateOf(c, people ?? undefined);
+    return c.html(page(<TimePage state={state} asked={{ said, problem }} />), problem ? 422 : 200);
+  });
+  app.get("/jobs/:id{[\\w-]+}/time.json", async (c) => {
+    const said = c.req.query("people")?.trim() ?? "";
+    const people = peopleIn(said);
+    if (people === null) throw new Problem(422, time.badPeople(said), { people: time.badPeople(said) });
+    return c.json(await stateOf(c, people));
+  });
+  return app;
+}
+
+/** A rehearsal takes no real time: for it, what the real job would take from its first call. */
+function forecastOf({ job, entries }: Desk, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
+  const { fold } = foldAll(entries);
+  const opening = entries[0]!.entry;
+  const at: Standing =
+    fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: openWorked(opening) } : fold;
+  return forecast(job.frozen, at, factors, now, people);
+}
+
+/** A crew of 1 to 60; `undefined` where none was asked for, `null` where it is no such number. */
+function peopleIn(said: string): number | null | undefined {
+  if (said === "") return undefined;
+  const n = /^\d{1,2}$/.test(said) ? Number(said) : 0;
+  return n >= 1 && n <= 60 ? n : null;
+}

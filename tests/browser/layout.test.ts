@@ -1,0 +1,149 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { SpecInput } from "../../machines/tent/spec.ts";
+import { demoBrief } from "../../server/demo.ts";
+import { opened, type World } from "../support/browser.ts";
+import { eighty, hundred, twenty } from "../tent/tents.ts";
+
+const SIZES: [string, SpecInput][] = [
+  ["20×20", twenty],
+  ["80×100", eighty],
+  ["100×200", hundred],
+];
+let world: World;
+const jobs = new Map<string, string>();
+
+beforeAll(async () => {
+  world = await opened();
+  const demo = demoBrief("2026-06-01", "2026-06-20");
+  for (const [size, tent] of SIZES) {
+    const site = { ...demo.site, baselineBearingDeg: 37, street: { edge: "DA", name: "Tansy Lane" } };
+    const told = await fetch(`${world.url}jobs`, {
+      method: "POST",
+      headers: { "content-type": "application/json", origin: world.url.slice(0, -1) },
+      body: JSON.stringify({
+        key: `layout-of-${size.replace("×", "-")}`,
+        brief: { ...demo, tent: { ...demo.tent, ...tent, ...endsOf(tent) }, site },
+      }),
+    });
+    jobs.set(size, ((await told.json()) as { job: string }).job);
+  }
+});
+afterAll(() => world.close());
+
+const endsOf = (tent: SpecInput) => (tent.onePiece ? { splitEnds: false, midsFt: [] } : {});
+const at = (size: string, query = "") => `${world.url}jobs/${jobs.get(size)}/layout${query}`;
+const screen = (options = {}) => world.screen("p1", options);
+
+describe.each(SIZES)("printed, the layout of a %s", (size) => {
+  it.each([
+    ["a4", "ft", [595, 842]],
+    ["a4", "mm", [595, 842]],
+    ["letter", "ft", [612, 792]],
+    ["letter", "mm", [612, 792]],
+  ])("takes one page for the drawing and one for the readings: %s, %s", async (paper, units, points) => {
+    const page = await screen({ scripts: false });
+    await page.goto(at(size, `?paper=${paper}&units=${units}`));
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+    const boxes = [...pdf.matchAll(/\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/g)].map((m) => [m[1], m[2]].map((n) => Math.round(Number(n))));
+    expect(boxes.length).toBeGreaterThan(0);
+    for (const box of boxes) expect(box).toEqual(points);
+    await page.context().close();
+  });
+  it.each(["a4", "letter"])("has no letter under 6.5 pt on %s", async (paper) => {
+    const page = await screen({ scripts: false });
+    await page.goto(at(size, `?paper=${paper}`));
+    await page.emulateMedia({ media: "print" });
+    const points = await page.evaluate(() => {
+      const drawn = [...document.querySelectorAll<SVGTextElement>("main svg text")].map((t) => {
+        const box = t.ownerSVGElement!.viewBox.baseVal;
+        const shown = t.ownerSVGElement!.getBoundingClientRect();
+        const scale = Math.min(shown.width / box.width, shown.height / box.height);
+        return Number(t.getAttribute("font-size")) * scale * 0.75;
+      });
+      const read = [...document.querySelectorAll("caption, th, td, .notes")].map(
+        (e) => Number.parseFloat(getComputedStyle(e).fontSize) * 0.75,
+      );
+      return { drawn: Math.min(...drawn.slice()), read: Math.min(...read) };
+    });
+    expect(points.read).toBeGreaterThan(6.49);
+    // The number in the ring of the laying order is the smallest: 11 where all else is 12.
+    expect(points.drawn).toBeGreaterThan(6.49 * (11 / 12));
+    await page.context().close();
+  });
+});
+
+describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) => {
+  it.each(SIZES.map(([size]) => size))("%s: the drawing is scrolled in its box, the page is not wider than the screen", async (size) => {
+    const page = await screen({ scheme });
+    await page.goto(at(size));
+    const seen = await page.evaluate(() => {
+      const box = document.querySelector(".sheet")!;
+      return { page: document.documentElement.scrollWidth, box: box.getBoundingClientRect().right, within: box.scrollWidth };
+    });
+    expect(seen.page).toBeLessThanOrEqual(360);
+    expect(seen.box).toBeLessThanOrEqual(360);
+    expect(seen.within).toBeGreaterThan(600);
+    await page.context().close();
+  });
+  it("has no letter under 12 px in the drawing, and none outside its frame", async () => {
+    const page = await screen({ scheme });
+    for (const [size] of SIZES) {
+      await page.goto(at(size));
+      const { least, outside } = await page.evaluate(() => {
+        const svg = document.querySelector<SVGSVGElement>("main svg")!;
+        const frame = svg.getBoundingClientRect();
+        const scale = frame.width / svg.viewBox.baseVal.width;
+        const texts = [...svg.querySelectorAll("text")].filter((t) => t.textContent !== "");
+        return {
+          least: Math.min(...texts.map((t) => Number(t.getAttribute("font-size")) * scale)),
+          outside: texts.flatMap((t) => {
+            const r = t.getBoundingClientRect();
+            const out = r.left < frame.left || r.right > frame.right || r.top < frame.top || r.bottom > frame.bottom;
+            return out ? [t.textContent] : [];
+          }),
+        };
+      });
+      expect(least, size).toBeGreaterThanOrEqual(12);
+      expect(outside, size).toEqual([]);
+    }
+    await page.context().close();
+  });
+});
+
+describe("the layout page", () => {
+  it("has no target under 72 px a side", async () => {
+    const page = await screen();
+    for (const path of ["/layout", "/plan"]) {
+      await page.goto(`${world.url}jobs/${jobs.get("80×100")}${path}`);
+      const small = await page
+        .locator("button:visible, a.button:visible")
+        .evaluateAll((all) => all.filter((e) => e.getBoundingClientRect().width < 71.5 || e.getBoundingClientRect().height < 71.5).length);
+      expect(small, path).toBe(0);
+    }
+    await page.context().close();
+  });
+  it("is chosen in units and paper with scripts off", async () => {
+    const page = await screen({ scripts: false });
+    await page.goto(at("80×100"));
+    await page.getByRole("link", { name: "Millimetres" }).click();
+    await page.getByRole("link", { name: "Letter" }).click();
+    expect(await page.locator("caption", { hasText: "Stake line A–B" }).textContent()).toContain("1829 out");
+    expect(await page.locator("main").getAttribute("class")).toContain("letter");
+    await page.context().close();
+  });
+  it("gives a drawing that a browser reads as XML without an error", async () => {
+    const page = await screen();
+    const errors = await page.evaluate(
+      async (path) => {
+        const text = await (await fetch(path)).text();
+        const read = new DOMParser().parseFromString(text, "image/svg+xml");
+        return [read.querySelector("parsererror")?.textContent ?? null, read.documentElement.namespaceURI];
+      },
+      `/jobs/${jobs.get("100×200")}/layout.svg`,
+    );
+    expect(errors).toEqual([null, "http://www.w3.org/2000/svg"]);
+    await page.context().close();
+  });
+  it("went without trouble", () => expect(world.troubles).toEqual([]));
+});

@@ -1,0 +1,44 @@
+import { describe, expect, it, test } from "vitest";
+import { diagonalsOf, edgeTapes, toMm } from "../../machines/tent/tape.ts";
+import { planOf } from "../tent/tents.ts";
+
+const tent = (widthFt: number, lengthFt: number) => ({
+  widthFt,
+  lengthFt,
+  midsFt: lengthFt > widthFt ? [lengthFt - widthFt] : [],
+  spacingFt: 10,
+  quarterRings: 0,
+  centrePoleFt: 20,
+});
+
+// Geometry, computed: the diagonal of a rectangle is the root of the sum of the squares of its sides.
+test.each([
+  [40, 80, 89.443],
+  [60, 90, 108.167],
+  [20, 40, 44.721],
+  [40, 100, 107.703],
+  [30, 40, 50],
+])("both diagonals of %i×%i ft are %d ft on the layout sheet", (widthFt, lengthFt, diagonalFt) => {
+  const { AC, BD } = diagonalsOf(planOf(tent(widthFt, lengthFt)));
+  expect([AC, BD]).toEqual([expect.closeTo(diagonalFt, 3), expect.closeTo(diagonalFt, 3)]);
+});
+
+// Parallelogram law, computed: 40×80 ft sheared by half a foot along the long side.
+describe("a 40×80 ft that was marked out sheared by half a foot along the long side", () => {
+  const plan = planOf({ ...tent(40, 80), shifted: { C: { xFt: 0, yFt: 0.5 }, D: { xFt: 0, yFt: 0.5 } } });
+  const { AC, BD } = diagonalsOf(plan);
+  it("has diagonals of 89.890 and 88.996 ft", () => {
+    expect(AC).toBeCloseTo(89.89, 3);
+    expect(BD).toBeCloseTo(88.996, 3);
+    expect(AC - BD).toBeCloseTo(0.894, 3);
+  });
+  it("has sides that are right: the squares of the diagonals still add up to twice those of the sides", () => {
+    const [ab, bc] = edgeTapes(plan);
+    expect(AC ** 2 + BD ** 2).toBeCloseTo(2 * (ab!.lengthFt ** 2 + bc!.lengthFt ** 2), 3);
+  });
+});
+
+// NIST SP 811, B.8: a foot is 0.3048 m exactly.
+test("100 ft is 30 480 mm on the tape of a 100 ft edge, and its thirds are whole to the millimetre", () => {
+  expect([100, 100 / 3, 200 / 3].map(toMm)).toEqual([30480, 10160, 20320]);
+});

@@ -1,0 +1,171 @@
+import { describe, expect, it } from "vitest";
+import { estimate } from "../../machines/time/estimate.ts";
+import { forecast } from "../../machines/time/forecast.ts";
+import { factorOf, factorsFrom, PRIOR } from "../../machines/time/learning.ts";
+import { type Phase, RAISE } from "../../machines/time/rates.ts";
+import { sharesOf } from "../../machines/time/shares.ts";
+import { ALIKE, above, leftOf, rangeOf, sumOf, tValue, valueAbove } from "../../machines/time/spread.ts";
+import { workOf } from "../../machines/time/work.ts";
+import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
+
+// Tables of the standard normal distribution and of Student's t, as any statistics book prints them; from memory.
+describe("tables of the normal distribution and of Student's t", () => {
+  it.each([
+    [0, 0.5],
+    [1, 0.1587],
+    [1.2816, 0.1],
+    [1.96, 0.025],
+    [2.3263, 0.01],
+    [3.0902, 0.001],
+  ])("above %d lie %d of all", (z, share) => {
+    expect(above(z)).toBeCloseTo(share, 4);
+    expect(above(-z)).toBeCloseTo(1 - share, 4);
+    expect(valueAbove(share)).toBeCloseTo(z, 2);
+  });
+  it("the series and the continued fraction meet at 3", () => expect(above(3 - 1e-9) / above(3)).toBeCloseTo(1, 6));
+  it.each([
+    [4, 1.533],
+    [5, 1.476],
+    [6, 1.44],
+    [8, 1.397],
+    [10, 1.372],
+    [20, 1.325],
+    [30, 1.31],
+    [120, 1.289],
+  ])("of t with %d degrees of freedom 1 in 10 lie above %d", (degrees, t) => expect(tValue(degrees)).toBeCloseTo(t, 2));
+});
+
+/** Numbers that look random and are the same in each run: a linear congruential step of 32 bits, and pairs made normal (Box–Muller). */
+function chance(seed: number) {
+  let state = seed >>> 0;
+  const uniform = () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return (state + 0.5) / 4294967296;
+  };
+  const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+  return { uniform, normal };
+}
+type Chance = ReturnType<typeof chance>;
+
+/** What the phases of one job take, as times of the assumed minutes: about a true factor, spread, and as alike as stated. */
+function jobOf({ normal }: Chance, factor: number, sd: number, alike = ALIKE): (phase: Phase) => number {
+  const own = normal();
+  const times = new Map<Phase, number>();
+  return (phase) => {
+    if (!times.has(phase)) times.set(phase, factor * Math.exp(sd * (Math.sqrt(alike) * own + Math.sqrt(1 - alike) * normal())));
+    return times.get(phase)!;
+  };
+}
+
+// Simulation, no outside source: jobs are made up whose true factor and spread are known, and the range that is stated for
+// one is held against what that one took.
+describe("a range that says eight in ten holds about eight in ten", () => {
+  const frozen = frozenWith(7);
+  const JOBS = 500;
+  const raiseOf = (times: (phase: Phase) => number) => RAISE.reduce((sum, phase) => sum + assumedMin(frozen, phase) * times(phase), 0);
+
+  function heldIn(seed: number, n: number, truth: (c: Chance) => { factor: number; sd: number }, alike = ALIKE): number {
+    const c = chance(seed);
+    let held = 0;
+    for (let i = 0; i < JOBS; i++) {
+      const { factor, sd } = truth(c);
+      const before = Array.from({ length: n }, (_, j) => finished(`j${j}`, frozen, jobOf(c, factor, sd, alike)));
+      const took = raiseOf(jobOf(c, factor, sd, alike));
+      const { left } = forecast(frozen, unstarted(frozen), factorsFrom(before, null), 0)!;
+      if (took >= left!.low && took <= left!.high) held++;
+    }
+    return (100 * held) / JOBS;
+  }
+  it.each([
+    [5, 1, 0.35],
+    [10, 1, 0.35],
+    [10, 1.5, 0.35],
+    [10, 0.7, 0.35],
+    [20, 1.5, 0.3],
+    [30, 2, 0.4],
+    [40, 1.3, 0.5],
+  ])("after %i jobs of true factor %d, spread %d", (n, factor, sd) => {
+    const held = heldIn(n * 1000 + factor * 100, n, () => ({ factor, sd }));
+    expect(held).toBeGreaterThanOrEqual(72);
+    expect(held).toBeLessThanOrEqual(88);
+  });
+  it("where phases of a job are not alike at all it is wider than it says, where they go wholly together narrower: 6 in 10 at the least", () => {
+    expect(heldIn(31, 10, () => ({ factor: 1.2, sd: 0.35 }), 0)).toBeGreaterThan(88);
+    expect(heldIn(32, 10, () => ({ factor: 1.2, sd: 0.35 }), 1)).toBeGreaterThan(60);
+  });
+  it("before any job, where the true factor is as far from 1 as is assumed", () => {
+    const held = heldIn(7, 0, ({ normal }) => ({ factor: Math.exp((PRIOR.sd / Math.sqrt(PRIOR.jobs)) * normal()), sd: PRIOR.sd }));
+    expect(held).toBeGreaterThanOrEqual(72);
+    expect(held).toBeLessThanOrEqual(95);
+  });
+  it("of one phase, after ten jobs", () => {
+    const c = chance(11);
+    let held = 0;
+    for (let i = 0; i < JOBS; i++) {
+      const { low, high } = factorOf(Array.from({ length: 10 }, () => 1.2 * Math.exp(0.35 * c.normal())));
+      const next = 1.2 * Math.exp(0.35 * c.normal());
+      if (next >= low && next <= high) held++;
+    }
+    expect((100 * held) / JOBS).toBeGreaterThanOrEqual(72);
+    expect((100 * held) / JOBS).toBeLessThanOrEqual(88);
+  });
+  it("in the middle of a job, its calls behind it as far off their shares as is assumed", () => {
+    const c = chance(23);
+    const steps = frozen.script.steps.filter((s) => s.phase === "sectionsJoined");
+    const here = steps[Math.floor(steps.length / 2)]!.id;
+    const whole = assumedMin(frozen, "sectionsJoined");
+    const behindShare = shareBefore(frozen, here);
+    let held = 0;
+    for (let i = 0; i < JOBS; i++) {
+      const before = Array.from({ length: 10 }, (_, j) => finished(`j${j}`, frozen, jobOf(c, 1.2, 0.35)));
+      const times = jobOf(c, 1.2, 0.35);
+      const off = (share: number) => Math.exp(0.5 * Math.sqrt((1 - share) / share) * c.normal());
+      const spent = whole * times("sectionsJoined") * behindShare * off(behindShare);
+      const rest = whole * times("sectionsJoined") * (1 - behindShare) * off(1 - behindShare);
+      const later = RAISE.slice(RAISE.indexOf("perimeterRaised")).reduce((sum, p) => sum + assumedMin(frozen, p) * times(p), 0);
+      const { left } = forecast(frozen, standingAt(frozen, here, { before: spent }), factorsFrom(before, null), 0)!;
+      if (rest + later >= left!.low && rest + later <= left!.high) held++;
+    }
+    expect((100 * held) / JOBS).toBeGreaterThanOrEqual(72);
+    expect((100 * held) / JOBS).toBeLessThanOrEqual(88);
+  });
+});
+
+describe("sums and rests of spreads, against simulation", () => {
+  const c = chance(5);
+  const N = 20_000;
+  const share = (values: number[], under: number) => values.filter((v) => v < under).length / N;
+  it("eight in ten sums of seven alike phases lie in the sum's range", () => {
+    const parts = [40, 110, 75, 60, 80, 60, 55].map((median) => ({ median, sd: 0.4 }));
+    const { low, likely, high } = rangeOf(sumOf(parts));
+    const sums = Array.from({ length: N }, () => {
+      const own = c.normal();
+      return parts.reduce((sum, p) => sum + p.median * Math.exp(p.sd * Math.SQRT1_2 * (own + c.normal())), 0);
+    });
+    for (const [at, part] of [
+      [low, 0.1],
+      [likely, 0.5],
+      [high, 0.9],
+    ] as const)
+      expect(Math.abs(share(sums, at) - part)).toBeLessThan(0.015);
+  });
+  it("of things that last longer than they should, half are over by the median that is given", () => {
+    const { low: _, likely, high } = rangeOf(leftOf({ median: 30, sd: 0.5 }, 45));
+    const rest = Array.from({ length: 40 * N }, () => 30 * Math.exp(0.5 * c.normal()) - 45).filter((v) => v > 0);
+    const under = (v: number) => rest.filter((r) => r < v).length / rest.length;
+    expect(Math.abs(under(likely) - 0.5)).toBeLessThan(0.01);
+    expect(Math.abs(under(high) - 0.9)).toBeLessThan(0.01);
+  });
+});
+
+/** The share of a phase's minutes that its calls before one are given. */
+function shareBefore(frozen: ReturnType<typeof frozenWith>, here: string): number {
+  const { quantities, people } = workOf(frozen)!;
+  const steps = frozen.script.steps.filter((s) => s.phase === "sectionsJoined");
+  const planned = estimate("sectionsJoined", quantities, people);
+  if (planned.is === "tooFew") throw new Error("seven are enough");
+  const at = steps.findIndex((s) => s.id === here);
+  return sharesOf(steps, planned)
+    .slice(0, at)
+    .reduce((a, b) => a + b, 0);
+}

@@ -1,0 +1,131 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { type OpenedJob, openedJob } from "../support/job.ts";
+
+const FORM = { "content-type": "application/x-www-form-urlencoded", origin: "http://localhost" };
+
+describe("the cloth or the site says otherwise", () => {
+  let crew: OpenedJob;
+  let rings: number;
+  beforeEach(async () => {
+    crew = await openedJob();
+    await crew.to((s) => s.step === "marked.AB");
+    rings = crew.desks.load(crew.job).job.frozen.plan.edges[0]!.rings;
+  });
+  const post = async (fields: Record<string, string>) => {
+    const answer = await crew.app.request(`/jobs/${crew.job}/otherwise?as=p1`, {
+      method: "POST",
+      headers: FORM,
+      body: new URLSearchParams(fields).toString(),
+    });
+    return { status: answer.status, html: await answer.text(), to: answer.headers.get("location") ?? "" };
+  };
+  const hidden = (html: string) =>
+    Object.fromEntries(
+      [...html.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/g)].map(([, name, value]) => [name!, value!]),
+    );
+  const found = (): Record<string, string> => ({
+    what: "rings",
+    edge: "AB",
+    counted: String(rings + 1),
+    because: "counted twice, the cloth has one more",
+  });
+
+  it("a count that is out of the plan leads there, filled in", async () => {
+    crew.say({ type: "answer", gate: "marked.AB", value: { kind: "count", n: rings + 1 } });
+    const { gate } = await crew.read();
+    expect(gate!.otherwise).toBe(`otherwise?what=rings&edge=AB&counted=${rings + 1}`);
+    const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.otherwise}`)).text();
+    expect(page).toContain(`name="counted" value="${rings + 1}"`);
+  });
+
+  it("shows what would change, what is asked again and where it goes on; nothing is recorded yet", async () => {
+    const before = crew.entries().length;
+    const { status, html } = await post(found());
+    expect(status).toBe(200);
+    expect(html).toContain(`AB: ${rings + 1} rings, not ${rings}.`);
+    expect(html).toMatch(/Stake plates: \d+, not \d+\./);
+    expect(html).toContain("answers are asked again");
+    expect(html).toContain("The guide goes on at: ");
+    expect(crew.entries().length).toBe(before);
+  });
+
+  it("put forward by the lead and agreed to by a second person, it is the plan; both versions stay in the record", async () => {
+    const shown = await post(found());
+    const put = await post({ ...hidden(shown.html), put: "yes" });
+    expect(put.status).toBe(303);
+    expect(decodeURIComponent(put.to)).toContain(`AB: ${rings + 1} rings, not ${rings}.`);
+    const proposed = (await crew.read()).proposed!;
+    expect(proposed.changes[0]).toBe(`AB: ${rings + 1} rings, not ${rings}.`);
+    expect(crew.say({ type: "agree", of: proposed.entry }, "p1").outcome).toEqual({ refused: [{ why: "sameAsProposer" }] });
+    expect(crew.say({ type: "agree", of: proposed.entry }, "p6").outcome).toHaveProperty("refused");
+    expect(crew.say({ type: "agree", of: proposed.entry }, "p3").outcome).toEqual({ did: "amended" });
+    const { job } = crew.desks.load(crew.job);
+    expect(job.frozen.plan.edges[0]!.rings).toBe(rings + 1);
+    const record = (await (await crew.app.request(`/jobs/${crew.job}/record.json`)).json()) as { entries: never[] };
+    const plans = JSON.stringify(
+      record.entries.flatMap((e: { opened?: object; command?: { to?: object } }) => e.opened ?? e.command?.to ?? []),
+    );
+    expect(plans).toContain(`"rings":${rings},`);
+    expect(plans).toContain(`"rings":${rings + 1},`);
+  });
+
+  it("changes nothing else: the ticket's times, the crew and the sheet stay as they were to the letter", async () => {
+    const { brief } = crew.desks.load(crew.job).job.frozen;
+    const shown = await post(found());
+    await post({ ...hidden(shown.html), put: "yes" });
+    crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3");
+    const { tent, ...rest } = crew.desks.load(crew.job).job.frozen.brief;
+    const { tent: wasTent, ...was } = brief;
+    expect(rest).toEqual(was);
+    expect(tent).toEqual({ ...wasTent, rings: { AB: rings + 1 } });
+  });
+
+  it("a pole more and the same pole fewer leave the plan as it was", async () => {
+    const { plan } = crew.desks.load(crew.job).job.frozen;
+    const agree = async (fields: Record<string, string>) => {
+      const shown = await post({ ...fields, because: "as the cloth is" });
+      expect(shown.status, shown.html).toBe(200);
+      await post({ ...hidden(shown.html), put: "yes" });
+      expect(crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3").outcome).toEqual({ did: "amended" });
+      return crew.desks.load(crew.job).job.frozen.plan;
+    };
+    const more = await agree({ what: "poleMore", kind: "quarter", along: "10 ft 6 in", across: "30" });
+    expect(more.poles.length).toBe(plan.poles.length + 1);
+    const added = more.poles.find((p) => p.row === "added")!;
+    expect(added).toMatchObject({ xFt: 30, yFt: 10.5, kind: "quarter" });
+    expect(await agree({ what: "poleFewer", pole: added.id })).toEqual(plan);
+  });
+
+  it("a corner is moved from where it is wanted now, once and once more", async () => {
+    const move = async (fields: Record<string, string>) => {
+      const shown = await post({ what: "corner", corner: "C", because: "a root", ...fields });
+      await post({ ...hidden(shown.html), put: "yes" });
+      crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3");
+    };
+    await move({ away: "", toward: "-6" });
+    await move({ away: "3 1/2 in", toward: "-6 in" });
+    expect(crew.desks.load(crew.job).job.frozen.brief.tent.shifted).toEqual({ C: { xFt: 0.291667, yFt: -1 } });
+  });
+
+  it.each([
+    [{ what: "rings", edge: "AB", counted: "300" }, /300 rings along AB/],
+    [{ what: "rings", edge: "AB", counted: "a few" }, /&quot;a few&quot; is not a number/],
+    [{ what: "rings", edge: "AB", counted: "" }, /a number is wanted/],
+    [{ what: "poleMore", kind: "quarter", along: "500", across: "30" }, /outside the tent/],
+    [{ what: "poleFewer", pole: "Z9" }, /There is no pole &quot;Z9&quot;/],
+    [{ what: "corner", corner: "C", away: "40", toward: "0" }, /more than cloth gives/],
+  ])("%o is refused with the value and why, and what was typed stays", async (fields, why) => {
+    const { status, html } = await post({ ...fields, because: "because" });
+    expect(status).toBe(422);
+    expect(html).toMatch(why);
+    if ("counted" in fields) expect(html).toContain(`name="counted" value="${fields.counted}"`);
+    expect(html).toContain('value="because"');
+  });
+  it("without a reason it is asked for", async () => {
+    const { status, html } = await post({ ...found(), because: " " });
+    expect(status).toBe(422);
+    expect(html).toContain("Empty. Fill it in.");
+  });
+  it("something that nobody can say otherwise is refused", async () =>
+    expect((await post({ what: "weather", because: "x" })).status).toBe(422));
+});

@@ -1,0 +1,28 @@
+import type { Page } from "playwright-core";
+
+/** The least contrast of any text on a page (WCAG 2.2, 1.4.3: relative luminance), and the text that has it. */
+export const leastContrast = (page: Page) =>
+  page.evaluate(() => {
+    const rgba = (colour: string) => colour.match(/[\d.]+/g)!.map(Number);
+    const luminance = (colour: string) => {
+      const [r, g, b] = rgba(colour)
+        .slice(0, 3)
+        .map((c) => (c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4)) as [number, number, number];
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const behind = (e: Element | null): string => {
+      if (!e) return "rgb(255, 255, 255)";
+      const colour = getComputedStyle(e).backgroundColor;
+      return rgba(colour)[3] === 0 ? behind(e.parentElement) : colour;
+    };
+    let least = { ratio: 99, text: "" };
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement!;
+      if (node.textContent!.trim() === "" || parent.getClientRects().length === 0) continue;
+      const [a, b] = [luminance(getComputedStyle(parent).color), luminance(behind(parent))].sort((x, y) => y - x) as [number, number];
+      const ratio = (a + 0.05) / (b + 0.05);
+      if (ratio < least.ratio) least = { ratio, text: node.textContent!.slice(0, 40) };
+    }
+    return least;
+  });

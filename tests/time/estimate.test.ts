@@ -1,0 +1,156 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { estimate } from "../../machines/time/estimate.ts";
+import { RATES, TIMED } from "../../machines/time/rates.ts";
+import { sharesOf } from "../../machines/time/shares.ts";
+import { type Quantities, type Quantity, workOf } from "../../machines/time/work.ts";
+import { frozenWith } from "../support/time.ts";
+import { eighty, forty, hundred, twenty } from "../tent/tents.ts";
+
+const workFor = (people: number, tent = eighty) => workOf(frozenWith(people, tent))!;
+const minutes = (phase: (typeof TIMED)[number], q: Quantities, people: number): number => {
+  const e = estimate(phase, q, people);
+  return e.is === "estimate" ? e.minutes : Number.POSITIVE_INFINITY;
+};
+
+describe("the work of a job is counted from its plan", () => {
+  it("80 × 100 ft in split ends: stakes, plates, stations, poles, seams, perimeter, cloth, and who is there", () => {
+    const { people, quantities, calls } = workFor(7);
+    expect(people).toBe(7);
+    expect(quantities).toMatchObject({ stakes: 100, plates: 50, stations: 36, tiedStations: 10, centrePoles: 2, quarterPoles: 10 });
+    expect(quantities).toMatchObject({ seamFt: 240, seamHalves: 6, longestHalfFt: 40, perimeterFt: 360, clothSqFt: 8000, pieces: 5 });
+    expect(calls.sectionsJoined).toBe(frozenWith(7).script.steps.filter((s) => s.phase === "sectionsJoined").length);
+  });
+  it("those who only watch, audit or own the ground are not on site", () => {
+    const frozen = frozenWith(5);
+    const crew = [...frozen.brief.crew, { id: "m", role: "manager" as const }, { id: "w", role: "watcher" as const }];
+    expect(workOf({ ...frozen, brief: { ...frozen.brief, crew } })!.people).toBe(5);
+  });
+  it("ground of unknown kind has pulls to make, known ground none; walls hang or they do not", () => {
+    const unknown = workOf(frozenWith(5, eighty, { site: { soilKnown: false }, use: { walls: false } }))!.quantities;
+    expect([unknown.pullTests, unknown.wallFt]).toEqual([4, 0]);
+    expect([workFor(5).quantities.pullTests, workFor(5).quantities.wallFt]).toEqual([0, 360]);
+  });
+  it("a plan without its parts is not guessed at", () => {
+    const frozen = frozenWith(5);
+    expect(workOf({ ...frozen, plan: { widthFt: 40, lengthFt: 80 } as never })).toBeNull();
+  });
+});
+
+describe("an estimate", () => {
+  it("more stakes take longer to drive, more seam longer to lace", () => {
+    const { quantities: q } = workFor(6);
+    expect(minutes("anchorsSet", { ...q, stakes: 150 }, 6)).toBeGreaterThan(minutes("anchorsSet", q, 6));
+    expect(minutes("sectionsJoined", { ...q, seamFt: 300 }, 6)).toBeGreaterThan(minutes("sectionsJoined", q, 6));
+  });
+  it("eight drive stakes faster than four; thirty drive them no faster than eight", () => {
+    const { quantities } = workFor(6);
+    const q = { ...quantities, plates: 0, stations: 0 };
+    expect(minutes("anchorsSet", q, 8)).toBeLessThan(minutes("anchorsSet", q, 4));
+    expect(minutes("anchorsSet", q, 30)).toBe(minutes("anchorsSet", q, 8));
+  });
+  it("lacing has room for two at each seam half, and the longest half sets the end", () => {
+    const { quantities } = workFor(6);
+    const lacing = (q: Quantities, people: number) => {
+      const e = estimate("sectionsJoined", q, people);
+      return e.is === "estimate" ? e.parts.find((p) => p.key === "lacing")! : null;
+    };
+    expect(lacing(quantities, 40)).toMatchObject({ people: 12, minutes: (40 * 0.6) / 2 });
+    expect(lacing({ ...quantities, longestHalfFt: 60, seamFt: 260 }, 40)!.minutes).toBe((60 * 0.6) / 2);
+  });
+  it("a centre pole takes a full team and a caller: with fewer there is no time to tell", () => {
+    expect(estimate("interiorRaised", workFor(4).quantities, 4)).toEqual({ is: "tooFew", people: 4, least: 5 });
+    expect(estimate("interiorRaised", workFor(4, twenty).quantities, 3).is).toBe("estimate");
+  });
+  it("two more who make up no other team do not raise a quarter pole faster", () => {
+    const { quantities: q } = workFor(6);
+    const quarters = { ...q, centrePoles: 0, centrePoleFt: 16 };
+    expect(minutes("interiorRaised", quarters, 6)).toBe(minutes("interiorRaised", quarters, 5));
+    expect(minutes("interiorRaised", quarters, 7)).toBeLessThan(minutes("interiorRaised", quarters, 6));
+  });
+  it("a one-piece top has nothing to lace, and no quarter poles where there are none", () => {
+    const e = estimate("sectionsJoined", workFor(6, twenty).quantities, 6);
+    expect(e.is === "estimate" && e.parts.map((p) => p.key)).toEqual(["laying", "strapping"]);
+  });
+});
+
+describe("over any tent and crew", () => {
+  const quantities = fc.record<Quantities>({
+    perimeterFt: fc.integer({ min: 60, max: 1040 }),
+    stations: fc.integer({ min: 4, max: 200 }),
+    tiedStations: fc.integer({ min: 4, max: 60 }),
+    plates: fc.integer({ min: 4, max: 400 }),
+    stakes: fc.integer({ min: 8, max: 800 }),
+    pullTests: fc.integer({ min: 0, max: 4 }),
+    pieces: fc.integer({ min: 1, max: 20 }),
+    clothSqFt: fc.integer({ min: 400, max: 48_000 }),
+    seamFt: fc.integer({ min: 0, max: 3000 }),
+    seamHalves: fc.integer({ min: 1, max: 40 }),
+    longestHalfFt: fc.integer({ min: 0, max: 60 }),
+    centrePoles: fc.integer({ min: 0, max: 20 }),
+    quarterPoles: fc.integer({ min: 0, max: 80 }),
+    centrePoleFt: fc.integer({ min: 8, max: 60 }),
+    wallFt: fc.integer({ min: 0, max: 1040 }),
+  });
+  const phase = fc.constantFrom(...TIMED);
+  const people = fc.integer({ min: 1, max: 60 });
+  // More halves of the same length in all are more places to work at: that alone may be faster.
+  const growing = fc.constantFrom(...(["perimeterFt", "stations", "tiedStations", "plates", "stakes", "pullTests"] as const));
+  const growingToo = fc.constantFrom(
+    ...(["clothSqFt", "seamFt", "longestHalfFt", "centrePoles", "quarterPoles", "centrePoleFt", "wallFt"] as const),
+  );
+
+  it("minutes are finite and never under the fixed ones, or the crew is too small and the least is more than it", () =>
+    fc.assert(
+      fc.property(phase, quantities, people, (p, q, n) => {
+        const e = estimate(p, q, n);
+        if (e.is === "tooFew") expect(e.least).toBeGreaterThan(n);
+        else {
+          expect(Number.isFinite(e.minutes)).toBe(true);
+          expect(e.minutes).toBeGreaterThanOrEqual(RATES[p].fixed);
+          for (const part of e.parts) expect(part.minutes).toBeGreaterThan(0);
+        }
+      }),
+    ));
+  it("more people never take longer", () =>
+    fc.assert(
+      fc.property(phase, quantities, people, (p, q, n) => {
+        expect(minutes(p, q, n + 1)).toBeLessThanOrEqual(minutes(p, q, n) + 1e-9);
+      }),
+    ));
+  it("more to do never takes less", () =>
+    fc.assert(
+      fc.property(
+        phase,
+        quantities,
+        people,
+        fc.oneof(growing, growingToo),
+        fc.integer({ min: 1, max: 100 }),
+        (p, q, n, what: Quantity, more) => {
+          expect(minutes(p, { ...q, [what]: q[what] + more }, n)).toBeGreaterThanOrEqual(minutes(p, q, n) - 1e-9);
+        },
+      ),
+    ));
+});
+
+it.each([
+  ["80 × 100", eighty],
+  ["40 × 80", forty],
+  ["100 × 200", hundred],
+  ["20 × 20", twenty],
+])("each call of %s ft has its share of its phase, and every part is done at calls of its own", (_size, tent) => {
+  const frozen = frozenWith(12, tent, { site: { soilKnown: false } });
+  const { quantities, people } = workOf(frozen)!;
+  for (const phase of TIMED) {
+    const steps = frozen.script.steps.filter((s) => s.phase === phase);
+    const e = estimate(phase, quantities, people);
+    if (e.is === "tooFew") throw new Error("twelve are enough");
+    const shares = sharesOf(steps, e);
+    expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+    expect(Math.min(...shares)).toBeGreaterThan(0);
+    for (const part of e.parts) {
+      const names = steps.filter((s) => part.at.some((at) => s.call === at || s.id === at || s.id.startsWith(`${at}.`)));
+      expect(names.length, part.key).toBeGreaterThan(0);
+    }
+  }
+});

@@ -1,0 +1,176 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { PHASES } from "../../machines/install/script.ts";
+import { LONGEST_WORK_MS } from "../../machines/record/worked.ts";
+import { type Forecast, forecast } from "../../machines/time/forecast.ts";
+import { factorsFrom } from "../../machines/time/learning.ts";
+import type { Standing } from "../../machines/time/place.ts";
+import { RAISE, TIMED } from "../../machines/time/rates.ts";
+import type { Range } from "../../machines/time/spread.ts";
+import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
+
+const frozen = frozenWith(7);
+const none = factorsFrom([], null);
+const steps = frozen.script.steps;
+const firstOf = (phase: string) => steps.find((s) => s.phase === phase)!.id;
+const MINUTE = 60_000;
+const told = (at: Standing, now = 0, people?: number, factors = none): Forecast => forecast(frozen, at, factors, now, people)!;
+const width = ({ low, high }: Range) => high - low;
+
+describe("before the start", () => {
+  it("there is a total with its range, and no time of day", () => {
+    const f = told(unstarted(frozen));
+    expect([f.stands, f.of, f.finish, f.spentMin]).toEqual(["before", "raise", null, 0]);
+    const sum = RAISE.reduce((all, phase) => all + assumedMin(frozen, phase), 0);
+    expect(f.left!.likely).toBeGreaterThan(sum);
+    expect(f.left!.likely).toBeLessThan(sum * 1.15);
+    expect(f.left!.low).toBeLessThan(f.left!.likely * 0.7);
+  });
+  it("jobs of the firm that took half as long again make it longer; a factor is of its own phase", () => {
+    const jobs = Array.from({ length: 8 }, (_, i) => finished(`j${i}`, frozen, 1.5));
+    const learned = told(unstarted(frozen), 0, undefined, factorsFrom(jobs, "this"));
+    expect(learned.left!.likely / told(unstarted(frozen)).left!.likely).toBeGreaterThan(1.25);
+    expect(learned.jobs).toBe(8);
+    expect(width(learned.left!) / learned.left!.likely).toBeLessThan(
+      width(told(unstarted(frozen)).left!) / told(unstarted(frozen)).left!.likely,
+    );
+  });
+  it("with too few people there is no total, and it says which phases they are too few for", () => {
+    const f = told(unstarted(frozen), 0, 4);
+    expect([f.left, f.tooFew]).toEqual([null, [{ phase: "interiorRaised", least: 5 }]]);
+  });
+  it("more people never take longer", () => {
+    const likely = [5, 6, 8, 12, 20, 60].map((people) => told(unstarted(frozen), 0, people).left!.likely);
+    expect(likely).toEqual([...likely].sort((a, b) => b - a));
+  });
+});
+
+describe("during a raise", () => {
+  it("the finish is the work that is left, from now on", () => {
+    const at = standingAt(frozen, firstOf("sectionsJoined"));
+    const f = told(at, 10 * MINUTE);
+    expect(f.finish!.likely).toBe(Math.round(10 * MINUTE + f.left!.likely * MINUTE));
+  });
+  it("narrows as phases finish", () => {
+    const widths = RAISE.map((phase) => width(told(standingAt(frozen, firstOf(phase))).left!));
+    expect(widths).toEqual([...widths].sort((a, b) => b - a));
+    expect(widths.at(-1)).toBeLessThan(widths[0]! / 4);
+  });
+  it("narrows within a phase that goes at its pace, and what is left gets less", () => {
+    const phase = steps.filter((s) => s.phase === "sectionsJoined");
+    const all = assumedMin(frozen, "sectionsJoined");
+    const at = [0.25, 0.5, 0.9].map((part) => {
+      const i = Math.floor(phase.length * part);
+      return told(standingAt(frozen, phase[i]!.id, { before: all * part })).phases.find((p) => p.is === "now")!.left!;
+    });
+    expect(at.map((r) => r.likely)).toEqual(at.map((r) => r.likely).sort((a, b) => b - a));
+    expect(at.map(width)).toEqual(at.map(width).sort((a, b) => b - a));
+  });
+  it("calls that took double so far make more of the phase, and leave later phases as they were", () => {
+    const here = steps.filter((s) => s.phase === "sectionsJoined").at(-3)!.id;
+    const all = assumedMin(frozen, "sectionsJoined");
+    const [as, slow] = [all, all * 2].map((before) => told(standingAt(frozen, here, { before })));
+    const left = (f: Forecast, phase: string) => f.phases.find((p) => p.phase === phase)!.left!.likely;
+    expect(left(slow!, "sectionsJoined")).toBeGreaterThan(left(as!, "sectionsJoined") * 1.4);
+    expect(left(slow!, "tensioned")).toBe(left(as!, "tensioned"));
+  });
+  it("time goes by at a call: its own rest gets less, and the finish does not run away", () => {
+    const drive = standingAt(frozen, "drive.AB", { before: 50 });
+    const [early, later] = [0, 10].map((min) => told(drive, min * MINUTE));
+    expect(later!.left!.likely).toBeLessThan(early!.left!.likely);
+    expect(later!.finish!.likely - early!.finish!.likely).toBeLessThan(10 * MINUTE);
+  });
+  it("a call that is long overdue is given more time, and is never done in the past", () => {
+    const later = [30, 60, 200, 2000].map((atCall) => told(standingAt(frozen, "drive.DA", { before: 80, atCall })));
+    const phase = later.map((f) => f.phases.find((p) => p.is === "now")!);
+    expect(phase.map((p) => p.overdue)).toEqual([false, false, true, true]);
+    for (const f of later) expect(f.finish!.low).toBeGreaterThan(0);
+    expect(phase[3]!.left!.likely).toBeGreaterThan(phase[2]!.left!.likely);
+  });
+  it("a night that went by is no work, and moves the finish by itself only", () => {
+    const at = standingAt(frozen, firstOf("tensioned"));
+    const night = LONGEST_WORK_MS + 10 * 3_600_000;
+    expect(told(at, night).left).toEqual(told(at, 0).left);
+    expect(told(at, night).finish!.likely - told(at, 0).finish!.likely).toBe(night);
+  });
+  it("more people from here on never take longer, in the middle of a phase too: its pace so far is that of the crew on the brief", () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...steps.filter((s) => s.phase !== "standing")),
+        fc.double({ min: 0, max: 500, noNaN: true }),
+        fc.integer({ min: 5, max: 59 }),
+        (step, before, people) => {
+          const at = standingAt(frozen, step.id, { before });
+          expect(told(at, 0, people + 1).left!.likely).toBeLessThanOrEqual(told(at, 0, people).left!.likely + 1e-6);
+        },
+      ),
+    ));
+  it("asks nothing of what is done: too few for a pole that already stands is no hindrance", () => {
+    expect(told(standingAt(frozen, firstOf("tensioned")), 0, 3).left).not.toBeNull();
+  });
+  it("held: time stands still, and what is left is told", () => {
+    const at = standingAt(frozen, firstOf("tensioned"));
+    const held = { ...at, worked: { ...at.worked, held: true } };
+    expect(told(held, 30 * MINUTE)).toMatchObject({ held: true, left: told(at, 0).left });
+  });
+});
+
+describe("elsewhere", () => {
+  it("while making safe there is no finish", () => {
+    const at = { ...standingAt(frozen, firstOf("interiorRaised")), phase: "makingSafe" };
+    expect(told(at)).toMatchObject({ stands: "makingSafe", of: null, left: null, finish: null, tooFew: [] });
+  });
+  it("a tent that stands has no finish of a raise: its strike is told, in minutes", () => {
+    const f = told(standingAt(frozen, "watch"));
+    expect([f.stands, f.of, f.finish]).toEqual(["standing", "strike", null]);
+    expect(f.left).toEqual(f.phases.at(-1)!.whole);
+  });
+  it("a strike has a finish of its own", () => {
+    const f = told(standingAt(frozen, "strike.unlace", { before: 60 }));
+    expect([f.stands, f.of, f.finish !== null]).toEqual(["striking", "strike", true]);
+    expect(f.left!.likely).toBeLessThan(told(standingAt(frozen, "watch")).left!.likely);
+  });
+  it("a tent that was stood down before it was up: what was not raised is left out, what is left to strike is told", () => {
+    const at = standingAt(frozen, "strike.stakes");
+    const f = told({ ...at, worked: { ...at.worked, done: ["utilitiesMarked", "anchorsSet"] } });
+    expect(f.phases.map((p) => p.is)).toEqual(["done", "done", "skipped", "skipped", "skipped", "skipped", "skipped", "now"]);
+    expect(f.left!.likely).toBeLessThan(assumedMin(frozen, "struck"));
+  });
+  it("a closed job has nothing left, and what it took", () => {
+    const at = standingAt(frozen, firstOf("struck"), { before: 100 });
+    const f = told({ ...at, phase: "closed", worked: { ...at.worked, done: PHASES } });
+    expect(f).toMatchObject({ stands: "closed", left: null, finish: null });
+    expect(f.spentMin).toBeCloseTo(
+      RAISE.reduce((all, phase) => all + assumedMin(frozen, phase), 100),
+      6,
+    );
+  });
+  it("a plan that cannot be counted has no forecast", () => {
+    const bare = { ...frozen, plan: { widthFt: 40, lengthFt: 80 } as never };
+    expect(forecast(bare, unstarted(frozen), none, 0)).toBeNull();
+  });
+});
+
+it("at any call, however long it took: low ≤ likely ≤ high, all finite, none negative, none in the past", () =>
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...steps),
+      fc.double({ min: 0, max: 5000, noNaN: true }),
+      fc.double({ min: 0, max: 5000, noNaN: true }),
+      fc.integer({ min: 5, max: 60 }),
+      fc.array(fc.double({ min: 0.2, max: 5, noNaN: true }), { maxLength: 12 }),
+      (step, before, atCall, people, ratios) => {
+        const factors = factorsFrom(
+          ratios.map((r, i) => finished(`j${i}`, frozen, r)),
+          null,
+        );
+        const f = told(standingAt(frozen, step.id, { before, atCall }), 1000, people, factors);
+        const ranges = [f.left, f.finish, ...f.phases.flatMap((p) => [p.whole, p.left])].filter((r) => r !== null);
+        expect(f.phases.map((p) => p.phase)).toEqual(TIMED);
+        for (const { low, likely, high } of ranges) {
+          expect(low >= 0 && low <= likely && likely <= high && Number.isFinite(high)).toBe(true);
+        }
+        if (f.finish) expect(f.finish.low).toBeGreaterThanOrEqual(1000);
+      },
+    ),
+  ));

@@ -1,0 +1,31 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Database from "libsql";
+import { expect, it } from "vitest";
+import { openJournal } from "../../server/journal/open-file.ts";
+import { testApp } from "../support/app.ts";
+import { openedJob } from "../support/job.ts";
+
+it("a data file whose folds know nothing of work yet gets them again from the entries when it is opened", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "ridgecall-old-folds-"));
+  const file = join(folder, "data.db");
+  const journal = openJournal(file);
+  const job = await openedJob(undefined, testApp(journal));
+  await job.to((s) => s.phase === "sectionsJoined");
+  const folds = journal.folds();
+  journal.close();
+
+  // As the first version of folds wrote them.
+  const { worked, ...old } = folds[0]!.fold!;
+  const db = new Database(file);
+  db.exec(`UPDATE folds SET version = 1, body = x'${Buffer.from(JSON.stringify(old)).toString("hex")}'`);
+  db.close();
+
+  const again = openJournal(file);
+  expect(again.folds()).toEqual(folds);
+  expect(again.folds()[0]!.fold!.worked).toEqual(worked);
+  expect(worked.done).toEqual(["utilitiesMarked", "anchorsSet"]);
+  again.close();
+  rmSync(folder, { recursive: true });
+});

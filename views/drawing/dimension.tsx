@@ -1,0 +1,55 @@
+import { type Frame, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+
+export type Spot = readonly [x: number, y: number];
+type Props = { frame: Frame; from: Spot; to: Spot; text: string; class?: string };
+
+/** Pen of dimension lines, extension lines and leaders: as thin on paper as on a screen. */
+export const THIN = { stroke: "currentColor", "stroke-width": "0.75", "vector-effect": "non-scaling-stroke", fill: "none" } as const;
+
+/** A dimension line with a slanted tick at each end, short extension lines across it, and its length above the middle. */
+export function Dimension({ frame, from, to, text, class: name = "drawn-dimension" }: Props) {
+  const { px } = frame;
+  const [across, down] = unit(from, to);
+  const middle: Spot = [short((from[0] + to[0]) / 2), short((from[1] + to[1]) / 2)];
+  const turnDeg = uprightDeg(across, down);
+  const lift = turnDeg === 0 ? [0, -px(9)] : [px(9) * Math.sin((turnDeg * Math.PI) / 180), -px(9) * Math.cos((turnDeg * Math.PI) / 180)];
+  return (
+    <g class={name}>
+      <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} {...THIN} />
+      {[from, to].map(([x, y]) => (
+        <g>
+          <line
+            x1={short(x - down * px(6))}
+            y1={short(y + across * px(6))}
+            x2={short(x + down * px(6))}
+            y2={short(y - across * px(6))}
+            {...THIN}
+          />
+          <line
+            x1={short(x - (across + down) * px(4))}
+            y1={short(y - (down - across) * px(4))}
+            x2={short(x + (across + down) * px(4))}
+            y2={short(y + (down - across) * px(4))}
+            {...THIN}
+            stroke-width="2"
+          />
+        </g>
+      ))}
+      <Label frame={frame} x={short(middle[0] + lift[0]!)} y={short(middle[1] + lift[1]!)} text={text} turnDeg={turnDeg} bold />
+    </g>
+  );
+}
+
+/** Of length 1, from the one towards the other. */
+export function unit(from: Spot, to: Spot): Spot {
+  const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  return [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
+}
+
+/** How text along a line is turned, in degrees clockwise, so that it reads from below or from the right. */
+export function uprightDeg(across: number, down: number): number {
+  const deg = short((Math.atan2(down, across) * 180) / Math.PI);
+  if (deg >= 90) return short(deg - 180);
+  return deg < -90 ? short(deg + 180) : deg;
+}

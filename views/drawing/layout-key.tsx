@@ -1,0 +1,68 @@
+import type { TentPlan } from "../../machines/tent/types.ts";
+import { drawing, layoutDrawing } from "../text/en/drawing.ts";
+import type { Units } from "../text/en/lengths.ts";
+import { THIN } from "./dimension.tsx";
+import { type Frame, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import { EdgeMarks, Order } from "./pieces.tsx";
+import { PoleMark } from "./poles.tsx";
+import { StakedPlate } from "./stakes.tsx";
+import { StationMark } from "./stations.tsx";
+
+type At = { frame: Frame; x: number; y: number };
+type Line = readonly [text: string, mark: (at: At) => unknown];
+
+export const KEY_COLUMN_PX = 230;
+const ROW_PX = 20;
+
+/** How high the key is in px, with three columns, as it always has room for. */
+export const layoutKeyPx = (plan: TentPlan): number => ROW_PX * (1 + Math.ceil(linesOf(plan).length / 3));
+
+/** What the marks mean: only those that this tent has. */
+export function LayoutKey({ plan, frame, y, columns, units }: { plan: TentPlan; frame: Frame; y: number; columns: number; units: Units }) {
+  const { px } = frame;
+  return (
+    <g class="drawn-key">
+      <Label frame={frame} x={px(20)} y={short(y + px(ROW_PX / 2))} text={layoutDrawing.note[units]} anchor="start" />
+      {linesOf(plan).map(([text, mark], i) => {
+        const x = short(px(34) + (i % columns) * px(KEY_COLUMN_PX));
+        const at = short(y + px(ROW_PX * (1.5 + Math.floor(i / columns))));
+        return (
+          <g>
+            {mark({ frame, x, y: at })}
+            <Label frame={frame} x={short(x + px(20))} y={at} text={text} anchor="start" />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function linesOf({ seams, poles, plates }: TentPlan): Line[] {
+  const { key } = drawing;
+  const joined: Line[] = [
+    [key.seamEnd, (at) => <StationMark kind="seamEnd" {...at} />],
+    [key.lace, (at) => <EdgeSample edge="lace" {...at} />],
+    [key.eyelet, (at) => <EdgeSample edge="eyelet" {...at} />],
+  ];
+  const quarter: Line = [key.quarter, (at) => <PoleMark kind="quarter" {...at} />];
+  return [
+    [key.corner, (at) => <StationMark kind="corner" {...at} />],
+    [key.side, (at) => <StationMark kind="side" {...at} />],
+    ...(seams.length > 0 ? joined : []),
+    [key.centre, (at) => <PoleMark kind="centre" {...at} />],
+    ...(poles.some((p) => p.kind === "quarter") ? [quarter] : []),
+    [layoutDrawing.key.plate, (at) => <StakedPlate plate={{ bearingDeg: 90, stakes: plates[0]!.stakes }} size={1.5} {...at} />],
+    [layoutDrawing.key.stakeLine, (at) => <Sample dash="6 4" {...at} />],
+    [layoutDrawing.key.diagonal, (at) => <Sample dash="12 3 2 3" {...at} />],
+    [layoutDrawing.baseline, (at) => <Sample width="4" {...at} />],
+    [key.order, (at) => <Order order="" {...at} />],
+  ];
+}
+
+const Sample = ({ frame, x, y, dash, width = "0.75" }: At & { dash?: string; width?: string }) => (
+  <line x1={short(x - frame.px(14))} y1={y} x2={short(x + frame.px(14))} y2={y} {...THIN} stroke-width={width} stroke-dasharray={dash} />
+);
+const EdgeSample = ({ frame, x, y, edge }: At & { edge: "lace" | "eyelet" }) => (
+  <EdgeMarks frame={frame} edge={edge} x1={short(x - frame.px(13))} y1={y} x2={short(x + frame.px(13))} y2={y} />
+);

@@ -1,0 +1,96 @@
+import { CORNERS, type EdgeName, type TentPlan } from "../../machines/tent/types.ts";
+import { drawing, layoutDrawing } from "../text/en/drawing.ts";
+import { tapeText, type Units } from "../text/en/lengths.ts";
+import { type Box, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import { KEY_COLUMN_PX, LayoutKey, layoutKeyPx } from "./layout-key.tsx";
+import { DiagonalLengths, Diagonals, diagonalTexts, Outline, Overall } from "./outline.tsx";
+import { PieceNames, Pieces } from "./pieces.tsx";
+import { Poles, poleBox } from "./poles.tsx";
+import { Running } from "./running.tsx";
+import { ScaleBar } from "./scale-bar.tsx";
+import { SeamNames, seamBox } from "./seams.tsx";
+import { markAt, SCREEN_SCALE, type Sheet, sheetOf } from "./sheet.ts";
+import { StakedPlates } from "./stakes.tsx";
+import { Stations } from "./stations.tsx";
+import { North, Street } from "./surroundings.tsx";
+
+export type LayoutProps = {
+  plan: TentPlan;
+  /** Compass bearing of A to B in degrees. Left out, no north is drawn. */
+  north?: number;
+  street?: { readonly edge: EdgeName; readonly name: string };
+  units?: Units;
+};
+
+const HEADING_PX = 34;
+const SCALE_PX = 62;
+
+/**
+ * The layout to scale from above, as it is marked out on the ground: corners, baseline, every station with its running
+ * reading, plates with their stakes, poles, pieces in laying order, seams, overall lengths, diagonals, setback. The view box
+ * is in feet; letters are set for 16 CSS px at its own size on a screen, where it is wider than a phone and is scrolled.
+ * Every number on it comes from the plan. Kinds differ by shape, never by colour alone.
+ *
+ * @example <LayoutDrawing plan={planTent(spec)} units="mm" />
+ */
+export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps) {
+  const sheet = sheetOf(plan, units, HEADING_PX + SCALE_PX + layoutKeyPx(plan), street?.edge);
+  const { px } = sheet;
+  const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
+  const diagonals = diagonalTexts({ plan, sheet }, taken);
+  const size = [plan.widthFt, plan.lengthFt].map((ft) => tapeText(ft, units)) as [string, string];
+  const below = (n: number) => short(sheet.belowY + px(n));
+  return (
+    <svg
+      class="drawn-layout"
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${sheet.widthFt} ${sheet.heightFt}`}
+      width={Math.round(sheet.widePx * SCREEN_SCALE)}
+      height={Math.round(sheet.highPx * SCREEN_SCALE)}
+      role="img"
+      font-family="system-ui, sans-serif"
+      font-weight="500"
+      text-anchor="middle"
+      dominant-baseline="central"
+      stroke-linejoin="round"
+    >
+      <title>{layoutDrawing.title(...size)}</title>
+      <Diagonals sheet={sheet} texts={diagonals} />
+      <Pieces plan={plan} frame={sheet} />
+      <Outline plan={plan} sheet={sheet} />
+      <StakedPlates plan={plan} frame={sheet} />
+      <Stations plan={plan} frame={sheet} unnamed />
+      <Running plan={plan} sheet={sheet} />
+      <Overall plan={plan} sheet={sheet} />
+      <CornerLetters plan={plan} sheet={sheet} />
+      <Poles plan={plan} frame={sheet} />
+      <SeamNames plan={plan} frame={sheet} />
+      <DiagonalLengths sheet={sheet} texts={diagonals} />
+      <PieceNames plan={plan} frame={sheet} text={drawing} taken={[...taken, ...diagonals.flatMap((d) => d.boxes)]} />
+      {street && <Street sheet={sheet} {...street} />}
+      <Label frame={sheet} x={short(sheet.widthFt / 2)} y={below(16)} text={layoutDrawing.heading(...size)} px={15} bold />
+      <ScaleBar sheet={sheet} x={px(24)} y={below(HEADING_PX + 26)} />
+      {north !== undefined && <North plan={plan} sheet={sheet} x={short(px(400))} y={below(HEADING_PX + 26)} bearingDeg={north} />}
+      <LayoutKey
+        plan={plan}
+        frame={sheet}
+        y={below(HEADING_PX + SCALE_PX)}
+        columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3}
+        units={units}
+      />
+    </svg>
+  );
+}
+
+/** The letters of the corners, outside the stake line's corners. */
+const CornerLetters = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
+  <g class="drawn-corners">
+    {CORNERS.map((corner) => {
+      const [x, y] = markAt(plan, sheet, corner);
+      const out = sheet.px(16) + plan.spec.setbackFt;
+      const [sx, sy] = { A: [-1, 1], B: [-1, -1], C: [1, -1], D: [1, 1] }[corner] as [number, number];
+      return <Label frame={sheet} x={short(x + sx * out)} y={short(y + sy * out)} text={corner} px={20} bold class="drawn-corner" />;
+    })}
+  </g>
+);

@@ -1,0 +1,116 @@
+import { diagonalsOf } from "../../machines/tent/tape.ts";
+import { CORNERS, type TentPlan } from "../../machines/tent/types.ts";
+import { layoutDrawing } from "../text/en/drawing.ts";
+import { tapeText } from "../text/en/lengths.ts";
+import { Dimension, type Spot, THIN, unit, uprightDeg } from "./dimension.tsx";
+import { type Box, overlap, short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import { LEAD_PX, markAt, type Sheet, TEXT_PX, widthPx } from "./sheet.ts";
+
+type Props = { plan: TentPlan; sheet: Sheet };
+
+/** The footprint between the corner marks, the baseline A–B heavier, and the stake line around it. */
+export function Outline({ plan, sheet }: Props) {
+  const marks = CORNERS.map((c) => markAt(plan, sheet, c));
+  const [a, b] = marks as [Spot, Spot];
+  const stakes = sheet.lines.map(({ start }): Spot => [sheet.x(start.xFt), sheet.y(start.yFt)]);
+  return (
+    <g class="drawn-outline">
+      <polygon class="drawn-footprint" points={points(marks)} {...THIN} stroke-width="1.5" />
+      <line class="drawn-baseline" x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} {...THIN} stroke-width="4" />
+      <polygon class="drawn-stake-line" points={points(stakes)} {...THIN} stroke-dasharray="6 4" />
+    </g>
+  );
+}
+
+/** Overall length along the baseline, overall width along the near end, and how far out the stake line stands. */
+export function Overall({ plan, sheet }: Props) {
+  const { px, reach, edges, units } = sheet;
+  const [a, b, c, d] = CORNERS.map((corner) => markAt(plan, sheet, corner)) as [Spot, Spot, Spot, Spot];
+  const lengthOf = (edge: string) => tapeText(plan.edges.find((e) => e.name === edge)!.lengthFt, units);
+  const left = Math.max(a[0], b[0]) - (reach.left - px(LEAD_PX + edges.AB.reachPx + 14));
+  const down = reach.bottom + px(LEAD_PX + edges.DA.reachPx + 22) - Math.min(a[1], d[1]);
+  const top = reach.top - px(LEAD_PX + edges.BC.reachPx + 14);
+  const aside = (p: Spot): Spot => [short(p[0] - left), p[1]];
+  const below = (p: Spot): Spot => [p[0], short(p[1] + down)];
+  const outX = short(c[0] + plan.spec.setbackFt);
+  return (
+    <g class="drawn-overall">
+      <Dimension frame={sheet} from={aside(a)} to={aside(b)} text={lengthOf("AB")} />
+      <Dimension frame={sheet} from={below(a)} to={below(d)} text={lengthOf("DA")} />
+      <Dimension frame={sheet} from={[c[0], short(top)]} to={[outX, short(top)]} text="" />
+      <line x1={outX} y1={short(top + px(10))} x2={outX} y2={short(reach.top - px(6))} {...THIN} stroke-dasharray="1 3" />
+      <Label
+        frame={sheet}
+        x={short(outX + px(10))}
+        y={short(top)}
+        text={layoutDrawing.setback(tapeText(plan.spec.setbackFt, units))}
+        anchor="start"
+        bold
+      />
+    </g>
+  );
+}
+
+/** Along a diagonal, as a share of it: the first are tried first. */
+const PLACES = Array.from({ length: 28 }, (_, n) => (n % 2 === 0 ? 0.3 + n / 200 : 0.3 - (n + 1) / 100)).flatMap((t) => [t, 1 - t]);
+
+/** Where the length of each diagonal is written: on its line, clear of what is there already. */
+export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
+  const { AC, BD } = diagonalsOf(plan);
+  const { px } = sheet;
+  const done: Box[] = [];
+  return (
+    [
+      ["A", "C", "A–C", AC],
+      ["B", "D", "B–D", BD],
+    ] as const
+  ).map(([from, to, name, ft]) => {
+    const [p, q] = [plan.stations.find((s) => s.id === from)!, plan.stations.find((s) => s.id === to)!];
+    const text = layoutDrawing.diagonal(name, tapeText(ft, sheet.units));
+    const half = px(widthPx(text)) / 2;
+    const [ux, uy] = unit([p.xFt, p.yFt], [q.xFt, q.yFt]);
+    const boxesAt = (t: number): Box[] =>
+      [-1, -0.6, -0.2, 0.2, 0.6, 1].map((n) => ({
+        xFt: p.xFt + (q.xFt - p.xFt) * t + ux * half * n,
+        yFt: p.yFt + (q.yFt - p.yFt) * t + uy * half * n,
+        wideFt: px(TEXT_PX + 4),
+        highFt: px(TEXT_PX + 4),
+      }));
+    const touched = (t: number) => boxesAt(t).filter((b) => taken.some((o) => overlap(b, o)) || done.some((o) => overlap(b, o))).length;
+    const t = PLACES.find((place) => touched(place) === 0) ?? PLACES.reduce((a, b) => (touched(b) < touched(a) ? b : a));
+    const boxes = boxesAt(t);
+    done.push(...boxes);
+    return {
+      from: p,
+      to: q,
+      text,
+      boxes,
+      xFt: p.xFt + (q.xFt - p.xFt) * t,
+      yFt: p.yFt + (q.yFt - p.yFt) * t,
+      turnDeg: uprightDeg(ux, -uy),
+    };
+  });
+}
+
+type Texts = { sheet: Sheet; texts: ReturnType<typeof diagonalTexts> };
+
+/** Both diagonals, dash and dot. */
+export const Diagonals = ({ sheet, texts }: Texts) => (
+  <g class="drawn-diagonals">
+    {texts.map(({ from, to }) => (
+      <line x1={sheet.x(from.xFt)} y1={sheet.y(from.yFt)} x2={sheet.x(to.xFt)} y2={sheet.y(to.yFt)} {...THIN} stroke-dasharray="12 3 2 3" />
+    ))}
+  </g>
+);
+
+/** Their lengths, over what lies across them. */
+export const DiagonalLengths = ({ sheet, texts }: Texts) => (
+  <g class="drawn-diagonal-lengths">
+    {texts.map(({ text, xFt, yFt, turnDeg }) => (
+      <Label frame={sheet} x={sheet.x(xFt)} y={sheet.y(yFt)} text={text} turnDeg={turnDeg} bold />
+    ))}
+  </g>
+);
+
+const points = (spots: readonly Spot[]): string => spots.map((p) => p.join(",")).join(" ");

@@ -1,0 +1,89 @@
+import { OUT } from "../../machines/tent/tape.ts";
+import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
+import { THIN } from "./dimension.tsx";
+import { short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import { type EdgeLabels, LEAD_PX, type Sheet, TEXT_PX } from "./sheet.ts";
+import { spread } from "./spread.ts";
+
+/** Every station's name with its reading off the edge's tape, along all four edges, each led out from its mark. */
+export const Running = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
+  <g class="drawn-running">
+    {(Object.keys(OUT) as EdgeName[]).map((edge) => (
+      <RunningEdge plan={plan} sheet={sheet} of={sheet.edges[edge]} />
+    ))}
+  </g>
+);
+
+function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: EdgeLabels }) {
+  const { px, reach } = sheet;
+  const { xFt: outX, yFt } = OUT[of.edge];
+  const outY = -yFt;
+  const edgeOf = { AB: reach.left, BC: reach.top, CD: reach.right, DA: reach.bottom }[of.edge];
+  const level = outX === 0;
+  const stations = new Map(plan.stations.map((s) => [s.id, s]));
+  const marks = of.labels
+    .map((label) => {
+      const s = stations.get(label.station)!;
+      const x = sheet.x(s.xFt + OUT[of.edge].xFt * plan.spec.setbackFt);
+      const y = sheet.y(s.yFt + OUT[of.edge].yFt * plan.spec.setbackFt);
+      return { ...label, at: level ? x : y, line: level ? y : x };
+    })
+    .sort((a, b) => a.at - b.at);
+  const moved = spread(
+    marks.map((m) => m.at),
+    px(of.gapPx),
+  ).map(short);
+  const sign = level ? outY : outX;
+  const out = (from: number, n: number) => short(from + sign * px(n));
+  return (
+    <g class="drawn-running-edge" data-edge={of.edge}>
+      {marks.map((m, i) => {
+        const path: [number, number][] = [
+          [m.at, out(m.line, 7)],
+          [m.at, out(edgeOf, 8)],
+          [moved[i]!, out(edgeOf, LEAD_PX - 3)],
+        ];
+        return (
+          <g>
+            <polyline points={path.map(([a, o]) => (level ? `${a},${o}` : `${o},${a}`)).join(" ")} {...THIN} />
+            <Written sheet={sheet} of={of} station={m.station} reading={m.reading} along={moved[i]!} from={edgeOf} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+type Write = { sheet: Sheet; of: EdgeLabels; station: string; reading: string; along: number; from: number };
+
+/** The name stands nearest the mark. Turned text reads from the right. */
+function Written({ sheet, of, station, reading, along, from }: Write) {
+  const { px } = sheet;
+  const out = of.edge === "AB" || of.edge === "BC" ? -1 : 1;
+  const at = (n: number) => short(from + out * px(n));
+  if (of.way === "rows")
+    return (
+      <>
+        <Label frame={sheet} x={along} y={at(LEAD_PX + 6)} text={station} bold />
+        <Label frame={sheet} x={along} y={at(LEAD_PX + 21)} text={reading} />
+      </>
+    );
+  const nameFirst = of.edge === "CD" || of.edge === "BC";
+  const [x, y] = of.way === "turned" ? [along, at(LEAD_PX)] : [at(LEAD_PX), along];
+  const name = <tspan font-weight="700">{station}</tspan>;
+  return (
+    <text
+      class="drawn-label"
+      x={x}
+      y={y}
+      font-size={px(TEXT_PX)}
+      text-anchor={nameFirst ? "start" : "end"}
+      fill="currentColor"
+      transform={of.way === "turned" ? `rotate(-90 ${x} ${y})` : undefined}
+    >
+      {nameFirst ? name : `${reading} `}
+      {nameFirst ? ` ${reading}` : name}
+    </text>
+  );
+}

@@ -1,0 +1,37 @@
+import { METRES_PER_FOOT } from "../../machines/speech/units.ts";
+import { layoutDrawing } from "../text/en/drawing.ts";
+import { short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import type { Sheet } from "./sheet.ts";
+
+const STEPS = [50, 20, 10, 5, 2, 1];
+const PARTS = 4;
+const LONGEST_PX = 280;
+
+/** Four equal parts in whole feet or metres: it stays right however the drawing is enlarged. */
+export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }) {
+  const { px, units } = sheet;
+  const oneFt = units === "mm" ? 1 / METRES_PER_FOOT : 1;
+  const step = STEPS.find((n) => n * oneFt * PARTS <= px(LONGEST_PX)) ?? 1;
+  const at = (n: number) => short(x + n * step * oneFt);
+  return (
+    <g class="drawn-scale" data-step={step}>
+      {Array.from({ length: PARTS }, (_, n) => (
+        <rect
+          x={at(n)}
+          y={y}
+          width={short(step * oneFt)}
+          height={px(7)}
+          fill={n % 2 === 0 ? "currentColor" : "none"}
+          stroke="currentColor"
+          stroke-width="1"
+          vector-effect="non-scaling-stroke"
+        />
+      ))}
+      {[0, 1, 2].map((n) => (
+        <Label frame={sheet} x={at(n)} y={short(y - px(9))} text={String(n * step)} />
+      ))}
+      <Label frame={sheet} x={at(PARTS)} y={short(y - px(9))} text={layoutDrawing.scale[units](PARTS * step)} />
+    </g>
+  );
+}

@@ -1,0 +1,50 @@
+import type { StakePlate, TentPlan } from "../../machines/tent/types.ts";
+import { THIN } from "./dimension.tsx";
+import { type Frame, short } from "./frame.ts";
+
+const WIDE_PX = 6;
+/** Plates side by side are kept apart in the drawing: they lie 2 ft from each other. */
+const LEAST_GAP_FT = 1.5;
+
+/** Every stake plate in its place, turned to its bearing, with its stakes, and the strap to its station. */
+export function StakedPlates({ plan, frame }: { plan: TentPlan; frame: Frame }) {
+  const stations = new Map(plan.stations.map((s) => [s.id, s]));
+  const size = Math.min(2, Math.max(1, LEAST_GAP_FT / frame.px(WIDE_PX)));
+  const nth = new Map<string, number>();
+  return (
+    <g class="drawn-plates">
+      {plan.plates.map((plate) => {
+        const no = (nth.get(plate.station) ?? 0) + 1;
+        nth.set(plate.station, no);
+        const station = stations.get(plate.station)!;
+        const [x, y] = [frame.x(plate.xFt), frame.y(plate.yFt)];
+        return (
+          <g class="drawn-plate" data-plate={`${plate.station}.${no}`}>
+            <line x1={frame.x(station.xFt)} y1={frame.y(station.yFt)} x2={x} y2={y} {...THIN} />
+            <StakedPlate frame={frame} x={x} y={y} plate={plate} size={size} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+type Props = { frame: Frame; x: number; y: number; plate: Pick<StakePlate, "bearingDeg" | "stakes">; size: number };
+
+/** A plate with a hole for each stake, in two rows along its bearing. */
+export function StakedPlate({ frame, x, y, plate, size }: Props) {
+  const px = (n: number) => short(frame.px(n * size));
+  const rows = Math.ceil(plate.stakes / 2);
+  const [wide, long] = [px(WIDE_PX), px(3 + 3 * rows)];
+  return (
+    <g transform={`rotate(${plate.bearingDeg} ${x} ${y})`}>
+      <rect x={short(x - wide / 2)} y={short(y - long / 2)} width={wide} height={long} fill="currentColor" />
+      {Array.from({ length: plate.stakes }, (_, i) => {
+        const alone = i === plate.stakes - 1 && plate.stakes % 2 === 1;
+        const cx = alone ? x : x + px(i % 2 === 0 ? -1.4 : 1.4);
+        const cy = y + (Math.floor(i / 2) - (rows - 1) / 2) * px(3);
+        return <circle class="drawn-stake" cx={short(cx)} cy={short(cy)} r={px(1)} fill="Canvas" />;
+      })}
+    </g>
+  );
+}

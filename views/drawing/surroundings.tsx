@@ -1,0 +1,53 @@
+import { cornerOf } from "../../machines/tent/tape.ts";
+import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
+import { layoutDrawing } from "../text/en/drawing.ts";
+import { type Spot, THIN } from "./dimension.tsx";
+import { short } from "./frame.ts";
+import { Label } from "./label.tsx";
+import type { Sheet } from "./sheet.ts";
+
+/** The street along the edge that faces it: its two kerbs and its name. It says where the street is, not how far off. */
+export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; name: string }) {
+  const { px, reach } = sheet;
+  const level = edge === "BC" || edge === "DA";
+  const at = { AB: px(18), BC: px(18), CD: sheet.widthFt - px(18), DA: sheet.belowY - px(14) }[edge];
+  const [from, to] = level ? [reach.left, reach.right] : [reach.top, reach.bottom];
+  const middle: Spot = level ? [short((from + to) / 2), short(at)] : [short(at), short((from + to) / 2)];
+  return (
+    <g class="drawn-street">
+      {[-10, 10].map((n) => {
+        const o = short(at + px(n));
+        return level ? (
+          <line x1={from} y1={o} x2={to} y2={o} {...THIN} stroke-width="1.5" />
+        ) : (
+          <line x1={o} y1={from} x2={o} y2={to} {...THIN} stroke-width="1.5" />
+        );
+      })}
+      <Label frame={sheet} x={middle[0]} y={middle[1]} text={layoutDrawing.street(name)} turnDeg={level ? undefined : -90} bold />
+    </g>
+  );
+}
+
+/** An arrow to the north. `bearingDeg` is the compass bearing of A to B, as somebody on the site took it. */
+export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet: Sheet; x: number; y: number; bearingDeg: number }) {
+  const { px } = sheet;
+  const deg = northDeg(plan, bearingDeg);
+  const [sin, cos] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
+  const corners = (...spots: Spot[]) => spots.map(([dx, dy]) => `${short(x + px(dx))},${short(y + px(dy))}`).join(" ");
+  return (
+    <g class="drawn-north">
+      <g transform={`rotate(${short(deg)} ${x} ${y})`}>
+        <polygon points={corners([0, -16], [6, 14], [0, 8])} {...THIN} fill="currentColor" />
+        <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...THIN} />
+      </g>
+      <Label frame={sheet} x={short(x + px(25) * sin)} y={short(y - px(25) * cos)} text={layoutDrawing.north} bold />
+      <Label frame={sheet} x={short(x + px(36))} y={y} text={layoutDrawing.bearing(bearingDeg)} anchor="start" />
+    </g>
+  );
+}
+
+/** Where north lies on the drawing, in degrees clockwise from straight up: the baseline is drawn where the marks stand. */
+export function northDeg(plan: TentPlan, bearingDeg: number): number {
+  const [a, b] = [cornerOf(plan, "A"), cornerOf(plan, "B")];
+  return (Math.atan2(b.xFt - a.xFt, b.yFt - a.yFt) * 180) / Math.PI - bearingDeg;
+}

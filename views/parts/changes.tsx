@@ -1,0 +1,31 @@
+import type { Effect } from "../guide-state.ts";
+import { changes as text } from "../text/en/changes.ts";
+
+/** What a changed plan changes, which answers it opens again, and where the guide would go on. */
+export const Changes = ({ changes, asksAgain, goesOnAt }: Effect) => (
+  <div class="changes">
+    <h2>{text.what}</h2>
+    {changes.length === 0 ? (
+      <p>{text.nothing}</p>
+    ) : (
+      <ul>
+        {changes.map((change) => (
+          <li>{change}</li>
+        ))}
+      </ul>
+    )}
+    {asksAgain.length === 0 ? (
+      <p>{text.noneAgain}</p>
+    ) : (
+      <details>
+        <summary>{text.again(asksAgain.length)}</summary>
+        <ul>
+          {asksAgain.map((ask) => (
+            <li>{ask}</li>
+          ))}
+        </ul>
+      </details>
+    )}
+    <p>{text.goesOn(goesOnAt)}</p>
+  </div>
+);

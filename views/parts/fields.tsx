@@ -1,0 +1,41 @@
+import { wrongId } from "../regions.ts";
+import { choices, fields } from "../text/en/page.ts";
+import { fieldName } from "../text/en/tents.ts";
+
+export type Values = Readonly<Record<string, string>>;
+/** What stands in a form's fields, and what is wrong with each. */
+export type Filled = { readonly values: Values; readonly problems: Values };
+
+/** What is wrong with a field. It stands there empty too, so that a preview can fill it. */
+export const Wrong = ({ name, problems }: { name: string; problems: Values }) => (
+  <span class="wrong" id={wrongId(name)}>
+    {problems[name] ?? ""}
+  </span>
+);
+
+type FieldProps = Filled & { name: string; text?: string; options?: readonly string[]; most?: number };
+
+/** A labelled field with what is wrong beside it: a choice where it has `options`, otherwise text. */
+export const Field = ({ name, values, problems, text, options, most = 200 }: FieldProps) => {
+  const told = { id: `f-${name}`, name, "aria-describedby": wrongId(name), "aria-invalid": problems[name] ? ("true" as const) : undefined };
+  return (
+    <label for={`f-${name}`}>
+      <span>
+        {text ?? fieldName(name)}
+        {fields[name]?.hint && <small>{fields[name]?.hint}</small>}
+      </span>
+      {options ? (
+        <select {...told}>
+          {options.map((o) => (
+            <option value={o} selected={(values[name] ?? "") === o}>
+              {choices[`${name}:${o}`] ?? choices[o] ?? o}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input {...told} value={values[name] ?? ""} maxlength={most} autocomplete="off" />
+      )}
+      <Wrong name={name} problems={problems} />
+    </label>
+  );
+};

@@ -1,0 +1,116 @@
+import type { TentPlan } from "../../machines/tent/types.ts";
+import { TentDrawing } from "../drawing/tent.tsx";
+import { regions, wrongId } from "../regions.ts";
+import { factsOf, glanceOf } from "../tent-facts.ts";
+import { kitName } from "../text/en/names.ts";
+import { fieldName, tents } from "../text/en/tents.ts";
+import type { Filled, Values } from "./fields.tsx";
+import { KitFields, kitFieldNames } from "./kit-fields.tsx";
+import { TentFields, tentFieldNames } from "./tent-fields.tsx";
+
+/** What a form's tent comes to: its plan, or what is wrong by field, of which `missing` were left empty. */
+export type Preview = { readonly plan: TentPlan } | { readonly problems: Values; readonly missing: readonly string[] };
+
+export const Rows = ({ rows }: { rows: readonly (readonly [string, string])[] }) => (
+  <table class="facts">
+    <tbody>
+      {rows.map(([name, value]) => (
+        <tr>
+          <th scope="row">{name}</th>
+          <td>{value}</td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
+
+/** The plan drawn and counted; or, where there is none, that there is none, and why. */
+const Shown = ({ preview }: { preview: Preview }) => {
+  if ("plan" in preview) {
+    return (
+      <div class="shown">
+        <TentDrawing plan={preview.plan} />
+        <Rows rows={factsOf(preview.plan)} />
+        <h3>{tents.kit}</h3>
+        <Rows rows={preview.plan.kit.map((k) => [kitName(k.item), String(k.count)])} />
+      </div>
+    );
+  }
+  const wrong = Object.entries(preview.problems).filter(([field]) => !preview.missing.includes(field));
+  return (
+    <div class="no-plan">
+      {wrong.length > 0 ? (
+        <>
+          <p>
+            <b>{tents.noPlan}</b>
+          </p>
+          <p>{tents.noPlanWhy}</p>
+          <ul>
+            {wrong.map(([field, why]) => (
+              <li>
+                <b>{`${fieldName(field)}: `}</b>
+                {why}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : (
+        <p>{tents.notYet}</p>
+      )}
+      {preview.missing.length > 0 && <p>{tents.wanted(preview.missing.map(fieldName))}</p>}
+    </div>
+  );
+};
+
+const statusOf = (preview: Preview): string => {
+  if ("plan" in preview) return tents.drawn(glanceOf(preview.plan));
+  return preview.missing.length === Object.keys(preview.problems).length ? tents.notYet : tents.notDrawn;
+};
+
+/**
+ * A form's tent: its fields, the yard's notes on its kit, and its plan, which follows what is typed. Without scripts the
+ * button brings the page back with the plan of what was typed.
+ */
+export const TentPart = ({ values, problems, preview }: Filled & { preview: Preview }) => (
+  <div class="tent-part" hx-post="/tents/preview" hx-trigger="input delay:350ms" hx-swap="none" hx-sync="this:replace">
+    <div>
+      <TentFields values={values} problems={problems} />
+      <KitFields values={values} problems={problems} />
+      <button type="submit" name="show" value="plan">
+        {tents.show}
+      </button>
+    </div>
+    <section class="preview">
+      <h2>{tents.plan}</h2>
+      <noscript>
+        <p>{tents.oldNoScripts}</p>
+      </noscript>
+      <div id={regions.tentPlan}>
+        <Shown preview={preview} />
+      </div>
+    </section>
+    <div class="bar">
+      <p id={regions.tentStatus} role="status">
+        {statusOf(preview)}
+      </p>
+      <p class="old">{tents.old}</p>
+    </div>
+  </div>
+);
+
+/** What a preview changes on the page: the plan, and what is said beside each field. Fields themselves are left alone. */
+export const TentPreview = ({ values, problems, preview }: Filled & { preview: Preview }) => (
+  <>
+    <hx-partial hx-target={`#${regions.tentStatus}`} hx-swap="innerHTML">
+      {statusOf(preview)}
+    </hx-partial>
+    <hx-partial hx-target={`#${regions.tentPlan}`} hx-swap="innerHTML">
+      <Shown preview={preview} />
+    </hx-partial>
+    {[...tentFieldNames(values), ...kitFieldNames].map((name) => (
+      <hx-partial hx-target={`#${wrongId(name)}`} hx-swap="innerHTML">
+        {problems[name] ?? ""}
+      </hx-partial>
+    ))}
+  </>
+);

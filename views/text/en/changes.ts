@@ -1,0 +1,115 @@
+import type { Change } from "../../../machines/install/changes.ts";
+import type { Point } from "../../../machines/tent/types.ts";
+import { feetInches, inches, kitName, utilityName } from "./names.ts";
+import { choices, fields } from "./page.ts";
+import { roleName } from "./roles.ts";
+
+/** What a change is told with: people by name, times in the zone of the site. */
+export type Teller = { readonly name: (id: string) => string; readonly zone: string };
+
+/** One thing that a changed plan changes, in a sentence. */
+export function changeText(change: Change, { name, zone }: Teller): string {
+  switch (change.what) {
+    case "rings":
+      return `${change.edge}: ${change.to} rings, not ${change.from}.`;
+    case "pole":
+      return change.more
+        ? `One ${POLE[change.kind]} more, ${change.id}, ${placeText(change.at)}.`
+        : `One ${POLE[change.kind]} fewer: none ${placeText(change.at)}.`;
+    case "corner":
+      return `Corner ${change.corner}: ${shiftText(change.by)}.`;
+    case "kit":
+      return `${capital(kitName(change.item))}: ${change.to}, not ${change.from}.`;
+    case "person":
+      return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
+    case "fact":
+      return `${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
+  }
+}
+
+const POLE = { centre: "centre pole", quarter: "quarter pole" } as const;
+
+function personText(who: string, was: string | null, is: string | null): string {
+  if (is === null) return `${who} leaves the job.`;
+  return was === null ? `${who} joins, as ${is}.` : `${who}: ${is}, not ${was}.`;
+}
+
+/** Where something stands, from corner A: along the baseline, and across from it. */
+export const placeText = ({ xFt, yFt }: Point): string => `${feetInches(yFt)} along from A and ${feetInches(xFt)} across`;
+
+/** How far a corner mark moves, by the ways a crew stands to it. */
+export function shiftText({ xFt, yFt }: Point): string {
+  const [across, along] = [xFt, yFt].map((ft) => inches(Math.abs(ft) * 12));
+  const parts = [
+    Math.abs(xFt) < 1e-4 ? null : `${across} ${xFt > 0 ? "away from" : "toward"} the A–B side`,
+    Math.abs(yFt) < 1e-4 ? null : `${along} ${yFt > 0 ? "toward" : "away from"} the B–C end`,
+  ];
+  return parts.filter((p) => p !== null).join(" and ");
+}
+
+const OTHER_FIELDS: Readonly<Record<string, string>> = {
+  "site.overheadKv": fields["site.overhead"]?.label ?? "",
+  "tent.ridge.kind": "Centre poles",
+  "tent.ridge.count": "Centre poles along the ridge",
+  "tent.ridge.fromNearEndFt": "Centre poles, ft from the near end",
+};
+const STATION: Readonly<Record<string, string>> = { corner: "a corner", seamEnd: "a seam end", side: "a side pole" };
+
+function fieldName(field: string): string {
+  const known = fields[field]?.label ?? OTHER_FIELDS[field];
+  if (known) return known;
+  const [group, first = "", second = ""] = field.split(".");
+  if (group === "ticket") return capital(utilityName(second));
+  if (group === "kit") return `${capital(kitName(first))}, ${second === "spare" ? "spares" : "weight each"}`;
+  if (group === "tent" && first === "anchors")
+    return `${capital(field.split(".")[3] ?? "plates and stakes")} at ${STATION[second] ?? second}`;
+  return field;
+}
+
+function factText(field: string, fact: string | number | boolean | null, zone: string): string {
+  if (field.startsWith("ticket.utilities")) return fact === null ? "not on the ticket" : fact === true ? "marked" : "nothing here";
+  if (fact === null || fact === "") return "not given";
+  if (field === "ticket.validFrom" || field === "ticket.validTo")
+    return new Intl.DateTimeFormat("en-GB", { timeZone: zone, dateStyle: "medium", timeStyle: "short" }).format(Number(fact));
+  if (typeof fact === "boolean") return fact ? "yes" : "no";
+  if (field.endsWith(".spare")) return `${Math.round(Number(fact) * 1000) / 10} %`;
+  if (field.endsWith(".unitLb")) return `${fact} lb`;
+  return choices[String(fact)] ?? String(fact);
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Words around a change of the plan. */
+export const changes = {
+  nothing: "Nothing changes.",
+  some: (texts: readonly string[], most: number) =>
+    texts.length <= most ? texts.join(" ") : `${texts.slice(0, most).join(" ")} And ${texts.length - most} more.`,
+  what: "What changes",
+  again: (n: number) => (n === 1 ? "1 answer is asked again" : `${n} answers are asked again`),
+  noneAgain: "No answer is asked again.",
+  goesOn: (call: string) => `The guide goes on at: ${call}`,
+  title: "Cloth or site says otherwise",
+  intro: "Say what was found. A second person looks at the change and agrees, or not.",
+  rings: "Rings counted along an edge",
+  edge: "Edge",
+  counted: "Rings counted, both corners included",
+  more: "A pole more",
+  fewer: "A pole fewer",
+  whichPole: "Which one",
+  kind: "Kind",
+  quarter: "quarter pole",
+  centre: "centre pole",
+  change: "Say it otherwise",
+  along: "Along from A, ft",
+  across: "Across from the A–B side, ft",
+  corner: "A corner stands elsewhere",
+  whichCorner: "Corner",
+  away: "Away from the A–B side, in (minus: toward it)",
+  toward: "Toward the B–C end, in (minus: away from it)",
+  because: "Why: what did you see?",
+  look: "Show what changes",
+  put: "Put it to a second person",
+  else: "Change something else of the plan",
+  readAs: (edge: string, rings: number) => `${edge} has ${rings} rings in the plan.`,
+  versions: "Every version of the plan stays in the record.",
+} as const;

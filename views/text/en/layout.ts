@@ -1,0 +1,105 @@
+import type { Corner, EdgeName, Side, StationKind } from "../../../machines/tent/types.ts";
+import type { Units } from "./lengths.ts";
+
+export type Paper = "a4" | "letter";
+export const PAPERS: readonly Paper[] = ["a4", "letter"];
+
+const KIND: Readonly<Record<StationKind, string>> = { corner: "corner", seamEnd: "seam end", side: "side" };
+export const stationKind = (kind: StationKind): string => KIND[kind];
+export const edgeName = (edge: EdgeName): string => `${edge[0]}–${edge[1]}`;
+
+const POLE = { centre: "centre", quarter: "quarter" } as const;
+export const poleKind = (kind: keyof typeof POLE): string => POLE[kind];
+
+const SIDE: Readonly<Record<Side, string>> = { near: "near", far: "far", left: "left", right: "right" };
+export const sideName = (side: Side): string => SIDE[side];
+
+/** Words of the layout sheet: the page, its tables, what is refused. */
+export const layout = {
+  title: "The layout",
+  link: "The layout sheet, with every reading",
+  drawing: "The layout, drawn to scale. Scroll it both ways.",
+  sheetOf: (size: string) => `Layout sheet, ${size}`,
+  readingsOf: (title: string, size: string) => `${title}: readings, ${size}`,
+  howTo: [
+    "Pull one tape along the whole edge. Leave it there, and set every mark off its reading.",
+    "Never measure from the last mark to the next: small errors add up.",
+    "Check from the far corner with the back reading.",
+  ],
+  from: { corner: (c: Corner) => `from ${c}`, start: "from start" },
+  back: (c: Corner) => `back from ${c}`,
+  backEnd: "back from end",
+  choose: "Units and paper",
+  units: { ft: "Feet and inches", mm: "Millimetres" } satisfies Record<Units, string>,
+  papers: { a4: "A4", letter: "Letter" } satisfies Record<Paper, string>,
+  print: "Print this page: the drawing comes on one sheet, the readings on the next.",
+  edges: "To one edge",
+  files: "To take along",
+  svg: "Drawing (SVG)",
+  csv: "All marks (CSV)",
+  json: "As data (JSON)",
+  plan: "The plan",
+  inMm: "Lengths in millimetres.",
+  inFt: "Lengths in feet and inches, to 1/8 in.",
+  bearings: "Bearings: degrees clockwise from the way A to B, pointing out of the tent.",
+  compass: (deg: number) => `A to B bears ${Math.round(deg * 10) / 10}° by compass, as taken on the site.`,
+  noCompass: "Nobody has taken the compass bearing of A to B, so no north is drawn.",
+  streetAt: (name: string, edge: EdgeName) => `Street along ${edgeName(edge)}: ${name}.`,
+  stakeCorners: (setback: string) =>
+    `A stake-line corner lies ${setback} out from the tent's corner, square to both edges. The stake tape runs from one to the next.`,
+  plates: "Where a station has more plates than one, .1 is the first of them clockwise.",
+  corners: "Corners",
+  between: "Between",
+  length: "Length",
+  diagonal: (name: string) => `${name}, diagonal`,
+  setback: "Setback of the stake line",
+  edge: (edge: EdgeName) => `Edge ${edgeName(edge)}`,
+  tapeFrom: (from: Corner, to: Corner) => `one tape from ${from} to ${to}`,
+  stakeLine: (edge: EdgeName) => `Stake line ${edgeName(edge)}`,
+  stakeTapeFrom: (from: Corner, setback: string) => `${setback} out, tape from its corner at ${from}`,
+  mark: "Mark",
+  kind: "Kind",
+  plate: "Plate",
+  plateOf: (station: string, plate: number, of: number) => (of > 1 ? `${station}.${plate}` : station),
+  start: (c: Corner) => `start ${c}`,
+  end: (c: Corner) => `end ${c}`,
+  stakes: "Stakes",
+  bearing: "Bearing",
+  degrees: (deg: number) => `${Math.round(deg * 10) / 10}°`,
+  aside: "Outside the tape",
+  poles: "Poles inside",
+  pole: "Pole",
+  across: "Across from A–B",
+  along: "Up from D–A",
+  pieces: "Pieces, in laying order",
+  order: "No.",
+  piece: "Piece",
+  size: "Across × along",
+  lace: "Lace edge",
+  eyelet: "Eyelet edge",
+  none: "none",
+  seams: "Seams, as laced from the centre out",
+  seam: "Seam",
+  toward: "Out to",
+  badUnits: (given: string) => `"${given.slice(0, 20)}" is no unit of this sheet. Use ft or mm.`,
+  badPaper: (given: string) => `"${given.slice(0, 20)}" is no paper of this sheet. Use a4 or letter.`,
+  badLook: "The layout cannot be shown so. Put this right in the address:",
+  columns: [
+    "mark",
+    "what",
+    "kind",
+    "edge",
+    "x ft",
+    "y ft",
+    "x mm",
+    "y mm",
+    "reading",
+    "reading mm",
+    "back reading",
+    "back reading mm",
+    "bearing",
+    "plates",
+    "stakes",
+  ],
+  what: { station: "station", plate: "plate", pole: "pole" },
+} as const;
