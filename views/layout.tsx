@@ -96,6 +96,9 @@ const Files = ({ id, units }: { id: string; units: Units }) => (
     <a class="button" href={`/jobs/${id}/layout.svg?units=${units}`}>
       {layout.svg}
     </a>
+    <a class="button" href={`/jobs/${id}/layout.dxf?units=${units}`}>
+      {layout.dxf}
+    </a>
     <a class="button" href={`/jobs/${id}/marks.csv`}>
       {layout.csv}
     </a>

@@ -7,6 +7,7 @@ import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
 import { UNITS, type Units } from "../../views/text/en/lengths.ts";
 import type { Desks } from "../command.ts";
 import { csv } from "../edge/csv.ts";
+import { layoutDxf } from "../edge/dxf.ts";
 import { Problem } from "../edge/problem.ts";
 import { page } from "./page.ts";
 import { standalone } from "./standalone.ts";
@@ -32,6 +33,9 @@ export function layoutRoutes(desks: Desks) {
     const drawing = <LayoutDrawing plan={plan} north={site.baselineBearingDeg} street={site.street} units={unitsIn(c)} />;
     return c.body(standalone(String(await drawing)), 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
+  app.get("/jobs/:id{[\\w-]+}/layout.dxf", (c) =>
+    c.body(layoutDxf(stateOf(c), unitsIn(c)), 200, { "content-type": "image/vnd.dxf; charset=utf-8", ...file(c, "layout.dxf") }),
+  );
   app.get("/jobs/:id{[\\w-]+}/marks.csv", (c) =>
     c.body(csv(markRows(stateOf(c).plan)), 200, { "content-type": "text/csv; charset=utf-8; header=present", ...file(c, "marks.csv") }),
   );

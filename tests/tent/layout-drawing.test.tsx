@@ -23,6 +23,10 @@ const TENTS: [string, TentPlan][] = [
   ["80×100", planOf(eighty)],
   ["100×200", planOf(hundred)],
   ["120×400", planOf(long)],
+  [
+    "80×100 with anchors by its sheet",
+    planOf({ ...eighty, anchors: { corner: { plates: 4, stakes: 13 }, side: { plates: 2, stakes: 7 } } }),
+  ],
   ["60×120 with a corner shifted and rings counted", shifted],
 ];
 
@@ -109,6 +113,20 @@ describe.each(TENTS)("the layout of a %s", (_, plan) => {
       const [dx, dy] = [spots[i]![0]! - spots[0]![0]!, spots[0]![1]! - spots[i]![1]!];
       expect(dx).toBeCloseTo(at(plan, id).xFt - at(plan, "A").xFt, 1);
       expect(dy).toBeCloseTo(at(plan, id).yFt - at(plan, "A").yFt, 1);
+    }
+  });
+  it("lays the pieces between the corner marks, so that every seam ends at its station", () => {
+    const [footprint] = ofClass(svg, "drawn-footprint");
+    const [ax, ay] = footprint!.attributes.points!.split(" ")[0]!.split(",").map(Number) as [number, number];
+    const corners = ofClass(svg, "drawn-piece").flatMap((e) => {
+      const spots = all(e)
+        .find((x) => x.name === "polygon")!
+        .attributes.points!.split(" ");
+      return spots.map((p) => p.split(",").map(Number) as [number, number]);
+    });
+    for (const s of plan.stations.filter((x) => x.kind !== "side")) {
+      const [x, y] = [ax + s.xFt - at(plan, "A").xFt, ay - s.yFt + at(plan, "A").yFt];
+      expect(Math.min(...corners.map(([px, py]) => Math.hypot(px - x, py - y))), s.id).toBeLessThan(0.05);
     }
   });
   it("keeps all in its frame and every number a number", () => {

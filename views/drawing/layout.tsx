@@ -12,7 +12,7 @@ import { ScaleBar } from "./scale-bar.tsx";
 import { SeamNames, seamBox } from "./seams.tsx";
 import { markAt, SCREEN_SCALE, type Sheet, sheetOf } from "./sheet.ts";
 import { StakedPlates } from "./stakes.tsx";
-import { Stations } from "./stations.tsx";
+import { Stations, stationBox } from "./stations.tsx";
 import { North, Street } from "./surroundings.tsx";
 
 export type LayoutProps = {
@@ -23,8 +23,11 @@ export type LayoutProps = {
   units?: Units;
 };
 
-const HEADING_PX = 34;
-const SCALE_PX = 62;
+const SCALE_PX = 76;
+/** Under the tent the scale bar and the north come first, then the key. */
+const BAR_PX = 40;
+/** The heading stands top left; below a street, where there is one. */
+const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
 
 /**
  * The layout to scale from above, as it is marked out on the ground: corners, baseline, every station with its running
@@ -35,10 +38,10 @@ const SCALE_PX = 62;
  * @example <LayoutDrawing plan={planTent(spec)} units="mm" />
  */
 export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps) {
-  const sheet = sheetOf(plan, units, HEADING_PX + SCALE_PX + layoutKeyPx(plan), street?.edge);
+  const sheet = sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan), street?.edge);
   const { px } = sheet;
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
-  const diagonals = diagonalTexts({ plan, sheet }, taken);
+  const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
   const size = [plan.widthFt, plan.lengthFt].map((ft) => tapeText(ft, units)) as [string, string];
   const below = (n: number) => short(sheet.belowY + px(n));
   return (
@@ -69,16 +72,18 @@ export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps
       <DiagonalLengths sheet={sheet} texts={diagonals} />
       <PieceNames plan={plan} frame={sheet} text={drawing} taken={[...taken, ...diagonals.flatMap((d) => d.boxes)]} />
       {street && <Street sheet={sheet} {...street} />}
-      <Label frame={sheet} x={short(sheet.widthFt / 2)} y={below(16)} text={layoutDrawing.heading(...size)} px={15} bold />
-      <ScaleBar sheet={sheet} x={px(24)} y={below(HEADING_PX + 26)} />
-      {north !== undefined && <North plan={plan} sheet={sheet} x={short(px(400))} y={below(HEADING_PX + 26)} bearingDeg={north} />}
-      <LayoutKey
-        plan={plan}
+      <Label
         frame={sheet}
-        y={below(HEADING_PX + SCALE_PX)}
-        columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3}
-        units={units}
+        x={px(12)}
+        y={px(street?.edge === "BC" ? HEADING_PX.belowStreet : HEADING_PX.alone)}
+        text={layoutDrawing.heading(...size)}
+        anchor="start"
+        px={15}
+        bold
       />
+      <ScaleBar sheet={sheet} x={px(24)} y={below(BAR_PX)} />
+      {north !== undefined && <North plan={plan} sheet={sheet} x={short(px(400))} y={below(BAR_PX)} bearingDeg={north} />}
+      <LayoutKey plan={plan} frame={sheet} y={below(SCALE_PX)} columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3} units={units} />
     </svg>
   );
 }

@@ -77,7 +77,9 @@ export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
         wideFt: px(TEXT_PX + 4),
         highFt: px(TEXT_PX + 4),
       }));
-    const touched = (t: number) => boxesAt(t).filter((b) => taken.some((o) => overlap(b, o)) || done.some((o) => overlap(b, o))).length;
+    const asideFt = (o: Box) => Math.abs((o.xFt - p.xFt) * uy - (o.yFt - p.yFt) * ux);
+    const near = [...taken, ...done].filter((o) => asideFt(o) < o.wideFt + o.highFt + px(TEXT_PX + 4));
+    const touched = (t: number) => boxesAt(t).filter((b) => near.some((o) => overlap(b, o))).length;
     const t = PLACES.find((place) => touched(place) === 0) ?? PLACES.reduce((a, b) => (touched(b) < touched(a) ? b : a));
     const boxes = boxesAt(t);
     done.push(...boxes);

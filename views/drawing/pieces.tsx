@@ -32,8 +32,8 @@ export function PieceNames({ plan, frame, text, taken }: Props & { taken: readon
         const left = short(x - spot.wideFt / 2);
         return (
           <g>
-            <Order frame={frame} x={short(left + frame.px(8))} y={y} order={piece.order} />
-            <Label frame={frame} x={short(left + frame.px(19))} y={y} text={words} anchor="start" bold />
+            <Order frame={frame} x={short(left + frame.px(9))} y={y} order={piece.order} />
+            <Label frame={frame} x={short(left + frame.px(21))} y={y} text={words} anchor="start" bold />
           </g>
         );
       })}
@@ -45,8 +45,8 @@ export function PieceNames({ plan, frame, text, taken }: Props & { taken: readon
 export function Order({ frame, x, y, order }: { frame: Frame; x: number; y: number; order: number | string }) {
   return (
     <g class="drawn-order">
-      <circle cx={x} cy={y} r={frame.px(8)} fill="Canvas" stroke="currentColor" stroke-width="1.5" vector-effect="non-scaling-stroke" />
-      <text x={x} y={y} font-size={frame.px(11)} font-weight="700" fill="currentColor">
+      <circle cx={x} cy={y} r={frame.px(9)} fill="Canvas" stroke="currentColor" stroke-width="1.5" vector-effect="non-scaling-stroke" />
+      <text x={x} y={y} font-size={frame.px(12)} font-weight="700" fill="currentColor">
         {order}
       </text>
     </g>
@@ -97,7 +97,7 @@ const outlineOf = ({ at }: Piece, { cloth }: Frame): string =>
 const FRACTIONS = [1 / 2, 1 / 4, 3 / 4, 3 / 8, 5 / 8, 1 / 8, 7 / 8];
 
 function freeSpot({ at }: Piece, { px }: Frame, letters: number, taken: readonly Box[]): Box {
-  const size = { wideFt: px(20 + letters * 7), highFt: px(18) };
+  const size = { wideFt: px(22 + letters * 7), highFt: px(18) };
   const spots = FRACTIONS.flatMap((fy) =>
     FRACTIONS.map((fx): Box => ({ xFt: at.xFt + at.widthFt * fx, yFt: at.yFt + at.lengthFt * fy, ...size })),
   );

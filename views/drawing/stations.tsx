@@ -1,5 +1,5 @@
 import type { EdgeName, Station, StationKind, TentPlan } from "../../machines/tent/types.ts";
-import { type Frame, short } from "./frame.ts";
+import { type Box, type Frame, short } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 type Props = { plan: TentPlan; frame: Frame };
@@ -49,6 +49,9 @@ export function Stations({ plan, frame, unnamed = false }: Props & { unnamed?: b
     </g>
   );
 }
+
+/** What the mark of a station covers. */
+export const stationBox = ({ xFt, yFt }: Station, { px }: Frame): Box => ({ xFt, yFt, wideFt: px(12), highFt: px(12) });
 
 export function PlateMark({ frame, x, y, turnDeg }: { frame: Frame; x: number; y: number; turnDeg: number }) {
   const { px } = frame;

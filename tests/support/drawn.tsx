@@ -1,0 +1,9 @@
+import type { TentPlan } from "../../machines/tent/types.ts";
+import { LayoutDrawing } from "../../views/drawing/layout.tsx";
+import { TentDrawing } from "../../views/drawing/tent.tsx";
+
+/** Drawings as the text that a page sends. */
+export const drawn = {
+  layout: (plan: TentPlan): string => (<LayoutDrawing plan={plan} />).toString() as string,
+  tent: (plan: TentPlan): string => (<TentDrawing plan={plan} />).toString() as string,
+};
