@@ -14,6 +14,7 @@ import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
+import { truckRoutes } from "./routes/truck.tsx";
 
 /** Nothing said on a site is longer than this. */
 const MOST_BYTES = 64 * 1024;
@@ -45,6 +46,7 @@ export function createApp(world: World) {
   app.route("/", recordRoutes(desks, world));
   app.route("/", rehearseRoutes(desks, world));
   app.route("/", timeRoutes(desks, world));
+  app.route("/", truckRoutes(desks, world));
   app.route("/", tentRoutes(world));
   app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
   app.onError((error, c) => {

@@ -28,6 +28,7 @@ export function createAssets() {
   const timeCss = readFileSync(here("../views/assets/time.css"), "utf8");
   const tentsCss = readFileSync(here("../views/assets/tents.css"), "utf8");
   const layoutCss = readFileSync(here("../views/assets/layout.css"), "utf8");
+  const truckCss = readFileSync(here("../views/assets/truck.css"), "utf8");
   const icon = readFileSync(here("../views/assets/icon.svg"), "utf8");
   const text = (body: string, type: string) => () =>
     new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });
@@ -38,6 +39,7 @@ export function createAssets() {
     .get("/assets/time.css", text(timeCss, "text/css"))
     .get("/assets/tents.css", text(tentsCss, "text/css"))
     .get("/assets/layout.css", text(layoutCss, "text/css"))
+    .get("/assets/truck.css", text(truckCss, "text/css"))
     .get("/assets/icon.svg", text(icon, "image/svg+xml"))
     .get("/favicon.ico", text(icon, "image/svg+xml"));
 }

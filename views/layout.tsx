@@ -11,11 +11,13 @@ export type LayoutState = {
   readonly job: { readonly id: string; readonly title: string; readonly rehearsal: boolean };
   readonly plan: TentPlan;
   readonly site: Pick<Site, "baselineBearingDeg" | "street">;
+  /** The entry whose plan this is, where it is not the one in force. */
+  readonly version: number | null;
 };
 type Props = { state: LayoutState; units: Units; paper: Paper };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site }, units, paper }: Props) {
+export function LayoutPage({ state: { job, plan, site, version }, units, paper }: Props) {
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
   return (
@@ -24,12 +26,12 @@ export function LayoutPage({ state: { job, plan, site }, units, paper }: Props) 
         {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
         <h1>{job.title}</h1>
         <p class="what">{layout.sheetOf(size)}</p>
-        <Choices id={job.id} units={units} paper={paper} />
+        {version === null ? <Choices id={job.id} units={units} paper={paper} /> : <p class="alarm">{layout.version(version)}</p>}
         <p class="screen">{layout.drawing}</p>
         <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
           <LayoutDrawing plan={plan} north={north} street={site.street} units={units} />
         </figure>
-        <Files id={job.id} units={units} />
+        {version === null && <Files id={job.id} units={units} />}
         <section class={`readings ${crowdOf(plan)}`}>
           <h2>{layout.readingsOf(job.title, size)}</h2>
           <ul class="screen">

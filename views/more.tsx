@@ -6,6 +6,7 @@ import { changes } from "./text/en/changes.ts";
 import { label } from "./text/en/page.ts";
 import { record } from "./text/en/record.ts";
 import { time } from "./text/en/time.ts";
+import { truck } from "./text/en/truck.ts";
 import { voice } from "./text/en/voice.ts";
 
 /** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
@@ -57,6 +58,9 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
         {withText("note", "text", label.note, label.record)}
         <a class="button" href={`/jobs/${guide.job}/plan`}>
           {label.plan}
+        </a>
+        <a class="button" href={`/jobs/${guide.job}/truck`}>
+          {truck.link}
         </a>
         <a class="button" href={`/jobs/${guide.job}/time`}>
           {time.link}

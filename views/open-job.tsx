@@ -1,7 +1,10 @@
 import { EDGES } from "../machines/tent/types.ts";
+import type { Effect } from "./guide-state.ts";
 import { Page } from "./page.tsx";
+import { Changes } from "./parts/changes.tsx";
 import { Field, type Filled, Wrong } from "./parts/fields.tsx";
 import { type Preview, TentPart } from "./parts/tent-part.tsx";
+import { changes } from "./text/en/changes.ts";
 import { utilityName } from "./text/en/names.ts";
 import { fields, groups, label } from "./text/en/page.ts";
 import { roleName } from "./text/en/roles.ts";
@@ -12,6 +15,8 @@ export type OpenJobProps = Filled & {
   action: string;
   newKey: () => string;
   amending?: boolean;
+  /** What an amendment would change, where that was asked. */
+  effect?: Effect;
 };
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
@@ -38,7 +43,7 @@ const Group = ({ title, names, values, problems }: Filled & { title: string; nam
 );
 
 /** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
-export const OpenJobPage = ({ values, problems, preview, message, action, newKey, amending }: OpenJobProps) => {
+export const OpenJobPage = ({ values, problems, preview, message, action, newKey, amending, effect }: OpenJobProps) => {
   const part = { values, problems };
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
@@ -51,6 +56,7 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
             {message}
           </p>
         )}
+        {effect && <Changes {...effect} />}
         {!amending && message === null && (
           <form method="get" action="/jobs/new" class="size">
             <label>
@@ -111,6 +117,11 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
               </div>
             ))}
           </fieldset>
+          {amending && (
+            <button type="submit" name="show" value="changes">
+              {changes.look}
+            </button>
+          )}
           <button type="submit" class="main">
             {amending ? label.amend : label.open}
           </button>

@@ -63,6 +63,7 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
       heard: command.heard,
       taken: takenAs(entry, earlier),
       reply,
+      holdsPlan: command.type === "amend",
       marks: each[no - 1] ?? [],
       hash,
     };
@@ -97,6 +98,7 @@ const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
   heard: null,
   taken: record.openedLine,
   reply: "",
+  holdsPlan: true,
   marks: [],
   hash,
 });

@@ -1,5 +1,6 @@
 import { PHASES } from "../machines/install/script.ts";
 import { type Fold, foldAll, MAKING_SAFE, type Mark } from "../machines/record/findings.ts";
+import { isCounted, type KitRow, outAndBack } from "../machines/record/out-and-back.ts";
 import { placeName, runsOf } from "./record-lines.ts";
 import type { Moment, PhaseRun, RecordState, TimeTaken } from "./record-state.ts";
 import type { Held } from "./reply.ts";
@@ -26,8 +27,16 @@ export function recordOf(held: Held): RecordState {
     tip: entries.at(-1)!.hash,
     problem: readOnly,
     times: timesOf(fold),
+    kit: kitOf(held),
     phases,
   };
+}
+
+/** The kit as it was counted, by answers that the entries given vouch for. */
+export function kitOf({ job, entries }: Pick<Held, "job" | "entries">): readonly KitRow[] {
+  const vouched = Object.entries(job.snapshot.context.answers).filter(([, answer]) => answer.entry <= entries.length);
+  const rows = outAndBack(job.frozen.script, Object.fromEntries(vouched));
+  return isCounted(rows) ? rows : [];
 }
 
 /** How long each phase took, in the order of a raise; making safe after them. */

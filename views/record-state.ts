@@ -1,5 +1,6 @@
 import type { CommandSource } from "../machines/install/commands.ts";
 import type { Fold, Mark } from "../machines/record/findings.ts";
+import type { KitRow } from "../machines/record/out-and-back.ts";
 
 /** A job's record in words, by phase, call and time: what the page, its table and its data are made from. */
 export type RecordState = {
@@ -18,6 +19,8 @@ export type RecordState = {
   /** Why the record is not whole, in one sentence; `null` where it is. */
   readonly problem: string | null;
   readonly times: readonly TimeTaken[];
+  /** What of the kit went out and came back; empty where nobody counted any of it. */
+  readonly kit: readonly KitRow[];
   readonly phases: readonly PhaseRun[];
 };
 
@@ -42,6 +45,8 @@ export type RecordLine = {
   /** What was pressed, or what the words were taken as. */
   readonly taken: string;
   readonly reply: string;
+  /** Whether the entry holds a plan: the opening, and every change that was put forward. */
+  readonly holdsPlan: boolean;
   readonly marks: readonly Mark[];
   readonly hash: string;
 };

@@ -2,6 +2,7 @@ import type { Child } from "hono/jsx";
 import { MARKS, type Mark } from "../machines/record/findings.ts";
 import { Page } from "./page.tsx";
 import { Marks, Times } from "./parts/findings.tsx";
+import { OutAndBack } from "./parts/out-and-back.tsx";
 import type { CallRun, PhaseRun, RecordLine, RecordState } from "./record-state.ts";
 import { label } from "./text/en/page.ts";
 import { markName, record, sourceName } from "./text/en/record.ts";
@@ -47,6 +48,7 @@ const Facts = ({ state }: { state: RecordState }) => (
     </dl>
     <p class="on-paper">{MARKS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
     <Times times={state.times} />
+    <OutAndBack kit={state.kit} />
     <p class="small">{`${record.zone(state.zone)} ${record.spoken}`}</p>
     <nav class="ways">
       <a class="button" href={`/jobs/${state.job}`}>
@@ -99,14 +101,14 @@ export const PhaseSection = ({ phase, children }: { phase: PhaseRun; children?: 
 );
 
 /** One call and all that was said there. */
-export const CallBlock = ({ call }: { call: CallRun }) => (
+export const CallBlock = ({ call, job }: { call: CallRun; job: string }) => (
   <article>
     <h3>{call.say}</h3>
-    {call.lines.length === 0 ? <p class="small">{record.stillHere}</p> : <ol>{call.lines.map((line) => Line(line))}</ol>}
+    {call.lines.length === 0 ? <p class="small">{record.stillHere}</p> : <ol>{call.lines.map((line) => Line({ ...line, job }))}</ol>}
   </article>
 );
 
-const Line = ({ no, time, who, roleName, phone, source, heard, taken, reply, marks }: RecordLine) => (
+const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply, holdsPlan, marks }: RecordLine & { job: string }) => (
   <li id={`e${no}`} class={marks.length > 0 ? `marked ${marks.join(" ")}` : undefined}>
     <p class="by">
       <b class="no">{no}</b>
@@ -115,6 +117,11 @@ const Line = ({ no, time, who, roleName, phone, source, heard, taken, reply, mar
     </p>
     <p class="said">{heard === null ? taken : `${record.heard(heard)} ${record.taken(taken)}`}</p>
     {reply !== "" && <p class="told">{reply}</p>}
+    {holdsPlan && (
+      <p>
+        <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>{record.planOf(no)}</a>
+      </p>
+    )}
     <Marks marks={marks} />
   </li>
 );

@@ -13,5 +13,8 @@ export const regions = {
   tentPlan: "tent-plan",
 } as const;
 
+/** Ids on the loading list. */
+export const truckIds = { head: "truck-head", facts: "truck-facts", lines: "truck-lines", line: (item: string) => `line-${item}` } as const;
+
 /** The place beside a field where what is wrong with it is said: `tent.widthFt` has `wrong-tent-widthFt`. */
 export const wrongId = (field: string): string => `wrong-${field.replaceAll(".", "-")}`;

@@ -44,7 +44,8 @@ export const install = setup({
     notAskedHere: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event) === null,
     mayNotAnswer: ({ event }, { step }: { step: Step }) =>
       !("role" in event) || gateSpokenOf(step, event)?.who.includes(event.role) !== true,
-    wrongKind: ({ event }, { step }: { step: Step }) => event.type !== "answer" || !step.gate || !takes(step.gate, event.value),
+    wrongKind: ({ context, event }, { step }: { step: Step }) =>
+      event.type !== "answer" || !step.gate || !takes(step.gate, event.value, context),
     /** By voice, the second of two people answers on a device of their own: one voice is heard on both ends of a room. */
     firstDevice: ({ context, event }, { gates }: { gates: readonly string[] }) =>
       event.type === "answer" &&

@@ -7,7 +7,7 @@ import type { JobState } from "./state.ts";
 import { fresh, weatherAt } from "./weather.ts";
 
 /** Whether a gate takes this kind of answer at all. The wind gate takes none: it reads the last reading. */
-export function takes({ asks, paper }: Gate, value: Value): boolean {
+export function takes({ asks, paper }: Gate, value: Value, state: Pick<JobState, "answers">): boolean {
   if (value.kind === "paper") return paper !== null;
   if (value.kind === "unknown") return asks.kind !== "wind";
   switch (asks.kind) {
@@ -27,7 +27,7 @@ export function takes({ asks, paper }: Gate, value: Value): boolean {
     case "counts":
       return (
         value.kind === "counts" &&
-        named(value.n, Object.keys(asks.want)) &&
+        named(value.n, Object.keys(countsWanted(asks, state))) &&
         Object.values(value.n).every((n) => Number.isSafeInteger(n) && n >= 0)
       );
     case "document":
@@ -96,7 +96,7 @@ function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
   const answer = state.answers[gate.id];
   if (!answer) return "open";
   if (answer.value.kind === "unknown") return "unknown";
-  if (!enough(gate.asks, answer.value)) return "open";
+  if (!enough(gate.asks, answer.value, state)) return "open";
   if (!within(gate.asks, answer.value, state)) return "outOfLimit";
   if (gate.goodForS !== null && !fresh(answer.at, at, gate.goodForS, state.lastAt)) return "stale";
   if (gate.asks.kind === "document" && answer.value.kind === "document") {
@@ -131,9 +131,9 @@ export function together(asks: Asks, before: Value | undefined, value: Value): V
 }
 
 /** Whether there is enough of an answer to be judged. */
-export function enough(asks: Asks, value: Value): boolean {
+export function enough(asks: Asks, value: Value, state: Pick<JobState, "answers">): boolean {
   if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= LEAST_LENGTHS;
-  if (asks.kind === "counts" && value.kind === "counts") return Object.keys(asks.want).every((item) => item in value.n);
+  if (asks.kind === "counts" && value.kind === "counts") return Object.keys(countsWanted(asks, state)).every((item) => item in value.n);
   return true;
 }
 

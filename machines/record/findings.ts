@@ -160,7 +160,8 @@ function good(fold: Fold, entry: Said, earlier: Earlier): boolean {
   if (!gate || command.value.kind === "unknown") return false;
   const value = answeredBy(entry, gate.asks, earlier) ?? command.value;
   // Of a state, a limit asks for nothing but the answers that it compares with.
-  return !enough(gate.asks, value) || within(gate.asks, value, { answers: fold.counted } as unknown as JobState);
+  const state = { answers: fold.counted } as unknown as JobState;
+  return !enough(gate.asks, value, state) || within(gate.asks, value, state);
 }
 
 function countsAfter(fold: Fold, entry: Said, earlier: Earlier): Fold["counted"] {

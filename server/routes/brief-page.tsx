@@ -7,7 +7,7 @@ import { Problem } from "../edge/problem.ts";
 import { besideField, readTentForm } from "../edge/tent.ts";
 import { page } from "./page.ts";
 
-type Form = Pick<OpenJobProps, "action" | "newKey" | "amending">;
+type Form = Pick<OpenJobProps, "action" | "newKey" | "amending" | "effect">;
 
 /** The form of a brief with the plan of its tent. */
 export const briefPage = (c: Context, values: Fields, form: Form) =>

@@ -1,21 +1,19 @@
 import { type Context, Hono } from "hono";
 import { getCookie } from "hono/cookie";
-import { streamSSE } from "hono/streaming";
+import { effectText } from "../../views/effect-of.ts";
 import { GuidePage, Live } from "../../views/guide.tsx";
 import { guideOf } from "../../views/guide-of.ts";
 import { MorePage } from "../../views/more.tsx";
 import type { Desks, World } from "../command.ts";
 import { formOfBrief } from "../edge/brief-form.ts";
 import { briefFromForm } from "../edge/brief-from-form.ts";
-import { saidFromForm } from "../edge/form.ts";
+import { type Fields, saidFromForm } from "../edge/form.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
+import { follow } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
-
-/** How often a live screen hears that the server is still there, in ms. */
-const BEAT_MS = 15_000;
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
@@ -36,6 +34,12 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     return c.html(page(<MorePage guide={guide(id)} me={holder(c, id)} newKey={newId} wakeWord={desks.wakeWord} />));
   });
   const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
+  /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
+  const effectOf = (id: string, fields: Fields) => {
+    const { job, names } = desks.load(id);
+    const to = desks.amendment(id, briefFromForm(fields));
+    return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person);
+  };
   app.get("/jobs/:id{[\\w-]+}/amend", (c) => {
     const id = c.req.param("id");
     const { job, names } = desks.load(id);
@@ -46,6 +50,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const fields = await formBody(c);
     if (wantsPlan(fields)) return planPage(c, fields, amending(id));
     try {
+      if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(id, fields) });
       const { key, because } = fields;
       const body = { as: holder(c, id) ?? "", key, seen: guide(id).turn, type: "amend", because, brief: briefFromForm(fields) };
       const reply = sayTo(desks, id, body, { source: "press", device: device(c) });
@@ -83,31 +88,9 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const me = holder(c, id);
     const on = device(c);
     desks.load(id);
-    return streamSSE(c, async (stream) => {
-      let wake = () => {};
-      let changed = true;
-      const leave = hub.listen(id, () => {
-        changed = true;
-        wake();
-      });
-      stream.onAbort(() => wake());
-      while (!stream.aborted) {
-        if (changed) {
-          changed = false;
-          const state = guide(id, on);
-          await stream.writeSSE({
-            id: String(state.entry),
-            data: (await (<Live guide={state} me={me} newKey={newId} notice={null} />).toString()).replaceAll("\n", " "),
-          });
-        } else {
-          await new Promise<void>((resolve) => {
-            wake = resolve;
-            setTimeout(resolve, BEAT_MS).unref?.();
-          });
-          if (!stream.aborted && !changed) await stream.writeSSE({ event: "beat", data: "" });
-        }
-      }
-      leave();
+    return follow(c, hub, id, async () => {
+      const state = guide(id, on);
+      return { entry: state.entry, html: await (<Live guide={state} me={me} newKey={newId} notice={null} />).toString() };
     });
   });
   return app;

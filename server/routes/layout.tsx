@@ -1,11 +1,13 @@
 import { type Context, Hono } from "hono";
+import type { Frozen } from "../../machines/install/script.ts";
+import { digest } from "../../machines/record/digest.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { LayoutDrawing } from "../../views/drawing/layout.tsx";
 import { LayoutPage, type LayoutState } from "../../views/layout.tsx";
 import { markRows } from "../../views/layout-rows.ts";
 import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
 import { UNITS, type Units } from "../../views/text/en/lengths.ts";
-import type { Desks } from "../command.ts";
+import type { Desk, Desks } from "../command.ts";
 import { csv } from "../edge/csv.ts";
 import { layoutDxf } from "../edge/dxf.ts";
 import { Problem } from "../edge/problem.ts";
@@ -17,8 +19,10 @@ export function layoutRoutes(desks: Desks) {
   const app = new Hono();
   const stateOf = (c: Context): LayoutState => {
     const id = c.req.param("id")!;
-    const { brief, plan } = desks.load(id).job.frozen;
-    return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site };
+    const desk = desks.load(id);
+    const version = versionIn(c, desk);
+    const { brief, plan } = version?.frozen ?? desk.job.frozen;
+    return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site, version: version?.no ?? null };
   };
   const file = (c: Context, name: string) => ({
     "content-disposition": `attachment; filename="${name.replace(".", `-${c.req.param("id")}.`)}"`,
@@ -52,6 +56,16 @@ export function layoutRoutes(desks: Desks) {
 
 const unitsIn = (c: Context): Units => chosen(c, "units", UNITS, "ft", layout.badUnits);
 const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", layout.badPaper);
+
+/** An earlier plan, or one that was only put forward, by the entry that holds it; `null` for the plan in force. */
+function versionIn(c: Context, { job, entries }: Desk): { no: number; frozen: Frozen } | null {
+  const asked = c.req.query("entry");
+  if (asked === undefined) return null;
+  const entry = entries[Number(asked) - 1]?.entry;
+  const frozen = entry?.kind === "opening" ? entry.opened : entry?.command.type === "amend" ? entry.command.to : undefined;
+  if (!entry || !frozen) throw new Problem(404, layout.noVersion(asked));
+  return digest.of(frozen) === digest.of(job.frozen) ? null : { no: entry.no, frozen };
+}
 
 /** One of the values that a query may have; left out, the usual one. Throws a `Problem` with what is wrong. */
 function chosen<T extends string>(c: Context, name: string, from: readonly T[], usual: T, wrong: (given: string) => string): T {

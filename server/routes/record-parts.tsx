@@ -33,7 +33,7 @@ export async function* recordParts(state: RecordState, show: Show): AsyncGenerat
     const [open, close] = await around(async (inside) => String(await (<PhaseSection phase={phase}>{inside}</PhaseSection>)));
     yield open;
     for (const calls of lots(phase.calls, (call: CallRun) => call.lines.length + 1))
-      yield rendered(calls, (call) => <CallBlock call={call} />);
+      yield rendered(calls, (call) => <CallBlock call={call} job={state.job} />);
     yield close;
   }
   yield foot;

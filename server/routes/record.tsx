@@ -2,7 +2,7 @@ import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify.ts";
 import { findingsOf } from "../../views/findings-of.ts";
-import { recordOf } from "../../views/record-of.ts";
+import { kitOf, recordOf } from "../../views/record-of.ts";
 import { rowsOf } from "../../views/record-rows.ts";
 import { edge } from "../../views/text/en/edge.ts";
 import { record } from "../../views/text/en/record.ts";
@@ -35,13 +35,15 @@ export function recordRoutes(desks: Desks, { journal }: World) {
     return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
-    const { entries, names, readOnly } = vouched(idOf(c));
+    const desk = vouched(idOf(c));
+    const { entries, names, readOnly } = desk;
     const { fold, each } = foldAll(entries);
     return c.json({
       job: idOf(c),
       names,
       problem: readOnly,
       findings: fold.counts,
+      kit: kitOf(desk),
       entries: entries.map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
     });
   });

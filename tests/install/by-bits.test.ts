@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Role } from "../../machines/install/brief.ts";
 import type { Ask } from "../../machines/install/commands.ts";
-import type { Value } from "../../machines/install/gates.ts";
+import { gate as declared, type Value } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import { countsWanted, enough, together } from "../../machines/install/status.ts";
+import { countsWanted, enough, takes, together } from "../../machines/install/status.ts";
 import { briefOf, frozenOf } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 import { taped } from "../support/marks.ts";
@@ -107,8 +107,16 @@ describe("what came back is held against what was loaded", () => {
     expect(countsWanted(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
   test("as planned where nothing was counted at all", () => expect(countsWanted(asks, { answers: {} })).toEqual(asks.want));
   test("is judged once every line was counted", () => {
-    expect(enough(asks, { kind: "counts", n: { stakePlate: 46 } })).toBe(false);
-    expect(enough(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } })).toBe(true);
+    expect(enough(asks, { kind: "counts", n: { stakePlate: 46 } }, { answers: {} })).toBe(false);
+    expect(enough(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } }, { answers: {} })).toBe(true);
+  });
+  test("what was loaded and then dropped from the plan still has to come back", () => {
+    const dropped = { kind: "counts", want: { sidePole: 30 }, as: "kit.loaded" } as const;
+    const gate = { id: "back.kit", ...declared(dropped) };
+    const back = { kind: "counts", n: { stakePlate: 46 } } as const;
+    expect(takes(gate, back, { answers: loaded })).toBe(true);
+    expect(takes(gate, back, { answers: {} })).toBe(false);
+    expect(enough(dropped, { kind: "counts", n: { sidePole: 30 } }, { answers: loaded })).toBe(false);
   });
   test("what is newly said stands over what was said before", () =>
     expect(together(asks, { kind: "counts", n: { stakePlate: 1, sidePole: 2 } }, { kind: "counts", n: { sidePole: 3 } })).toEqual({

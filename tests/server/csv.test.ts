@@ -2,27 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { csv } from "../../server/edge/csv.ts";
 import { openedJob } from "../support/job.ts";
-
-/** Reads by the grammar of RFC 4180, section 2, and throws on what that grammar does not allow. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [];
-  let row: string[] = [];
-  let at = 0;
-  while (at < text.length) {
-    const field = /"(?:[^"]|"")*"|[^",\r\n]*/y;
-    field.lastIndex = at;
-    const raw = field.exec(text)![0];
-    row.push(raw.startsWith('"') ? raw.slice(1, -1).replaceAll('""', '"') : raw);
-    at += raw.length;
-    if (text[at] === ",") at++;
-    else if (text.startsWith("\r\n", at)) {
-      rows.push(row);
-      row = [];
-      at += 2;
-    } else throw new Error(`at ${at}: ${JSON.stringify(text.slice(at, at + 10))}`);
-  }
-  return rows;
-}
+import { readCsv } from "../support/read-csv.ts";
 
 describe("comma-separated values (RFC 4180)", () => {
   it("end each record with CRLF, the last one too (2.1, 2.2)", () => expect(csv([["a"], ["b"]])).toBe("a\r\nb\r\n"));

@@ -69,6 +69,23 @@ describe("the cloth or the site says otherwise", () => {
     expect(plans).toContain(`"rings":${rings + 1},`);
   });
 
+  it("each version can be looked at by its entry, and says that it is not the plan in force", async () => {
+    const shown = await post(found());
+    await post({ ...hidden(shown.html), put: "yes" });
+    const { entry } = (await crew.read()).proposed!;
+    const plan = async (no: number | string) => {
+      const page = await crew.app.request(`/jobs/${crew.job}/layout?entry=${no}`);
+      return { status: page.status, html: await page.text() };
+    };
+    expect((await plan(entry)).html).toContain(`This is the plan of entry ${entry} of the record.`);
+    expect((await plan(1)).html).not.toContain("This is the plan of entry");
+    crew.say({ type: "agree", of: entry }, "p3");
+    expect((await plan(1)).html).toContain("This is the plan of entry 1 of the record.");
+    expect((await plan(entry)).html).not.toContain("This is the plan of entry");
+    expect(await (await crew.app.request(`/jobs/${crew.job}/record`)).text()).toContain(`/layout?entry=${entry}`);
+    for (const none of [2, 0, "one"]) expect((await plan(none)).status, String(none)).toBe(404);
+  });
+
   it("changes nothing else: the ticket's times, the crew and the sheet stay as they were to the letter", async () => {
     const { brief } = crew.desks.load(crew.job).job.frozen;
     const shown = await post(found());
@@ -128,4 +145,29 @@ describe("the cloth or the site says otherwise", () => {
   });
   it("something that nobody can say otherwise is refused", async () =>
     expect((await post({ what: "weather", because: "x" })).status).toBe(422));
+});
+
+describe("anything else of the plan, by the form of the whole job", () => {
+  it("shows what would change before it is put forward", async () => {
+    const crew = await openedJob();
+    const form = await (await crew.app.request(`/jobs/${crew.job}/amend?as=p1`)).text();
+    const given = Object.fromEntries(
+      [...form.matchAll(/<input[^>]* name="([^"]+)"[^>]* value="([^"]*)"/g)].map(([, name, value]) => [name!, value!]),
+    );
+    const chosen = Object.fromEntries(
+      [...form.matchAll(/<select[^>]* name="([^"]+)"[^>]*>(.*?)<\/select>/g)].map(([, name, options]) => [
+        name!,
+        /<option value="([^"]*)" selected/.exec(options!)?.[1] ?? /<option value="([^"]*)"/.exec(options!)![1]!,
+      ]),
+    );
+    const answer = await crew.app.request(`/jobs/${crew.job}/amend?as=p1`, {
+      method: "POST",
+      headers: FORM,
+      body: new URLSearchParams({ ...given, ...chosen, "site.muster": "the barn door", show: "changes", because: "cattle" }).toString(),
+    });
+    const html = await answer.text();
+    expect(html).toContain("<li>Muster point: the barn door; was the oak at gate 3.</li>");
+    expect(html.match(/<div class="changes">.*?<\/ul>/)![0].match(/<li>/g)).toHaveLength(1);
+    expect(crew.entries().length).toBe(1);
+  });
 });

@@ -99,6 +99,9 @@ export const layout = {
     readings: "readings",
     surroundings: "street and north",
   },
+  version: (entry: number) => `This is the plan of entry ${entry} of the record. It is not the plan in force.`,
+  noVersion: (entry: string) =>
+    `Entry "${entry.slice(0, 20)}" of this job holds no plan. The opening does, and every change that was put forward.`,
   badUnits: (given: string) => `"${given.slice(0, 20)}" is no unit of this sheet. Use ft or mm.`,
   badPaper: (given: string) => `"${given.slice(0, 20)}" is no paper of this sheet. Use a4 or letter.`,
   badLook: "The layout cannot be shown so. Put this right in the address:",

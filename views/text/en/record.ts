@@ -35,6 +35,7 @@ export function duration(ms: number): string {
 export const record = {
   title: "The record",
   link: "The record",
+  planOf: (no: number) => `The plan of entry ${no}`,
   findings: "All jobs at a glance",
   size: (widthFt: number, lengthFt: number) => `${widthFt} × ${lengthFt} ft`,
   rehearsal: "REHEARSAL: nothing was at stake",

@@ -1,0 +1,52 @@
+import type { Asks } from "../install/gates.ts";
+import type { Script } from "../install/script.ts";
+import type { JobState } from "../install/state.ts";
+import { ORDER_OF_USE } from "../tent/load.ts";
+
+/** The calls at which the kit is counted onto the truck, and back again. */
+export const KIT_OUT = "kit.loaded";
+export const KIT_BACK = "back.kit";
+
+/** One kind of thing: how many the list has, how many went out and came back as far as anybody counted, and what that comes to. */
+export type KitRow = {
+  readonly item: string;
+  readonly listed: number;
+  readonly out: number | null;
+  readonly back: number | null;
+  /** Back less out; less the list's figure where nobody counted them out. `null` until they are counted back. */
+  readonly difference: number | null;
+};
+
+/**
+ * The kit out and back, in the order of use, from the answers that stand. Empty for a script that has no loading list. What
+ * went out and is no longer on the list, because the plan was changed since, still has to come back.
+ */
+export function outAndBack(script: Script, answers: JobState["answers"]): KitRow[] {
+  const listed = { ...wanted(script, KIT_BACK), ...wanted(script, KIT_OUT) };
+  const counted = (gate: string) => {
+    const value = answers[gate]?.value;
+    return value?.kind === "counts" ? value.n : {};
+  };
+  const out = counted(KIT_OUT);
+  const back = counted(KIT_BACK);
+  const names = new Set([...ORDER_OF_USE, ...Object.keys(listed), ...Object.keys(out), ...Object.keys(back)]);
+  return [...names]
+    .filter((item) => item in listed || item in out || item in back)
+    .map((item) => rowOf(item, listed[item] ?? 0, out[item] ?? null, back[item] ?? null));
+}
+
+const rowOf = (item: string, listed: number, out: number | null, back: number | null): KitRow => ({
+  item,
+  listed,
+  out,
+  back,
+  difference: back === null ? null : back - (out ?? listed),
+});
+
+/** Whether anybody has counted anything. */
+export const isCounted = (rows: readonly KitRow[]): boolean => rows.some(({ out, back }) => out !== null || back !== null);
+
+function wanted({ steps }: Script, id: string): Extract<Asks, { kind: "counts" }>["want"] {
+  const asks = steps.find((s) => s.gate?.id === id)?.gate?.asks;
+  return asks?.kind === "counts" ? asks.want : {};
+}

@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type KitCatalogue, loadingOrder, loadOf, ORDER_OF_USE, USUAL_SPARE, weightOf } from "../../machines/tent/load.ts";
+import { eighty, hundred, planOf, twenty } from "./tents.ts";
+
+const plans = [twenty, eighty, hundred].map(planOf);
+/** A share as the edge lets it through: 0 to 100 %, to a ten-thousandth of a percent. */
+const share = fc.integer({ min: 0, max: 1_000_000 }).map((n) => n / 1e6);
+const note = fc.record({ spare: share, unitLb: fc.integer({ min: 1, max: 500_000 }).map((n) => n / 100) }, { requiredKeys: [] });
+const catalogue: fc.Arbitrary<KitCatalogue> = fc.dictionary(fc.constantFrom(...ORDER_OF_USE), note) as never;
+const plan = fc.constantFrom(...plans);
+const lineOf = (item: string, kit: KitCatalogue, p = plans[1]!) => loadOf(p, kit).find((line) => line.item === item)!;
+
+describe("the loading list", () => {
+  it("has every kind of thing in the kit, each once", () => {
+    for (const p of plans)
+      expect(
+        loadOf(p)
+          .map((line) => line.item)
+          .sort(),
+      ).toEqual(p.kit.map((line) => line.item).sort());
+  });
+  it("stands in the order of use: stakes before cloth, cloth before poles; the truck is loaded the other way round", () => {
+    const items = loadOf(plans[1]!).map((line) => line.item);
+    expect(items.indexOf("perimeterStake")).toBe(0);
+    expect(items.indexOf("midPiece")).toBeLessThan(items.indexOf("sidePole"));
+    expect(items.indexOf("sidePole")).toBeLessThan(items.indexOf("centrePole"));
+    expect(loadingOrder(items).at(-1)).toBe("perimeterStake");
+    expect(loadingOrder(loadingOrder(items))).toEqual(items);
+  });
+  it("takes the usual spares where the yard says nothing, the yard's where it does, and says whose they are", () => {
+    expect(lineOf("stakePlate", {})).toMatchObject({ share: USUAL_SPARE.stakePlate, shareBy: "usual" });
+    expect(lineOf("stakePlate", { stakePlate: { spare: 0.08 } })).toMatchObject({ share: 0.08, shareBy: "yard" });
+  });
+  it("rounds spares up: 5 % of 20 is 1, of 21 is 2", () => {
+    const kit = (count: number) => ({ kit: [{ item: "perimeterStake", count, use: "perimeterStake" }] }) as never;
+    expect(loadOf(kit(20)).map((line) => line.spares)).toEqual([1]);
+    expect(loadOf(kit(21)).map((line) => line.spares)).toEqual([2]);
+  });
+  it("takes none along at 0 %, of anything", () => {
+    const none = Object.fromEntries(ORDER_OF_USE.map((item) => [item, { spare: 0 }]));
+    for (const p of plans) for (const line of loadOf(p, none)) expect(line).toMatchObject({ spares: 0, count: line.need });
+  });
+  it("counts what is needed and the spares; the spares are the share at the least, and less than one more", () =>
+    fc.assert(
+      fc.property(plan, catalogue, (p, kit) => {
+        for (const { need, spares, count, share } of loadOf(p, kit)) {
+          expect(count).toBe(need + spares);
+          expect(Number.isInteger(spares)).toBe(true);
+          expect(spares).toBeGreaterThanOrEqual(need * share - 1e-6);
+          expect(spares).toBeLessThan(need * share + 1);
+        }
+      }),
+    ));
+  it("never loads less for a larger share, nor for a larger need", () =>
+    fc.assert(
+      fc.property(share, share, fc.nat(2000), fc.nat(2000), (s, t, n, m) => {
+        const spares = (need: number, spare: number) =>
+          loadOf({ kit: [{ item: "sidePole", count: need + 1, use: "sidePole" }] }, { sidePole: { spare } })[0]!.spares;
+        expect(spares(n, Math.max(s, t))).toBeGreaterThanOrEqual(spares(n, Math.min(s, t)));
+        expect(spares(Math.max(n, m), s)).toBeGreaterThanOrEqual(spares(Math.min(n, m), s));
+      }),
+    ));
+});
+
+describe("what a load weighs", () => {
+  it("is never guessed: a line without a unit weight has none, and stands among the unknown", () => {
+    const lines = loadOf(plans[1]!, { stakePlate: { unitLb: 12 } });
+    const plates = lines.find((line) => line.item === "stakePlate")!;
+    expect(plates.lb).toBe(12 * plates.count);
+    expect(lines.filter((line) => line.item !== "stakePlate").every((line) => line.lb === null && line.unitLb === null)).toBe(true);
+    expect(weightOf(lines)).toEqual({
+      lb: plates.lb,
+      unknown: lines.map((line) => line.item).filter((item) => item !== "stakePlate"),
+    });
+  });
+  it("counts the spares in, and is whole where every weight is known", () =>
+    fc.assert(
+      fc.property(plan, catalogue, (p, kit) => {
+        const all = Object.fromEntries(ORDER_OF_USE.map((item) => [item, { unitLb: 1, ...kit[item] }]));
+        const lines = loadOf(p, all);
+        const { lb, unknown } = weightOf(lines);
+        expect(unknown).toEqual([]);
+        expect(lb).toBeCloseTo(
+          lines.reduce((sum, line) => sum + line.count * line.unitLb!, 0),
+          6,
+        );
+      }),
+    ));
+});
