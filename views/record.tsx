@@ -119,7 +119,9 @@ const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply
     {reply !== "" && <p class="told">{reply}</p>}
     {holdsPlan && (
       <p>
-        <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>{record.planOf(no)}</a>
+        <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>
+          {record.planOf(no)}
+        </a>
       </p>
     )}
     <Marks marks={marks} />

@@ -120,7 +120,7 @@ describe("keys and screens", () => {
     });
     const both = await Promise.all([say(next("key-0000a")), say({ ...next("key-0000b"), as: "Tobias" })]);
     expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
-    expect(world.desks.load(job).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "talk_hazards" } });
+    expect(world.desks.load(job).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
   });
 
   it("opening with the same key twice opens one job", async () => {

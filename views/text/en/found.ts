@@ -2,7 +2,7 @@ import type { Asks, Value } from "../../../machines/install/gates.ts";
 import type { JobState } from "../../../machines/install/state.ts";
 import { countsWanted } from "../../../machines/install/status.ts";
 import { squared } from "../../../machines/site/squaring.ts";
-import { kitName } from "./names.ts";
+import { kitName, things } from "./names.ts";
 import { squaredText } from "./squaring.ts";
 
 /** What an answer comes to, where that is more than its value; `null` where it is not. */
@@ -19,9 +19,7 @@ function countedText(want: Readonly<Record<string, number>>, n: Readonly<Record<
   const off = items.flatMap(([item, wanted]) => {
     const counted = n[item];
     if (counted === undefined || counted === wanted || (moreIsGood && counted > wanted)) return [];
-    return [
-      counted < wanted ? `${wanted - counted} ${kitName(item)} short of ${wanted}` : `${counted - wanted} ${kitName(item)} over ${wanted}`,
-    ];
+    return [counted < wanted ? `${things(wanted - counted, item)} short of ${wanted}` : `${things(counted - wanted, item)} over ${wanted}`];
   });
   const still = left.length === 0 ? "" : `Still to count: ${left.map(([item]) => kitName(item)).join(", ")}.`;
   if (off.length > 0) return `${capital(off.join("; "))}. ${still}`.trim();

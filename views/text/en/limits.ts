@@ -1,7 +1,7 @@
 import type { Gate, Source, Unit, Value } from "../../../machines/install/gates.ts";
 import { LENGTHS, lengthFt } from "../../../machines/site/lengths.ts";
 import { withinIn } from "../../../machines/site/squaring.ts";
-import { feetInches, inches, kitName } from "./names.ts";
+import { feetInches, inches, things } from "./names.ts";
 
 /** A quantity as a crew says it. */
 export function quantity(n: number, unit: Unit): string {
@@ -46,7 +46,7 @@ export function limitText({ asks }: Gate): string {
       return LENGTHS.map((name) => wantedLength(name, lengthFt(asks.want, name), asks.inPer50Ft)).join(", ");
     case "counts":
       return Object.entries(asks.want)
-        .map(([item, n]) => `${n} ${kitName(item)}`)
+        .map(([item, n]) => things(n, item))
         .join(", ");
     case "document":
       return asks.expected ?? "its number";
@@ -87,7 +87,7 @@ export function valueText(value: Value): string {
         .join(", ");
     case "counts":
       return Object.entries(value.n)
-        .map(([item, n]) => `${n} ${kitName(item)}`)
+        .map(([item, n]) => things(n, item))
         .join(", ");
     case "document":
       return value.named;

@@ -1,13 +1,8 @@
 import type { KitRow } from "../../../machines/record/out-and-back.ts";
 import type { LoadLine, LoadWeight } from "../../../machines/tent/load.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "../../truck-state.ts";
-import { kitName } from "./names.ts";
+import { kitName, number, things } from "./names.ts";
 
-/** So many of a thing: 1 top, 84 stake plates. Every name of the kit ends in an s that one of them loses. */
-export const things = (n: number, item: string): string => `${number(n)} ${n === 1 ? kitName(item).replace(/s$/, "") : kitName(item)}`;
-
-/** A number with its thousands apart, to a tenth at the most. */
-const number = (n: number) => new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 }).format(n);
 export const pounds = (lb: number): string => `${number(lb)} lb`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
