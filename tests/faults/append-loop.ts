@@ -1,3 +1,4 @@
+import { writeSync } from "node:fs";
 import type { Sealed } from "../../machines/record/entry.ts";
 import { verifyChain } from "../../machines/record/verify.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
@@ -8,7 +9,8 @@ import { lineAfter, openingLine } from "../support/entries.ts";
  * journal has taken it, and only then makes the next. Goes on where the file left off.
  */
 const journal = openJournal(process.argv[2]!);
-const said = ({ entry, hash }: Sealed) => process.stdout.write(`${entry.no} ${hash}\n`);
+// Waits until it is taken: a loop that never rests would leave what `process.stdout` keeps for later unsaid for good.
+const said = ({ entry, hash }: Sealed) => writeSync(1, `${entry.no} ${hash}\n`);
 
 let last = verifyChain(journal.read("job-1")).entries.at(-1);
 if (!last) {
