@@ -16,19 +16,19 @@ export function createAssets() {
   const htmx = dirname(createRequire(import.meta.url).resolve("htmx.org"));
   const library = (file: string) => readFileSync(join(htmx, file), "utf8");
   const client = buildSync({
-    entryPoints: [here("../views/client/main.ts")],
+    entryPoints: [here("../views/client.ts")],
     bundle: true,
     minify: true,
     format: "iife",
     target: "es2020",
     write: false,
   }).outputFiles[0]!.text;
-  const css = readFileSync(here("../views/assets/ridgecall.css"), "utf8");
-  const recordCss = readFileSync(here("../views/assets/record.css"), "utf8");
-  const timeCss = readFileSync(here("../views/assets/time.css"), "utf8");
-  const tentsCss = readFileSync(here("../views/assets/tents.css"), "utf8");
-  const layoutCss = readFileSync(here("../views/assets/layout.css"), "utf8");
-  const truckCss = readFileSync(here("../views/assets/truck.css"), "utf8");
+  const css = readFileSync(here("../views/parts/style.css"), "utf8");
+  const recordCss = readFileSync(here("../views/pages/record/style.css"), "utf8");
+  const timeCss = readFileSync(here("../views/pages/time/style.css"), "utf8");
+  const tentsCss = readFileSync(here("../views/pages/tents/style.css"), "utf8");
+  const layoutCss = readFileSync(here("../views/pages/layout/style.css"), "utf8");
+  const truckCss = readFileSync(here("../views/pages/truck/style.css"), "utf8");
   const icon = readFileSync(here("../views/assets/icon.svg"), "utf8");
   const text = (body: string, type: string) => () =>
     new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });

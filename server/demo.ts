@@ -1,4 +1,4 @@
-import type { BriefInput } from "./edge/brief.ts";
+import type { BriefInput } from "./input/brief.ts";
 
 /** The key that the demo job is opened with: there is one in each data file. */
 export const DEMO_KEY = "demo-job-1";

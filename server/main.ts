@@ -8,11 +8,11 @@ import { Hono } from "hono";
 import { start } from "../views/text/en/start.ts";
 import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
-import { requestDigest } from "./command.ts";
 import { readConfig } from "./config.ts";
 import { DEMO_KEY, demoBrief } from "./demo.ts";
-import { readBrief } from "./edge/brief.ts";
 import { createHub } from "./hub.ts";
+import { readBrief } from "./input/brief.ts";
+import { requestDigest } from "./jobs.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
 
 /** A day in the demo's future, as a date. */

@@ -1,19 +1,19 @@
+import { instantOf } from "../machines/conversation/clock.ts";
 import type { Ask, Binding, DeviceId, Spoken } from "../machines/install/commands.ts";
 import { attentionOf, stepOf } from "../machines/install/job.ts";
 import { waiting } from "../machines/install/read-back.ts";
 import type { JobId } from "../machines/record/entry.ts";
+import { understand } from "../machines/speech/en/understand.ts";
 import { hear } from "../machines/speech/hear.ts";
 import type { Understood } from "../machines/speech/meanings.ts";
-import { understand } from "../machines/speech/understand.ts";
 import { answerTo } from "../views/answer.ts";
 import { words } from "../views/reply.ts";
-import { edge } from "../views/text/en/edge.ts";
+import { edge } from "../views/text/en/errors.ts";
 import { quantity } from "../views/text/en/limits.ts";
 import { voice } from "../views/text/en/voice.ts";
-import type { Desk, Desks } from "./command.ts";
-import { instantOf } from "./edge/clock.ts";
-import { Problem } from "./edge/problem.ts";
-import { type Body, toGateUnit } from "./edge/said.ts";
+import { Problem } from "./input/problem.ts";
+import { type Body, toGateUnit } from "./input/say.ts";
+import type { Desk, Desks } from "./jobs.ts";
 
 /** What a request comes to: a command for the record; or only something said back, and why nothing is recorded. */
 export type Meant =

@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { lineOf, type Verdict, verdictOf } from "../machines/record/verdict.ts";
+import { lineOf, type Verdict, verdictOf } from "../machines/record/verify-job.ts";
 import { verify } from "../views/text/en/verify.ts";
 import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
 import { eachJobIn } from "./journal/read-file.ts";

@@ -1,8 +1,8 @@
 import { type Job, stepOf } from "../machines/install/job.ts";
 import type { Step } from "../machines/install/script.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../machines/site/right-angle.ts";
+import { inUnit, readNumber } from "../machines/speech/en/numbers.ts";
 import type { Question } from "../machines/speech/meanings.ts";
-import { inUnit, readNumber } from "../machines/speech/numbers.ts";
 import type { StationKind, TentPlan } from "../machines/tent/types.ts";
 import { answers } from "./text/en/answers.ts";
 import { calls } from "./text/en/calls.ts";

@@ -1,10 +1,10 @@
-import { digest } from "../record/digest.ts";
+import { digest } from "../digest/digest.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import { type Job, stepOf } from "./job.ts";
-import { key } from "./keys.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine } from "./machine.ts";
 import type { Frozen, Step, StepId } from "./script.ts";
+import { key } from "./state-key.ts";
 
 /** The part of a job that each aspect names. */
 const PARTS: Record<Aspect, (f: Frozen) => unknown> = {

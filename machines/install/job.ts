@@ -1,12 +1,12 @@
 import { initialTransition } from "xstate";
-import { digest } from "../record/digest.ts";
+import { digest } from "../digest/digest.ts";
 import type { Hash } from "../record/entry.ts";
 import type { Instant, PersonId } from "./brief.ts";
 import type { Binding, DeviceId, EntryNo } from "./commands.ts";
-import { key } from "./keys.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine, type Machine } from "./machine.ts";
 import type { Frozen, Script, Step } from "./script.ts";
+import { key } from "./state-key.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
 

@@ -1,9 +1,9 @@
-import { call, wayCall } from "./calls.ts";
-import { key } from "./keys.ts";
 import { did, onlyCompetent, onlyDrivers, refuse } from "./outcomes.ts";
-import { install } from "./rules.ts";
 import type { PhaseId, RouteId, Script } from "./script.ts";
+import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
+import { key } from "./state-key.ts";
+import { call, wayCall } from "./step-state.ts";
 
 /** Events of the procedure that a closed job refuses. */
 const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree"] as const;

@@ -3,7 +3,7 @@ import type { Did } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
 import { COMPETENT } from "./gates.ts";
 import type { Refusal } from "./refusals.ts";
-import type { Judged } from "./rules.ts";
+import type { Judged } from "./setup.ts";
 
 /** The outcome of a candidate that does something. */
 export const did = (what: Did) => ({ type: "did" as const, params: { what } });

@@ -1,8 +1,8 @@
+import { digest, hashOf } from "../digest/digest.ts";
 import type { Instant } from "../install/brief.ts";
 import type { Command, EntryNo } from "../install/commands.ts";
 import type { Outcome } from "../install/refusals.ts";
 import type { Frozen, StepId } from "../install/script.ts";
-import { digest, hashOf } from "./digest.ts";
 
 /** Lower-case hex of a SHA-256. */
 export type Hash = string;

@@ -5,9 +5,9 @@ import { allSteps } from "../install/job.ts";
 import type { Frozen, StepId } from "../install/script.ts";
 import type { JobState } from "../install/state.ts";
 import { enough, within } from "../install/status.ts";
-import { answeredBy, countedBy, type Earlier } from "./counted.ts";
+import { answeredBy, countedBy, type Earlier } from "./effective-command.ts";
 import type { Entry, JobId, Opening, Said, Sealed } from "./entry.ts";
-import { openWorked, type Worked, workedIn } from "./worked.ts";
+import { openWorked, type Worked, workedIn } from "./work-time.ts";
 
 /** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
 export const MARKS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;

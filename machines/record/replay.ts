@@ -1,8 +1,8 @@
+import { digest } from "../digest/digest.ts";
 import { decide } from "../install/decide.ts";
 import { type Job, openJob, stateDigest } from "../install/job.ts";
-import { digest } from "./digest.ts";
 import type { Hash, Sealed } from "./entry.ts";
-import { verifyChain } from "./verify.ts";
+import { verifyChain } from "./verify-chain.ts";
 
 export type Replayed = {
   readonly job: Job;

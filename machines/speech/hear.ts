@@ -1,10 +1,10 @@
 import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
 import type { Step } from "../install/script.ts";
-import { holdsInside, isHold } from "./holds.ts";
+import { holdsInside, isHold } from "./en/holds.ts";
+import { plain } from "./en/plain.ts";
+import { understand } from "./en/understand.ts";
 import { isBinding, type Understood } from "./meanings.ts";
-import { plain } from "./plain.ts";
-import { understand } from "./understand.ts";
 
 /** What the guide is waiting for when somebody speaks. */
 export type Ears = {

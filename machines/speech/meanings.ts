@@ -1,6 +1,6 @@
 import type { Ask, Binding } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
-import type { Clock } from "./times.ts";
+import type { Clock } from "./en/times.ts";
 
 export type Question = "again" | "why" | "whatsLeft" | "howMany" | "where" | "which" | "rightAngle";
 

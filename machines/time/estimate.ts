@@ -1,5 +1,5 @@
+import type { Quantities } from "../install/quantities.ts";
 import { type ByHand, CALLER, type Part, type Phase, RATES } from "./rates.ts";
-import type { Quantities } from "./work.ts";
 
 /** One part of a phase with what it rests on: `n` things, done by `people` at once of whom no more than `most` could be. */
 export type PartTime = {

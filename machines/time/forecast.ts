@@ -1,13 +1,13 @@
 import type { Instant } from "../install/brief.ts";
+import { type Work, workOf } from "../install/quantities.ts";
 import type { Frozen } from "../install/script.ts";
-import { workBetween } from "../record/worked.ts";
+import { workBetween } from "../record/work-time.ts";
 import { type Estimate, estimate } from "./estimate.ts";
 import type { Factor, Factors } from "./learning.ts";
 import { leftInPhase } from "./left.ts";
 import { type PhaseIs, phaseIs, type Standing, type Stands, standsOf } from "./place.ts";
 import { type Phase, RAISE, TIMED } from "./rates.ts";
 import { type Range, rangeOf, type Spread, scaled, sumOf } from "./spread.ts";
-import { type Work, workOf } from "./work.ts";
 
 /** One phase in time. Minutes are minutes of work. */
 export type PhaseTime = {

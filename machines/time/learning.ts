@@ -1,4 +1,4 @@
-import type { Worked } from "../record/worked.ts";
+import type { Worked } from "../record/work-time.ts";
 import { estimate } from "./estimate.ts";
 import { type Phase, RAISE, TIMED } from "./rates.ts";
 import { rangeOf, type Spread, tValue } from "./spread.ts";

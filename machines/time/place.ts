@@ -1,5 +1,5 @@
 import type { Instant } from "../install/brief.ts";
-import type { Worked } from "../record/worked.ts";
+import type { Worked } from "../record/work-time.ts";
 import { type Phase, RAISE } from "./rates.ts";
 
 /** What is kept of the job itself, as far as a forecast looks at it: part of its fold. */

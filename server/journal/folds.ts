@@ -3,7 +3,7 @@ import type Sqlite from "better-sqlite3";
 import type { EntryNo } from "../../machines/install/commands.ts";
 import type { Entry, JobId, Sealed } from "../../machines/record/entry.ts";
 import { FOLD_VERSION, type Fold, foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import type { Watched } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
 

@@ -1,7 +1,7 @@
 import type { Context } from "hono";
-import { edge } from "../../views/text/en/edge.ts";
-import { parseJson } from "../edge/json.ts";
-import { Problem } from "../edge/problem.ts";
+import { edge } from "../../views/text/en/errors.ts";
+import { parseJson } from "../input/json.ts";
+import { Problem } from "../input/problem.ts";
 
 export const wantsJson = (c: Context): boolean =>
   c.req.path.endsWith(".json") || (c.req.header("content-type") ?? "").includes("application/json");

@@ -1,10 +1,10 @@
 import type { Context } from "hono";
-import { OpenJobPage, type OpenJobProps } from "../../views/open-job.tsx";
+import { OpenJobPage, type OpenJobProps } from "../../views/pages/open-job/view.tsx";
 import { tents } from "../../views/text/en/tents.ts";
-import type { Fields } from "../edge/form.ts";
-import { previewOf } from "../edge/preview.ts";
-import { Problem } from "../edge/problem.ts";
-import { besideField, readTentForm } from "../edge/tent.ts";
+import type { Fields } from "../input/form.ts";
+import { previewOf } from "../input/preview.ts";
+import { Problem } from "../input/problem.ts";
+import { besideField, readTentForm } from "../input/tent.ts";
 import { page } from "./page.ts";
 
 type Form = Pick<OpenJobProps, "action" | "newKey" | "amending" | "effect">;

@@ -1,18 +1,18 @@
 import { type Context, Hono } from "hono";
+import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/script.ts";
-import { digest } from "../../machines/record/digest.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { LayoutDrawing } from "../../views/drawing/layout.tsx";
-import { LayoutPage, type LayoutState } from "../../views/layout.tsx";
-import { markRows } from "../../views/layout-rows.ts";
+import { markRows } from "../../views/pages/layout/csv.ts";
+import { layoutDxf } from "../../views/pages/layout/dxf.ts";
+import { standalone } from "../../views/pages/layout/svg.ts";
+import { LayoutPage, type LayoutState } from "../../views/pages/layout/view.tsx";
+import { csv } from "../../views/parts/csv.ts";
 import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
 import { UNITS, type Units } from "../../views/text/en/lengths.ts";
-import type { Desk, Desks } from "../command.ts";
-import { csv } from "../edge/csv.ts";
-import { layoutDxf } from "../edge/dxf.ts";
-import { Problem } from "../edge/problem.ts";
+import { Problem } from "../input/problem.ts";
+import type { Desk, Desks } from "../jobs.ts";
 import { page } from "./page.ts";
-import { standalone } from "./standalone.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
 export function layoutRoutes(desks: Desks) {

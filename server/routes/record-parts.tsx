@@ -1,9 +1,9 @@
 import { MARKS, type Mark } from "../../machines/record/findings.ts";
-import { FindingsPage, JobRow } from "../../views/findings.tsx";
-import type { Findings, JobFindings } from "../../views/findings-of.ts";
-import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/record.tsx";
-import { onlyMarked } from "../../views/record-of.ts";
-import type { CallRun, RecordState } from "../../views/record-state.ts";
+import type { Findings, JobFindings } from "../../views/pages/findings/build-state.ts";
+import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
+import { onlyMarked } from "../../views/pages/record/build-state.ts";
+import type { CallRun, RecordState } from "../../views/pages/record/state.ts";
+import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/pages/record/view.tsx";
 import { page } from "./page.ts";
 import { around, insides } from "./stream.ts";
 

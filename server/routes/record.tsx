@@ -1,14 +1,14 @@
 import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
-import { findingsOf } from "../../views/findings-of.ts";
-import { kitOf, recordOf } from "../../views/record-of.ts";
-import { rowsOf } from "../../views/record-rows.ts";
-import { edge } from "../../views/text/en/edge.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
+import { findingsOf } from "../../views/pages/findings/build-state.ts";
+import { kitOf, recordOf } from "../../views/pages/record/build-state.ts";
+import { rowsOf } from "../../views/pages/record/csv.ts";
+import { csv } from "../../views/parts/csv.ts";
+import { edge } from "../../views/text/en/errors.ts";
 import { record } from "../../views/text/en/record.ts";
-import type { Desk, Desks, World } from "../command.ts";
-import { csv } from "../edge/csv.ts";
-import { Problem } from "../edge/problem.ts";
+import { Problem } from "../input/problem.ts";
+import type { Desk, Desks, World } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
 import { streamed, turn } from "./stream.ts";
 

@@ -2,10 +2,10 @@ import { Hono } from "hono";
 import type { Instant } from "../../machines/install/brief.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
-import { edge } from "../../views/text/en/edge.ts";
-import { type Desk, type Desks, requestDigest, type World } from "../command.ts";
-import type { Parsed } from "../edge/brief.ts";
-import { Problem } from "../edge/problem.ts";
+import { edge } from "../../views/text/en/errors.ts";
+import type { Parsed } from "../input/brief.ts";
+import { Problem } from "../input/problem.ts";
+import { type Desk, type Desks, requestDigest, type World } from "../jobs.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;

@@ -1,10 +1,10 @@
 import type { CommandSource, DeviceId } from "../../machines/install/commands.ts";
 import { stepOf } from "../../machines/install/job.ts";
 import type { JobId, Said } from "../../machines/record/entry.ts";
-import type { Reason } from "../../views/guide-state.ts";
+import type { Reason } from "../../views/pages/guide/state.ts";
 import { replyTo } from "../../views/reply.ts";
-import { type Desk, type Desks, personOf, requestDigest } from "../command.ts";
-import { readSaid } from "../edge/said.ts";
+import { readSaid } from "../input/say.ts";
+import { type Desk, type Desks, personOf, requestDigest } from "../jobs.ts";
 import { meaningOf } from "../meaning.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */

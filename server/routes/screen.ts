@@ -1,7 +1,7 @@
 import type { Context } from "hono";
 import { getCookie, setCookie } from "hono/cookie";
 import type { JobId } from "../../machines/record/entry.ts";
-import type { Desks } from "../command.ts";
+import type { Desks } from "../jobs.ts";
 
 const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
 const DAY_S = 24 * 3600;

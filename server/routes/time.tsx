@@ -1,14 +1,14 @@
 import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
-import { openWorked } from "../../machines/record/worked.ts";
+import { openWorked } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
 import { factorsFrom, type Taught } from "../../machines/time/learning.ts";
 import type { Standing } from "../../machines/time/place.ts";
+import { timeOf } from "../../views/pages/time/build-state.ts";
+import { TimePage } from "../../views/pages/time/view.tsx";
 import { time } from "../../views/text/en/time.ts";
-import { TimePage } from "../../views/time.tsx";
-import { timeOf } from "../../views/time-of.ts";
-import type { Desk, Desks, World } from "../command.ts";
-import { Problem } from "../edge/problem.ts";
+import { Problem } from "../input/problem.ts";
+import type { Desk, Desks, World } from "../jobs.ts";
 import { page } from "./page.ts";
 import { turn } from "./stream.ts";
 

@@ -1,6 +1,6 @@
 import { bench, describe } from "vitest";
 import { foldAll } from "../../machines/record/findings.ts";
-import { recordOf } from "../../views/record-of.ts";
+import { recordOf } from "../../views/pages/record/build-state.ts";
 import { longRecord } from "../support/long-record.ts";
 
 const short = await longRecord(500);

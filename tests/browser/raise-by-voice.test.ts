@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { GateState, GuideState } from "../../views/guide-state.ts";
+import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { kitName } from "../../views/text/en/names.ts";
 import { answerOnPage, opened, press, type World } from "../support/browser.ts";
 import { goodAnswer } from "../support/crew-lead.ts";

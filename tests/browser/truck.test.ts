@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demoBrief } from "../../server/demo.ts";
-import type { TruckState } from "../../views/truck-state.ts";
+import type { TruckState } from "../../views/pages/truck/state.ts";
 import { opened, PHONE, press, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { hundred } from "../tent/tents.ts";

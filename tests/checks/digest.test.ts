@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { digest, hashOf } from "../../machines/record/digest.ts";
+import { digest, hashOf } from "../../machines/digest/digest.ts";
 
 const utf8 = (text: string) => new TextEncoder().encode(text);
 const canonical = (json: string) => digest.bytes(JSON.parse(json));

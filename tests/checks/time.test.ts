@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { workOf } from "../../machines/install/quantities.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import { forecast } from "../../machines/time/forecast.ts";
 import { factorOf, factorsFrom, PRIOR } from "../../machines/time/learning.ts";
 import { type Phase, RAISE } from "../../machines/time/rates.ts";
 import { sharesOf } from "../../machines/time/shares.ts";
 import { ALIKE, above, leftOf, rangeOf, sumOf, tValue, valueAbove } from "../../machines/time/spread.ts";
-import { workOf } from "../../machines/time/work.ts";
 import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 // Tables of the standard normal distribution and of Student's t, as any statistics book prints them; from memory.

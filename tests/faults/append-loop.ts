@@ -1,6 +1,6 @@
 import { writeSync } from "node:fs";
 import type { Sealed } from "../../machines/record/entry.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { lineAfter, openingLine } from "../support/entries.ts";
 

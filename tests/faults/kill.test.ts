@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from "
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
-import { hashOf } from "../../machines/record/digest.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { hashOf } from "../../machines/digest/digest.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 

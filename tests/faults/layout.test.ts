@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { hashOf } from "../../machines/record/digest.ts";
+import { hashOf } from "../../machines/digest/digest.ts";
 import { foldAll } from "../../machines/record/findings.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { appendUntilKilled } from "../support/append-loop.ts";

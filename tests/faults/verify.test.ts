@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hashOf } from "../../machines/record/digest.ts";
+import { hashOf } from "../../machines/digest/digest.ts";
 import { type Entry, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { brief, testApp } from "../support/app.ts";

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { replay } from "../../machines/record/replay.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { brief, testApp } from "../support/app.ts";
 
 type Lines = ReturnType<ReturnType<typeof testApp>["journal"]["read"]>;

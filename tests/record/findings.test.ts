@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { Value } from "../../machines/install/gates.ts";
 import { type Fold, foldAll, foldIn, MARKS, openFold } from "../../machines/record/findings.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
-import { readBrief } from "../../server/edge/brief.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
+import { readBrief } from "../../server/input/brief.ts";
 import { brief } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 

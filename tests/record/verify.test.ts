@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hashOf } from "../../machines/record/digest.ts";
+import { hashOf } from "../../machines/digest/digest.ts";
 import { type Entry, seal, unseal } from "../../machines/record/entry.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { asStored, chainOf, lineAfter } from "../support/entries.ts";
 
 const record = chainOf("job-1", 8);

@@ -1,7 +1,7 @@
 /** Writes a whole record under the present version of the procedure, to be kept for good: `npx tsx tests/record/write-golden.ts`. */
 import { writeFileSync } from "node:fs";
 import { PROCEDURE } from "../../machines/install/version.ts";
-import type { GuideState } from "../../views/guide-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive, type Say } from "../support/crew-lead.ts";
 

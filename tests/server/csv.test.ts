@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { csv } from "../../server/edge/csv.ts";
+import { csv } from "../../views/parts/csv.ts";
 import { openedJob } from "../support/job.ts";
 import { readCsv } from "../support/read-csv.ts";
 

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Entry, seal } from "../../machines/record/entry.ts";
 import { foldAll } from "../../machines/record/findings.ts";
-import { verifyChain } from "../../machines/record/verify.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { Conflict, type Journal, KeyUsed } from "../../server/journal/journal.ts";
 import { asStored, chainOf, lineAfter, openingLine } from "../support/entries.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { readBrief } from "../../server/edge/brief.ts";
-import { briefFromForm } from "../../server/edge/brief-from-form.ts";
+import { readBrief } from "../../server/input/brief.ts";
+import { briefFromForm } from "../../server/input/brief-from-form.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { PHASES } from "../../machines/install/script.ts";
-import type { GuideState } from "../../views/guide-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive, type Say } from "../support/crew-lead.ts";
 

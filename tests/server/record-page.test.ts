@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { type Entry, seal } from "../../machines/record/entry.ts";
 import { MARKS } from "../../machines/record/findings.ts";
-import { readBrief } from "../../server/edge/brief.ts";
+import { readBrief } from "../../server/input/brief.ts";
 import { brief, testApp } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { GuideState } from "../../views/guide-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive } from "../support/crew-lead.ts";
 

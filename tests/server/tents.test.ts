@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { EXAMPLES } from "../../machines/tent/examples.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { edge } from "../../views/text/en/edge.ts";
+import { edge } from "../../views/text/en/errors.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { eighty, specOf } from "../tent/tents.ts";

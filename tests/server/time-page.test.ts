@@ -5,7 +5,7 @@ import Database from "libsql";
 import { beforeEach, describe, expect, it } from "vitest";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import type { TimeState } from "../../views/time-state.ts";
+import type { TimeState } from "../../views/pages/time/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { openingLine } from "../support/entries.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { readBrief } from "../../server/edge/brief.ts";
+import { readBrief } from "../../server/input/brief.ts";
+import type { TruckState } from "../../views/pages/truck/state.ts";
 import { truck } from "../../views/text/en/truck.ts";
-import type { TruckState } from "../../views/truck-state.ts";
 import { brief } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 import { readCsv } from "../support/read-csv.ts";

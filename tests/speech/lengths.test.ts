@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { understand } from "../../machines/speech/en/understand.ts";
 import { hear } from "../../machines/speech/hear.ts";
-import { understand } from "../../machines/speech/understand.ts";
 import { rectangle } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 

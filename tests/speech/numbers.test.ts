@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inUnit, readClock, readNumber, readQuantity, type Said } from "../../machines/speech/numbers.ts";
+import { inUnit, readClock, readNumber, readQuantity, type Said } from "../../machines/speech/en/numbers.ts";
 
 const reads = (rows: readonly (readonly [text: string, n: number, unit: Said["unit"]])[]) =>
   it.each(rows)("%j is %d %s", (text, n, unit) => {

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import type { GuideState } from "../../views/guide-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { label } from "../../views/text/en/page.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";

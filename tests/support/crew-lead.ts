@@ -1,5 +1,5 @@
 import { LENGTHS, lengthFt } from "../../machines/site/lengths.ts";
-import type { GateState, GuideState } from "../../views/guide-state.ts";
+import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 
 /** What a truthful, well-prepared crew answers to a gate. Counts come from the limit, measures from inside it. */
 export function goodAnswer(gate: GateState, state: GuideState): { value: object; as: string } | { wind: true } {

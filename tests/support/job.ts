@@ -1,8 +1,8 @@
+import { digest } from "../../machines/digest/digest.ts";
 import type { Ask } from "../../machines/install/commands.ts";
-import { digest } from "../../machines/record/digest.ts";
 import type { Said } from "../../machines/record/entry.ts";
 import { demoBrief } from "../../server/demo.ts";
-import type { GuideState } from "../../views/guide-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 

@@ -1,5 +1,5 @@
 import Database from "libsql";
-import { readBrief } from "../../server/edge/brief.ts";
+import { readBrief } from "../../server/input/brief.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { brief, testApp } from "./app.ts";
 import { openedJob } from "./job.ts";

@@ -1,15 +1,15 @@
+import { workOf } from "../../machines/install/quantities.ts";
 import type { Frozen, PhaseId } from "../../machines/install/script.ts";
 import { PHASES, scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import type { Opening } from "../../machines/record/entry.ts";
-import { openWorked, type Worked } from "../../machines/record/worked.ts";
+import { openWorked, type Worked } from "../../machines/record/work-time.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import type { SpecInput } from "../../machines/tent/spec.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import type { Taught } from "../../machines/time/learning.ts";
 import type { Standing } from "../../machines/time/place.ts";
 import { type Phase, TIMED } from "../../machines/time/rates.ts";
-import { workOf } from "../../machines/time/work.ts";
 import { eighty } from "../tent/tents.ts";
 import { briefFor, type Changes } from "./briefs.ts";
 

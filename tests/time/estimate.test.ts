@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type Quantities, type Quantity, workOf } from "../../machines/install/quantities.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import { RATES, TIMED } from "../../machines/time/rates.ts";
 import { sharesOf } from "../../machines/time/shares.ts";
-import { type Quantities, type Quantity, workOf } from "../../machines/time/work.ts";
 import { frozenWith } from "../support/time.ts";
 import { eighty, forty, hundred, twenty } from "../tent/tents.ts";
 

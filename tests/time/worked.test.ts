@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { workOf } from "../../machines/install/quantities.ts";
 import { foldAll } from "../../machines/record/findings.ts";
-import { LONGEST_WORK_MS } from "../../machines/record/worked.ts";
-import { workOf } from "../../machines/time/work.ts";
-import { readBrief } from "../../server/edge/brief.ts";
+import { LONGEST_WORK_MS } from "../../machines/record/work-time.ts";
+import { readBrief } from "../../server/input/brief.ts";
 import { brief } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 

@@ -1,4 +1,4 @@
-import { METRES_PER_FOOT } from "../../machines/speech/units.ts";
+import { METRES_PER_FOOT } from "../../machines/speech/en/units.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
 import { short } from "./frame.ts";
 import { Label } from "./label.tsx";

@@ -1,4 +1,4 @@
-import type { Effect } from "../guide-state.ts";
+import type { Effect } from "../pages/guide/state.ts";
 import { changes as text } from "../text/en/changes.ts";
 
 /** What a changed plan changes, which answers it opens again, and where the guide would go on. */

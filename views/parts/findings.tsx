@@ -1,5 +1,5 @@
 import type { Mark } from "../../machines/record/findings.ts";
-import type { TimeTaken } from "../record-state.ts";
+import type { TimeTaken } from "../pages/record/state.ts";
 import { markName, record } from "../text/en/record.ts";
 
 /** What stands out about an entry, in words. */

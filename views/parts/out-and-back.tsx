@@ -1,4 +1,4 @@
-import type { KitRow } from "../../machines/record/out-and-back.ts";
+import type { KitRow } from "../../machines/record/kit-counts.ts";
 import { kitName } from "../text/en/names.ts";
 import { outBack } from "../text/en/truck.ts";
 

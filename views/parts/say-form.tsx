@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import type { GuideState } from "../guide-state.ts";
+import type { GuideState } from "../pages/guide/state.ts";
 
 /** Whose screen it is and what it shows: what every command is made from. */
 export type Screen = { readonly guide: GuideState; readonly me: string | null; readonly newKey: () => string };

@@ -1,11 +1,11 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
 import { TentDrawing } from "../drawing/tent.tsx";
 import { regions, wrongId } from "../regions.ts";
-import { factsOf, glanceOf } from "../tent-facts.ts";
 import { kitName } from "../text/en/names.ts";
 import { fieldName, tents } from "../text/en/tents.ts";
 import type { Filled, Values } from "./fields.tsx";
 import { KitFields, kitFieldNames } from "./kit-fields.tsx";
+import { factsOf, glanceOf } from "./tent-facts.ts";
 import { TentFields, tentFieldNames } from "./tent-fields.tsx";
 
 /** What a form's tent comes to: its plan, or what is wrong by field, of which `missing` were left empty. */

@@ -1,6 +1,6 @@
-import type { KitRow } from "../../../machines/record/out-and-back.ts";
+import type { KitRow } from "../../../machines/record/kit-counts.ts";
 import type { LoadLine, LoadWeight } from "../../../machines/tent/load.ts";
-import type { LineIs, TruckLine, TruckState, Way } from "../../truck-state.ts";
+import type { LineIs, TruckLine, TruckState, Way } from "../../pages/truck/state.ts";
 import { kitName, number, things } from "./names.ts";
 
 export const pounds = (lb: number): string => `${number(lb)} lb`;

@@ -1,4 +1,4 @@
-import type { Verdict } from "../../../machines/record/verdict.ts";
+import type { Verdict } from "../../../machines/record/verify-job.ts";
 
 const WHY: Readonly<Record<NonNullable<Verdict["misfit"]>["why"], string>> = {
   hash: "is not as it was written",

@@ -1,0 +1,32 @@
+import { hashOf } from "../digest/digest.ts";
+import { type Hash, NO_ENTRY, type Sealed, unseal } from "./entry.ts";
+
+export type Chain =
+  | { readonly holds: true; readonly entries: readonly Sealed[] }
+  | { readonly holds: false; readonly entries: readonly Sealed[]; readonly firstMisfit: number; readonly why: Misfit };
+/** Bytes are not those hashed; hashed bytes are no entry; does not follow the line before; number out of order; another job's. */
+export type Misfit = "hash" | "notJson" | "prev" | "gap" | "job";
+
+/**
+ * Reads the lines of one job in order; where one does not fit, names the first. The lines before it are given back. Lines
+ * missing from the end cannot be seen from inside: compare the last hash with one that was kept elsewhere.
+ */
+export function verifyChain(lines: readonly { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array }[]): Chain {
+  const entries: Sealed[] = [];
+  for (const [i, line] of lines.entries()) {
+    const misfit = (why: Misfit): Chain => ({ holds: false, entries, firstMisfit: i + 1, why });
+    let sealed: Sealed;
+    try {
+      sealed = unseal(line.bytes, line.hash);
+    } catch {
+      return misfit(hashOf(line.bytes) === line.hash ? "notJson" : "hash");
+    }
+    if (typeof sealed.entry !== "object" || sealed.entry === null) return misfit("notJson");
+    const { no, prev, job } = sealed.entry;
+    if (no !== i + 1 || line.no !== no) return misfit("gap");
+    if (prev !== (entries.at(-1)?.hash ?? NO_ENTRY)) return misfit("prev");
+    if (job !== (entries[0] ?? sealed).entry.job) return misfit("job");
+    entries.push(sealed);
+  }
+  return { holds: true, entries };
+}

@@ -1,0 +1,130 @@
+import type { Gate, Value } from "../../install/gates.ts";
+import type { Step } from "../../install/script.ts";
+import type { Understood } from "../meanings.ts";
+import { thingsSaid } from "./kit-counts.ts";
+import { lengthsSaid } from "./lengths.ts";
+import { numberSaid } from "./number-in-unit.ts";
+import { readQuantity } from "./numbers.ts";
+import { placed } from "./place.ts";
+import { plain, trimmed } from "./plain.ts";
+
+/** A step whose gate is asked. */
+type Asked = Step & { readonly gate: Gate };
+
+const YES = /^(?:yes|yeah|yep|yes it is|yes they are|done yes|affirmative)$/;
+const NO = /^(?:no|nope|not yet|no it is not|negative)$/;
+const NOT_KNOWN = /^(?:don't know|dont know|do not know|unknown|not sure|not known)$/;
+/** What a crew says for yes at one call and nowhere else. */
+const YES_AT: Readonly<Record<string, RegExp>> = {
+  "half.tied": /^(?:tied off|knotted|tied off and hooked|knotted hook closed|knotted and the hook closed)$/,
+};
+/** What is counted may be named after the number; nothing else may be. */
+const COUNTED = /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|marks?|people)$/i;
+/** What else may stand after the number, at one call and at no other. */
+const COUNTED_AT: Readonly<Record<string, RegExp>> = {
+  "half.looked": /^(.+?) (?:missed(?: loops?)?|loops? missed|loops?)$/i,
+  "cloth.strapped": /^(.+?) strapped$/i,
+  "interior.tied": /^(.+?) tied$/i,
+  "under.in": /^(.+?) (?:going (?:in )?under|going in)$/i,
+  "under.out": /^(.+?) (?:are )?out(?:,? (?:and )?nobody (?:left )?under)?$/i,
+};
+const NONE_AT: Readonly<Record<string, RegExp>> = {
+  "half.looked": /^(?:none missed|no missed loops|no loops missed)$/,
+  "damage.cloth": /^none damaged$/,
+  "damage.rope": /^none damaged$/,
+};
+const NOBODY = /^(?:none|nobody)$/;
+const SHOWN = /^(.+?) (?:showing|shows|away|clear)$/i;
+const LEANS =
+  /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?leaning (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?) (.+)$/i;
+const LEAN_LAST =
+  /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?)$/i;
+
+/** What words answer to the gate of a call. Strict: the whole of it is the answer, or it is none. */
+export function answerSaid(heard: string, step: Asked): Understood {
+  const { rest, elsewhere } = placed(trimmed(heard), step);
+  const meant = answerTo(rest, step);
+  return elsewhere && "ask" in meant ? { elsewhere: trimmed(heard) } : meant;
+}
+
+function answerTo(said: string, step: Asked): Understood {
+  const { gate } = step;
+  const words = plain(said);
+  const answer = (value: Value): Understood => ({ ask: { type: "answer", gate: gate.id, value } });
+  if (NOT_KNOWN.test(words)) return answer({ kind: "unknown" });
+  const { asks } = gate;
+  switch (asks.kind) {
+    case "yesNo":
+      if (YES.test(words) || YES_AT[step.call]?.test(words)) return answer({ kind: "yesNo", yes: true });
+      return NO.test(words) ? answer({ kind: "yesNo", yes: false }) : { notUnderstood: true };
+    case "document":
+      return documentSaid(said, asks.expected, answer);
+    case "count":
+    case "sameCount": {
+      if (NOBODY.test(words) || NONE_AT[step.call]?.test(words)) return answer({ kind: "count", n: 0 });
+      const read = numberSaid((COUNTED_AT[step.call]?.exec(said) ?? COUNTED.exec(said))?.[1] ?? said, "count");
+      return "n" in read ? answer({ kind: "count", n: read.n }) : read;
+    }
+    case "measure": {
+      if (/^none(?: here)?$/.test(words)) return answer({ kind: "none" });
+      const leaning = leanSaid(said, step);
+      if (leaning !== null) return typeof leaning === "number" ? answer({ kind: "measure", n: leaning, unit: asks.unit }) : leaning;
+      const read = numberSaid(SHOWN.exec(said)?.[1] ?? said, asks.unit);
+      return "n" in read ? answer({ kind: "measure", n: read.n, unit: asks.unit }) : read;
+    }
+    case "square":
+      return told(lengthsSaid(said, asks), answer);
+    case "counts":
+      return told(thingsSaid(said, asks), answer);
+    default:
+      return { notUnderstood: true };
+  }
+}
+
+const told = (read: Value | Understood, answer: (value: Value) => Understood): Understood => ("kind" in read ? answer(read) : read);
+
+/** A paper by its number. Spaces and dashes are the recogniser's own: the expected number is taken as it is written. */
+function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {
+  const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+  const named = said.replace(/^(?:ticket number|number|ticket|sheet|paper) /i, "");
+  if (expected !== null && bare(named) === bare(expected)) return answer({ kind: "document", named: expected });
+  // Papers have numbers; without one it is talk.
+  const talk = said.split(" ").length > 5 || /\b(?:no|not|wrong|give|me|it's|is|us)\b|n't\b/i.test(said);
+  return said.length <= 80 && /\d/.test(said) && !talk ? answer({ kind: "document", named: said }) : { notUnderstood: true };
+}
+
+/**
+ * A lean with its way: in, towards the tent, is minus; out is plus. Inches at the top of a side pole become degrees: the
+ * angle whose sine is that over the pole's length. `null` where no lean was said, or of another pole than those asked.
+ */
+function leanSaid(said: string, step: Asked): number | Understood | null {
+  if (step.gate.asks.kind !== "measure" || step.gate.asks.unit !== "deg") return null;
+  const first = LEANS.exec(said);
+  const last = LEAN_LAST.exec(said);
+  const found = first ? { at: first[1], way: first[2]!, much: first[3]! } : last ? { at: last[1], way: last[3]!, much: last[2]! } : null;
+  // "5 in" is five inches: only an amount with its unit has a way after it.
+  const amounts = found ? readQuantity(found.much) : [];
+  if (!found || amounts.length === 0 || (found.at === undefined && !first && amounts.every((a) => a.unit === null))) {
+    const without = readQuantity(SHOWN.exec(said)?.[1] ?? said);
+    // Plumb is plumb either way; anything else leans somewhere.
+    return without.length > 0 && without.every((a) => a.n !== 0 && (a.unit === null || a.unit === "deg")) ? { whichWay: true } : null;
+  }
+  if (amounts.some((a) => a.n < 0)) return { whichWay: true };
+  if (!isAsked(found.at, step)) return { elsewhere: said };
+  const sign = /^(?:in|toward)/i.test(found.way) ? -1 : 1;
+  const degrees = numberSaid(found.much, "deg");
+  if ("n" in degrees) return sign * degrees.n;
+  const inches = numberSaid(found.much, "in");
+  const poleFt = Number(step.of.sidePoleFt);
+  if (!("n" in inches) || !(poleFt > 0) || inches.n >= poleFt * 12) return degrees;
+  // Rounded up, never down: a lean just over its limit must not be read as on it.
+  return (sign * Math.ceil((Math.asin(inches.n / (poleFt * 12)) * 1800) / Math.PI - 1e-6)) / 10;
+}
+
+/** Whether a pole named in an answer stands where the gate asks: C stands on BC and on CD. */
+function isAsked(at: string | undefined, { of }: Step): boolean {
+  if (at === undefined || at.toLowerCase() === "it") return true;
+  const edge = String(of.edge ?? of.corner ?? "");
+  const letters = at.toUpperCase().replaceAll(/\d/g, "");
+  return letters.length === 1 ? edge.includes(letters) : edge === letters;
+}

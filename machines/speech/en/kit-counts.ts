@@ -1,0 +1,49 @@
+import type { Asks, Value } from "../../install/gates.ts";
+import type { KitItem } from "../../tent/types.ts";
+import type { Understood } from "../meanings.ts";
+import { numberSaid } from "./number-in-unit.ts";
+
+/** What each thing on the truck is called. A bare "stakes", "plates" or "straps" is taken only where the list has one kind of them. */
+const CALLED: Readonly<Record<KitItem, RegExp>> = {
+  wholeTop: /^(?:whole )?tops?$/,
+  endPiece: /^(?:end pieces?|ends?)$/,
+  splitEndPiece: /^(?:split end pieces?|split ends?|half ends?)$/,
+  midPiece: /^(?:mid pieces?|mids?|middles?)$/,
+  centrePole: /^(?:cent(?:re|er) poles?|cent(?:re|er)s)$/,
+  quarterPole: /^(?:quarter poles?|quarters)$/,
+  sidePole: /^(?:side poles?|sides)$/,
+  cornerPole: /^(?:corner poles?|corners)$/,
+  perimeterStake: /^(?:perimeter |outside )?stakes?$/,
+  stakePlate: /^(?:stake |perimeter )?plates?$/,
+  perimeterStrap: /^(?:ratchet |perimeter |outside )?(?:straps?|ratchets)$/,
+  interiorStake: /^(?:(?:interior|inside) )?stakes?$/,
+  interiorStrap: /^(?:(?:interior|inside) )?straps?$/,
+  polePlate: /^(?:pole |base )?plates?$/,
+};
+
+type Counts = Extract<Asks, { kind: "counts" }>;
+
+/** Things counted off a list: "eighty four stake plates", "stake plates 84". One kind at a time. */
+export function thingsSaid(said: string, asks: Counts): Value | Understood {
+  const words = said.toLowerCase();
+  for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
+    const items = Object.keys(asks.want).filter((item) => CALLED[item as KitItem]?.test(thing!));
+    const [item] = items;
+    const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberSaid(number!, "count");
+    if (item === undefined || "notUnderstood" in read) continue;
+    if (items.length > 1) return { notUnderstood: true };
+    if ("n" in read)
+      return Number.isSafeInteger(read.n) && read.n >= 0 ? { kind: "counts", n: { [item]: read.n } } : { notUnderstood: true };
+    if ("ambiguous" in read) return read;
+  }
+  return { notUnderstood: true };
+}
+
+/** Every way to take a text as a number and a thing, the number standing first or last. */
+function splits(words: string, number: "first" | "last"): [string, string, string][] {
+  const parts = words.replaceAll(/[,:]/g, " ").trim().split(/\s+/);
+  return parts.slice(1).map((_, i) => {
+    const [head, tail] = [parts.slice(0, i + 1).join(" "), parts.slice(i + 1).join(" ")];
+    return number === "first" ? [words, head, tail] : [words, tail, head];
+  });
+}

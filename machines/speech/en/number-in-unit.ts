@@ -1,0 +1,12 @@
+import type { Understood } from "../meanings.ts";
+import { inUnit, readQuantity, type Wants } from "./numbers.ts";
+
+/** One number in the unit that is wanted, or why it is none: no number, several, or of another kind. */
+export function numberSaid(text: string, wants: Wants): { readonly n: number } | Understood {
+  const readings = readQuantity(text);
+  if (readings.length === 0) return { notUnderstood: true };
+  const fitting = [...new Set(readings.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
+  const [n] = fitting;
+  if (n === undefined) return { wrongUnit: { gave: readings[0]!.unit ?? "", wants } };
+  return fitting.length === 1 ? { n } : { ambiguous: { n: fitting, unit: wants } };
+}

@@ -1,0 +1,78 @@
+import { inUnit, readNumber, type Wants } from "../../machines/speech/en/numbers.ts";
+import { edge } from "../../views/text/en/errors.ts";
+import { Problem } from "./problem.ts";
+
+export type Fields = Readonly<Record<string, string>>;
+
+/** A form of the guide as the JSON that says the same. Numbers may be typed as a crew writes them: 5 1/2, 89' 5". */
+export function saidFromForm(f: Fields): unknown {
+  const around = { as: f.as, key: f.key, seen: Number(f.seen) };
+  if (f.alternatives !== undefined)
+    return { ...around, alternatives: listed(f.alternatives), talk: f.talk === "yes", readBack: f.readBack ? Number(f.readBack) : null };
+  if (f.type === undefined || f.type === "") return { ...around, heard: f.heard };
+  const say = { ...around, type: f.type };
+  switch (f.type) {
+    case "answer":
+      return { ...say, gate: f.gate, value: valueFromForm(f) };
+    case "waive":
+      return { ...say, gate: f.gate, because: f.because };
+    case "makeSafe":
+    case "standDown":
+      return { ...say, because: f.because };
+    case "note":
+      return { ...say, text: f.text };
+    case "reading":
+      return f.of === "thunder"
+        ? { ...say, of: "thunder" }
+        : { ...say, of: "wind", mph: numberIn(f.mph, "mph", "mph"), gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null };
+    case "correct":
+    case "wrong":
+    case "agree":
+    case "disagree":
+      return { ...say, of: Number(f.of) };
+    default:
+      return say;
+  }
+}
+
+/** A recogniser's guesses come one a line. */
+const listed = (text: string) =>
+  text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
+
+function valueFromForm(f: Fields): unknown {
+  switch (f.kind) {
+    case "yesNo":
+      return { kind: "yesNo", yes: f.value === "yes" };
+    case "count":
+      return { kind: "count", n: numberIn(f.value, "count", "value") };
+    case "measure":
+      return { kind: "measure", n: numberIn(f.value, f.unit as Wants, "value"), unit: f.unit };
+    case "document":
+      return { kind: "document", named: f.value };
+    case "paper":
+      return { kind: "paper", by: f.by, document: f.document };
+    case "lengths": {
+      if (f.length !== undefined) return { kind: "lengths", ft: { [f.length]: numberIn(f.value, "ft", "value") } };
+      // Left empty is not measured.
+      const names = Object.keys(f).filter((k) => k.startsWith("ft.") && f[k]?.trim() !== "");
+      return { kind: "lengths", ft: Object.fromEntries(names.map((k) => [k.slice(3), numberIn(f[k], "ft", k)])) };
+    }
+    case "counts": {
+      const names = Object.keys(f).filter((k) => k.startsWith("n.") && f[k]?.trim() !== "");
+      return { kind: "counts", n: Object.fromEntries(names.map((k) => [k.slice(2), numberIn(f[k], "count", k)])) };
+    }
+    default:
+      return { kind: f.kind };
+  }
+}
+
+function numberIn(text: string | undefined, wants: Wants, field: string): number {
+  const said = readNumber(text ?? "");
+  if (!said) throw new Problem(422, edge.bodyShape, { [field]: edge.notNumber(text ?? "") });
+  const n = inUnit(said, wants);
+  if (n === null) throw new Problem(422, edge.wrongUnit(said.unit ?? "", wants), { [field]: edge.wrongUnit(said.unit ?? "", wants) });
+  return Math.round(n * 1e6) / 1e6;
+}

@@ -1,0 +1,84 @@
+import * as v from "valibot";
+import { type KitCatalogue, type KitNote, ORDER_OF_USE } from "../../machines/tent/load.ts";
+import type { KitItem } from "../../machines/tent/types.ts";
+import { edge } from "../../views/text/en/errors.ts";
+import type { Fields } from "./form.ts";
+import { typed } from "./typed.ts";
+
+/** Limits against slips of the pen: nothing of a tent that one lifts weighs more than 5,000 lb. Common practice, no source. */
+const LIGHTEST_LB = 0.1;
+const HEAVIEST_LB = 5000;
+/** Kept to a ten-thousandth of a percent and a millionth of a pound. */
+const grid = (n: number) => Math.round(n * 1e6) / 1e6 + 0;
+
+const wrong = (say: (value: unknown) => string) => (issue: v.BaseIssue<unknown>) => say(issue.input);
+const note = v.object({
+  spare: v.nullish(
+    v.pipe(
+      v.number(wrong(edge.spareNotNumber)),
+      v.check((n) => n >= 0 && n <= 1, wrong(edge.spare)),
+      v.transform(grid),
+    ),
+  ),
+  unitLb: v.nullish(
+    v.pipe(
+      v.number(wrong(edge.weightNotNumber)),
+      v.check((n) => n >= LIGHTEST_LB && n <= HEAVIEST_LB, wrong(edge.weight(LIGHTEST_LB, HEAVIEST_LB))),
+      v.transform(grid),
+    ),
+  ),
+});
+
+/** The yard's notes on the kit: by item the share of spares (0.05 is 5 %) and the weight of one in lb, each where it is known. */
+export const kitSchema = v.record(v.picklist(ORDER_OF_USE, edge.oneOf(ORDER_OF_USE)), note);
+
+/** The notes that say something, or nothing at all where none does. */
+export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined): KitCatalogue | undefined {
+  const told = ORDER_OF_USE.flatMap((item): [KitItem, KitNote][] => {
+    const { spare, unitLb } = read?.[item] ?? {};
+    const noted = {
+      ...(spare === undefined || spare === null ? {} : { spare }),
+      ...(unitLb === undefined || unitLb === null ? {} : { unitLb }),
+    };
+    return Object.keys(noted).length > 0 ? [[item, noted]] : [];
+  });
+  return told.length > 0 ? (Object.fromEntries(told) as KitCatalogue) : undefined;
+}
+
+/** Kit notes from outside: what they say, or each field that is wrong, named as in a brief. */
+export function readKit(
+  input: unknown,
+): { readonly kit: KitCatalogue | undefined } | { readonly problems: Readonly<Record<string, string>> } {
+  const read = v.safeParse(v.nullish(kitSchema), input);
+  if (read.success) return { kit: kitOf(read.output) };
+  const problems: Record<string, string> = {};
+  for (const issue of read.issues) problems[`kit.${v.getDotPath(issue) ?? ""}`.replace(/\.$/, "")] ??= issue.message;
+  return { problems };
+}
+
+/** The kit's fields of a form, not checked yet; nothing where none is filled in. Spares are typed in percent. */
+export function kitFromForm(f: Fields): unknown {
+  const told = ORDER_OF_USE.flatMap((item) => {
+    const percent = typed(f[`kit.${item}.spare`]?.replace(/\s*%\s*$/, ""), "count");
+    const unitLb = typed(f[`kit.${item}.unitLb`], "lbf");
+    const spare = typeof percent === "number" ? grid(percent / 100) : percent;
+    return spare === null && unitLb === null
+      ? []
+      : [[item, { ...(spare === null ? {} : { spare }), ...(unitLb === null ? {} : { unitLb }) }]];
+  });
+  return told.length > 0 ? Object.fromEntries(told) : undefined;
+}
+
+export function formOfKit(kit: KitCatalogue | null | undefined): Fields {
+  return Object.fromEntries(
+    ORDER_OF_USE.flatMap((item) => {
+      const { spare, unitLb } = kit?.[item] ?? {};
+      return [
+        [`kit.${item}.spare`, spare === undefined ? "" : String(percentOf(spare))],
+        [`kit.${item}.unitLb`, unitLb === undefined ? "" : String(unitLb)],
+      ];
+    }),
+  );
+}
+
+const percentOf = (share: number) => Math.round(share * 1e6) / 1e4;

@@ -1,0 +1,184 @@
+import { digest } from "../machines/digest/digest.ts";
+import type { Instant, Person, PersonId } from "../machines/install/brief.ts";
+import type { Ask, Command, CommandSource, DeviceId, EntryNo } from "../machines/install/commands.ts";
+import { decide } from "../machines/install/decide.ts";
+import { type Job, openJob, stateDigest, stepOf } from "../machines/install/job.ts";
+import { type Entry, type Hash, type JobId, NO_ENTRY, type Said, type Sealed, seal } from "../machines/record/entry.ts";
+import { replay } from "../machines/record/replay.ts";
+import { verifyChain } from "../machines/record/verify-chain.ts";
+import { edge } from "../views/text/en/errors.ts";
+import type { Hub } from "./hub.ts";
+import { type Parsed, readBrief } from "./input/brief.ts";
+import { Problem } from "./input/problem.ts";
+import type { Journal } from "./journal/journal.ts";
+
+/** A job in memory: what its record replays to, and its record. */
+export type Desk = {
+  readonly job: Job;
+  readonly entries: readonly Sealed[];
+  readonly names: Readonly<Record<PersonId, string>>;
+  readonly readOnly: string | null;
+};
+/** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
+export type Envelope = {
+  readonly key: string;
+  readonly seen: EntryNo;
+  readonly as: PersonId;
+  readonly source: CommandSource;
+  readonly device: DeviceId;
+  readonly heard: string | null;
+  readonly request: Hash;
+};
+export type World = {
+  readonly journal: Journal;
+  readonly hub: Hub;
+  readonly now: () => Instant;
+  readonly newId: () => string;
+  readonly wakeWord: string;
+};
+
+/** The one place where something happens: load, decide, append, publish. All of it synchronous, so two commands never cross. */
+export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
+  const desks = new Map<JobId, Desk>();
+
+  function load(id: JobId): Desk {
+    const known = desks.get(id);
+    if (known) return known;
+    const lines = journal.read(id);
+    if (lines.length === 0) throw new Problem(404, edge.noJob(id));
+    journal.refold(id);
+    const desk = { ...replayed(id, lines), names: journal.names(id) };
+    desks.set(id, desk);
+    return desk;
+  }
+
+  function open({ frozen, names }: Parsed, key: string, request: Hash): JobId {
+    const before = journal.openedWith(key);
+    if (before) return sameRequest(before, request, key).entry.job;
+    const at = now();
+    const id = newId();
+    const job = openJob(frozen, at);
+    const step = stepOf(job)!;
+    const entry: Entry = {
+      kind: "opening",
+      schema: 1,
+      job: id,
+      no: 1,
+      prev: NO_ENTRY,
+      procedure: frozen.procedure,
+      at,
+      after: stateDigest(job),
+      phase: step.phase,
+      step: step.id,
+      request,
+      key,
+      opened: frozen,
+    };
+    const opening = seal(entry);
+    journal.open(opening, names);
+    desks.set(id, { job, entries: [opening], names, readOnly: null });
+    return id;
+  }
+
+  /** The stored entry of a key that was used before with the same request; `null` for a new key. */
+  function repeated(id: JobId, key: string, request: Hash): Sealed | null {
+    const before = journal.keyed(id, key);
+    return before && sameRequest(before, request, key);
+  }
+
+  function say(id: JobId, ask: Ask, from: Envelope): Sealed & { entry: Said } {
+    const desk = load(id);
+    if (desk.readOnly) throw new Problem(409, desk.readOnly);
+    const person = personOf(desk, from.as);
+    const tip = desk.entries.at(-1)!;
+    const at = now();
+    const { request, as: by, ...said } = from;
+    const command: Command = { ...ask, ...said, by, role: person.role, at, entry: tip.entry.no + 1 };
+    const [job, outcome] = decide(desk.job, command);
+    const step = stepOf(job);
+    const entry: Said = {
+      kind: "command",
+      schema: 1,
+      job: id,
+      no: command.entry,
+      prev: tip.hash,
+      procedure: job.frozen.procedure,
+      at,
+      after: stateDigest(job),
+      phase: step?.phase ?? "closed",
+      step: step?.id ?? "closed",
+      request,
+      command,
+      outcome,
+    };
+    const sealed = { ...seal(entry), entry };
+    journal.append(sealed);
+    desks.set(id, { ...desk, job, entries: [...desk.entries, sealed] });
+    hub.changed(id);
+    return sealed;
+  }
+
+  /** A brief as changed by an amendment. People keep their ids by name; a new name gets the next one. */
+  function amendment(id: JobId, input: unknown): Parsed {
+    const { names } = load(id);
+    const parsed = readBrief(input);
+    const known = new Map(Object.entries(names).map(([person, name]) => [name.toLowerCase(), person]));
+    let last = Math.max(0, ...Object.keys(names).map((p) => Number(p.slice(1))));
+    const ids = new Map(Object.entries(parsed.names).map(([person, name]) => [person, known.get(name.toLowerCase()) ?? `p${++last}`]));
+    const crew = parsed.frozen.brief.crew.map((p) => ({ ...p, id: ids.get(p.id)! }));
+    // A rehearsal stays one, and a real job never becomes one.
+    const { rehearsal: _, ...amendedBrief } = parsed.frozen.brief;
+    const { rehearsal } = load(id).job.frozen.brief;
+    return {
+      frozen: { ...parsed.frozen, brief: { ...amendedBrief, ...(rehearsal ? { rehearsal } : {}), crew } },
+      names: Object.fromEntries(Object.entries(parsed.names).map(([person, name]) => [ids.get(person)!, name])),
+    };
+  }
+
+  function addNames(id: JobId, names: Readonly<Record<PersonId, string>>) {
+    journal.name(id, names);
+    const desk = load(id);
+    desks.set(id, { ...desk, names: { ...desk.names, ...names } });
+  }
+
+  return { load, open, repeated, say, amendment, addNames, now, wakeWord };
+}
+export type Desks = ReturnType<typeof createDesks>;
+
+/** The person of this job by id or by name, or a Problem that lists who is on it. */
+export function personOf(desk: Pick<Desk, "job" | "names">, as: string): Person {
+  const { crew } = desk.job.frozen.brief;
+  const person = crew.find((p) => p.id === as || desk.names[p.id]?.toLowerCase() === as.trim().toLowerCase());
+  if (person) return person;
+  // Who was on the job once may still hold it, from the phone they have: with a watcher's say, and no more.
+  const former = Object.keys(desk.names).find((id) => id === as);
+  if (former) return { id: former, role: "watcher" };
+  const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
+  throw new Problem(422, edge.who(as, known), { as: edge.who(as, known) });
+}
+
+/** Digest of a request's body as it came. */
+export const requestDigest = (body: unknown): Hash => digest.of(body);
+
+function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
+  if (before.entry.request !== request) throw new Problem(409, edge.keyUsed(key));
+  return before;
+}
+
+/** A job from its lines. A Problem where not even its opening can be read: there is nothing to show. */
+function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<Desk, "names"> {
+  const chain = verifyChain(lines);
+  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, edge.noOpening(id));
+  const { job, entries, misfit } = replayable(id, lines);
+  const readOnly = misfit === null ? null : misfit.why === "chain" ? edge.broken(misfit.no) : edge.readOnly(misfit.no);
+  return { job, entries, readOnly };
+}
+
+/** A record whose opening is of a shape, or leads to a state, that cannot be played is one without an opening. */
+function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<typeof replay> {
+  try {
+    const whole = replay(lines);
+    if (whole.entries.length > 0) return whole;
+  } catch {}
+  throw new Problem(409, edge.noOpening(id));
+}

@@ -1,0 +1,105 @@
+import { EXAMPLES } from "../machines/tent/examples.ts";
+import type { KitCatalogue } from "../machines/tent/load.ts";
+import { planTent } from "../machines/tent/plan.ts";
+import { checkSpec } from "../machines/tent/spec.ts";
+import type { TentPlan } from "../machines/tent/types.ts";
+import { exampleName } from "../views/parts/tent-facts.ts";
+import { edge } from "../views/text/en/errors.ts";
+import type { Fields } from "./input/form.ts";
+import { formOfKit, readKit } from "./input/kit.ts";
+import { Problem } from "./input/problem.ts";
+import type { NamedTent } from "./input/saved-tent.ts";
+import { formOfTent } from "./input/tent.ts";
+import type { World } from "./jobs.ts";
+import { Changed, foldedName, NameTaken, type SavedTent, type Write } from "./journal/catalogue.ts";
+
+/** A tent of the list with its plan; `version` is `null` for an example. `plan` is `null` where the saved spec cannot be read. */
+export type Shelved = {
+  readonly id: string;
+  readonly name: string;
+  readonly version: number | null;
+  readonly plan: TentPlan | null;
+  readonly kit: KitCatalogue | null;
+};
+
+/** Examples never change: they are planned once. */
+let planned: readonly Shelved[] | undefined;
+const examples = (): readonly Shelved[] => {
+  planned ??= EXAMPLES.map(({ id, spec }) => {
+    const plan = planTent(spec);
+    return { id, name: exampleName(plan), version: null, plan, kit: null };
+  });
+  return planned;
+};
+
+/** The list of tents: what is saved, and the examples. The one place where a saved tent is written. */
+export function createShelf({ journal, now, newId }: Pick<World, "journal" | "now" | "newId">) {
+  const { catalogue } = journal;
+  const saved = (): Shelved[] => catalogue.tents().map(shelved);
+
+  function find(id: string): Shelved | null {
+    const kept = catalogue.tent(id);
+    return kept ? shelved(kept) : (examples().find((e) => e.id === id) ?? null);
+  }
+  function get(id: string): Shelved {
+    const tent = find(id);
+    if (!tent) throw new Problem(404, edge.noTent(id));
+    return tent;
+  }
+  /** A tent and its kit notes as the fields of a form. */
+  function form(id: string): Fields {
+    const { plan, kit } = get(id);
+    if (!plan) throw new Problem(409, edge.tentUnreadable);
+    return { ...formOfTent(plan.spec), ...formOfKit(kit) };
+  }
+
+  /** Does a write once; a repeat is answered with the tent that it wrote. */
+  function once(write: Write, name: string, go: () => string, changed: string = edge.tentChanged): string {
+    const before = catalogue.written(write.key);
+    if (before) {
+      if (before.request !== write.request) throw new Problem(409, edge.keyUsed(write.key));
+      return before.tent;
+    }
+    const example = examples().find((e) => foldedName(e.name) === foldedName(name));
+    if (example) throw new Problem(422, edge.tentRefused, { name: edge.nameOfExample(example.name) });
+    try {
+      return go();
+    } catch (error) {
+      if (error instanceof NameTaken)
+        throw new Problem(422, edge.tentRefused, { name: edge.nameTaken(catalogue.tent(error.by)?.name ?? name) });
+      if (error instanceof Changed) throw new Problem(409, changed);
+      throw error;
+    }
+  }
+  const add = (tent: NamedTent, write: Write) =>
+    once(write, tent.name, () => {
+      const id = newId();
+      catalogue.add(id, { ...tent, at: now() }, write);
+      return id;
+    });
+  const change = (id: string, version: number, tent: NamedTent, write: Write) =>
+    once(write, tent.name, () => {
+      catalogue.change(id, version, { ...tent, at: now() }, write);
+      return id;
+    });
+  const remove = (id: string, version: number, write: Write) =>
+    once(
+      write,
+      "",
+      () => {
+        catalogue.remove(id, version, write);
+        return id;
+      },
+      edge.tentChangedSince,
+    );
+
+  return { saved, examples, find, get, form, add, change, remove };
+}
+export type Shelf = ReturnType<typeof createShelf>;
+
+/** Checked again: what lies in a file may be of an older program, or spoiled. */
+function shelved({ id, name, spec, kit, version }: SavedTent): Shelved {
+  const checked = checkSpec((spec ?? {}) as object);
+  const read = readKit(kit);
+  return { id, name, version, plan: "spec" in checked ? planTent(checked.spec) : null, kit: "kit" in read ? (read.kit ?? null) : null };
+}

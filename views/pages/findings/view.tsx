@@ -1,0 +1,100 @@
+import type { Child } from "hono/jsx";
+import { MARKS } from "../../../machines/record/findings.ts";
+import { Page } from "../../parts/page.tsx";
+import { findings, markName, record } from "../../text/en/record.ts";
+import type { Findings, JobFindings } from "./build-state.ts";
+
+/** The frame of the findings; the rows of the jobs go inside, then those of the rehearsals. */
+export const FindingsPage = ({ state, jobs, rehearsals }: { state: Findings; jobs: Child; rehearsals: Child }) => (
+  <Page title={findings.title} style="/assets/record.css">
+    <main class="findings" hx-ignore>
+      <h1>{findings.title}</h1>
+      <p>{findings.intro}</p>
+      {state.unreadable.map((job) => (
+        <p class="verdict broken">
+          <b>{findings.unreadable}</b> {findings.cannotRead(job)}
+        </p>
+      ))}
+      {state.jobs.length === 0 ? <p>{findings.none}</p> : <Table together={state.together}>{jobs}</Table>}
+      {state.rehearsals.length > 0 && (
+        <section>
+          <h2>{findings.rehearsals}</h2>
+          <p class="small">{findings.notCounted}</p>
+          <Table>{rehearsals}</Table>
+        </section>
+      )}
+      <nav class="ways">
+        <a class="button" href="/">
+          {findings.home}
+        </a>
+        <a class="button" href="/findings.json">
+          {findings.asJson}
+        </a>
+      </nav>
+    </main>
+  </Page>
+);
+
+const Table = ({ together, children }: { together?: Findings["together"]; children?: Child }) => (
+  <table class="jobs">
+    <thead>
+      <tr>
+        {[findings.job, findings.phase, ...MARKS.map(markName), findings.times].map((name) => (
+          <th scope="col">{name}</th>
+        ))}
+      </tr>
+    </thead>
+    <tbody>
+      {together && (
+        <tr class="together">
+          <th scope="row">{findings.all}</th>
+          <td class="place" data-name={findings.jobs}>
+            {findings.sum(together.jobs)}
+          </td>
+          {MARKS.map((mark) => (
+            <td class="number" data-name={markName(mark)}>
+              {together.counts[mark]}
+            </td>
+          ))}
+          <td data-name={findings.times}>{timesText(together.times)}</td>
+        </tr>
+      )}
+      {children}
+    </tbody>
+  </table>
+);
+
+/** One job. On a phone its row is a card, and each cell names itself. */
+export const JobRow = ({ job, rehearsal }: { job: JobFindings; rehearsal: boolean }) => (
+  <tr>
+    <th scope="row">
+      <a href={`/jobs/${job.job}/record`}>{job.title}</a>
+      <span>{`${job.size}, ${record.entries(job.entries)}`}</span>
+      {rehearsal && <strong class="mark">{findings.rehearsal}</strong>}
+      {job.misfit !== null && <strong class="mark refused">{findings.misfit(job.misfit)}</strong>}
+    </th>
+    <td class="place" data-name={findings.phase}>
+      {job.phaseName}
+    </td>
+    {MARKS.map((mark) => (
+      <td class="number" data-name={markName(mark)}>
+        {job.counts[mark] === 0 ? (
+          0
+        ) : (
+          <a href={`/jobs/${job.job}/record?show=${mark}`} aria-label={findings.these(job.counts[mark], markName(mark), job.title)}>
+            {job.counts[mark]}
+          </a>
+        )}
+      </td>
+    ))}
+    <td data-name={findings.times}>{timesText(job.times)}</td>
+  </tr>
+);
+
+const timesText = (times: JobFindings["times"]) => (
+  <ul>
+    {times.map(({ name, text }) => (
+      <li>{findings.took(name, text)}</li>
+    ))}
+  </ul>
+);

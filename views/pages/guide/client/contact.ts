@@ -1,0 +1,43 @@
+import { regions } from "../../../regions.ts";
+import { label } from "../../../text/en/page.ts";
+
+/** The server says every 15 s that it is there; after this long without, the screen is on its own. */
+const SILENCE_MS = 40_000;
+
+type Connection = { reader?: { cancel: () => void } };
+
+/** Says so when a press did not get through, and greys the screen while the server is out of reach. */
+export function watchContact(): void {
+  let connection: Connection | null = null;
+  let timer = 0;
+  const heard = () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => {
+      away(true);
+      connection?.reader?.cancel();
+    }, SILENCE_MS);
+    away(false);
+  };
+  document.addEventListener("htmx:sse:after:connection", (event) => {
+    connection = (event as CustomEvent<{ connection: Connection }>).detail.connection;
+    heard();
+  });
+  for (const name of ["beat", "htmx:sse:after:message"]) document.addEventListener(name, heard);
+  document.addEventListener("htmx:error", () => say(label.notSent));
+  // From the start: a first connection that hangs is silence too.
+  if (document.getElementById(regions.live)) heard();
+  window.addEventListener("offline", () => away(true));
+  window.addEventListener("online", heard);
+}
+
+function away(is: boolean): void {
+  const was = document.body.classList.contains("away");
+  document.body.classList.toggle("away", is);
+  if (is) say(label.offline);
+  else if (was) say("");
+}
+
+function say(text: string): void {
+  const notice = document.getElementById(regions.notice);
+  if (notice) notice.textContent = text;
+}

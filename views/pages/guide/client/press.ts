@@ -1,0 +1,63 @@
+import { regions } from "../../../regions.ts";
+import { label } from "../../../text/en/page.ts";
+import { buzz } from "./buzz.ts";
+import { isMine, saidHere, turnNow } from "./turns.ts";
+
+/** How long after somebody else moved the call a press is taken to be meant for the one before. */
+const SETTLE_MS = 400;
+
+/**
+ * What a press was made against is what the screen showed when the finger came down, not when it went up. And a press
+ * just after somebody else's swap is not taken: the finger was on its way to another call.
+ */
+export function watchPresses(): void {
+  let shown: string | null = null;
+  let swappedAt = Number.NEGATIVE_INFINITY;
+  document.addEventListener(
+    "pointerdown",
+    () => {
+      shown = turnNow();
+    },
+    true,
+  );
+  document.addEventListener(
+    "submit",
+    (event) => {
+      const form = event.target as HTMLFormElement;
+      const seen = form.querySelector<HTMLInputElement>('input[name="seen"]');
+      if (!seen) return;
+      const urgent = form.closest(".hold, .safe") !== null;
+      if (!urgent && performance.now() - swappedAt < SETTLE_MS) {
+        event.preventDefault();
+        event.stopImmediatePropagation();
+        const notice = document.getElementById(regions.notice);
+        if (notice) notice.textContent = label.justMoved;
+        return;
+      }
+      if (shown !== null) seen.value = shown;
+      shown = null;
+      saidHere();
+    },
+    true,
+  );
+  let last = turnNow();
+  // The call stayed, and the press just made here was refused: twice, so that it is felt to be another thing.
+  const refused = () => {
+    if (isMine() && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
+  };
+  const alarms = () => document.querySelectorAll(".call .alarm").length;
+  let alarmed = alarms();
+  const moved = () => {
+    const now = turnNow();
+    const held = alarms() > alarmed;
+    alarmed = alarms();
+    if (now === last) return refused();
+    last = now;
+    if (!isMine()) swappedAt = performance.now();
+    buzz(held ? "hold" : "moved");
+  };
+  new MutationObserver(() => {
+    moved();
+    document.querySelector("article.call")?.scrollIntoView({ block: "start" });
+  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-turn", "data-entry"] });
+}

@@ -1,0 +1,75 @@
+import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { regions } from "../../regions.ts";
+import { label } from "../../text/en/page.ts";
+import { voice } from "../../text/en/voice.ts";
+
+/** At most four targets within the thumb's reach. While something waits to be confirmed, that comes first. */
+export const Dock = (screen: Screen) => {
+  const { guide, me } = screen;
+  if (me === null) return <WhoAsks {...screen} />;
+  if (guide.readBack)
+    return (
+      <footer id={regions.dock} class="dock">
+        <SayForm screen={screen} fields={{ type: "correct", of: guide.readBack.entry }} class="main correct">
+          <button type="submit">{voice.correct}</button>
+        </SayForm>
+        <div class="row">
+          <Hold {...screen} />
+          <Talk />
+          <SayForm screen={screen} fields={{ type: "wrong", of: guide.readBack.entry }} class="wrong-one">
+            <button type="submit">{voice.wrong}</button>
+          </SayForm>
+        </div>
+      </footer>
+    );
+  return (
+    <footer id={regions.dock} class="dock">
+      {!guide.closed && (
+        <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
+          <button type="submit">{guide.held ? label.carryOn : label.next}</button>
+        </SayForm>
+      )}
+      <div class="row">
+        <Hold {...screen} />
+        <Talk />
+        {!guide.closed && (
+          <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe">
+            <button type="submit">{label.makeSafe}</button>
+          </SayForm>
+        )}
+        <a class="button" href={`/jobs/${guide.job}/more`}>
+          {label.more}
+        </a>
+      </div>
+    </footer>
+  );
+};
+
+const Hold = (screen: Screen) => (
+  <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
+    <button type="submit">{label.hold}</button>
+  </SayForm>
+);
+
+/** Shows where the browser can listen; there the way to make safe is the first thing under More. */
+const Talk = () => (
+  <div class="talk">
+    <button type="button" data-talk>
+      {voice.talk}
+    </button>
+  </div>
+);
+
+/** Before anything is said, the screen belongs to somebody. */
+const WhoAsks = ({ guide }: Screen) => (
+  <footer id={regions.dock} class="dock who">
+    <p>{label.who}</p>
+    <form method="get" action={`/jobs/${guide.job}`}>
+      {guide.people.map((p) => (
+        <button type="submit" name="as" value={p.id}>
+          {label.you(p.name, p.roleName)}
+        </button>
+      ))}
+    </form>
+  </footer>
+);

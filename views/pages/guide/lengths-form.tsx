@@ -1,0 +1,74 @@
+import type { Asks } from "../../../machines/install/gates.ts";
+import { LENGTHS, type LengthName, lengthFt } from "../../../machines/site/lengths.ts";
+import { squared, withinIn } from "../../../machines/site/squaring.ts";
+import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { feetInches, inches } from "../../text/en/names.ts";
+import { label } from "../../text/en/page.ts";
+import { lengthName, lengths as text } from "../../text/en/squaring.ts";
+import type { GateState } from "./state.ts";
+
+type Square = Extract<Asks, { kind: "square" }>;
+type Props = { screen: Screen; gate: GateState; asks: Square };
+
+/**
+ * The lengths between the corner marks: what is wanted and read, and one field for the next one. One length is put in at
+ * a time, as the tape gives it. Its id names what was read so far, so that a swap clears the field once it is taken down.
+ */
+export const LengthsForm = ({ screen, gate, asks }: Props) => {
+  const found = squared(gate.given, asks);
+  const suspect = "suspect" in found ? found.suspect?.name : undefined;
+  const next = LENGTHS.find((name) => gate.given[name] === undefined) ?? suspect ?? "AB";
+  return (
+    <>
+      <Readings gate={gate} asks={asks} />
+      <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind: "lengths" }} class="number">
+        <fieldset class="which" id={`which-${Object.entries(gate.given).flat().join("-").replaceAll(".", "_")}`}>
+          <legend>{text.which}</legend>
+          {LENGTHS.map((name) => (
+            <label>
+              <input type="radio" name="length" value={name} checked={name === next} required />
+              <span>{lengthName(name)}</span>
+            </label>
+          ))}
+          <label class="reading">
+            {text.read}
+            <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" />
+          </label>
+        </fieldset>
+        <div class="keypad" data-keypad="tape" hx-morph-skip></div>
+        <button type="submit">{label.record}</button>
+      </SayForm>
+    </>
+  );
+};
+
+const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
+  <table class="lengths">
+    <caption>{text.caption}</caption>
+    <thead>
+      <tr>
+        <th scope="col">{text.from}</th>
+        <th scope="col">{text.wanted}</th>
+        <th scope="col">{text.read}</th>
+      </tr>
+    </thead>
+    {LENGTHS.map((name) => (
+      <Reading name={name} ft={gate.given[name]} asks={asks} />
+    ))}
+  </table>
+);
+
+const Reading = ({ name, ft, asks }: { name: LengthName; ft: number | undefined; asks: Square }) => {
+  const wantFt = lengthFt(asks.want, name);
+  const within = withinIn(wantFt, asks.inPer50Ft);
+  const offIn = ft === undefined ? 0 : (ft - wantFt) * 12;
+  return (
+    <tr>
+      <th scope="row">{lengthName(name)}</th>
+      <td>
+        {feetInches(wantFt)} <small>{text.within(inches(within))}</small>
+      </td>
+      <td>{ft === undefined ? text.notYet : Math.abs(offIn) <= within + 1e-9 ? feetInches(ft) : text.off(feetInches(ft), offIn)}</td>
+    </tr>
+  );
+};

@@ -1,0 +1,79 @@
+import type { Role } from "../../../machines/install/brief.ts";
+import type { Asks, Gate, GateId, Paper } from "../../../machines/install/gates.ts";
+import type { Missing, Status } from "../../../machines/install/refusals.ts";
+import type { Weather } from "../../../machines/install/weather.ts";
+
+/** All that a screen shows of a job, in words; the same facts go out as JSON. */
+export type GuideState = {
+  readonly job: string;
+  readonly title: string;
+  /** The last entry; `turn` is the last one that changed what "next" means, and what a command is made against. */
+  readonly entry: number;
+  readonly turn: number;
+  readonly phase: string;
+  readonly phaseName: string;
+  readonly step: string;
+  /** Calls gone past and all calls of the job. */
+  readonly progress: { readonly at: number; readonly of: number };
+  readonly call: { readonly say: string; readonly why: string; readonly wrong: string; readonly well: string } | null;
+  /** A trainee's: each call shows unfolded what it is for. */
+  readonly rehearsal: boolean;
+  readonly gate: GateState | null;
+  /** Somebody stopped the work, or only said to wait. */
+  readonly held: { readonly by: string; readonly only: "paused" | null } | null;
+  readonly weather: { readonly is: Weather; readonly words: string };
+  /** What was heard on this screen's device and waits for "correct". */
+  readonly readBack: { readonly entry: number; readonly words: string; readonly leftS: number } | null;
+  readonly makingSafe: boolean;
+  readonly closed: boolean;
+  /** An amendment that waits for somebody else. */
+  readonly proposed: Proposed | null;
+  readonly people: readonly { readonly id: string; readonly name: string; readonly role: Role; readonly roleName: string }[];
+  readonly thread: readonly ThreadLine[];
+  /** Set where the record does not replay: the job can be read, not driven. */
+  readonly readOnly: string | null;
+};
+
+/** What changes, in sentences; which answers would be asked again; and the call it would go on at. */
+export type Effect = { readonly changes: readonly string[]; readonly asksAgain: readonly string[]; readonly goesOnAt: string };
+export type Proposed = Effect & { readonly entry: number; readonly by: string; readonly because: string };
+
+export type GateState = {
+  readonly id: GateId;
+  readonly hard: boolean;
+  readonly asks: Asks;
+  readonly ask: string;
+  readonly limit: string;
+  readonly source: string;
+  readonly status: Status;
+  readonly statusWords: string;
+  readonly value: string | null;
+  /** What was answered, bit by bit. */
+  readonly given: Readonly<Record<string, number>>;
+  /** What is wanted of each thing counted. */
+  readonly want: Readonly<Record<string, number>>;
+  /** What the answer comes to, where that is more than its value: which mark to move, what is short. */
+  readonly found: string | null;
+  readonly ifNot: string;
+  /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
+  readonly otherwise: string | null;
+  readonly paper: Paper | null;
+  readonly who: Gate["who"];
+  /** Whose answer this must not be. */
+  readonly notBy: string | null;
+};
+
+export type ThreadLine = {
+  readonly no: number;
+  readonly time: string;
+  readonly who: string;
+  /** The call it was said to, and what was said, in words. */
+  readonly call: string;
+  readonly said: string;
+  /** Spoken into the phone of the one who is named, and so no proof of who spoke. */
+  readonly spoken: boolean;
+  readonly reply: string;
+  readonly refused: boolean;
+};
+
+export type Reason = { readonly why: string; readonly gate?: GateId; readonly status?: Missing; readonly text: string };

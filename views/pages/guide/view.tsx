@@ -1,0 +1,121 @@
+import { Page } from "../../parts/page.tsx";
+import type { Screen } from "../../parts/say-form.tsx";
+import { regions } from "../../regions.ts";
+import { label } from "../../text/en/page.ts";
+import { voice } from "../../text/en/voice.ts";
+import { Dock } from "./dock.tsx";
+import { GateTile } from "./gate-tile.tsx";
+import { Proposal } from "./proposal.tsx";
+import { SaidBack } from "./read-back.tsx";
+import { Why } from "./why.tsx";
+
+/** How the last thing said on this screen went, for its buzz and its voice; `no` tells one from the next. */
+export type Cue = { readonly went: string; readonly heard: string | null; readonly no: string };
+type Shown = Screen & { readonly notice: string | null; readonly cue?: Cue };
+
+/** Job, phase, weather and who holds the screen, in one slim strip. */
+export const Strip = ({ guide, me }: Screen) => {
+  const person = guide.people.find((p) => p.id === me);
+  return (
+    <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
+      {guide.rehearsal && <b class="rehearsal">{label.rehearsal}</b>}
+      <strong>{guide.makingSafe ? label.makingSafe : guide.phaseName}</strong>
+      <span>{label.calls(guide.progress.at, guide.progress.of)}</span>
+      <span class="weather">{guide.weather.words}</span>
+      <span>{person ? label.you(person.name, person.roleName) : guide.title}</span>
+    </header>
+  );
+};
+
+/** The conversation: what was said before, smaller; then the call that is on now, with its gate. */
+export const Thread = (screen: Screen) => {
+  const { guide } = screen;
+  return (
+    <main id={regions.thread} class="thread">
+      <ol class="earlier" aria-label={label.earlier}>
+        {guide.thread.map((line) => (
+          <li class={line.refused ? "refused" : "done"}>
+            <span class="who">{`${line.time} ${line.spoken ? voice.heardOn(line.who) : line.who}`}</span>{" "}
+            <b>{line.spoken ? voice.quoted(line.said) : line.said}</b>{" "}
+            <span>{line.refused ? `${label.refused}: ${line.reply}` : line.reply}</span>
+          </li>
+        ))}
+      </ol>
+      <article class="call" data-turn={guide.turn} data-entry={guide.entry} data-step={guide.step}>
+        {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
+        {guide.held && <p class="alarm">{guide.held.only === "paused" ? label.pausedBy(guide.held.by) : label.heldBy(guide.held.by)}</p>}
+        <SaidBack {...screen} />
+        <Proposal {...screen} />
+        <h1>{guide.call?.say ?? label.closed}</h1>
+        {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
+        <Why {...screen} />
+      </article>
+    </main>
+  );
+};
+
+/** What the guide said to this screen's last press; other screens' presses leave it alone. */
+const Notice = ({ notice }: Pick<Shown, "notice">) => (
+  <p id={regions.notice} class="notice" role="status">
+    {notice ?? ""}
+  </p>
+);
+
+/** The words that this screen's phone was heard to say. */
+const Caption = ({ cue }: { cue?: Cue }) => (
+  <p id={regions.heard} class="heard" data-reply={cue?.no ?? ""} data-went={cue?.went ?? ""}>
+    {cue?.heard ? voice.heard(cue.heard) : ""}
+  </p>
+);
+
+/** What a press is answered with and what the stream sends: a partial for each region. */
+export const Live = (screen: Shown) => (
+  <>
+    <hx-partial hx-target={`#${regions.strip}`} hx-swap="outerMorph">
+      <Strip {...screen} />
+    </hx-partial>
+    <hx-partial hx-target={`#${regions.thread}`} hx-swap="outerMorph">
+      <Thread {...screen} />
+    </hx-partial>
+    <hx-partial hx-target={`#${regions.dock}`} hx-swap="outerMorph">
+      <Dock {...screen} />
+    </hx-partial>
+    {screen.cue && (
+      <hx-partial hx-target={`#${regions.heard}`} hx-swap="outerMorph">
+        <Caption cue={screen.cue} />
+      </hx-partial>
+    )}
+    {screen.notice !== null && (
+      <hx-partial hx-target={`#${regions.notice}`} hx-swap="innerHTML">
+        {screen.notice}
+      </hx-partial>
+    )}
+  </>
+);
+
+export const GuidePage = (screen: Shown) => (
+  <Page title={screen.guide.title}>
+    <div class="guide">
+      <Strip {...screen} />
+      <Thread {...screen} />
+      <div class="foot">
+        <p id={regions.earStatus} class="ear" role="status"></p>
+        <Caption cue={screen.cue} />
+        <Notice notice={screen.notice} />
+        <Dock {...screen} />
+      </div>
+      {[regions.ear, regions.alarm].map((id) => (
+        <form id={id} method="post" action={`/jobs/${screen.guide.job}/say`} hx-sync="this:queue all" hidden>
+          <input type="hidden" name="as" value={screen.me ?? ""} />
+        </form>
+      ))}
+      <div
+        id={regions.live}
+        hx-sse:connect={`/jobs/${screen.guide.job}/live`}
+        hx-trigger="load, every 5s"
+        hx-sync="this:drop"
+        hx-swap="none"
+      ></div>
+    </div>
+  </Page>
+);

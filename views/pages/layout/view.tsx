@@ -1,0 +1,117 @@
+import type { Site } from "../../../machines/install/brief.ts";
+import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
+import { LayoutDrawing } from "../../drawing/layout.tsx";
+import { Page } from "../../parts/page.tsx";
+import { edgeName, layout, PAPERS, type Paper } from "../../text/en/layout.ts";
+import { tapeText, UNITS, type Units } from "../../text/en/lengths.ts";
+import { label } from "../../text/en/page.ts";
+import { LayoutTables, rowsIn } from "./tables.tsx";
+
+export type LayoutState = {
+  readonly job: { readonly id: string; readonly title: string; readonly rehearsal: boolean };
+  readonly plan: TentPlan;
+  readonly site: Pick<Site, "baselineBearingDeg" | "street">;
+  /** The entry whose plan this is, where it is not the one in force. */
+  readonly version: number | null;
+};
+type Props = { state: LayoutState; units: Units; paper: Paper };
+
+/** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
+export function LayoutPage({ state: { job, plan, site, version }, units, paper }: Props) {
+  const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
+  const north = site.baselineBearingDeg;
+  return (
+    <Page title={layout.title} style="/assets/layout.css">
+      <main class={`layout ${paper}`} hx-ignore>
+        {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        <h1>{job.title}</h1>
+        <p class="what">{layout.sheetOf(size)}</p>
+        {version === null ? <Choices id={job.id} units={units} paper={paper} /> : <p class="alarm">{layout.version(version)}</p>}
+        <p class="screen">{layout.drawing}</p>
+        <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
+          <LayoutDrawing plan={plan} north={north} street={site.street} units={units} />
+        </figure>
+        {version === null && <Files id={job.id} units={units} />}
+        <section class={`readings ${crowdOf(plan)}`}>
+          <h2>{layout.readingsOf(job.title, size)}</h2>
+          <ul class="screen">
+            {layout.howTo.map((text) => (
+              <li>{text}</li>
+            ))}
+          </ul>
+          <p class="notes">
+            {[
+              units === "mm" ? layout.inMm : layout.inFt,
+              layout.stakeCorners(tapeText(plan.spec.setbackFt, units)),
+              layout.plates,
+              layout.bearings,
+              north === undefined ? layout.noCompass : layout.compass(north),
+              ...(site.street ? [layout.streetAt(site.street.name, site.street.edge)] : []),
+            ].join(" ")}
+          </p>
+          <nav class="edges" aria-label={layout.edges}>
+            {EDGES.map((edge) => (
+              <a class="button" href={`#${edge}`}>
+                {edgeName(edge)}
+              </a>
+            ))}
+          </nav>
+          <div class="tables">
+            <LayoutTables plan={plan} units={units} />
+          </div>
+        </section>
+      </main>
+    </Page>
+  );
+}
+
+/** How small the tables have to be printed to come on one page. */
+function crowdOf(plan: TentPlan): "few" | "some" | "many" {
+  const rows = rowsIn(plan);
+  if (rows <= 110) return "few";
+  return rows <= 190 ? "some" : "many";
+}
+
+/** Plain links: what is chosen stands in the address. */
+function Choices({ id, units, paper }: { id: string; units: Units; paper: Paper }) {
+  const link = (u: Units, p: Paper) => `/jobs/${id}/layout?units=${u}&paper=${p}`;
+  const current = (chosen: boolean) => (chosen ? "true" : undefined);
+  return (
+    <nav class="choices screen" aria-label={layout.choose}>
+      {UNITS.map((u) => (
+        <a class="button" href={link(u, paper)} aria-current={current(u === units)}>
+          {layout.units[u]}
+        </a>
+      ))}
+      {PAPERS.map((p) => (
+        <a class="button" href={link(units, p)} aria-current={current(p === paper)}>
+          {layout.papers[p]}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+const Files = ({ id, units }: { id: string; units: Units }) => (
+  <nav class="files screen" aria-label={layout.files}>
+    <p>{layout.print}</p>
+    <a class="button" href={`/jobs/${id}/layout.svg?units=${units}`}>
+      {layout.svg}
+    </a>
+    <a class="button" href={`/jobs/${id}/layout.dxf?units=${units}`}>
+      {layout.dxf}
+    </a>
+    <a class="button" href={`/jobs/${id}/marks.csv`}>
+      {layout.csv}
+    </a>
+    <a class="button" href={`/jobs/${id}/layout.json`}>
+      {layout.json}
+    </a>
+    <a class="button" href={`/jobs/${id}/plan`}>
+      {layout.plan}
+    </a>
+    <a class="button" href={`/jobs/${id}`}>
+      {label.guide}
+    </a>
+  </nav>
+);

@@ -1,0 +1,132 @@
+import { EDGES } from "../../../machines/tent/types.ts";
+import { Changes } from "../../parts/changes.tsx";
+import { Field, type Filled, Wrong } from "../../parts/fields.tsx";
+import { Page } from "../../parts/page.tsx";
+import { type Preview, TentPart } from "../../parts/tent-part.tsx";
+import { changes } from "../../text/en/changes.ts";
+import { utilityName } from "../../text/en/names.ts";
+import { fields, groups, label } from "../../text/en/page.ts";
+import { roleName } from "../../text/en/roles.ts";
+import type { Effect } from "../guide/state.ts";
+
+export type OpenJobProps = Filled & {
+  preview: Preview;
+  message: string | null;
+  action: string;
+  newKey: () => string;
+  amending?: boolean;
+  /** What an amendment would change, where that was asked. */
+  effect?: Effect;
+};
+
+const OPTIONS: Readonly<Record<string, readonly string[]>> = {
+  rehearsal: ["no", "yes"],
+  "sheet.interiorOrder": ["quartersFirst", "centresFirst"],
+  "site.soilKnown": ["no", "yes"],
+  "site.street.edge": ["", ...EDGES],
+  "use.permit": ["unknown", "required", "notRequired"],
+  "use.fabricCertificate": ["unknown", "required", "notRequired"],
+  "use.walls": ["yes", "no"],
+  "use.hungLoads": ["no", "yes"],
+};
+const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
+const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const;
+const ROWS = 12;
+
+const Group = ({ title, names, values, problems }: Filled & { title: string; names: readonly string[] }) => (
+  <fieldset>
+    <legend>{title}</legend>
+    {names.map((name) => (
+      <Field name={name} values={values} problems={problems} options={OPTIONS[name]} />
+    ))}
+  </fieldset>
+);
+
+/** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
+export const OpenJobPage = ({ values, problems, preview, message, action, newKey, amending, effect }: OpenJobProps) => {
+  const part = { values, problems };
+  const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
+  return (
+    <Page title={amending ? label.amend : label.open} style="/assets/tents.css">
+      <main class="open tent-form">
+        <h1>{amending ? label.amend : label.open}</h1>
+        {amending && values.rehearsal === "yes" && <p class="rehearsal">{label.notReal}</p>}
+        {message !== null && (
+          <p class="alarm" role="alert">
+            {message}
+          </p>
+        )}
+        {effect && <Changes {...effect} />}
+        {!amending && message === null && (
+          <form method="get" action="/jobs/new" class="size">
+            <label>
+              {fields["tent.widthFt"]?.label}
+              <input name="width" inputmode="decimal" value={values["tent.widthFt"] ?? ""} required maxlength={6} />
+            </label>
+            <label>
+              {fields["tent.lengthFt"]?.label}
+              <input name="length" inputmode="decimal" value={values["tent.lengthFt"] ?? ""} required maxlength={6} />
+            </label>
+            <button type="submit">{label.usual}</button>
+          </form>
+        )}
+        {!amending && message === null && (
+          <a class="button" href="/tents">
+            {label.fromTents}
+          </a>
+        )}
+        <form method="post" action={action}>
+          <input type="hidden" name="key" value={newKey()} />
+          {amending && <input type="hidden" name="rehearsal" value={values.rehearsal ?? "no"} />}
+          {amending && <Field name="because" {...part} />}
+          <Group title={groups.job} names={amending ? ["title", "zone"] : ["title", "zone", "rehearsal"]} {...part} />
+          <TentPart preview={preview} {...part} />
+          <Group title={groups.sheet} names={named("sheet")} {...part} />
+          <Group title={groups.site} names={named("site")} {...part} />
+          <fieldset>
+            <legend>{groups.ticket}</legend>
+            {values["ticket.order"] && <input type="hidden" name="ticket.order" value={values["ticket.order"]} />}
+            {named("ticket").map((name) => (
+              <Field name={name} {...part} />
+            ))}
+            {UTILITIES.map((u) => (
+              <Field name={`ticket.utilities.${u}`} text={utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
+            ))}
+            <Wrong name="ticket.utilities" problems={problems} />
+          </fieldset>
+          <Group title={groups.use} names={named("use")} {...part} />
+          <fieldset>
+            <legend>{groups.crew}</legend>
+            <Wrong name="crew" problems={problems} />
+            {Array.from({ length: ROWS }, (_, i) => i + 1).map((n) => (
+              <div class="person">
+                <input
+                  name={`crew.${n}.name`}
+                  value={values[`crew.${n}.name`] ?? ""}
+                  maxlength={60}
+                  aria-label={`${groups.crew} ${n}`}
+                  autocomplete="off"
+                />
+                <select name={`crew.${n}.role`} aria-label={`${groups.crew} ${n}`}>
+                  {ROLES.map((r) => (
+                    <option value={r} selected={(values[`crew.${n}.role`] ?? (n === 1 ? "lead" : n === 2 ? "deputy" : "crew")) === r}>
+                      {roleName(r)}
+                    </option>
+                  ))}
+                </select>
+              </div>
+            ))}
+          </fieldset>
+          {amending && (
+            <button type="submit" name="show" value="changes">
+              {changes.look}
+            </button>
+          )}
+          <button type="submit" class="main">
+            {amending ? label.amend : label.open}
+          </button>
+        </form>
+      </main>
+    </Page>
+  );
+};

@@ -1,0 +1,139 @@
+import type { Answer, GateId } from "../../../machines/install/gates.ts";
+import { allSteps } from "../../../machines/install/job.ts";
+import type { Frozen, Script, Step, StepId } from "../../../machines/install/script.ts";
+import { answeredBy, countedBy, type Earlier } from "../../../machines/record/effective-command.ts";
+import type { Entry, Said } from "../../../machines/record/entry.ts";
+import { frozenAfter, frozenIn, MAKING_SAFE, type Mark, stoodAt } from "../../../machines/record/findings.ts";
+import { gatesOf, type Held, replyThen, words } from "../../reply.ts";
+import { record } from "../../text/en/record.ts";
+import { phaseName, roleName } from "../../text/en/roles.ts";
+import { askText, saidText } from "../../text/en/said.ts";
+import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
+
+/** The name of where a fold says that the guide stood. */
+export const placeName = (phase: string): string => phaseName(phase === MAKING_SAFE ? "up" : phase);
+
+/**
+ * Every entry under the call that it was said to, the calls in the order they were stood at. One pass: each entry is put
+ * into words with the script that was in force and the answers that had been given then. `each` are the marks, entry by entry.
+ */
+export function runsOf({ job, entries, names }: Held, each: readonly (readonly Mark[])[], local: (at: number) => Moment) {
+  const earlier: Earlier = (no) => entries[no - 1]?.entry;
+  const name = (id: string) => names[id] ?? id;
+  const { context } = job.snapshot;
+  const answers: Record<GateId, Answer> = {};
+  const phones = new Map<string, Phone>();
+  const phases: (Omit<PhaseRun, "calls"> & { calls: CallRun[] })[] = [];
+  let frozenAt = 1;
+  let lines: RecordLine[] = [];
+
+  const arrive = (entry: Entry) => {
+    const frozen = frozenIn(frozenAt, earlier);
+    const phase = stoodAt(entry, frozen);
+    if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase), calls: [] });
+    lines = [];
+    phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step), lines });
+  };
+  const phoneOf = ({ command }: Said): Phone => {
+    const known = phones.get(command.device);
+    if (known) return known;
+    const count = [...phones.keys()].filter((d) => d !== OFFICE).length;
+    const phone = { label: command.device === OFFICE ? record.office : record.phone(count + 1), firstBy: name(command.by) };
+    phones.set(command.device, phone);
+    return phone;
+  };
+  const lineOf = (entry: Said, hash: string): RecordLine => {
+    const { command, no } = entry;
+    const counted = countedBy(entry, earlier);
+    const gates = gatesOf(frozenIn(frozenAt, earlier).script);
+    const { reply } = replyThen(entry, counted, { gates, answers, context, earlier, zone: job.frozen.brief.zone }, name);
+    if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
+      const { gate, by, device, at } = counted;
+      const asks = gates.get(gate)?.gate?.asks;
+      const value = (asks && answeredBy(entry, asks, earlier)) ?? counted.value;
+      answers[gate] = { gate, value, by, device, at, entry: no };
+    }
+    return {
+      no,
+      time: local(entry.at),
+      who: name(command.by),
+      roleName: roleName(command.role),
+      phone: phoneOf(entry),
+      source: command.source,
+      heard: command.heard,
+      taken: takenAs(entry, earlier),
+      reply,
+      holdsPlan: command.type === "amend",
+      marks: each[no - 1] ?? [],
+      hash,
+    };
+  };
+
+  for (const { entry, hash } of entries) {
+    if (entry.kind === "opening") {
+      arrive(entry);
+      lines.push(openedLine(entry.no, local(entry.at), hash));
+      continue;
+    }
+    const before = entries[entry.no - 2]!.entry.step;
+    lines.push(lineOf(entry, hash));
+    const script = frozenAfter(frozenAt, entry);
+    if (script === frozenAt && before === entry.step) continue;
+    frozenAt = script;
+    arrive(entry);
+  }
+  return { phases: phases as readonly PhaseRun[], phones: [...phones.values()] };
+}
+
+/** What a request without a screen of its own comes from. */
+const OFFICE = "office";
+
+const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
+  no,
+  time,
+  who: null,
+  roleName: null,
+  phone: null,
+  source: null,
+  heard: null,
+  taken: record.openedLine,
+  reply: "",
+  holdsPlan: true,
+  marks: [],
+  hash,
+});
+
+/** What an entry was taken as, so that it can be read on its own. */
+function takenAs({ command }: Said, earlier: Earlier): string {
+  switch (command.type) {
+    case "correct": {
+      const heard = earlier(command.of);
+      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? askText(heard.command.ask) : saidText(command);
+      return record.confirms(command.of, asked);
+    }
+    case "wrong":
+      return record.drops(command.of);
+    case "readBack":
+      return record.readBack(askText(command.ask));
+    case "agree":
+      return record.agrees(command.of);
+    case "disagree":
+      return record.disagrees(command.of);
+    case "makeSafe":
+      return record.because(saidText(command), command.because);
+    default:
+      return saidText(command);
+  }
+}
+
+const known = new WeakMap<Script, ReadonlyMap<StepId, Step>>();
+function sayOf({ script }: Frozen, id: StepId): string {
+  if (id === "closed") return record.closedCall;
+  let steps = known.get(script);
+  if (!steps) {
+    steps = new Map(allSteps(script).map((s) => [s.id, s]));
+    known.set(script, steps);
+  }
+  const step = steps.get(id);
+  return step ? words(step).say(step.of) : id;
+}

@@ -1,0 +1,129 @@
+import type { Child } from "hono/jsx";
+import { MARKS, type Mark } from "../../../machines/record/findings.ts";
+import { Marks, Times } from "../../parts/findings.tsx";
+import { OutAndBack } from "../../parts/out-and-back.tsx";
+import { Page } from "../../parts/page.tsx";
+import { label } from "../../text/en/page.ts";
+import { markName, record, sourceName } from "../../text/en/record.ts";
+import type { CallRun, PhaseRun, RecordLine, RecordState } from "./state.ts";
+
+/** What was asked to be seen of a record: marks to show, all entries where there are none, and names that are no marks. */
+export type Show = { readonly marks: readonly Mark[]; readonly unknown: readonly string[] };
+type Props = { readonly state: RecordState; readonly show: Show; readonly shown: number; readonly children?: Child };
+
+/** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
+export const RecordPage = ({ state, show, shown, children }: Props) => (
+  <Page title={`${record.title}, ${state.title}`} style="/assets/record.css">
+    <main class="record" hx-ignore>
+      <h1>{state.title}</h1>
+      <p>{state.size}</p>
+      {state.fold.rehearsal && <p class="alarm">{record.rehearsal}</p>}
+      <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
+        {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
+      </p>
+      <Facts state={state} />
+      <Filter state={state} show={show} />
+      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), MARKS.join(", "))}</p>}
+      {show.marks.length > 0 && (
+        <p class="showing">{shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map(markName).join(", "))}</p>
+      )}
+      {children}
+    </main>
+  </Page>
+);
+
+const Facts = ({ state }: { state: RecordState }) => (
+  <>
+    <dl class="facts">
+      <Fact name={record.opened}>{state.opened.local}</Fact>
+      <Fact name={record.lastEntry}>{state.last.local}</Fact>
+      <Fact name={record.crew}>{state.crew.map((p) => record.person(p.name, p.roleName)).join("; ")}</Fact>
+      {state.phones.length > 0 && (
+        <Fact name={record.phones}>{state.phones.map((p) => record.firstUsed(p.label, p.firstBy)).join("; ")}</Fact>
+      )}
+      <Fact name={record.lastHash}>
+        <code>{state.tip}</code>
+        <small>{record.compare}</small>
+      </Fact>
+    </dl>
+    <p class="on-paper">{MARKS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
+    <Times times={state.times} />
+    <OutAndBack kit={state.kit} />
+    <p class="small">{`${record.zone(state.zone)} ${record.spoken}`}</p>
+    <nav class="ways">
+      <a class="button" href={`/jobs/${state.job}`}>
+        {label.guide}
+      </a>
+      <a class="button" href="/findings">
+        {record.findings}
+      </a>
+      <a class="button" href={`/jobs/${state.job}/record.csv`}>
+        {record.asCsv}
+      </a>
+      <a class="button" href={`/jobs/${state.job}/record.json`}>
+        {record.asJson}
+      </a>
+    </nav>
+  </>
+);
+const Fact = ({ name, children }: { name: string; children: Child }) => (
+  <>
+    <dt>{name}</dt>
+    <dd>{children}</dd>
+  </>
+);
+
+const Filter = ({ state, show }: { state: RecordState; show: Show }) => (
+  <form method="get" class="filter">
+    <fieldset>
+      <legend>{record.toldApart}</legend>
+      {MARKS.map((mark) => (
+        <label class={`mark ${mark}`}>
+          <input type="checkbox" name="show" value={mark} checked={show.marks.includes(mark)} />
+          <span>{markName(mark)}</span>
+          <b class="number">{state.fold.counts[mark]}</b>
+        </label>
+      ))}
+      <button type="submit">{record.show}</button>
+      <a class="button" href={`/jobs/${state.job}/record`}>
+        {record.showAll}
+      </a>
+    </fieldset>
+  </form>
+);
+
+/** The frame of a phase; its calls go inside. */
+export const PhaseSection = ({ phase, children }: { phase: PhaseRun; children?: Child }) => (
+  <section class="phase">
+    <h2>{phase.name}</h2>
+    {children}
+  </section>
+);
+
+/** One call and all that was said there. */
+export const CallBlock = ({ call, job }: { call: CallRun; job: string }) => (
+  <article>
+    <h3>{call.say}</h3>
+    {call.lines.length === 0 ? <p class="small">{record.stillHere}</p> : <ol>{call.lines.map((line) => Line({ ...line, job }))}</ol>}
+  </article>
+);
+
+const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply, holdsPlan, marks }: RecordLine & { job: string }) => (
+  <li id={`e${no}`} class={marks.length > 0 ? `marked ${marks.join(" ")}` : undefined}>
+    <p class="by">
+      <b class="no">{no}</b>
+      <time datetime={time.utc}>{time.local}</time>
+      {who !== null && ` ${record.person(who, roleName!)}, ${record.phoneOf(phone!.label, phone!.firstBy)}, ${sourceName(source!)}`}
+    </p>
+    <p class="said">{heard === null ? taken : `${record.heard(heard)} ${record.taken(taken)}`}</p>
+    {reply !== "" && <p class="told">{reply}</p>}
+    {holdsPlan && (
+      <p>
+        <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>
+          {record.planOf(no)}
+        </a>
+      </p>
+    )}
+    <Marks marks={marks} />
+  </li>
+);

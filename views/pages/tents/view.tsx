@@ -1,0 +1,82 @@
+import type { TentPlan } from "../../../machines/tent/types.ts";
+import type { Values } from "../../parts/fields.tsx";
+import { Page } from "../../parts/page.tsx";
+import { glanceOf } from "../../parts/tent-facts.ts";
+import { label } from "../../text/en/page.ts";
+import { fieldName, tents } from "../../text/en/tents.ts";
+
+export type Tent = { readonly id: string; readonly name: string; readonly version: number | null; readonly plan: TentPlan | null };
+type Pasted = { readonly values: Values; readonly error: { readonly message: string; readonly fields: Values } };
+type Props = { saved: readonly Tent[]; examples: readonly Tent[]; newKey: () => string; pasted: Pasted | null };
+
+const Line = ({ tent: { id, name, version, plan } }: { tent: Tent }) => (
+  <a class="button job" href={`/tents/${id}`}>
+    <b>{name}</b>
+    {version === null && <i>{tents.example}</i>}
+    <span>{plan && version !== null ? `${glanceOf(plan).size}, ${glanceOf(plan).ends}` : ""}</span>
+    <span>{plan ? tents.glance(glanceOf(plan)) : tents.unreadableShort}</span>
+  </a>
+);
+
+const Lines = ({ tents }: { tents: readonly Tent[] }) => (
+  <div class="lines">
+    {tents.map((tent) => (
+      <Line tent={tent} />
+    ))}
+  </div>
+);
+
+/** All tents: saved ones by name, then the examples by size. */
+export const TentsPage = ({ saved, examples, newKey, pasted }: Props) => (
+  <Page title={tents.title} style="/assets/tents.css">
+    <main class="home tents">
+      <h1>{tents.title}</h1>
+      <p>{tents.intro}</p>
+      <a class="button main" href="/tents/new">
+        {tents.add}
+      </a>
+      <h2>{tents.saved}</h2>
+      {saved.length === 0 && <p>{tents.none}</p>}
+      <Lines tents={saved} />
+      <details open={pasted !== null}>
+        <summary>{tents.paste}</summary>
+        {pasted && <PasteProblems message={pasted.error.message} fields={pasted.error.fields} />}
+        <form method="post" action="/tents">
+          <input type="hidden" name="key" value={newKey()} />
+          <label for="json">
+            {tents.pasteText}
+            <small>{tents.pasteHint}</small>
+            <textarea id="json" name="json" rows={6} spellcheck={false}>
+              {pasted?.values.json ?? ""}
+            </textarea>
+          </label>
+          <label for="paste-name">
+            {tents.pasteName}
+            <small>{tents.pasteNameHint}</small>
+            <input id="paste-name" name="name" value={pasted?.values.name ?? ""} maxlength={200} autocomplete="off" />
+          </label>
+          <button type="submit">{tents.pasteIt}</button>
+        </form>
+      </details>
+      <h2>{tents.examples}</h2>
+      <Lines tents={examples} />
+      <a class="button" href="/">
+        {label.home}
+      </a>
+    </main>
+  </Page>
+);
+
+const PasteProblems = ({ message, fields }: Pasted["error"]) => (
+  <div class="alarm" role="alert">
+    <p>{message}</p>
+    <ul>
+      {Object.entries(fields).map(([field, why]) => (
+        <li>
+          {/^(?:json|spec)$/.test(field) ? "" : <b>{`${fieldName(field.replace(/^spec\./, "tent."))}: `}</b>}
+          {why}
+        </li>
+      ))}
+    </ul>
+  </div>
+);

@@ -1,0 +1,129 @@
+import { Page } from "../../parts/page.tsx";
+import { label } from "../../text/en/page.ts";
+import { about, phaseIsName, time } from "../../text/en/time.ts";
+import type { PhaseRow, TimeState } from "./state.ts";
+
+/** What was typed as the size of another crew, and what is wrong with it. */
+export type Asked = { readonly said: string; readonly problem: string | null };
+
+/** Crew and time of one job: the forecast in large type, another crew, each phase, what is assumed. */
+export const TimePage = ({ state, asked }: { state: TimeState; asked: Asked }) => (
+  <Page title={time.title} style="/assets/time.css">
+    <main class="time" hx-ignore>
+      {state.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+      <h1>{`${time.title}: ${state.title}`}</h1>
+      <section class="told">
+        {state.lead && <p class="lead">{state.lead}</p>}
+        <p class="headline">{state.headline}</p>
+        {state.between && <p class="between">{state.between}</p>}
+        {state.notes.map((note) => (
+          <p>{note}</p>
+        ))}
+        {state.people !== null && (
+          <p>{state.people === state.onBrief ? time.with(state.people) : time.whatIf(state.people, state.onBrief ?? 0)}</p>
+        )}
+        {state.caveat && <p class="caveat">{state.caveat}</p>}
+        {state.leftMin && <p>{time.eight}</p>}
+      </section>
+      <a class="button" href={`/jobs/${state.job}`}>
+        {label.guide}
+      </a>
+      {state.onBrief !== null && <CrewForm state={state} asked={asked} />}
+      {state.phases.length > 0 && <Phases state={state} />}
+      <section>
+        <h2>{time.assumptions}</h2>
+        <ul class="assumed">
+          {state.assumed.map((line) => (
+            <li>{line}</li>
+          ))}
+        </ul>
+      </section>
+      <a class="button" href={`/jobs/${state.job}/time.json${state.people === state.onBrief ? "" : `?people=${state.people}`}`}>
+        {time.asJson}
+      </a>
+    </main>
+  </Page>
+);
+
+const CrewForm = ({ state, asked }: { state: TimeState; asked: Asked }) => (
+  <form method="get" action={`/jobs/${state.job}/time`} class="crew">
+    <h2>{time.crew}</h2>
+    <label>
+      {time.ask}
+      <small>{time.ask1}</small>
+      {asked.problem && <span class="wrong">{asked.problem}</span>}
+      <input
+        name="people"
+        inputmode="numeric"
+        maxlength={20}
+        autocomplete="off"
+        value={asked.said}
+        aria-invalid={asked.problem ? "true" : undefined}
+      />
+    </label>
+    <button type="submit">{time.workOut}</button>
+    {state.people !== state.onBrief && (
+      <a class="button" href={`/jobs/${state.job}/time`}>
+        {time.own(state.onBrief ?? 0)}
+      </a>
+    )}
+  </form>
+);
+
+const Phases = ({ state }: { state: TimeState }) => (
+  <section>
+    <h2>{time.phases}</h2>
+    <table class="phases">
+      <thead>
+        <tr>
+          {Object.values(time.columns).map((name) => (
+            <th scope="col">{name}</th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {state.phases.map((row) => (
+          <Row row={row} />
+        ))}
+      </tbody>
+    </table>
+  </section>
+);
+
+const rangeText = (range: { low: number; likely: number; high: number }) =>
+  time.range(about(range.likely), about(range.low), about(range.high));
+
+const leftText = ({ is, leftMin, wholeMin }: PhaseRow) =>
+  leftMin ? rangeText(leftMin) : is === "later" && wholeMin ? time.all : time.nothing;
+
+const Row = ({ row }: { row: PhaseRow }) => (
+  <tr class={row.is}>
+    <th scope="row">
+      {row.name}
+      <span>{phaseIsName(row.is)}</span>
+    </th>
+    <td data-name={time.columns.whole}>{row.wholeMin ? rangeText(row.wholeMin) : time.notWith(row.people, row.least ?? 0)}</td>
+    <td data-name={time.columns.spent}>
+      {row.spentMin > 0 ? about(row.spentMin) : time.nothing}
+      {row.overdue && <strong>{time.overdue}</strong>}
+    </td>
+    <td data-name={time.columns.left}>{leftText(row)}</td>
+    <td data-name={time.columns.estimate} class="rests">
+      {row.estimateMin !== null && (
+        <details>
+          <summary>{time.restsOn(about(row.estimateMin))}</summary>
+          <ul>
+            {row.restsOn.map((line) => (
+              <li>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </td>
+    <td data-name={time.columns.factor}>
+      <b>{time.times(row.factor.likely, row.factor.low, row.factor.high)}</b>
+      <span>{time.fromJobs(row.factor.jobs)}</span>
+      {row.factor.leftOut > 0 && <span>{time.leftOut(row.factor.leftOut)}</span>}
+    </td>
+  </tr>
+);

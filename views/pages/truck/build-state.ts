@@ -1,0 +1,81 @@
+import { type Job, stepOf } from "../../../machines/install/job.ts";
+import { countsWanted } from "../../../machines/install/status.ts";
+import { KIT_BACK, KIT_OUT, type KitRow, outAndBack } from "../../../machines/record/kit-counts.ts";
+import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
+import { type Held, words } from "../../reply.ts";
+import { record } from "../../text/en/record.ts";
+import { truck } from "../../text/en/truck.ts";
+import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
+
+/** The loading list of a job as it stands: what goes along, and what was counted onto the truck and back. */
+export function truckOf({ job, entries, readOnly }: Held): TruckState {
+  const { brief, plan, script } = job.frozen;
+  const asked = readOnly === null ? askedNow(job) : null;
+  const rows = outAndBack(script, job.snapshot.context.answers);
+  const way: Way = asked?.id === KIT_BACK || (asked === null && rows.some(({ back }) => back !== null)) ? "back" : "out";
+  const load = loadOf(plan, brief.kit);
+  const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
+  const count = (is: LineIs) => lines.filter((line) => line.is === is).length;
+  return {
+    job: entries[0]!.entry.job,
+    title: brief.title,
+    size: record.size(plan.widthFt, plan.lengthFt),
+    rehearsal: brief.rehearsal === true,
+    turn: job.snapshot.context.turn,
+    way,
+    gate: asked?.id ?? null,
+    readOnly: asked === null ? (readOnly ?? whenAsked(job)) : null,
+    lines,
+    progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
+    weight: weightOf(lines),
+  };
+}
+
+type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, number>> };
+
+/** What the guide asks to be counted where it stands; `null` where it asks for something else. */
+function askedNow(job: Job): Asked | null {
+  const gate = stepOf(job)?.gate;
+  if (gate?.asks.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  return { id: gate.id, wanted: countsWanted(gate.asks, job.snapshot.context) };
+}
+
+/** The script's figure stands over one that is worked out again: an open job keeps the list it was opened with. */
+function lineOf(row: KitRow, no: number, load: readonly LoadLine[], way: Way, asked: Asked | null): TruckLine {
+  const { item, listed, out, back, difference } = row;
+  const { need = 0, share = 0, shareBy = "usual", unitLb = null } = load.find((line) => line.item === item) ?? {};
+  const wanted = asked?.wanted[item] ?? (way === "back" ? (out ?? listed) : listed);
+  const counted = way === "back" ? back : out;
+  return {
+    no,
+    item,
+    need,
+    spares: listed - need,
+    count: listed,
+    share,
+    shareBy,
+    unitLb,
+    lb: unitLb === null ? null : unitLb * listed,
+    loaded: out,
+    back,
+    difference,
+    wanted,
+    counted,
+    is: counted === null ? "open" : counted < wanted ? "short" : counted > wanted ? "over" : "all",
+    asked: asked?.wanted[item] !== undefined,
+  };
+}
+
+const uncounted = ({ item, count }: LoadLine): KitRow => ({ item, listed: count, out: null, back: null, difference: null });
+
+/** At which calls the list is ticked, for a guide that stands somewhere else. */
+function whenAsked({ frozen }: Job): string {
+  const at = (id: string) => frozen.script.steps.findIndex((s) => s.gate?.id === id);
+  const [out, back] = [at(KIT_OUT), at(KIT_BACK)];
+  if (out < 0 || back < 0) return truck.neverTicked;
+  const say = (index: number) => {
+    const step = frozen.script.steps[index]!;
+    return words(step).say(step.of);
+  };
+  return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
+}

@@ -1,0 +1,20 @@
+import { kitName } from "../../text/en/names.ts";
+import { truck } from "../../text/en/truck.ts";
+import type { TruckState } from "./state.ts";
+
+/** The list as rows of cells under a header, in loading order. A cell is empty where nothing was counted yet. */
+export const truckRows = ({ lines }: Pick<TruckState, "lines">): (string | number)[][] => [
+  [...truck.columns],
+  ...lines.map((line) => [
+    line.no,
+    kitName(line.item),
+    line.need,
+    line.spares,
+    line.count,
+    line.unitLb ?? truck.unknown,
+    line.lb === null ? truck.unknown : Math.round(line.lb * 1e6) / 1e6,
+    line.loaded ?? "",
+    line.back ?? "",
+    line.difference ?? "",
+  ]),
+];

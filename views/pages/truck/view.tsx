@@ -1,0 +1,123 @@
+import { Page } from "../../parts/page.tsx";
+import { regions, truckIds } from "../../regions.ts";
+import { label } from "../../text/en/page.ts";
+import { truck } from "../../text/en/truck.ts";
+import { Line, type TruckScreen } from "./line.tsx";
+import { TruckPaper } from "./paper.tsx";
+
+type Shown = TruckScreen & { readonly notice: string | null };
+
+/** How far the list is, always in sight. */
+const Head = ({ state }: Pick<TruckScreen, "state">) => (
+  <p id={truckIds.head} class="progress" role="status">
+    {truck.progress(state)}
+  </p>
+);
+
+/** Which way it is counted, or why it is only read now; what it weighs; and who ticks, where nobody has said so. */
+const Facts = ({ state, me, people }: TruckScreen) => (
+  <div id={truckIds.facts} class="facts-of">
+    <h1>{truck.heading[state.way]}</h1>
+    {state.readOnly === null ? <p>{truck.order[state.way]}</p> : <p class="alarm">{state.readOnly}</p>}
+    <p class="weight">{truck.weight(state.weight, state.lines.length)}</p>
+    {me === null && state.gate !== null && <WhoAsks state={state} people={people} />}
+  </div>
+);
+
+const Lines = (screen: TruckScreen) => (
+  <ol id={truckIds.lines} class="lines">
+    {screen.state.lines.map((line) => (
+      <Line screen={screen} line={line} />
+    ))}
+  </ol>
+);
+
+/** The loading list: read by everybody, ticked when the guide asks for it. Printed, it is one page to tick by hand. */
+export const TruckPage = (screen: Shown) => {
+  const { state, notice } = screen;
+  return (
+    <Page title={truck.title} style="/assets/truck.css">
+      <main class="truck">
+        <div class="top">
+          <Head state={state} />
+          <p id={regions.notice} class="notice" role="status">
+            {notice ?? ""}
+          </p>
+        </div>
+        {state.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        <p class="job-of">{`${state.title}, ${state.size}`}</p>
+        <Facts {...screen} />
+        <a class="button" href={`/jobs/${state.job}`}>
+          {label.guide}
+        </a>
+        <Lines {...screen} />
+        <nav class="ways">
+          <a class="button main" href={`/jobs/${state.job}`}>
+            {label.guide}
+          </a>
+          <a class="button" href={`/jobs/${state.job}/amend`}>
+            {truck.change}
+          </a>
+          <p>{truck.print}</p>
+          <a class="button" href={`/jobs/${state.job}/truck.csv`}>
+            {truck.asCsv}
+          </a>
+          <a class="button" href={`/jobs/${state.job}/truck.json`}>
+            {truck.asJson}
+          </a>
+        </nav>
+      </main>
+      <TruckPaper state={state} />
+      <div
+        id={regions.live}
+        hx-sse:connect={`/jobs/${state.job}/truck/live`}
+        hx-trigger="load, every 5s"
+        hx-sync="this:drop"
+        hx-swap="none"
+      ></div>
+    </Page>
+  );
+};
+
+const WhoAsks = ({ state, people }: Pick<TruckScreen, "state" | "people">) => (
+  <form method="get" action={`/jobs/${state.job}/truck`} class="who" hx-ignore>
+    <p>{truck.who}</p>
+    {people.map((p) => (
+      <button type="submit" name="as" value={p.id}>
+        {label.you(p.name, p.roleName)}
+      </button>
+    ))}
+  </form>
+);
+
+/** What a screen gets between whole pages: the head, and one line where `item` names it, or all of them. */
+export const TruckLive = ({ item, notice, ...screen }: TruckScreen & { item: string | null; notice: string | null }) => {
+  const { state } = screen;
+  const line = state.lines.find((l) => l.item === item);
+  return (
+    <>
+      <hx-partial hx-target={`#${truckIds.head}`} hx-swap="outerMorph">
+        <Head state={state} />
+      </hx-partial>
+      {line ? (
+        <hx-partial hx-target={`#${truckIds.line(line.item)}`} hx-swap="outerMorph">
+          <Line screen={screen} line={line} />
+        </hx-partial>
+      ) : (
+        <>
+          <hx-partial hx-target={`#${truckIds.facts}`} hx-swap="outerMorph">
+            <Facts {...screen} />
+          </hx-partial>
+          <hx-partial hx-target={`#${truckIds.lines}`} hx-swap="outerMorph">
+            <Lines {...screen} />
+          </hx-partial>
+        </>
+      )}
+      {notice !== null && (
+        <hx-partial hx-target={`#${regions.notice}`} hx-swap="innerHTML">
+          {notice}
+        </hx-partial>
+      )}
+    </>
+  );
+};

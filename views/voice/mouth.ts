@@ -1,0 +1,66 @@
+import { holdsInside, isPartOf } from "../../machines/speech/en/holds.ts";
+import { aloud } from "../text/en/spoken.ts";
+
+/** Echo and a late recogniser: what began so long after the last word was still our own. */
+const TAIL_MS = 400;
+/** Some browsers never say that they have finished: then this a letter, and no less than a moment. */
+const LETTER_MS = 110;
+const LEAST_MS = 2500;
+
+/** Speaks, one thing at a time, and knows when it did: what is heard meanwhile is its own voice. */
+export class Mouth {
+  #from = Number.POSITIVE_INFINITY;
+  #until = Number.NEGATIVE_INFINITY;
+  #text = "";
+  #timer: number | undefined;
+  #tail: number | undefined;
+  /** Kept: an utterance that is collected never says that it has ended. */
+  #saying: SpeechSynthesisUtterance | null = null;
+  quiet = false;
+
+  /** An empty word on the first press: without it some phones stay silent for good. */
+  open(): void {
+    if (this.#canSpeak()) speechSynthesis.speak(new SpeechSynthesisUtterance(""));
+  }
+
+  say(text: string): void {
+    this.hush();
+    if (this.quiet || text === "" || !this.#canSpeak()) return;
+    const saying = new SpeechSynthesisUtterance(aloud(text));
+    saying.lang = "en";
+    this.#saying = saying;
+    this.#text = text;
+    this.#from = performance.now();
+    this.#until = Number.POSITIVE_INFINITY;
+    clearTimeout(this.#tail);
+    document.body.classList.add("speaking");
+    const ended = () => saying === this.#saying && this.#ended();
+    saying.onend = ended;
+    saying.onerror = ended;
+    this.#timer = window.setTimeout(ended, Math.max(LEAST_MS, text.length * LETTER_MS));
+    speechSynthesis.speak(saying);
+  }
+
+  /** Stops at once. */
+  hush(): void {
+    if (!this.#saying) return;
+    this.#ended();
+    speechSynthesis.cancel();
+  }
+
+  /** Whether what began at a moment was our own voice. A hold word is taken even then, unless it is a part of what was being said. */
+  isOwn(began: number, alternatives: readonly string[]): boolean {
+    if (began < this.#from || began > this.#until) return false;
+    return !alternatives.some((heard) => holdsInside(heard) && !isPartOf(heard, this.#text));
+  }
+
+  #ended(): void {
+    clearTimeout(this.#timer);
+    this.#saying = null;
+    this.#until = performance.now() + TAIL_MS;
+    this.#tail = window.setTimeout(() => document.body.classList.remove("speaking"), TAIL_MS);
+  }
+  #canSpeak(): boolean {
+    return "speechSynthesis" in window && speechSynthesis.getVoices().length > 0;
+  }
+}

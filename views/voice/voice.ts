@@ -1,0 +1,136 @@
+import { holdsInside, isHold } from "../../machines/speech/en/holds.ts";
+import { buzz } from "../pages/guide/client/buzz.ts";
+import { saidHere, shownAt } from "../pages/guide/client/turns.ts";
+import { regions } from "../regions.ts";
+import { label } from "../text/en/page.ts";
+import { type VoiceStatus, voice } from "../text/en/voice.ts";
+import { Ear, type Heard } from "./ear.ts";
+import { engineHere } from "./engine.ts";
+import { Mouth } from "./mouth.ts";
+import { settings } from "./settings.ts";
+import { keepAwake } from "./wake-lock.ts";
+
+/** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
+const MOVES_IN_WORDS = 3;
+/** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
+const HOLD_TRIES = 10;
+const HOLD_AGAIN_MS = 2500;
+
+type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
+const at = (id: string) => document.getElementById(id);
+
+/** Voice on the guide's page: talk button, open listening, replies spoken. Without a recogniser nothing of it shows. */
+export function useVoice(): void {
+  const form = at(regions.ear) as HTMLFormElement | null;
+  if (!form) return;
+  const mouth = new Mouth();
+  mouth.quiet = !settings.speaks;
+  keepAwake(() => {
+    document.body.dataset.goesDark = "yes";
+    show((document.body.dataset.voice as VoiceStatus | undefined) ?? "off");
+  });
+  speakReplies(mouth, () => settings.listens);
+  document.addEventListener("pointerdown", () => mouth.open(), { once: true });
+  const holder = form.querySelector<HTMLInputElement>('input[name="as"]')?.value ?? "";
+  const engine = engineHere();
+  // Nobody holds this screen yet: there is nobody to hear.
+  if (!engine || !window.isSecureContext || holder === "") return;
+  document.body.classList.add("can-hear");
+  const ear = new Ear(engine, { heard: (heard) => take(heard, mouth, form), status: show });
+  watchTalkButton(ear, mouth);
+  if (settings.listens) ear.start();
+}
+
+/** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
+function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form: HTMLFormElement): void {
+  if (tooLong) {
+    note(talk ? voice.tooLong : "");
+    return;
+  }
+  if (!talk && mouth.isOwn(began, alternatives)) return;
+  const hold = alternatives.some(isHold);
+  if (hold || holdsInside(alternatives[0] ?? "")) {
+    mouth.hush();
+    buzz("hold");
+    if (hold) note(label.hold);
+  }
+  const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
+  const { turn, readBack } = shownAt(began);
+  if (talk || (alternatives[0] ?? "").split(" ").length <= MOVES_IN_WORDS) saidHere();
+  const values = {
+    seen: turn ?? "0",
+    readBack: readBack ?? "",
+    key: newKey(),
+    alternatives: alternatives.join("\n"),
+    talk: talk ? "yes" : "no",
+  };
+  const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
+  send().catch(() => note(label.notSent));
+  if (hold) holdUntilAnswered(send);
+}
+
+/** The same hold with the same key is one hold: it is said again until this phone is answered. */
+function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void {
+  const before = at(regions.heard)?.dataset.reply;
+  window.setTimeout(() => {
+    if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
+    send().catch(() => note(label.notSent));
+    holdUntilAnswered(send, tries - 1);
+  }, HOLD_AGAIN_MS);
+}
+
+/** A key of its own for each thing said. */
+const newKey = () => `said-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("")}`;
+
+function watchTalkButton(ear: Ear, mouth: Mouth): void {
+  const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;
+  const down = () => {
+    mouth.hush();
+    ear.press();
+  };
+  document.addEventListener("pointerdown", (event) => isTalk(event) && down());
+  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => ear.release());
+  document.addEventListener("contextmenu", (event) => isTalk(event) && event.preventDefault());
+  for (const gone of ["blur", "pagehide"]) window.addEventListener(gone, () => ear.release());
+  const isKey = (event: KeyboardEvent) => isTalk(event) && (event.key === " " || event.key === "Enter");
+  document.addEventListener("keydown", (event) => {
+    if (!isKey(event) || event.repeat) return;
+    event.preventDefault();
+    down();
+  });
+  // Wherever the focus went meanwhile: a key that came up lets go.
+  document.addEventListener("keyup", (event) => (event.key === " " || event.key === "Enter") && ear.release());
+}
+
+/** Speaks what the screen shows, and nothing else: the answer to this phone's own words, then the call where it moved. */
+function speakReplies(mouth: Mouth, listens: () => boolean): void {
+  const step = () => document.querySelector<HTMLElement>("article.call")?.dataset.step;
+  const heard = () => at(regions.heard)?.dataset.reply;
+  let last = heard();
+  let told = step();
+  new MutationObserver(() => {
+    const mine = heard() !== last;
+    last = heard();
+    const went = at(regions.heard)?.dataset.went;
+    if (mine && went === "readBack") buzz("readBack");
+    if (mine && (went === "refused" || went === "notCaught")) buzz("refused");
+    const moved = step() !== told;
+    if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
+    told = step();
+    const text = (selector: string) => document.querySelector(selector)?.textContent?.trim() ?? "";
+    const parts = [mine && !moved ? text(`#${regions.notice}`) : "", ...(moved ? [text("article.call h1"), text(".gate .ask")] : [])];
+    mouth.say(parts.filter((part) => part !== "").join(" "));
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-reply", "data-step"] });
+}
+
+function show(status: VoiceStatus): void {
+  document.body.dataset.voice = status;
+  const line = at(regions.earStatus);
+  const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
+  if (line) line.textContent = status === "off" ? "" : [voice.status[status], dark ? voice.goesDark : ""].join(" ").trim();
+}
+
+function note(text: string): void {
+  const notice = at(regions.notice);
+  if (notice) notice.textContent = text;
+}
