@@ -1,9 +1,10 @@
-import { digest } from "../machines/digest/digest.ts";
-import type { Instant, Person, PersonId } from "../machines/install/brief.ts";
-import type { Ask, Command, CommandSource, DeviceId, EntryNo } from "../machines/install/commands.ts";
+import { digest, type Hash } from "../machines/digest/digest.ts";
+import type { Person } from "../machines/install/brief.ts";
+import type { Ask, Command, CommandSource } from "../machines/install/commands.ts";
 import { decide } from "../machines/install/decide.ts";
+import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
 import { type Job, openJob, stateDigest, stepOf } from "../machines/install/job.ts";
-import { type Entry, type Hash, type JobId, NO_ENTRY, type Said, type Sealed, seal } from "../machines/record/entry.ts";
+import { type Entry, type JobId, NO_ENTRY, type Said, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
 import { edge } from "../views/text/en/errors.ts";

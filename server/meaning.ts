@@ -1,5 +1,6 @@
 import { instantOf } from "../machines/conversation/clock.ts";
-import type { Ask, Binding, DeviceId, Spoken } from "../machines/install/commands.ts";
+import type { Ask, Binding, Spoken } from "../machines/install/commands.ts";
+import type { DeviceId } from "../machines/install/ids.ts";
 import { attentionOf, stepOf } from "../machines/install/job.ts";
 import { waiting } from "../machines/install/read-back.ts";
 import type { JobId } from "../machines/record/entry.ts";

@@ -1,5 +1,5 @@
 import { type Job, stepOf } from "../machines/install/job.ts";
-import type { Step } from "../machines/install/script.ts";
+import type { Step } from "../machines/install/step.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../machines/site/right-angle.ts";
 import { inUnit, readNumber } from "../machines/speech/en/numbers.ts";
 import type { Question } from "../machines/speech/meanings.ts";

@@ -1,12 +1,11 @@
-import type { Instant } from "../machines/install/brief.ts";
 import { changesOf } from "../machines/install/changes.ts";
 import type { Binding, Command } from "../machines/install/commands.ts";
-import type { GateId } from "../machines/install/gates.ts";
+import type { GateId, Instant } from "../machines/install/ids.ts";
 import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
-import type { Script, Step } from "../machines/install/script.ts";
 import type { JobState } from "../machines/install/state.ts";
 import { isByBits, status } from "../machines/install/status.ts";
+import type { Script, Step } from "../machines/install/step.ts";
 import { answeredBy, countedAs, type Earlier } from "../machines/record/effective-command.ts";
 import type { Said, Sealed } from "../machines/record/entry.ts";
 import { frozenBefore } from "../machines/record/findings.ts";

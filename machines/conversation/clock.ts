@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Instant } from "../install/brief.ts";
+import type { Instant } from "../install/ids.ts";
 import type { Clock } from "../speech/en/times.ts";
 
 const MINUTE_MS = 60_000;

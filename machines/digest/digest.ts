@@ -1,7 +1,6 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import canonicalize from "canonicalize";
-import type { Hash } from "../record/entry.ts";
 
 /** Canonical JSON of a value (RFC 8785), as UTF-8. Throws on what JSON cannot hold. */
 function bytes(value: unknown): Uint8Array {
@@ -18,3 +17,6 @@ export const digest = {
   /** SHA-256 of a value's canonical JSON. */
   of: (value: unknown): Hash => hashOf(bytes(value)),
 };
+
+/** Lower-case hex of a SHA-256. */
+export type Hash = string;

@@ -1,10 +1,11 @@
 import { digest } from "../digest/digest.ts";
 import type { Aspect, Gate } from "./gates.ts";
+import type { StepId } from "./ids.ts";
 import { type Job, stepOf } from "./job.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine } from "./machine.ts";
-import type { Frozen, Step, StepId } from "./script.ts";
 import { key } from "./state-key.ts";
+import type { Frozen, Step } from "./step.ts";
 
 /** The part of a job that each aspect names. */
 const PARTS: Record<Aspect, (f: Frozen) => unknown> = {

@@ -1,9 +1,6 @@
 import type { KitCatalogue } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
-
-/** Milliseconds since 1970 in UTC, from the server's clock. The chart only compares them. */
-export type Instant = number;
-export type PersonId = string;
+import type { Instant, PersonId } from "./ids.ts";
 
 /**
  * `competent` is somebody named by the firm for wind, anchors, overhead lines and "who is under".

@@ -1,7 +1,8 @@
 import { same } from "../tent/grid.ts";
 import { CORNERS, type Corner, type EdgeName, type InteriorPole, type KitItem, type Point } from "../tent/types.ts";
-import type { PersonId, Role } from "./brief.ts";
-import type { Frozen } from "./script.ts";
+import type { Role } from "./brief.ts";
+import type { PersonId } from "./ids.ts";
+import type { Frozen } from "./step.ts";
 
 type Fact = string | number | boolean | null;
 

@@ -1,10 +1,8 @@
-import type { Instant, PersonId, Role } from "./brief.ts";
-import type { GateId, Value } from "./gates.ts";
-import type { Frozen } from "./script.ts";
+import type { Role } from "./brief.ts";
+import type { Value } from "./gates.ts";
+import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
+import type { Frozen } from "./step.ts";
 
-export type { Instant } from "./brief.ts";
-export type EntryNo = number;
-export type DeviceId = string;
 /** Spoken with the talk button held, after the wake word, or into an open microphone. */
 export const SPOKEN = ["talk", "wake", "open"] as const;
 export type Spoken = (typeof SPOKEN)[number];

@@ -1,8 +1,6 @@
 import type { Corner, Point } from "../tent/types.ts";
-import type { PersonId, Role } from "./brief.ts";
-import type { DeviceId, EntryNo, Instant } from "./commands.ts";
-
-export type GateId = string;
+import type { Role } from "./brief.ts";
+import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 
 /** Where a limit comes from. A figure from memory may shut a gate, and never opens one. */
 export type Source =

@@ -1,12 +1,12 @@
 import { initialTransition } from "xstate";
+import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
-import type { Hash } from "../record/entry.ts";
-import type { Instant, PersonId } from "./brief.ts";
-import type { Binding, DeviceId, EntryNo } from "./commands.ts";
+import type { Binding } from "./commands.ts";
+import type { DeviceId, EntryNo, Instant, PersonId } from "./ids.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine, type Machine } from "./machine.ts";
-import type { Frozen, Script, Step } from "./script.ts";
 import { key } from "./state-key.ts";
+import type { Frozen, Script, Step } from "./step.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
 

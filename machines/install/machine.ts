@@ -1,8 +1,8 @@
 import { did, onlyCompetent, onlyDrivers, refuse } from "./outcomes.ts";
-import type { PhaseId, RouteId, Script } from "./script.ts";
 import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
 import { key } from "./state-key.ts";
+import type { PhaseId, RouteId, Script } from "./step.ts";
 import { call, wayCall } from "./step-state.ts";
 
 /** Events of the procedure that a closed job refuses. */

@@ -1,5 +1,5 @@
 import { onSite } from "./crew.ts";
-import { type Frozen, PHASES, type PhaseId } from "./script.ts";
+import { type Frozen, PHASES, type PhaseId } from "./step.ts";
 
 /** What there is to do on a job, counted from its plan. Lengths in feet, areas in square feet; all else is a number of things. */
 export type Quantities = {

@@ -1,5 +1,5 @@
-import type { Instant } from "./brief.ts";
-import type { Command, DeviceId, EntryNo } from "./commands.ts";
+import type { Command } from "./commands.ts";
+import type { DeviceId, EntryNo, Instant } from "./ids.ts";
 import type { Job, ReadBack } from "./job.ts";
 import { judge } from "./judge.ts";
 import type { Outcome } from "./refusals.ts";

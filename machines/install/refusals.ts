@@ -1,6 +1,6 @@
-import type { PersonId, Role } from "./brief.ts";
-import type { Did, EntryNo } from "./commands.ts";
-import type { GateId } from "./gates.ts";
+import type { Role } from "./brief.ts";
+import type { Did } from "./commands.ts";
+import type { EntryNo, GateId, PersonId } from "./ids.ts";
 
 /** How an answer stands against its gate. */
 export type Status = "open" | "unknown" | "outOfLimit" | "early" | "stale" | "samePerson" | "good" | "waived";

@@ -1,13 +1,13 @@
 import { assign, setup, stateIn } from "xstate";
-import type { Instant } from "./brief.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
 import { type Asks, COMPETENT, type Gate } from "./gates.ts";
+import type { Instant, StepId } from "./ids.ts";
 import type { Refusal } from "./refusals.ts";
-import type { Step, StepId } from "./script.ts";
-import { SITE_STATES } from "./script.ts";
 import type { JobState, Wind } from "./state.ts";
 import { missing, takes, together } from "./status.ts";
+import type { Step } from "./step.ts";
+import { SITE_STATES } from "./step.ts";
 import { weatherAt } from "./weather.ts";
 
 export type Event = Command | { readonly type: "clock"; readonly at: Instant };

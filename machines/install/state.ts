@@ -1,7 +1,6 @@
-import type { Instant, PersonId } from "./brief.ts";
-import type { EntryNo } from "./commands.ts";
-import type { Answer, GateId } from "./gates.ts";
-import type { SiteState, StepId } from "./script.ts";
+import type { Answer } from "./gates.ts";
+import type { EntryNo, GateId, Instant, PersonId, StepId } from "./ids.ts";
+import type { SiteState } from "./step.ts";
 
 export type Wind = { readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant };
 

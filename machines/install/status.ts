@@ -1,9 +1,9 @@
 import { LEAST_LENGTHS, LENGTHS, squared } from "../site/squaring.ts";
-import type { Instant } from "./brief.ts";
 import type { Asks, Gate, Value } from "./gates.ts";
+import type { Instant } from "./ids.ts";
 import type { Refusal, Status } from "./refusals.ts";
-import type { Step } from "./script.ts";
 import type { JobState } from "./state.ts";
+import type { Step } from "./step.ts";
 import { fresh, weatherAt } from "./weather.ts";
 
 /** Whether a gate takes this kind of answer at all. The wind gate takes none: it reads the last reading. */

@@ -1,11 +1,11 @@
-import type { GateId } from "./gates.ts";
+import type { GateId, StepId } from "./ids.ts";
 import { did, onlyDrivers, refuse, refuseFor, roleRefusal, whileHeld, whileStopped } from "./outcomes.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
 import type { Refusal } from "./refusals.ts";
-import type { Script, Step, StepId } from "./script.ts";
 import { type Event, install, type Judged } from "./setup.ts";
 import { key } from "./state-key.ts";
 import { missing } from "./status.ts";
+import type { Script, Step } from "./step.ts";
 
 const gateNamed = (event: Event) => ("gate" in event ? event.gate : "");
 const arrive = (step: Step) => ({ type: "arrive" as const, params: { step } });

@@ -1,4 +1,4 @@
-import type { Instant } from "./brief.ts";
+import type { Instant } from "./ids.ts";
 import { THUNDER_S, WIND_GOOD_S } from "./limits.ts";
 import type { JobState, Wind } from "./state.ts";
 

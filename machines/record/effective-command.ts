@@ -1,5 +1,6 @@
-import type { Command, EntryNo } from "../install/commands.ts";
+import type { Command } from "../install/commands.ts";
 import type { Asks, Value } from "../install/gates.ts";
+import type { EntryNo } from "../install/ids.ts";
 import { isByBits, together } from "../install/status.ts";
 import type { Entry, Said, Sealed } from "./entry.ts";
 

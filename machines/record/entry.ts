@@ -1,11 +1,9 @@
-import { digest, hashOf } from "../digest/digest.ts";
-import type { Instant } from "../install/brief.ts";
-import type { Command, EntryNo } from "../install/commands.ts";
+import { digest, type Hash, hashOf } from "../digest/digest.ts";
+import type { Command } from "../install/commands.ts";
+import type { EntryNo, Instant, StepId } from "../install/ids.ts";
 import type { Outcome } from "../install/refusals.ts";
-import type { Frozen, StepId } from "../install/script.ts";
+import type { Frozen } from "../install/step.ts";
 
-/** Lower-case hex of a SHA-256. */
-export type Hash = string;
 export type JobId = string;
 
 /** What every line of a record carries. `after` is the digest of the state it led to, so that replay is checked line by line. */

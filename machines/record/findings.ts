@@ -1,10 +1,9 @@
-import type { Instant } from "../install/brief.ts";
-import type { EntryNo } from "../install/commands.ts";
-import type { Answer, Gate, GateId } from "../install/gates.ts";
+import type { Answer, Gate } from "../install/gates.ts";
+import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
-import type { Frozen, StepId } from "../install/script.ts";
 import type { JobState } from "../install/state.ts";
 import { enough, within } from "../install/status.ts";
+import type { Frozen } from "../install/step.ts";
 import { answeredBy, countedBy, type Earlier } from "./effective-command.ts";
 import type { Entry, JobId, Opening, Said, Sealed } from "./entry.ts";
 import { openWorked, type Worked, workedIn } from "./work-time.ts";

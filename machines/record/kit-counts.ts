@@ -1,6 +1,6 @@
 import type { Asks } from "../install/gates.ts";
-import type { Script } from "../install/script.ts";
 import type { JobState } from "../install/state.ts";
+import type { Script } from "../install/step.ts";
 import { ORDER_OF_USE } from "../tent/load.ts";
 
 /** The calls at which the kit is counted onto the truck, and back again. */

@@ -1,7 +1,8 @@
+import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
 import { decide } from "../install/decide.ts";
 import { type Job, openJob, stateDigest } from "../install/job.ts";
-import type { Hash, Sealed } from "./entry.ts";
+import type { Sealed } from "./entry.ts";
 import { verifyChain } from "./verify-chain.ts";
 
 export type Replayed = {

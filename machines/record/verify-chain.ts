@@ -1,5 +1,5 @@
-import { hashOf } from "../digest/digest.ts";
-import { type Hash, NO_ENTRY, type Sealed, unseal } from "./entry.ts";
+import { type Hash, hashOf } from "../digest/digest.ts";
+import { NO_ENTRY, type Sealed, unseal } from "./entry.ts";
 
 export type Chain =
   | { readonly holds: true; readonly entries: readonly Sealed[] }

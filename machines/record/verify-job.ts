@@ -1,4 +1,5 @@
-import { type Entry, type Hash, type JobId, seal } from "./entry.ts";
+import type { Hash } from "../digest/digest.ts";
+import { type Entry, type JobId, seal } from "./entry.ts";
 import { replay } from "./replay.ts";
 import { type Misfit, verifyChain } from "./verify-chain.ts";
 

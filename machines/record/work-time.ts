@@ -1,5 +1,6 @@
+import type { StepId } from "../install/ids.ts";
 import { type Work, workOf } from "../install/quantities.ts";
-import { type Frozen, PHASES, type PhaseId, type StepId } from "../install/script.ts";
+import { type Frozen, PHASES, type PhaseId } from "../install/step.ts";
 import type { Opening, Said } from "./entry.ts";
 
 /**

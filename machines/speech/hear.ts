@@ -1,6 +1,6 @@
 import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
-import type { Step } from "../install/script.ts";
+import type { Step } from "../install/step.ts";
 import { holdsInside, isHold } from "./en/holds.ts";
 import { plain } from "./en/plain.ts";
 import { understand } from "./en/understand.ts";

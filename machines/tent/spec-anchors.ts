@@ -1,5 +1,5 @@
 import { fieldsOf, type Reading } from "./reading.ts";
-import type { SpecInput } from "./spec.ts";
+import type { SpecInput } from "./spec-input.ts";
 import { SETBACK_FT, SIDE_POLE_FT, usualCentrePoleFt } from "./templates.ts";
 import type { AnchorCount, StationKind, TentSpec } from "./types.ts";
 

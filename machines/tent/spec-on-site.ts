@@ -2,7 +2,7 @@ import { polesOf } from "./poles.ts";
 import { fieldsOf, type Reading } from "./reading.ts";
 import { seamsOf } from "./seams.ts";
 import { piecesOf } from "./sections.ts";
-import type { SpecInput } from "./spec.ts";
+import type { SpecInput } from "./spec-input.ts";
 import { stretchesOf } from "./stations.ts";
 import { CORNERS, type Corner, EDGES, type EdgeName, type Point, type TentSpec } from "./types.ts";
 

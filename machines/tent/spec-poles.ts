@@ -2,7 +2,7 @@ import { same, toGrid } from "./grid.ts";
 import { patternOf, polesOf } from "./poles.ts";
 import { clamp, fieldsOf, listOf, type Reading } from "./reading.ts";
 import { ridgeEndsFt } from "./ridge.ts";
-import type { SpecInput } from "./spec.ts";
+import type { SpecInput } from "./spec-input.ts";
 import type { Size } from "./spec-size.ts";
 import { CLOSEST_FT, usualRidgePoles, usualRings } from "./templates.ts";
 import type { PatternSpec, Point, RidgePattern, TentSpec } from "./types.ts";

@@ -1,7 +1,7 @@
 import { same, toGrid } from "./grid.ts";
 import { fillMids, nearestMids, SHORTEST_MID_FT } from "./mids.ts";
 import { clamp, type Reading } from "./reading.ts";
-import type { SpecInput } from "./spec.ts";
+import type { SpecInput } from "./spec-input.ts";
 import { usuallyOnePiece, usuallySplit } from "./templates.ts";
 import type { TentSpec } from "./types.ts";
 

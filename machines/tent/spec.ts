@@ -1,32 +1,11 @@
 import { fieldsOf, type Reading, startReading } from "./reading.ts";
 import { readAnchors, readLengths } from "./spec-anchors.ts";
+import type { SpecInput } from "./spec-input.ts";
 import { readOnSite } from "./spec-on-site.ts";
 import { readChanges, readRidge, readRings } from "./spec-poles.ts";
 import { readSize } from "./spec-size.ts";
 import { SPACING_FT } from "./templates.ts";
-import type { AnchorCount, Corner, EdgeName, Point, RidgePattern, SpecProblem, StationKind, TentSpec } from "./types.ts";
-
-/** A tent as a form or an office script gives it. Whatever is left out is asked for, or takes the usual value. */
-export type SpecInput = {
-  readonly widthFt?: number | null;
-  /** Left out where the mids are listed: then width and mids together. */
-  readonly lengthFt?: number | null;
-  /** Left out: filled with the usual mids. */
-  readonly midsFt?: readonly number[] | null;
-  readonly onePiece?: boolean | null;
-  readonly splitEnds?: boolean | null;
-  readonly spacingFt?: number | null;
-  readonly quarterRings?: number | null;
-  readonly ridge?: RidgePattern | null;
-  readonly leaveOut?: readonly string[] | null;
-  readonly add?: readonly (Point & { readonly kind: "centre" | "quarter" })[] | null;
-  readonly centrePoleFt?: number | null;
-  readonly sidePoleFt?: number | null;
-  readonly setbackFt?: number | null;
-  readonly anchors?: Readonly<Partial<Record<StationKind, AnchorCount | null>>> | null;
-  readonly rings?: Readonly<Partial<Record<EdgeName, number | null>>> | null;
-  readonly shifted?: Readonly<Partial<Record<Corner, Point | null>>> | null;
-};
+import type { SpecProblem, TentSpec } from "./types.ts";
 
 /** Bays between side poles, in feet. Common practice, no source. */
 const SPACING_LEAST_FT = 1;

@@ -1,6 +1,6 @@
-import type { Instant } from "../install/brief.ts";
+import type { Instant } from "../install/ids.ts";
 import { type Work, workOf } from "../install/quantities.ts";
-import type { Frozen } from "../install/script.ts";
+import type { Frozen } from "../install/step.ts";
 import { workBetween } from "../record/work-time.ts";
 import { type Estimate, estimate } from "./estimate.ts";
 import type { Factor, Factors } from "./learning.ts";

@@ -1,4 +1,4 @@
-import type { Instant } from "../install/brief.ts";
+import type { Instant } from "../install/ids.ts";
 import type { Worked } from "../record/work-time.ts";
 import { type Phase, RAISE } from "./rates.ts";
 

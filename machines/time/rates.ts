@@ -1,5 +1,5 @@
 import type { Quantities, Quantity } from "../install/quantities.ts";
-import type { PhaseId } from "../install/script.ts";
+import type { PhaseId } from "../install/step.ts";
 
 /**
  * How long things take. Every figure in this file is common practice, no source: a planning figure for a practised crew on

@@ -1,4 +1,4 @@
-import type { Step } from "../install/script.ts";
+import type { Step } from "../install/step.ts";
 import type { Estimate } from "./estimate.ts";
 
 /**

@@ -1,8 +1,10 @@
 import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
-import type { Brief, Instant, PersonId, Role, Site } from "../../machines/install/brief.ts";
+import type { Brief, Role, Site } from "../../machines/install/brief.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
-import { type Frozen, scriptOf } from "../../machines/install/script.ts";
+import type { Instant, PersonId } from "../../machines/install/ids.ts";
+import { scriptOf } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";

@@ -1,5 +1,5 @@
 import { same } from "../../machines/tent/grid.ts";
-import type { SpecInput } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { Corner, EdgeName, SpecProblem, TentPlan } from "../../machines/tent/types.ts";
 import type { Fields } from "./form.ts";
 import { typed } from "./typed.ts";

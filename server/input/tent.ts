@@ -1,4 +1,5 @@
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { templateFor } from "../../machines/tent/templates.ts";
 import { CORNERS, EDGES, type SpecProblem, type StationKind, type TentSpec } from "../../machines/tent/types.ts";
 import { edge } from "../../views/text/en/errors.ts";

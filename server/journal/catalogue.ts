@@ -1,5 +1,5 @@
-import type { Instant } from "../../machines/install/brief.ts";
-import type { Hash } from "../../machines/record/entry.ts";
+import type { Hash } from "../../machines/digest/digest.ts";
+import type { Instant } from "../../machines/install/ids.ts";
 
 /** A saved tent as it lies in the file, not trusted yet: `spec` is `null` where it is no JSON any more, `kit` also where there is none. */
 export type SavedTent = {

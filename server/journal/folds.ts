@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type Sqlite from "better-sqlite3";
-import type { EntryNo } from "../../machines/install/commands.ts";
+import type { EntryNo } from "../../machines/install/ids.ts";
 import type { Entry, JobId, Sealed } from "../../machines/record/entry.ts";
 import { FOLD_VERSION, type Fold, foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";

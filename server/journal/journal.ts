@@ -1,5 +1,6 @@
-import type { PersonId } from "../../machines/install/brief.ts";
-import type { Hash, JobId, Sealed } from "../../machines/record/entry.ts";
+import type { Hash } from "../../machines/digest/digest.ts";
+import type { PersonId } from "../../machines/install/ids.ts";
+import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
 import type { Catalogue } from "./catalogue.ts";
 

@@ -1,6 +1,6 @@
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
-import type { PersonId } from "../../machines/install/brief.ts";
+import type { PersonId } from "../../machines/install/ids.ts";
 import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
 import { foldsIn } from "./folds.ts";
 import { Conflict, type Journal, KeyUsed, type Listed } from "./journal.ts";

@@ -1,6 +1,6 @@
 import { type Context, Hono } from "hono";
 import { digest } from "../../machines/digest/digest.ts";
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { LayoutDrawing } from "../../views/drawing/layout.tsx";
 import { markRows } from "../../views/pages/layout/csv.ts";

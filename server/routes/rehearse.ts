@@ -1,5 +1,5 @@
 import { Hono } from "hono";
-import type { Instant } from "../../machines/install/brief.ts";
+import type { Instant } from "../../machines/install/ids.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { edge } from "../../views/text/en/errors.ts";

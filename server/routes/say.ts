@@ -1,4 +1,5 @@
-import type { CommandSource, DeviceId } from "../../machines/install/commands.ts";
+import type { CommandSource } from "../../machines/install/commands.ts";
+import type { DeviceId } from "../../machines/install/ids.ts";
 import { stepOf } from "../../machines/install/job.ts";
 import type { JobId, Said } from "../../machines/record/entry.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";

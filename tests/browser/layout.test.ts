@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { SpecInput } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { demoBrief } from "../../server/demo.ts";
 import { opened, type World } from "../support/browser.ts";
 import { eighty, hundred, twenty } from "../tent/tents.ts";

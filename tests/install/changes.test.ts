@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { effectOf } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { briefOf, frozenOf } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";

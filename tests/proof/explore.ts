@@ -22,7 +22,7 @@ import { decide } from "../../machines/install/decide.ts";
 import { attentionOf, type Job, openJob } from "../../machines/install/job.ts";
 import type { Machine } from "../../machines/install/machine.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
-import { type Frozen, SITE_STATES } from "../../machines/install/script.ts";
+import { type Frozen, SITE_STATES } from "../../machines/install/step.ts";
 import { commandOf, HOUR, MINUTE, PEOPLE, SECOND, START } from "./fixtures.ts";
 import { INVARIANTS, type Invariant, type Memory, NO_DEAD_END, ONE_OUTCOME, remember, type Trial } from "./invariants.ts";
 import { badValue, callOf, oddValue, siteAt, stands, type Tent, tentOf, thunderNear, windIs } from "./tent.ts";

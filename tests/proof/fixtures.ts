@@ -1,10 +1,12 @@
 import type { Brief, Person, Role } from "../../machines/install/brief.ts";
 import type { Ask, Command } from "../../machines/install/commands.ts";
 import { type Job, openJob } from "../../machines/install/job.ts";
-import { type Frozen, scriptOf } from "../../machines/install/script.ts";
+import { scriptOf } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 
 export const SECOND = 1000;
 export const MINUTE = 60 * SECOND;

@@ -1,5 +1,5 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import type { PhaseId, RouteId } from "../../machines/install/script.ts";
+import type { PhaseId, RouteId } from "../../machines/install/step.ts";
 import type { TentPlan } from "../../machines/tent/types.ts";
 
 /** One line of the issue. `{…}` in a gate's name stands for each of a kind that this tent has. */

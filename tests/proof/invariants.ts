@@ -2,7 +2,7 @@ import type { Command } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
 import { attentionOf, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
-import type { SiteState } from "../../machines/install/script.ts";
+import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
 import { COMMITTED, callOf, goesOnAt, STRIKE, stands, type Tent, workStops } from "./tent.ts";
 

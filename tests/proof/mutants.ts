@@ -1,5 +1,5 @@
 import type { Machine } from "../../machines/install/machine.ts";
-import { type Frozen, ROUTES, type Step } from "../../machines/install/script.ts";
+import { type Frozen, ROUTES, type Step } from "../../machines/install/step.ts";
 import { findings } from "./explore.ts";
 import { disagreements } from "./tent.ts";
 

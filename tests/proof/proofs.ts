@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { findings } from "./explore.ts";
 import { ALL } from "./invariants.ts";
 import { disagreements } from "./tent.ts";

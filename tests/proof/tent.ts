@@ -1,8 +1,8 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Asks, Gate, Value } from "../../machines/install/gates.ts";
 import type { Job } from "../../machines/install/job.ts";
-import type { Frozen, SiteState, Step } from "../../machines/install/script.ts";
 import { key } from "../../machines/install/state-key.ts";
+import type { Frozen, SiteState, Step } from "../../machines/install/step.ts";
 import { LENGTHS, lengthFt, type Marks } from "../../machines/site/lengths.ts";
 import { MINUTE, ON_SITE } from "./fixtures.ts";
 import { type Row, tableFor } from "./gates.table.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { PHASES } from "../../machines/install/script.ts";
+import { PHASES } from "../../machines/install/step.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive, type Say } from "../support/crew-lead.ts";

@@ -1,8 +1,10 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import { type Frozen, scriptOf } from "../../machines/install/script.ts";
+import { scriptOf } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 
 const START = Date.UTC(2026, 5, 2, 12);
 const DAY = 24 * 3_600_000;

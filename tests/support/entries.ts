@@ -1,4 +1,4 @@
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import type { Stored } from "../../server/journal/journal.ts";
 

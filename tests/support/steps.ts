@@ -1,5 +1,5 @@
 import { type Asks, gate } from "../../machines/install/gates.ts";
-import type { Step } from "../../machines/install/script.ts";
+import type { Step } from "../../machines/install/step.ts";
 
 /** A call that asks something, or nothing, with words of its own. */
 export const stepWith = (asks: Asks | null, more: Partial<Step> = {}): Step => ({

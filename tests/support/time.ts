@@ -1,11 +1,12 @@
 import { workOf } from "../../machines/install/quantities.ts";
-import type { Frozen, PhaseId } from "../../machines/install/script.ts";
-import { PHASES, scriptOf } from "../../machines/install/script.ts";
+import { scriptOf } from "../../machines/install/script.ts";
+import type { Frozen, PhaseId } from "../../machines/install/step.ts";
+import { PHASES } from "../../machines/install/step.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import type { Opening } from "../../machines/record/entry.ts";
 import { openWorked, type Worked } from "../../machines/record/work-time.ts";
 import { planTent } from "../../machines/tent/plan.ts";
-import type { SpecInput } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import type { Taught } from "../../machines/time/learning.ts";
 import type { Standing } from "../../machines/time/place.ts";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { TentSpec } from "../../machines/tent/types.ts";
 
 /** Lengths in feet to a thousandth. */

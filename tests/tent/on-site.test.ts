@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { EdgeName, TentSpec } from "../../machines/tent/types.ts";
 
 const TENT: SpecInput = { widthFt: 60, lengthFt: 100, splitEnds: true, spacingFt: 10, quarterRings: 1, centrePoleFt: 22 };

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { Piece, Point, TentPlan } from "../../machines/tent/types.ts";
 import { buildable, feet, usual } from "./any-tent.ts";
 import { looks } from "./places.ts";

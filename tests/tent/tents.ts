@@ -1,5 +1,6 @@
 import { planTent } from "../../machines/tent/plan.ts";
-import { checkSpec, type SpecInput } from "../../machines/tent/spec.ts";
+import { checkSpec } from "../../machines/tent/spec.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { SpecProblem, TentPlan, TentSpec } from "../../machines/tent/types.ts";
 
 /** 80×100 ft, split ends, one mid of 20 ft. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { PHASES } from "../../machines/install/script.ts";
+import { PHASES } from "../../machines/install/step.ts";
 import { LONGEST_WORK_MS } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";

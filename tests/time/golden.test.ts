@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { forecast } from "../../machines/time/forecast.ts";

@@ -4,7 +4,7 @@ import type { Did } from "../../machines/install/commands.ts";
 import type { Gate } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
 import type { Missing, Refusal, Status } from "../../machines/install/refusals.ts";
-import { PHASES, ROUTES, type Script } from "../../machines/install/script.ts";
+import { PHASES, ROUTES, type Script } from "../../machines/install/step.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { limitText, sourceText, valueText } from "../../views/text/en/limits.ts";

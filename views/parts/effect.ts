@@ -1,7 +1,7 @@
 import { effectOf } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import { allSteps, type Job } from "../../machines/install/job.ts";
-import type { Frozen } from "../../machines/install/script.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import type { Effect } from "../pages/guide/state.ts";
 import { words } from "../reply.ts";
 import { changeText } from "../text/en/changes.ts";

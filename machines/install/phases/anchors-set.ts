@@ -4,7 +4,7 @@ import { CORNERS, type Corner, type EdgePlan, type Point, type StationKind, type
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
 import { mostShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 import { inForce } from "./utilities-marked.ts";
 
 /** Marks, then stakes: right kind, deep enough, not towards the tent, and as many as the plan says. */

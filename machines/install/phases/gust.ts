@@ -1,7 +1,7 @@
 import type { Sheet } from "../brief.ts";
 import { COMPETENT, gate, PRACTICE, SHEET } from "../gates.ts";
 import { WIND_GOOD_S, windLimits } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 /** The wind, read in the open, fresh and workable: before anything goes up, comes down, or goes on again. */
 export const gust = (id: string, sheet: Sheet): Call => ({

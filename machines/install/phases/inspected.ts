@@ -2,7 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, document, exactly, gate, measure, SHEET, type Source, yes } from "../gates.ts";
 import { EXIT_SIGNS_FROM, EXTINGUISHER_FT, exitsFor } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 const EXITS: Source = { title: "International Fire Code", section: "Table 3103.12.2" };
 const SIGNS: Source = { title: "Fire code as cities adopt it for tents", section: "exit signs, occupant load of 50 or more" };

@@ -2,7 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 import { gust } from "./gust.ts";
 
 /** A line of poles that goes up together. */

@@ -1,7 +1,7 @@
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import type { Call, RouteId } from "../script.ts";
+import type { Call, RouteId } from "../step.ts";
 import { gust } from "./gust.ts";
 
 /** The way out itself: no gate, so that nothing stale or failed can block it. */

@@ -2,7 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, exactly, gate, yes } from "../gates.ts";
 import { LEAST_TURNS, WIND_GOOD_S } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 import { gust } from "./gust.ts";
 
 const CORNERS = ["A", "B", "C", "D"] as const;

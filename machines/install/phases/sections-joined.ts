@@ -1,7 +1,7 @@
 import type { Seam, SeamHalf, TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { exactly, gate, noneOf, yes } from "../gates.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 /** Cloth on the ground, in order, joined, and never left loose. */
 export function sectionsJoined(_: Brief, plan: TentPlan): Call[] {

@@ -1,7 +1,7 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, gate, yes } from "../gates.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 /** How long a walk round the standing tent is good for. Common practice, no source: every day, and after every blow. */
 const WALK_GOOD_S = 24 * 3600;

@@ -3,7 +3,8 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import type { Call, StepId } from "../script.ts";
+import type { StepId } from "../ids.ts";
+import type { Call } from "../step.ts";
 import { gust } from "./gust.ts";
 import { linesOf } from "./interior-raised.ts";
 

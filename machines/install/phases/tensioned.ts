@@ -2,7 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
 import { sidePoleLeanDeg } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 /** Corners and seam ends first, then the rest from both sides at once, then once more when it has settled. */
 export function tensioned({ sheet }: Brief, plan: TentPlan): Call[] {

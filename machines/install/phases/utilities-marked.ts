@@ -4,7 +4,7 @@ import type { Brief, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { BRIEF, COMPETENT, document, exactly, gate, measure, type Source, yes } from "../gates.ts";
 import { overheadClearanceFt } from "../limits.ts";
-import type { Call } from "../script.ts";
+import type { Call } from "../step.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 

@@ -1,5 +1,5 @@
 import type { Gate, Value } from "../../install/gates.ts";
-import type { Step } from "../../install/script.ts";
+import type { Step } from "../../install/step.ts";
 import type { Understood } from "../meanings.ts";
 import { thingsSaid } from "./kit-counts.ts";
 import { lengthsSaid } from "./lengths.ts";

@@ -1,4 +1,4 @@
-import type { Step } from "../../install/script.ts";
+import type { Step } from "../../install/step.ts";
 import { readNumber } from "./numbers.ts";
 
 const SEAM = /^(?:(ridge )?seam(?: at)? ([\w-]+))(?:,? (\w+(?: \w)?) half)?,? (.+)$/i;

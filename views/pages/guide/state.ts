@@ -1,5 +1,6 @@
 import type { Role } from "../../../machines/install/brief.ts";
-import type { Asks, Gate, GateId, Paper } from "../../../machines/install/gates.ts";
+import type { Asks, Gate, Paper } from "../../../machines/install/gates.ts";
+import type { GateId } from "../../../machines/install/ids.ts";
 import type { Missing, Status } from "../../../machines/install/refusals.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 

@@ -1,4 +1,4 @@
-import { PHASES } from "../../../machines/install/script.ts";
+import { PHASES } from "../../../machines/install/step.ts";
 import { type Fold, foldAll, MAKING_SAFE, type Mark } from "../../../machines/record/findings.ts";
 import { isCounted, type KitRow, outAndBack } from "../../../machines/record/kit-counts.ts";
 import type { Held } from "../../reply.ts";

@@ -1,6 +1,7 @@
-import type { Answer, GateId } from "../../../machines/install/gates.ts";
+import type { Answer } from "../../../machines/install/gates.ts";
+import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { allSteps } from "../../../machines/install/job.ts";
-import type { Frozen, Script, Step, StepId } from "../../../machines/install/script.ts";
+import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
 import { answeredBy, countedBy, type Earlier } from "../../../machines/record/effective-command.ts";
 import type { Entry, Said } from "../../../machines/record/entry.ts";
 import { frozenAfter, frozenIn, MAKING_SAFE, type Mark, stoodAt } from "../../../machines/record/findings.ts";
