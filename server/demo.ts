@@ -16,7 +16,7 @@ export function demoBrief(today: string, until: string): BriefInput {
       splitEnds: true,
       spacingFt: 10,
       quarterRings: 1,
-      centrePoleFt: 26,
+      centerPoleFt: 26,
       sidePoleFt: 8,
       setbackFt: 6,
     },
@@ -37,7 +37,7 @@ export function demoBrief(today: string, until: string): BriefInput {
     },
     site: {
       address: "Lower meadow, gate 3, Tansy Lane",
-      muster: "the oak at gate 3",
+      rallyPoint: "the oak at gate 3",
       firstAid: "green box, truck cab",
       soilKnown: true,
       overheadKv: [],

@@ -1,5 +1,5 @@
 import { EXAMPLES } from "../machines/tent/examples.ts";
-import type { KitCatalogue } from "../machines/tent/load.ts";
+import type { KitCatalog } from "../machines/tent/load.ts";
 import { planTent } from "../machines/tent/plan.ts";
 import { checkSpec } from "../machines/tent/spec.ts";
 import type { TentPlan } from "../machines/tent/types.ts";
@@ -11,7 +11,7 @@ import { Problem } from "./input/problem.ts";
 import type { NamedTent } from "./input/saved-tent.ts";
 import { formOfTent } from "./input/tent.ts";
 import type { World } from "./jobs.ts";
-import { Changed, foldedName, NameTaken, type SavedTent, type Write } from "./journal/catalogue.ts";
+import { Changed, foldedName, NameTaken, type SavedTent, type Write } from "./journal/catalog.ts";
 
 /** A tent of the list with its plan; `version` is `null` for an example. `plan` is `null` where the saved spec cannot be read. */
 export type Shelved = {
@@ -19,7 +19,7 @@ export type Shelved = {
   readonly name: string;
   readonly version: number | null;
   readonly plan: TentPlan | null;
-  readonly kit: KitCatalogue | null;
+  readonly kit: KitCatalog | null;
 };
 
 /** Examples never change: they are planned once. */
@@ -34,11 +34,11 @@ const examples = (): readonly Shelved[] => {
 
 /** The list of tents: what is saved, and the examples. The one place where a saved tent is written. */
 export function createShelf({ journal, now, newId }: Pick<World, "journal" | "now" | "newId">) {
-  const { catalogue } = journal;
-  const saved = (): Shelved[] => catalogue.tents().map(shelved);
+  const { catalog } = journal;
+  const saved = (): Shelved[] => catalog.tents().map(shelved);
 
   function find(id: string): Shelved | null {
-    const kept = catalogue.tent(id);
+    const kept = catalog.tent(id);
     return kept ? shelved(kept) : (examples().find((e) => e.id === id) ?? null);
   }
   function get(id: string): Shelved {
@@ -55,7 +55,7 @@ export function createShelf({ journal, now, newId }: Pick<World, "journal" | "no
 
   /** Does a write once; a repeat is answered with the tent that it wrote. */
   function once(write: Write, name: string, go: () => string, changed: string = edge.tentChanged): string {
-    const before = catalogue.written(write.key);
+    const before = catalog.written(write.key);
     if (before) {
       if (before.request !== write.request) throw new Problem(409, edge.keyUsed(write.key));
       return before.tent;
@@ -66,7 +66,7 @@ export function createShelf({ journal, now, newId }: Pick<World, "journal" | "no
       return go();
     } catch (error) {
       if (error instanceof NameTaken)
-        throw new Problem(422, edge.tentRefused, { name: edge.nameTaken(catalogue.tent(error.by)?.name ?? name) });
+        throw new Problem(422, edge.tentRefused, { name: edge.nameTaken(catalog.tent(error.by)?.name ?? name) });
       if (error instanceof Changed) throw new Problem(409, changed);
       throw error;
     }
@@ -74,12 +74,12 @@ export function createShelf({ journal, now, newId }: Pick<World, "journal" | "no
   const add = (tent: NamedTent, write: Write) =>
     once(write, tent.name, () => {
       const id = newId();
-      catalogue.add(id, { ...tent, at: now() }, write);
+      catalog.add(id, { ...tent, at: now() }, write);
       return id;
     });
   const change = (id: string, version: number, tent: NamedTent, write: Write) =>
     once(write, tent.name, () => {
-      catalogue.change(id, version, { ...tent, at: now() }, write);
+      catalog.change(id, version, { ...tent, at: now() }, write);
       return id;
     });
   const remove = (id: string, version: number, write: Write) =>
@@ -87,7 +87,7 @@ export function createShelf({ journal, now, newId }: Pick<World, "journal" | "no
       write,
       "",
       () => {
-        catalogue.remove(id, version, write);
+        catalog.remove(id, version, write);
         return id;
       },
       edge.tentChangedSince,

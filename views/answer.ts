@@ -95,7 +95,7 @@ function howMany(about: string, plan: TentPlan): string {
     );
   if (/ring/.test(about)) return edge ? answers.count(edge.rings, `rings on ${edge.name}`) : answers.cannotCount(about);
   if (/quarter/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "quarter").length, "quarter poles");
-  if (/centre|center/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "centre").length, "centre poles");
+  if (/cent(?:re|er)/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "center").length, "center poles");
   if (/pole|station/.test(about)) return answers.count(stations.length, kind ? kind[2] : "poles round the edge");
   if (/piece/.test(about)) return answers.count(plan.pieces.length, "pieces");
   return /seam/.test(about) ? answers.count(plan.seams.length, "seams") : answers.cannotCount(about);

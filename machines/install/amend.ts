@@ -11,7 +11,7 @@ import type { Frozen, Step } from "./step.ts";
 const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
   pieces: (f) => f.plan.pieces,
   seams: (f) => f.plan.seams,
-  poles: (f) => [f.plan.poles, f.plan.spec.centrePoleFt],
+  poles: (f) => [f.plan.poles, f.plan.spec.centerPoleFt],
   stations: (f) => [f.plan.edges, f.plan.stations],
   anchors: (f) => f.plan.plates,
   sheet: (f) => f.brief.sheet,
@@ -50,7 +50,7 @@ export function effectOf(job: Job, to: Frozen): { readonly reopened: ReadonlySet
 
 /**
  * The job under its amended plan. It goes on at the first call, up to where it stood, that has a reopened gate or is
- * new; with none, where it stood. Making safe is not left: then only where it goes on afterwards changes.
+ * new; with none, where it stood. Making safe is not left: then only where it goes on afterward changes.
  */
 export function amended(job: Job, to: Frozen): Job {
   const { reopened, goesOnAt: from } = effectOf(job, to);

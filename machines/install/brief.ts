@@ -1,4 +1,4 @@
-import type { KitCatalogue } from "../tent/load.ts";
+import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
 import type { Instant, PersonId } from "./ids.ts";
 
@@ -11,7 +11,7 @@ export type Role = "lead" | "deputy" | "competent" | "crew" | "trainee" | "manag
 /** Names live beside the chain, so that they can be erased; here people are ids. */
 export type Person = { readonly id: PersonId; readonly role: Role };
 
-/** The facilities of the uniform colour code; one line of the locate ticket each. */
+/** The facilities of the uniform color code; one line of the locate ticket each. */
 export type UtilityKind = "electric" | "gas" | "communication" | "water" | "sewer" | "reclaimedWater";
 export type Utility = { readonly kind: UtilityKind; readonly marked: boolean };
 
@@ -39,12 +39,12 @@ export type Sheet = {
   readonly sidePoleLeanDeg: number | null;
   readonly raiseGustMph: number | null;
   readonly stopGustMph: number | null;
-  readonly interiorOrder: "quartersFirst" | "centresFirst";
+  readonly interiorOrder: "quartersFirst" | "centersFirst";
 };
 
 export type Site = {
   readonly address: string;
-  readonly muster: string;
+  readonly rallyPoint: string;
   readonly firstAid: string;
   readonly soilKnown: boolean;
   /** Lines over or near the site. `null`: the voltage is not known. */
@@ -76,7 +76,7 @@ export type Brief = {
   readonly use: Use;
   readonly crew: readonly Person[];
   /** Spares and weights of the yard. Absent: the usual spares, and no weight is known. */
-  readonly kit?: KitCatalogue;
+  readonly kit?: KitCatalog;
   /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
   readonly rehearsal?: true;
 };

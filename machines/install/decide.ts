@@ -6,7 +6,7 @@ import { confirmed, dropped, saidBack } from "./read-back.ts";
 import type { Outcome } from "./refusals.ts";
 
 /**
- * One command, exactly one outcome; with it the job as it stands afterwards. The clock goes first. Replay runs the same
+ * One command, exactly one outcome; with it the job as it stands afterward. The clock goes first. Replay runs the same
  * lines. Throws where the chart did not answer exactly once: that is a mistake in the chart, never in the command.
  */
 export function decide(job: Job, command: Command): [Job, Outcome] {

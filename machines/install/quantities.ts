@@ -15,9 +15,9 @@ export type Quantities = {
   readonly seamFt: number;
   readonly seamHalves: number;
   readonly longestHalfFt: number;
-  readonly centrePoles: number;
+  readonly centerPoles: number;
   readonly quarterPoles: number;
-  readonly centrePoleFt: number;
+  readonly centerPoleFt: number;
   /** The perimeter again where walls hang, and nothing where none do. */
   readonly wallFt: number;
 };
@@ -37,7 +37,7 @@ export function workOf({ brief, plan, script }: Frozen): Work | null {
   if (!whole) return null;
   const halves = plan.seams.flatMap((s) => s.halves.map((h) => h.lengthFt));
   const perimeterFt = sum(plan.edges.map((e) => e.lengthFt));
-  const poles = (kind: "centre" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
+  const poles = (kind: "center" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
   return {
     people: onSite(brief.crew).length,
     quantities: {
@@ -52,9 +52,9 @@ export function workOf({ brief, plan, script }: Frozen): Work | null {
       seamFt: sum(halves),
       seamHalves: halves.length,
       longestHalfFt: Math.max(0, ...halves),
-      centrePoles: poles("centre"),
+      centerPoles: poles("center"),
       quarterPoles: poles("quarter"),
-      centrePoleFt: plan.spec.centrePoleFt,
+      centerPoleFt: plan.spec.centerPoleFt,
       wallFt: brief.use.walls ? perimeterFt : 0,
     },
     calls: Object.fromEntries(PHASES.map((phase) => [phase, script.steps.filter((s) => s.phase === phase).length])) as Work["calls"],

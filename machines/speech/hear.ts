@@ -16,7 +16,7 @@ export type Ears = {
   readonly wakeWord: string;
 };
 
-/** What was said into a device: a recogniser's alternatives, best first, and whether the talk button was held. */
+/** What was said into a device: a recognizer's alternatives, best first, and whether the talk button was held. */
 export type Utterance = { readonly alternatives: readonly string[]; readonly talk: boolean };
 
 /** What is taken from it, by which way of speaking, and whether it is read back first; or that it was left alone, and why. */
@@ -70,7 +70,7 @@ function meantFor(said: readonly string[], source: Spoken, ears: Ears): Heard {
   const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
   const one = agreed(understood);
   if (!one) return heard(several(understood));
-  // What is done at once must be the recogniser's best guess. What is read back may be another one, but never a shorter
+  // What is done at once must be the recognizer's best guess. What is read back may be another one, but never a shorter
   // one than a better guess that was not understood: "not tied off" is no "tied off".
   const length = (words: string) => plain(words).split(" ").length;
   const cut = guesses.slice(0, guesses.indexOf(one)).some((g) => length(g.words) > length(one.words));

@@ -14,7 +14,7 @@ export function kitOf(plan: Pick<TentPlan, "pieces" | "poles" | "stations" | "pl
     endPiece: pieces("end"),
     splitEndPiece: pieces("splitEnd"),
     midPiece: pieces("mid"),
-    centrePole: poles("centre"),
+    centerPole: poles("center"),
     quarterPole: poles("quarter"),
     sidePole: plan.stations.length - corners,
     cornerPole: corners,

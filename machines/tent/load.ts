@@ -2,7 +2,7 @@ import type { KitItem, TentPlan } from "./types.ts";
 
 /** What the yard says of an item: the share that goes along as spares (0.05 is 5 %), and what one weighs, where known. */
 export type KitNote = { readonly spare?: number; readonly unitLb?: number };
-export type KitCatalogue = Readonly<Partial<Record<KitItem, KitNote>>>;
+export type KitCatalog = Readonly<Partial<Record<KitItem, KitNote>>>;
 
 /** One line of the loading list. `lb` is null where no unit weight is known: it is never guessed. */
 export type LoadLine = {
@@ -42,18 +42,18 @@ export const ORDER_OF_USE: readonly KitItem[] = [
   "cornerPole",
   "sidePole",
   "quarterPole",
-  "centrePole",
+  "centerPole",
   "polePlate",
   "interiorStake",
   "interiorStrap",
 ];
 
 /** The kit with its spares and weights in the order of use. Spares are rounded up to whole ones. */
-export function loadOf({ kit }: Pick<TentPlan, "kit">, catalogue: KitCatalogue = {}): LoadLine[] {
+export function loadOf({ kit }: Pick<TentPlan, "kit">, catalog: KitCatalog = {}): LoadLine[] {
   return ORDER_OF_USE.flatMap((item): LoadLine[] => {
     const need = kit.find((line) => line.item === item)?.count ?? 0;
     if (need === 0) return [];
-    const { spare, unitLb = null } = catalogue[item] ?? {};
+    const { spare, unitLb = null } = catalog[item] ?? {};
     const share = spare ?? USUAL_SPARE[item] ?? 0;
     const spares = Math.max(0, Math.ceil(need * share - 1e-9));
     const count = need + spares;

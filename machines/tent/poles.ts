@@ -5,19 +5,19 @@ import type { InteriorPole, PatternSpec, Point, PoleRow, TentSpec } from "./type
 export type Interior = { readonly rows: readonly PoleRow[]; readonly poles: readonly InteriorPole[] };
 
 /**
- * The interior poles of the pattern, before anything is left out or added. Centres are C1, C2 … and quarters Q1, Q2 …,
+ * The interior poles of the pattern, before anything is left out or added. Centers are C1, C2 … and quarters Q1, Q2 …,
  * both counted from the near end (DA) and from left to right. Rows in the same order: hip-DA, line-1 …, hip-BC.
  */
 export function patternOf(spec: PatternSpec): Interior {
   const quarterOf = counter("Q");
-  const centreOf = counter("C");
+  const centerOf = counter("C");
   const poles = [
     ...hipEnd(spec, "near").map((p): InteriorPole => ({ id: quarterOf(), kind: "quarter", row: "hip-DA", ...p })),
     ...ridgePositionsFt(spec).flatMap((yFt, i): InteriorPole[] => {
       const row = `line-${i + 1}`;
-      const centre: InteriorPole = { id: centreOf(), kind: "centre", row, ring: 0, xFt: toGrid(spec.widthFt / 2), yFt };
+      const center: InteriorPole = { id: centerOf(), kind: "center", row, ring: 0, xFt: toGrid(spec.widthFt / 2), yFt };
       const quarters = crossLine(spec, yFt).map((p): InteriorPole => ({ id: quarterOf(), kind: "quarter", row, ...p }));
-      return [...quarters, centre];
+      return [...quarters, center];
     }),
     ...hipEnd(spec, "far").map((p): InteriorPole => ({ id: quarterOf(), kind: "quarter", row: "hip-BC", ...p })),
   ];
@@ -28,7 +28,7 @@ export function patternOf(spec: PatternSpec): Interior {
 export function polesOf(spec: PatternSpec & Pick<TentSpec, "leaveOut" | "add">): Interior {
   const kept = patternOf(spec).poles.filter((p) => !spec.leaveOut.includes(p.id));
   const added = spec.add.map(
-    ({ kind, xFt, yFt }, i): InteriorPole => ({ id: `X${i + 1}`, kind, row: "added", ring: kind === "centre" ? 0 : 1, xFt, yFt }),
+    ({ kind, xFt, yFt }, i): InteriorPole => ({ id: `X${i + 1}`, kind, row: "added", ring: kind === "center" ? 0 : 1, xFt, yFt }),
   );
   const poles = [...kept, ...added];
   return { rows: rowsOf(poles), poles };
@@ -69,7 +69,7 @@ function rowsOf(poles: readonly InteriorPole[]): PoleRow[] {
     const here = poles.filter((p) => p.row === id);
     const of = (kind: InteriorPole["kind"]) => here.filter((p) => p.kind === kind).map((p) => p.id);
     const kind = id === "added" ? "added" : id.startsWith("hip") ? "hip" : "cross";
-    return { id, kind, quarters: of("quarter"), centres: of("centre") };
+    return { id, kind, quarters: of("quarter"), centers: of("center") };
   });
 }
 

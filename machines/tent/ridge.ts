@@ -9,7 +9,7 @@ export const ridgeEndsFt = (spec: Pick<TentSpec, "widthFt" | "lengthFt">) => ({
 });
 
 /**
- * Where the centre poles stand, in feet from the near end: at each cross seam, evenly between the hip points (a single
+ * Where the center poles stand, in feet from the near end: at each cross seam, evenly between the hip points (a single
  * one in the middle), or as the sheet gives them. Common practice, no source.
  */
 export function ridgePositionsFt(spec: PatternSpec): number[] {

@@ -4,7 +4,7 @@ import type { EdgeName, InteriorPole, Piece, Point, Seam, SeamHalf, Side, TentSp
 
 /**
  * Where pieces are laced together, in lacing order from the near end: the ridge seam of a split near end (R-DA), the
- * cross seams S1, S2 …, the ridge seam of a split far end (R-BC). A cross seam has two halves, each laced from the centre
+ * cross seams S1, S2 …, the ridge seam of a split far end (R-BC). A cross seam has two halves, each laced from the center
  * ring out to its edge (S1.AB, S1.CD); a ridge seam runs once, from the hip point out to the end (R-DA.DA).
  * Common practice, no source.
  */
@@ -64,7 +64,7 @@ function sideAt({ xFt, yFt }: Point, { at }: Piece): Side | null {
   return null;
 }
 
-/** Quarter poles that stand under a half, in feet from the centre ring outward. */
+/** Quarter poles that stand under a half, in feet from the center ring outward. */
 function ringsAlong(ring: Point, end: Point, poles: readonly InteriorPole[]): number[] {
   const wholeFt = lengthFt(ring, end);
   return poles

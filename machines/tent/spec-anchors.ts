@@ -1,28 +1,28 @@
 import { fieldsOf, type Reading } from "./reading.ts";
 import type { SpecInput } from "./spec-input.ts";
-import { SETBACK_FT, SIDE_POLE_FT, usualCentrePoleFt } from "./templates.ts";
+import { SETBACK_FT, SIDE_POLE_FT, usualCenterPoleFt } from "./templates.ts";
 import type { AnchorCount, StationKind, TentSpec } from "./types.ts";
 
 /** Limits against slips of the pen, not of strength; the anchor check judges strength. Common practice, no source. */
 const SIDE_POLE = { from: 6, to: 16 };
-const CENTRE_POLE_MOST_FT = 60;
+const CENTER_POLE_MOST_FT = 60;
 const SETBACK = { from: 1, to: 20 };
 const PLATES_MOST = 6;
 const STAKES_A_PLATE_MOST = 6;
 
-type Lengths = Pick<TentSpec, "centrePoleFt" | "sidePoleFt" | "setbackFt">;
+type Lengths = Pick<TentSpec, "centerPoleFt" | "sidePoleFt" | "setbackFt">;
 
-/** Pole lengths and setback in feet. The centre pole is asked for, never assumed: overhead clearance hangs on it. */
+/** Pole lengths and setback in feet. The center pole is asked for, never assumed: overhead clearance hangs on it. */
 export function readLengths(input: SpecInput, widthFt: number | undefined, read: Reading): Lengths | undefined {
   const sidePoleFt = read.within("sidePoleFt", "poleLength", input.sidePoleFt ?? SIDE_POLE_FT, SIDE_POLE);
-  const centrePoleFt = read.within("centrePoleFt", "poleLength", input.centrePoleFt, {
+  const centerPoleFt = read.within("centerPoleFt", "poleLength", input.centerPoleFt, {
     from: (sidePoleFt ?? SIDE_POLE_FT) + 1,
-    to: CENTRE_POLE_MOST_FT,
-    otherwise: widthFt === undefined ? null : usualCentrePoleFt(widthFt, sidePoleFt),
+    to: CENTER_POLE_MOST_FT,
+    otherwise: widthFt === undefined ? null : usualCenterPoleFt(widthFt, sidePoleFt),
   });
   const setbackFt = read.within("setbackFt", "setback", input.setbackFt ?? SETBACK_FT, SETBACK);
-  if (sidePoleFt === undefined || centrePoleFt === undefined || setbackFt === undefined) return undefined;
-  return { sidePoleFt, centrePoleFt, setbackFt };
+  if (sidePoleFt === undefined || centerPoleFt === undefined || setbackFt === undefined) return undefined;
+  return { sidePoleFt, centerPoleFt, setbackFt };
 }
 
 /** The sheet's plates and stakes for each kind of station; `null` where the planning minimum stands. */

@@ -13,8 +13,8 @@ export type SpecInput = {
   readonly quarterRings?: number | null;
   readonly ridge?: RidgePattern | null;
   readonly leaveOut?: readonly string[] | null;
-  readonly add?: readonly (Point & { readonly kind: "centre" | "quarter" })[] | null;
-  readonly centrePoleFt?: number | null;
+  readonly add?: readonly (Point & { readonly kind: "center" | "quarter" })[] | null;
+  readonly centerPoleFt?: number | null;
   readonly sidePoleFt?: number | null;
   readonly setbackFt?: number | null;
   readonly anchors?: Readonly<Partial<Record<StationKind, AnchorCount | null>>> | null;

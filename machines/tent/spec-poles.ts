@@ -17,7 +17,7 @@ export function readRings(input: SpecInput, size: Size | undefined, read: Readin
   return read.refuse("quarterRings", "ringsNotKnown", rings, nearest);
 }
 
-/** Where the centre poles stand: at the seams, for a one-piece top evenly, unless it is given. */
+/** Where the center poles stand: at the seams, for a one-piece top evenly, unless it is given. */
 export function readRidge(input: SpecInput, size: Size, read: Reading): RidgePattern | undefined {
   const usual = usualRidgePoles(size.widthFt, size.lengthFt);
   if (input.ridge === undefined || input.ridge === null) return size.onePiece ? { kind: "evenly", count: usual } : { kind: "atSeams" };
@@ -32,7 +32,7 @@ export function readRidge(input: SpecInput, size: Size, read: Reading): RidgePat
 
 function readGiven(given: readonly unknown[], size: Size, read: Reading): RidgePattern | undefined {
   const { fromFt, toFt } = ridgeEndsFt(size);
-  if (given.length === 0) return read.refuse("ridge.fromNearEndFt", "noCentrePole", "", [toGrid((fromFt + toFt) / 2)]);
+  if (given.length === 0) return read.refuse("ridge.fromNearEndFt", "noCenterPole", "", [toGrid((fromFt + toFt) / 2)]);
   const problems = read.problems.length;
   const places = given.map((ft, i) => read.within(`ridge.fromNearEndFt[${i}]`, "ridgeOutside", ft, { from: fromFt, to: toFt }));
   if (read.problems.length > problems) return undefined;
@@ -60,8 +60,8 @@ export function readChanges(input: SpecInput, pattern: PatternSpec, read: Readin
     return pole ? [pole] : [];
   });
   const changed = { leaveOut, add };
-  const centres = polesOf({ ...pattern, ...changed }).poles.filter((p) => p.kind === "centre").length;
-  if (centres === 0) read.refuse("leaveOut", "noCentrePole", leaveOut.join(", "));
+  const centers = polesOf({ ...pattern, ...changed }).poles.filter((p) => p.kind === "center").length;
+  if (centers === 0) read.refuse("leaveOut", "noCenterPole", leaveOut.join(", "));
   return changed;
 }
 
@@ -77,7 +77,7 @@ function readAdded(
   const pole = fieldsOf(value);
   const xFt = read.number(`${field}.xFt`, pole.xFt);
   const yFt = read.number(`${field}.yFt`, pole.yFt);
-  const kind = (["centre", "quarter"] as const).find((k) => k === pole.kind);
+  const kind = (["center", "quarter"] as const).find((k) => k === pole.kind);
   if (kind === undefined) read.refuse(`${field}.kind`, "poleUnknown", pole.kind, "quarter");
   if (xFt === undefined || yFt === undefined || kind === undefined) return undefined;
   if (xFt <= 0 || yFt <= 0 || xFt >= widthFt || yFt >= lengthFt) {

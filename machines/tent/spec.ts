@@ -16,7 +16,7 @@ const SPACING_MOST_FT = 20;
  * a caller may have it from outside; lengths in feet, kept to a millionth.
  *
  * @example
- * checkSpec({ widthFt: 80, lengthFt: 100, midsFt: [20], splitEnds: true, spacingFt: 10, quarterRings: 1, centrePoleFt: 25 })
+ * checkSpec({ widthFt: 80, lengthFt: 100, midsFt: [20], splitEnds: true, spacingFt: 10, quarterRings: 1, centerPoleFt: 25 })
  */
 export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { readonly problems: readonly SpecProblem[] } {
   const read = startReading();

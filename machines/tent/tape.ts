@@ -92,7 +92,7 @@ export const diagonalsOf = (plan: Pick<TentPlan, "stations">): { readonly AC: nu
 /** The nearest eighth of an inch, in feet. */
 export const toEighthIn = (ft: number): number => Math.round(ft * 96) / 96;
 
-/** Whole millimetres. A foot is 0.3048 m, exact by definition (NIST SP 811, B.8). */
+/** Whole millimeters. A foot is 0.3048 m, exact by definition (NIST SP 811, B.8). */
 export const toMm = (ft: number): number => Math.round(ft * 304.8) + 0;
 
 /** The mark of a corner: its station, which stands where the corner was shifted to. */

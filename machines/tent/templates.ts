@@ -9,7 +9,7 @@ export type Template = {
   readonly quarterRings: 0 | 1 | null;
   readonly ridgePoles: number;
   readonly spacingFt: number;
-  readonly centrePoleFt: number;
+  readonly centerPoleFt: number;
   readonly sidePoleFt: number;
   readonly setbackFt: number;
 };
@@ -40,8 +40,8 @@ export const CLOSEST_FT = 1;
 export const usualRidgePoles = (widthFt: number, lengthFt: number): number =>
   Math.min(Math.ceil((lengthFt - widthFt) / 20), Math.floor((lengthFt - widthFt) / CLOSEST_FT)) + 1;
 
-/** Length of a centre pole in feet: the eave and a roof of about 5 in 12, to the next whole foot. Common practice, no source. */
-export const usualCentrePoleFt = (widthFt: number, sidePoleFt = SIDE_POLE_FT): number => Math.ceil(sidePoleFt + (widthFt / 2) * (5 / 12));
+/** Length of a center pole in feet: the eave and a roof of about 5 in 12, to the next whole foot. Common practice, no source. */
+export const usualCenterPoleFt = (widthFt: number, sidePoleFt = SIDE_POLE_FT): number => Math.ceil(sidePoleFt + (widthFt / 2) * (5 / 12));
 
 /** What to write into the form for a tent of this size in feet, until its sheet says otherwise. */
 export function templateFor(widthFt: number, lengthFt: number): Template {
@@ -53,7 +53,7 @@ export function templateFor(widthFt: number, lengthFt: number): Template {
     quarterRings: usualRings(widthFt),
     ridgePoles: usualRidgePoles(widthFt, lengthFt),
     spacingFt: SPACING_FT,
-    centrePoleFt: usualCentrePoleFt(widthFt),
+    centerPoleFt: usualCenterPoleFt(widthFt),
     sidePoleFt: SIDE_POLE_FT,
     setbackFt: SETBACK_FT,
   };

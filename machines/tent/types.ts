@@ -30,8 +30,8 @@ export type TentSpec = {
   readonly ridge: RidgePattern;
   /** Pole ids of the pattern that this top does not carry. */
   readonly leaveOut: readonly string[];
-  readonly add: readonly (Point & { readonly kind: "centre" | "quarter" })[];
-  readonly centrePoleFt: number;
+  readonly add: readonly (Point & { readonly kind: "center" | "quarter" })[];
+  readonly centerPoleFt: number;
   readonly sidePoleFt: number;
   /** How far the stake line stands outside the side poles. */
   readonly setbackFt: number;
@@ -65,7 +65,7 @@ export type SeamHalf = {
   /** Exactly the two pieces laced together along this half. */
   readonly lacePiece: string;
   readonly eyeletPiece: string;
-  /** Quarter-pole rings passed on the way out, in feet from the centre ring. */
+  /** Quarter-pole rings passed on the way out, in feet from the center ring. */
   readonly ringsAtFt: readonly number[];
 };
 export type Seam = {
@@ -81,10 +81,10 @@ export type Seam = {
 
 export type InteriorPole = Point & {
   readonly id: string;
-  readonly kind: "centre" | "quarter";
+  readonly kind: "center" | "quarter";
   /** Id of the row it is raised with: a ridge line, or a hip end. */
   readonly row: string;
-  /** Ring 1 is nearest the eave; 0 for a centre pole. */
+  /** Ring 1 is nearest the eave; 0 for a center pole. */
   readonly ring: number;
 };
 /** A row of interior poles that is raised together, in order from the near end. */
@@ -92,7 +92,7 @@ export type PoleRow = {
   readonly id: string;
   readonly kind: "hip" | "cross" | "added";
   readonly quarters: readonly string[];
-  readonly centres: readonly string[];
+  readonly centers: readonly string[];
 };
 
 export type StationKind = "corner" | "seamEnd" | "side";
@@ -129,7 +129,7 @@ export type KitItem =
   | "endPiece"
   | "splitEndPiece"
   | "midPiece"
-  | "centrePole"
+  | "centerPole"
   | "quarterPole"
   | "sidePole"
   | "cornerPole"
@@ -179,7 +179,7 @@ export type SpecProblem = {
     | "poleOutside"
     /** Another pole stands within 1 ft of it. */
     | "poleTwice"
-    | "noCentrePole"
+    | "noCenterPole"
     | "poleLength"
     | "setback"
     | "anchorCount"

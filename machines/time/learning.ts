@@ -13,7 +13,7 @@ export const PRIOR = {
   sdJobs: 4,
 } as const;
 
-/** A job whose phase took less than a sixth of its estimate, or more than six times it, was not timed: pressed through afterwards, or left open. */
+/** A job whose phase took less than a sixth of its estimate, or more than six times it, was not timed: pressed through afterward, or left open. */
 export const BELIEVABLE = 6;
 
 /** How the firm's jobs compare with the assumed rates in one phase. Multiplied on an estimate it gives the next job's minutes. */
@@ -63,7 +63,7 @@ function ratioIn({ byPhase, done, work }: Worked, phase: Phase): number[] {
  * The factor from ratios of worked to estimated time. Logarithms y of the ratios are taken as normal about an unknown mean,
  * with the assumed rates as `PRIOR.jobs` earlier jobs of ratio 1 (n0) and the assumed spread as `PRIOR.sdJobs` (v0):
  *
- *   mean = Σy / (n0 + n)              the geometric mean, drawn towards 1
+ *   mean = Σy / (n0 + n)              the geometric mean, drawn toward 1
  *   s²   = (v0·sd0² + Σ(y − ȳ)² + ȳ²·n0·n/(n0 + n)) / (v0 + n)
  *   next = mean ± t(v0 + n)·s·√(1 + 1/(n0 + n))
  *

@@ -2,7 +2,7 @@ import type { Quantities, Quantity } from "../install/quantities.ts";
 import type { PhaseId } from "../install/step.ts";
 
 /**
- * How long things take. Every figure in this file is common practice, no source: a planning figure for a practised crew on
+ * How long things take. Every figure in this file is common practice, no source: a planning figure for a practiced crew on
  * level ground in fair weather, with one or two powered stake drivers. None of them says how many people a lift is safe
  * with: that is on the sheet, and the lead's to say. The firm's own finished jobs put right what is wrong here (learning.ts).
  */
@@ -41,10 +41,10 @@ export type Rates = {
 
 /** A pole lifted by hand is walked up by more people the longer it is; one more calls the lift and lifts nothing. */
 export const CALLER = 1;
-export const centreTeam = ({ centrePoleFt }: Pick<Quantities, "centrePoleFt">): number =>
-  centrePoleFt <= 16 ? 2 : centrePoleFt <= 24 ? 3 : 4;
+export const centerTeam = ({ centerPoleFt }: Pick<Quantities, "centerPoleFt">): number =>
+  centerPoleFt <= 16 ? 2 : centerPoleFt <= 24 ? 3 : 4;
 const QUARTER_TEAM = 2;
-const raisingLeast = (q: Quantities) => CALLER + Math.max(centreTeam(q), q.quarterPoles > 0 ? QUARTER_TEAM : 0);
+const raisingLeast = (q: Quantities) => CALLER + Math.max(centerTeam(q), q.quarterPoles > 0 ? QUARTER_TEAM : 0);
 
 const LACING = ["lace.ring", "lace.valance", "lace.back"];
 const raise = (
@@ -121,7 +121,7 @@ export const RATES: Readonly<Record<Phase, Rates>> = {
         "lift.quarters",
       ),
       // One at a time: each is a lift of its own, with its own count in and out.
-      raise("centrePoles", "centrePoles", (q) => 6 + 2 * centreTeam(q), centreTeam, 1, "lift.centre"),
+      raise("centerPoles", "centerPoles", (q) => 6 + 2 * centerTeam(q), centerTeam, 1, "lift.center"),
     ],
   },
   tensioned: {
@@ -130,7 +130,7 @@ export const RATES: Readonly<Record<Phase, Rates>> = {
     parts: [
       byHand("tensioning", "plates", 3, 6, "tension.corners", "tension.seamEnds", "tension.sides", "round.again"),
       byHand("tyingQuarters", "quarterPoles", 4, 6, "interior.tied"),
-      byHand("tyingCentres", "centrePoles", 4, 6, "interior.tied"),
+      byHand("tyingCenters", "centerPoles", 4, 6, "interior.tied"),
     ],
   },
   inspected: {
@@ -151,7 +151,7 @@ export const RATES: Readonly<Record<Phase, Rates>> = {
         3,
         "lower.quarters",
       ),
-      raise("centrePolesDown", "centrePoles", (q) => 4 + centreTeam(q), centreTeam, 1, "lower.centre"),
+      raise("centerPolesDown", "centerPoles", (q) => 4 + centerTeam(q), centerTeam, 1, "lower.center"),
       byHand("sidePolesDown", "stations", 2, 8, "strike.sides", "strike.corners"),
       {
         key: "unlacing",

@@ -29,7 +29,7 @@ export function briefFromForm(f: Fields) {
       interiorOrder: f["sheet.interiorOrder"] || "quartersFirst",
     },
     site: {
-      ...texts("site", ["address", "muster", "firstAid"]),
+      ...texts("site", ["address", "rallyPoint", "firstAid"]),
       soilKnown: yes(f["site.soilKnown"]),
       overheadKv: overheadFrom(f["site.overhead"]),
       baselineBearingDeg: typed(f["site.baselineBearingDeg"], "deg"),

@@ -53,11 +53,11 @@ export const briefSchema = v.object({
     sidePoleLeanDeg: orNull(number(0, 10)),
     raiseGustMph: orNull(number(1, 60)),
     stopGustMph: orNull(number(1, 60)),
-    interiorOrder: v.optional(v.picklist(["quartersFirst", "centresFirst"]), "quartersFirst"),
+    interiorOrder: v.optional(v.picklist(["quartersFirst", "centersFirst"]), "quartersFirst"),
   }),
   site: v.object({
     address: words(),
-    muster: words(),
+    rallyPoint: words(),
     firstAid: words(),
     soilKnown: v.boolean(edge.yesOrNo),
     overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, edge.tooMany(6))), []),

@@ -16,7 +16,7 @@ export function otherwiseFrom(what: Otherwise, f: Fields, { spec, poles }: Pick<
     case "rings":
       return { ...spec, rings: { ...spec.rings, [f.edge as EdgeName]: given("counted", "count") ?? ("" as never) } };
     case "poleMore":
-      return { ...spec, add: [...spec.add, { kind: f.kind as "centre", xFt: given("across", "ft")!, yFt: given("along", "ft")! }] };
+      return { ...spec, add: [...spec.add, { kind: f.kind as "center", xFt: given("across", "ft")!, yFt: given("along", "ft")! }] };
     case "poleFewer": {
       const pole = poles.find((p) => p.id === f.pole);
       const added = pole && spec.add.findIndex((a) => a.kind === pole.kind && same(a.xFt, pole.xFt) && same(a.yFt, pole.yFt));

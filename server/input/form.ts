@@ -35,7 +35,7 @@ export function saidFromForm(f: Fields): unknown {
   }
 }
 
-/** A recogniser's guesses come one a line. */
+/** A recognizer's guesses come one a line. */
 const listed = (text: string) =>
   text
     .split("\n")

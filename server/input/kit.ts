@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { type KitCatalogue, type KitNote, ORDER_OF_USE } from "../../machines/tent/load.ts";
+import { type KitCatalog, type KitNote, ORDER_OF_USE } from "../../machines/tent/load.ts";
 import type { KitItem } from "../../machines/tent/types.ts";
 import { edge } from "../../views/text/en/errors.ts";
 import type { Fields } from "./form.ts";
@@ -33,7 +33,7 @@ const note = v.object({
 export const kitSchema = v.record(v.picklist(ORDER_OF_USE, edge.oneOf(ORDER_OF_USE)), note);
 
 /** The notes that say something, or nothing at all where none does. */
-export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined): KitCatalogue | undefined {
+export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined): KitCatalog | undefined {
   const told = ORDER_OF_USE.flatMap((item): [KitItem, KitNote][] => {
     const { spare, unitLb } = read?.[item] ?? {};
     const noted = {
@@ -42,13 +42,13 @@ export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined):
     };
     return Object.keys(noted).length > 0 ? [[item, noted]] : [];
   });
-  return told.length > 0 ? (Object.fromEntries(told) as KitCatalogue) : undefined;
+  return told.length > 0 ? (Object.fromEntries(told) as KitCatalog) : undefined;
 }
 
 /** Kit notes from outside: what they say, or each field that is wrong, named as in a brief. */
 export function readKit(
   input: unknown,
-): { readonly kit: KitCatalogue | undefined } | { readonly problems: Readonly<Record<string, string>> } {
+): { readonly kit: KitCatalog | undefined } | { readonly problems: Readonly<Record<string, string>> } {
   const read = v.safeParse(v.nullish(kitSchema), input);
   if (read.success) return { kit: kitOf(read.output) };
   const problems: Record<string, string> = {};
@@ -69,7 +69,7 @@ export function kitFromForm(f: Fields): unknown {
   return told.length > 0 ? Object.fromEntries(told) : undefined;
 }
 
-export function formOfKit(kit: KitCatalogue | null | undefined): Fields {
+export function formOfKit(kit: KitCatalog | null | undefined): Fields {
   return Object.fromEntries(
     ORDER_OF_USE.flatMap((item) => {
       const { spare, unitLb } = kit?.[item] ?? {};

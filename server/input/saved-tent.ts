@@ -1,4 +1,4 @@
-import type { KitCatalogue } from "../../machines/tent/load.ts";
+import type { KitCatalog } from "../../machines/tent/load.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import type { TentSpec } from "../../machines/tent/types.ts";
 import { edge } from "../../views/text/en/errors.ts";
@@ -9,7 +9,7 @@ import { Problem } from "./problem.ts";
 import { tentFromForm, unknownFields } from "./tent.ts";
 
 /** A tent for the list: a name, a spec that can be planned, and the yard's notes on its kit or `null`. */
-export type NamedTent = { readonly name: string; readonly spec: TentSpec; readonly kit: KitCatalogue | null };
+export type NamedTent = { readonly name: string; readonly spec: TentSpec; readonly kit: KitCatalog | null };
 
 const LONGEST_NAME = 80;
 /** Anything that is no line of text: a name stands in lists and sentences. */

@@ -82,7 +82,7 @@ function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Recor
   return null;
 }
 
-/** A measurement in the unit that its gate is asked in; millimetres and metres become inches and feet. A Problem where it cannot. */
+/** A measurement in the unit that its gate is asked in; millimeters and meters become inches and feet. A Problem where it cannot. */
 export function toGateUnit(raw: v.InferOutput<typeof value>, gate: Gate | null): Value {
   if (raw.kind !== "measure") return raw;
   const said = readNumber(`${raw.n} ${raw.unit}`);

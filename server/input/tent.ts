@@ -8,7 +8,7 @@ import type { Fields } from "./form.ts";
 import { typed, typedAll, typedList } from "./typed.ts";
 
 const KINDS = ["corner", "seamEnd", "side"] as const satisfies readonly StationKind[];
-const LENGTHS = ["widthFt", "lengthFt", "spacingFt", "centrePoleFt", "sidePoleFt", "setbackFt"] as const;
+const LENGTHS = ["widthFt", "lengthFt", "spacingFt", "centerPoleFt", "sidePoleFt", "setbackFt"] as const;
 
 /** A tent's form as the spec that it says, not checked yet. What cannot be read stays as it was typed, for `checkSpec` to name. */
 export function tentFromForm(f: Fields): SpecInput {
@@ -105,7 +105,7 @@ const KNOWN: readonly string[] = [
   "shifted",
 ] satisfies (keyof SpecInput)[];
 
-/** What a spec from outside says besides: a slip, as a misspelt `leaveOut` would leave no pole out. */
+/** What a spec from outside says besides: a slip, as a misspelled `leaveOut` would leave no pole out. */
 export const unknownFields = (spec: object): [string, string][] =>
   Object.keys(spec)
     .filter((field) => !KNOWN.includes(field))
@@ -135,7 +135,7 @@ export function usualTent(width: string | undefined, length: string | undefined)
     "tent.splitEnds": t.splitEnds ? "yes" : "no",
     "tent.spacingFt": String(t.spacingFt),
     "tent.quarterRings": t.quarterRings === null ? "" : String(t.quarterRings),
-    "tent.centrePoleFt": String(t.centrePoleFt),
+    "tent.centerPoleFt": String(t.centerPoleFt),
     "tent.sidePoleFt": String(t.sidePoleFt),
     "tent.setbackFt": String(t.setbackFt),
   };

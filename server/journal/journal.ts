@@ -2,7 +2,7 @@ import type { Hash } from "../../machines/digest/digest.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
 import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
-import type { Catalogue } from "./catalogue.ts";
+import type { Catalog } from "./catalog.ts";
 
 /** A line as it lies in the store, not trusted yet. */
 export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
@@ -39,7 +39,7 @@ export interface Journal {
   /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Record<PersonId, string>;
   /** The tents that are kept in the same place. */
-  readonly catalogue: Catalogue;
+  readonly catalog: Catalog;
   /** Lets the file go, all of it in one piece. Nothing may be called after it. */
   close(): void;
 }

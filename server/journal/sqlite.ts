@@ -90,7 +90,7 @@ function journalOf(db: Sqlite.Database): Journal {
     refold: db.transaction(folds.refold),
     names: (job) =>
       Object.fromEntries((named.all(job) as { person: Uint8Array; name: Uint8Array }[]).map((n) => [text(n.person), text(n.name)])),
-    catalogue: tentsIn(db),
+    catalog: tentsIn(db),
     close: () => {
       // One file at rest, and the lock let go at once: open statements would hold it until they are collected.
       for (const pragma of ["journal_mode = DELETE", "locking_mode = NORMAL"]) db.pragma(pragma);

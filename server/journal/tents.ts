@@ -1,12 +1,12 @@
 import type Sqlite from "better-sqlite3";
-import { type Catalogue, Changed, foldedName, NameTaken, type SavedTent, type TentBody, type Write, WriteRepeated } from "./catalogue.ts";
+import { type Catalog, Changed, foldedName, NameTaken, type SavedTent, type TentBody, type Write, WriteRepeated } from "./catalog.ts";
 import { as, text } from "./rows.ts";
 
 type TentRow = { id: Uint8Array; name: Uint8Array; spec: Uint8Array; kit: Uint8Array | null; version: number; at: number };
 const TENT = `SELECT ${["id", "name", "spec", "kit"].map(as).join(", ")}, version, at FROM tents`;
 
 /** The tents of a file, beside its jobs. */
-export function tentsIn(db: Sqlite.Database): Catalogue {
+export function tentsIn(db: Sqlite.Database): Catalog {
   const all = db.prepare(`${TENT} ORDER BY folded, id`);
   const one = db.prepare(`${TENT} WHERE id = ?`);
   const named = db.prepare(`SELECT ${as("id")} FROM tents WHERE folded = ?`);

@@ -25,6 +25,6 @@ export function rehearseRoutes(desks: Desks, { newId, now }: World) {
 function rehearsalOf({ job, names }: Desk, at: Instant): Parsed {
   const { brief, plan } = job.frozen;
   const ticket = { ...brief.ticket, validFrom: at - DAY_MS, validTo: at + 14 * DAY_MS };
-  const practised = { ...brief, ticket, rehearsal: true as const };
-  return { frozen: { procedure: PROCEDURE, brief: practised, plan, script: scriptOf(practised, plan) }, names };
+  const practiced = { ...brief, ticket, rehearsal: true as const };
+  return { frozen: { procedure: PROCEDURE, brief: practiced, plan, script: scriptOf(practiced, plan) }, names };
 }

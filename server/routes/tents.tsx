@@ -12,7 +12,7 @@ import { Problem } from "../input/problem.ts";
 import { namedTentFromForm, pastedTent, readNamedTent } from "../input/saved-tent.ts";
 import { besideField, readTentForm, usualTent } from "../input/tent.ts";
 import { requestDigest, type World } from "../jobs.ts";
-import type { Write } from "../journal/catalogue.ts";
+import type { Write } from "../journal/catalog.ts";
 import { createShelf, type Shelved } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { page } from "./page.ts";

@@ -3,7 +3,7 @@ import { planTent } from "../../machines/tent/plan.ts";
 import { drawn } from "../support/drawn.tsx";
 import { eighty, hundred, sixty, specOf, twenty } from "../tent/tents.ts";
 
-const long = { ...eighty, widthFt: 120, lengthFt: 400, midsFt: Array<number>(14).fill(20), quarterRings: 2, centrePoleFt: 34 };
+const long = { ...eighty, widthFt: 120, lengthFt: 400, midsFt: Array<number>(14).fill(20), quarterRings: 2, centerPoleFt: 34 };
 const specs = Object.entries({ "20×20": twenty, "60×120": sixty, "80×100": eighty, "100×200": hundred, "120×400": long }).map(
   ([size, input]) => ({ spec: specOf(input), size, stations: planTent(specOf(input)).stations.length }),
 );

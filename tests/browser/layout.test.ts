@@ -125,7 +125,7 @@ describe("the layout page", () => {
   it("is chosen in units and paper with scripts off", async () => {
     const page = await screen({ scripts: false });
     await page.goto(at("80×100"));
-    await page.getByRole("link", { name: "Millimetres" }).click();
+    await page.getByRole("link", { name: "Millimeters" }).click();
     await page.getByRole("link", { name: "Letter" }).click();
     expect(await page.locator("caption", { hasText: "Stake line A–B" }).textContent()).toContain("1829 out");
     expect(await page.locator("main").getAttribute("class")).toContain("letter");

@@ -24,12 +24,12 @@ describe("the demo job on a phone", () => {
 
     await page.goto(`${world.url}jobs/${world.job}/amend`);
     await page.fill("input[name=because]", "muster point moved");
-    await page.fill('input[name="site.muster"]', "the barn door");
+    await page.fill('input[name="site.rallyPoint"]', "the barn door");
     await page.click("button.main");
     await page.locator(".alarm", { hasText: "muster point moved" }).waitFor();
     await page.goto(`${world.url}jobs/${world.job}?as=p3`);
     await press(page, ".alarm button");
-    expect((await world.state()).step).toBe("talk.muster");
+    expect((await world.state()).step).toBe("talk.rallyPoint");
     await page.goto(`${world.url}jobs/${world.job}?as=p1`);
 
     await play(page, world, (s) => s.step === "feet.quarters.line-1", refused);

@@ -138,7 +138,7 @@ it.each([
     "sheet.stakeLengthIn": "3 ft 6 in",
     "sheet.soil": "loam",
     "site.address": "The green",
-    "site.muster": "the pump",
+    "site.rallyPoint": "the pump",
     "site.firstAid": "truck cab",
     "ticket.number": "LT-7",
     "ticket.validFrom": "2020-01-01",

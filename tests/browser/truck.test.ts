@@ -61,12 +61,12 @@ describe("the loading list, ticked with gloves on", () => {
     const seen = two.locator("#line-polePlate.all .stands");
     await seen.waitFor();
     expect((await seen.textContent())?.replaceAll(/\s+/g, " ")).toMatch(/^✓\d+ pole platesAll on$/);
-    await two.locator("#line-centrePole .all-on button").click();
-    await one.locator("#line-centrePole.all").waitFor();
+    await two.locator("#line-centerPole .all-on button").click();
+    await one.locator("#line-centerPole.all").waitFor();
     expect(await below()).toBe(before);
     expect(await progress(one)).toBe("2 of 12 lines on; 10 to go.");
     const { lines } = await state();
-    expect(lines.filter((l) => l.loaded !== null).map((l) => l.item)).toEqual(["polePlate", "centrePole"]);
+    expect(lines.filter((l) => l.loaded !== null).map((l) => l.item)).toEqual(["polePlate", "centerPole"]);
     for (const page of [one, two]) await page.context().close();
   });
 

@@ -115,7 +115,7 @@ describe("listening all the time", () => {
     expect((await world.state()).step).toBe(step);
   });
 
-  it("a recogniser that gives one result three times moves on once", async () => {
+  it("a recognizer that gives one result three times moves on once", async () => {
     const page = await world.screen("p1", { ear: "good" });
     await listen(page);
     const before = await world.state();
@@ -126,7 +126,7 @@ describe("listening all the time", () => {
     expect(after.entry).toBe(before.entry + 1);
   });
 
-  it("a recogniser that calls each half of a sentence final moves nothing by halves", async () => {
+  it("a recognizer that calls each half of a sentence final moves nothing by halves", async () => {
     const page = await world.screen("p1", { ear: "good" });
     await listen(page);
     const before = await world.state();

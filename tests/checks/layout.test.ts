@@ -8,7 +8,7 @@ const tent = (widthFt: number, lengthFt: number) => ({
   midsFt: lengthFt > widthFt ? [lengthFt - widthFt] : [],
   spacingFt: 10,
   quarterRings: 0,
-  centrePoleFt: 20,
+  centerPoleFt: 20,
 });
 
 // Geometry, computed: the diagonal of a rectangle is the root of the sum of the squares of its sides.
@@ -39,6 +39,6 @@ describe("a 40×80 ft that was marked out sheared by half a foot along the long 
 });
 
 // NIST SP 811, B.8: a foot is 0.3048 m exactly.
-test("100 ft is 30 480 mm on the tape of a 100 ft edge, and its thirds are whole to the millimetre", () => {
+test("100 ft is 30 480 mm on the tape of a 100 ft edge, and its thirds are whole to the millimeter", () => {
   expect([100, 100 / 3, 200 / 3].map(toMm)).toEqual([30480, 10160, 20320]);
 });

@@ -9,7 +9,7 @@ describe("check values: common practice, no source", () => {
     const plan = planOf(eighty);
     expect(plan.pieces.map((p) => `${p.at.widthFt}x${p.at.lengthFt}`).sort()).toEqual(["40x40", "40x40", "40x40", "40x40", "80x20"]);
     expect(new Set(plan.pieces.map(looks)).size).toBe(5);
-    expect(kitCount(plan, "centrePole")).toBe(2);
+    expect(kitCount(plan, "centerPole")).toBe(2);
     expect(kitCount(plan, "quarterPole")).toBe(10);
     expect(plan.stations).toHaveLength(36);
     expect(["corner", "seamEnd", "side"].map((kind) => stationsBy(plan, kind))).toEqual([4, 6, 26]);
@@ -23,7 +23,7 @@ describe("check values: common practice, no source", () => {
 
   test("60×120 ft, split ends, two mids of 30 ft, 10 ft spacing, one ring", () => {
     const plan = planOf(sixty);
-    expect(kitCount(plan, "centrePole")).toBe(3);
+    expect(kitCount(plan, "centerPole")).toBe(3);
     expect(kitCount(plan, "quarterPole")).toBe(12);
     expect(plan.stations).toHaveLength(36);
     expect(["corner", "seamEnd", "side"].map((kind) => stationsBy(plan, kind))).toEqual([4, 8, 24]);

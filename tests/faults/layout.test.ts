@@ -40,7 +40,7 @@ function layout(): unknown {
 function held() {
   const journal = openJournal(file);
   try {
-    return { rows: journal.read("job-1"), names: journal.names("job-1"), folds: journal.folds(), tents: journal.catalogue.tents() };
+    return { rows: journal.read("job-1"), names: journal.names("job-1"), folds: journal.folds(), tents: journal.catalog.tents() };
   } finally {
     journal.close();
   }
@@ -70,7 +70,7 @@ describe.each([
   });
   it("takes a tent once it is brought up, and holds it when it is opened again", () => {
     const journal = openJournal(file);
-    journal.catalogue.add("t-1", { name: "Blue", spec: { widthFt: 20 }, kit: null, at: 5 }, { key: "key-00001", request: "r" });
+    journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 20 }, kit: null, at: 5 }, { key: "key-00001", request: "r" });
     journal.close();
     expect(held().tents).toEqual([{ id: "t-1", name: "Blue", spec: { widthFt: 20 }, kit: null, version: 1, at: 5 }]);
   });

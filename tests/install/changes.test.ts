@@ -34,14 +34,14 @@ describe("what a changed plan changes, in a crew's words", () => {
   test("a pole fewer, where it stood", () => {
     const [first] = before.plan.poles;
     const texts = told(tent({ leaveOut: [first!.id] }));
-    expect(texts[0]).toMatch(/^One centre pole fewer: none \d+ ft along from A and 20 ft across\.$/);
+    expect(texts[0]).toMatch(/^One center pole fewer: none \d+ ft along from A and 20 ft across\.$/);
   });
   test("a corner that stands elsewhere, by the ways a crew stands to it", () =>
     expect(told(tent({ shifted: { C: { xFt: -0.25, yFt: 0.5 } } }))).toEqual([
       "Corner C: 3 in toward the A–B side and 6 in toward the B–C end.",
     ]));
   test("another tent is told by its size, not pole by pole", () => {
-    const texts = told(tent({ widthFt: 60, quarterRings: 1, lengthFt: 120, midsFt: undefined, centrePoleFt: 22 }));
+    const texts = told(tent({ widthFt: 60, quarterRings: 1, lengthFt: 120, midsFt: undefined, centerPoleFt: 22 }));
     expect(texts.slice(0, 2)).toEqual(["Width, ft: 60; was 40.", "Length, ft: 120; was 80."]);
     expect(texts.join(" ")).not.toMatch(/Corner|pole more,/);
   });
@@ -49,7 +49,7 @@ describe("what a changed plan changes, in a crew's words", () => {
     const to = frozenOf(
       briefOf(forty, (b) => ({
         crew: b.crew.filter((p) => p.role !== "trainee").map((p) => (p.role === "crew" ? { ...p, role: "competent" as const } : p)),
-        site: { ...b.site, muster: "the barn door", overheadKv: [null] },
+        site: { ...b.site, rallyPoint: "the barn door", overheadKv: [null] },
         sheet: { ...b.sheet, embedmentIn: 36 },
         ticket: { ...b.ticket, utilities: [{ kind: "gas", marked: false }], validTo: Date.UTC(2026, 6, 1, 12) },
       })),

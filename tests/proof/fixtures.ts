@@ -29,7 +29,7 @@ export const ON_SITE = 5;
 export const people: readonly Person[] = (Object.keys(PEOPLE) as Role[]).map((role) => ({ id: PEOPLE[role], role }));
 
 /** 20×20 ft in one piece: one pole, no seams. Ground of unknown kind, so it is pulled on. */
-export const SMALL: SpecInput = { widthFt: 20, lengthFt: 20, onePiece: true, spacingFt: 10, quarterRings: 0, centrePoleFt: 13 };
+export const SMALL: SpecInput = { widthFt: 20, lengthFt: 20, onePiece: true, spacingFt: 10, quarterRings: 0, centerPoleFt: 13 };
 /** 80×100 ft in five pieces: seams, ridge, quarter poles. */
 export const MIDDLE: SpecInput = {
   widthFt: 80,
@@ -38,7 +38,7 @@ export const MIDDLE: SpecInput = {
   splitEnds: true,
   spacingFt: 10,
   quarterRings: 1,
-  centrePoleFt: 25,
+  centerPoleFt: 25,
 };
 
 export function briefOf(input: SpecInput, change: (brief: Brief) => Partial<Brief> = () => ({})): Brief {
@@ -63,7 +63,7 @@ export function briefOf(input: SpecInput, change: (brief: Brief) => Partial<Brie
       stopGustMph: null,
       interiorOrder: "quartersFirst",
     },
-    site: { address: "1 Mill Lane", muster: "the gate", firstAid: "truck cab", soilKnown: false, overheadKv: [7.2] },
+    site: { address: "1 Mill Lane", rallyPoint: "the gate", firstAid: "truck cab", soilKnown: false, overheadKv: [7.2] },
     ticket: {
       number: "A123",
       validFrom: START - DAY,

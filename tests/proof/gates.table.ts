@@ -34,7 +34,7 @@ export const TABLE: readonly Row[] = [
   soft("utilitiesMarked", "kit.loaded"),
   hard("utilitiesMarked", "talk.hazards"),
   hard("utilitiesMarked", "talk.stopSignal"),
-  hard("utilitiesMarked", "talk.muster"),
+  hard("utilitiesMarked", "talk.rallyPoint"),
   hard("utilitiesMarked", "talk.headcount"),
   hard("utilitiesMarked", "locate.ticket"),
   hard("utilitiesMarked", "locate.covers"),
@@ -155,7 +155,7 @@ const KINDS: Record<string, (brief: Brief, plan: TentPlan) => readonly string[]>
   half: (_, plan) => plan.seams.flatMap((s) => s.halves.map((h) => h.id)),
   poleLine: (_, plan) => [
     ...plan.rows.filter((r) => r.quarters.length > 0).map((r) => `quarters.${r.id}`),
-    ...plan.poles.filter((p) => p.kind === "centre").map((p) => `centre.${p.id}`),
+    ...plan.poles.filter((p) => p.kind === "center").map((p) => `center.${p.id}`),
     "upright",
   ],
 };

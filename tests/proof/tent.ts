@@ -136,7 +136,7 @@ export function stands(tent: Tent, job: Job, gate: string, at: number): "good" |
 
 /** Calls that are safer finished than left: the first pole till four stand, a line from lift to count out, lowering, getting out. */
 export const COMMITTED =
-  /^(raise\.[ABCD]|(lift|feet|out|lower)\..+|strike\.(people|power|out|interiorDown|sides|corners)|safe\.\w+\.(tools|cloth|muster|pole|people|power|out|restrain|clear|headcount))$/;
+  /^(raise\.[ABCD]|(lift|feet|out|lower)\..+|strike\.(people|power|out|interiorDown|sides|corners)|safe\.\w+\.(tools|cloth|rallyPoint|pole|people|power|out|restrain|clear|headcount))$/;
 
 /** What lies or stands on the site from a call on, by the issue's order of work. */
 export function siteAt(tent: Tent, id: string): SiteState {
@@ -151,7 +151,7 @@ export function siteAt(tent: Tent, id: string): SiteState {
 
 /** Where work goes on after making safe: at the wind reading of the lift that was left; elsewhere at the call itself. */
 export function goesOnAt(tent: Tent, id: string): string {
-  const line = /^(?:gust|under|lift|feet|out)\.((?:quarters|centre)\..+|upright)$/.exec(id);
+  const line = /^(?:gust|under|lift|feet|out)\.((?:quarters|center)\..+|upright)$/.exec(id);
   if (line) return `gust.${line[1]}`;
   const at = tent.place.get(id)!;
   const between = (first: string, last: string) => at >= tent.place.get(first)! && at <= tent.place.get(last)!;

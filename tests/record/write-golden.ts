@@ -43,7 +43,7 @@ async function record() {
   const { app, post, journal } = testApp();
   const small = brief();
   Object.assign(small.tent, { widthFt: 20, lengthFt: 20, midsFt: undefined, onePiece: true, splitEnds: false });
-  Object.assign(small.tent, { quarterRings: 0, centrePoleFt: 13 });
+  Object.assign(small.tent, { quarterRings: 0, centerPoleFt: 13 });
   const { job } = (await (await post("/jobs", { key: "golden-0001", brief: small })).json()) as { job: string };
   const read = async () => (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: "device=office" } })).json()) as GuideState;
   const say: Say = async (body) => {
@@ -59,7 +59,7 @@ async function record() {
   await drive(read, say, (s) => !s.makingSafe);
   await drive(read, say, (s) => s.step === "squared");
   for (const [i, ask] of SQUARING.entries()) await by("p1", `golden-squared-${i}`, ask);
-  const moved = { ...small, site: { ...small.site, muster: "the barn door" } };
+  const moved = { ...small, site: { ...small.site, rallyPoint: "the barn door" } };
   const proposed = await by("p1", "golden-amend", { type: "amend", because: "muster moved", brief: moved });
   await by("p3", "golden-agree", { type: "agree", of: proposed.body.entry });
   await drive(read, say, (s) => s.step === "marked.AB");

@@ -61,9 +61,9 @@ describe("a tent through its form", () => {
     expect(Object.keys(specOf({}))).not.toContain("shifted");
   });
   it("takes a length as a tape or a crew says it", () => {
-    expect(specOf({ "tent.setbackFt": "6 ft 6 in", "tent.shifted.C.yFt": "-3 1/2 in", "tent.centrePoleFt": "8 m" })).toMatchObject({
+    expect(specOf({ "tent.setbackFt": "6 ft 6 in", "tent.shifted.C.yFt": "-3 1/2 in", "tent.centerPoleFt": "8 m" })).toMatchObject({
       setbackFt: 6.5,
-      centrePoleFt: 26.246719,
+      centerPoleFt: 26.246719,
       shifted: { C: { xFt: 0, yFt: -0.291667 } },
     });
   });
@@ -80,7 +80,7 @@ describe("a tent through its form", () => {
   });
   it("takes poles more from any of its rows, and leaves empty ones alone", () => {
     expect(
-      specOf({ "tent.add.3.kind": "quarter", "tent.add.3.xFt": "33", "tent.add.3.yFt": "47", "tent.add.1.kind": "centre" }).add,
+      specOf({ "tent.add.3.kind": "quarter", "tent.add.3.xFt": "33", "tent.add.3.yFt": "47", "tent.add.1.kind": "center" }).add,
     ).toEqual([{ kind: "quarter", xFt: 33, yFt: 47 }]);
   });
 });
@@ -103,7 +103,7 @@ describe("what makes no sense in a tent's form", () => {
     expect(wrongIn({ "tent.midsFt": "20, 0" })).toMatchObject({ "tent.midsFt": "A mid of 0 ft cannot be laid. Nearest that works: 1." });
   });
   it("a pole more outside the tent stands beside its own row", () => {
-    const row = { "tent.add.2.kind": "centre", "tent.add.2.xFt": "500", "tent.add.2.yFt": "50" };
+    const row = { "tent.add.2.kind": "center", "tent.add.2.xFt": "500", "tent.add.2.yFt": "50" };
     expect(wrongIn(row)).toEqual({ "tent.add.2.xFt": "A pole at 500, 50 is outside the tent. Nearest that works: 79, 50." });
   });
   it("poles evenly without a number, and at given places without a place, are asked for", () => {
@@ -117,7 +117,7 @@ describe("what makes no sense in a tent's form", () => {
     expect(wrongIn(onePiece)).toMatchObject({ "tent.ridge.kind": /"atSeams" is no way to set the poles/ });
   });
   it("what was left empty is told apart from what is wrong", () => {
-    expect(typed({ "tent.centrePoleFt": "", "tent.spacingFt": "-1" })).toMatchObject({ missing: ["tent.centrePoleFt"] });
+    expect(typed({ "tent.centerPoleFt": "", "tent.spacingFt": "-1" })).toMatchObject({ missing: ["tent.centerPoleFt"] });
   });
   it("every problem of every tent has a field in the form to stand beside", () => {
     const known = (field: string) => field in fields || /^tent\.add\.\d+\.(?:kind|xFt|yFt)$/.test(field);
@@ -155,7 +155,7 @@ describe("a brief through its form", () => {
     expect([...Object.keys(before), ...Object.keys(before.site)]).not.toEqual(expect.arrayContaining(["kit"]));
     // Taken down before briefs could say more than this.
     expect(Object.keys(before).sort()).toEqual(["crew", "sheet", "site", "tent", "ticket", "title", "use", "zone"]);
-    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "muster", "overheadKv", "soilKnown"]);
+    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "rallyPoint", "overheadKv", "soilKnown"]);
   });
   it("with one end of the lean left empty takes what the field says of an empty one", () => {
     const { frozen, names } = readBrief(brief());
@@ -173,7 +173,7 @@ describe("a brief through its form", () => {
       "crew.0.role": expect.stringMatching(/^"boss" is not one of: lead, deputy/),
     });
   });
-  it("from a script with a misspelt field of the tent is refused: nothing that was meant is left out silently", () => {
+  it("from a script with a misspelled field of the tent is refused: nothing that was meant is left out silently", () => {
     expect(problemsOf({ ...brief(), tent: { ...brief().tent, leaveout: ["C1"] } })).toEqual({
       "tent.leaveout": expect.stringMatching(/^"leaveout" is nothing that a tent's spec says\. It says: widthFt/),
     });

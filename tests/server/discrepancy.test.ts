@@ -163,7 +163,7 @@ describe("anything else of the plan, by the form of the whole job", () => {
     const answer = await crew.app.request(`/jobs/${crew.job}/amend?as=p1`, {
       method: "POST",
       headers: FORM,
-      body: new URLSearchParams({ ...given, ...chosen, "site.muster": "the barn door", show: "changes", because: "cattle" }).toString(),
+      body: new URLSearchParams({ ...given, ...chosen, "site.rallyPoint": "the barn door", show: "changes", because: "cattle" }).toString(),
     });
     const html = await answer.text();
     expect(html).toContain("<li>Muster point: the barn door; was the oak at gate 3.</li>");

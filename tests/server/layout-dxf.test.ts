@@ -31,7 +31,7 @@ describe("the layout for drawing programs (DXF)", () => {
     expect([r.status, r.headers.get("content-type")]).toEqual([200, "image/vnd.dxf; charset=utf-8"]);
     expect(r.headers.get("content-disposition")).toBe(`attachment; filename="layout-${job.job}.dxf"`);
   });
-  it("is in feet, or in millimetres where they are asked for", async () => {
+  it("is in feet, or in millimeters where they are asked for", async () => {
     expect((await read()).header.$INSUNITS).toBe(2);
     expect((await read("?units=mm")).header.$INSUNITS).toBe(4);
     expect((await get("?units=m")).status).toBe(400);
@@ -50,10 +50,10 @@ describe("the layout for drawing programs (DXF)", () => {
     expect(points(dxf, "seam ends")).toEqual(at(of("seamEnd")));
     expect(points(dxf, "side poles")).toEqual(at(of("side")));
     expect(points(dxf, "stake plates")).toEqual(at(plan.plates));
-    expect(points(dxf, "centre poles")).toEqual(at(poles("centre")));
+    expect(points(dxf, "center poles")).toEqual(at(poles("center")));
     expect(points(dxf, "quarter poles")).toEqual(at(poles("quarter")));
   });
-  it("has them to the millimetre in millimetres", async () => {
+  it("has them to the millimeter in millimeters", async () => {
     const dxf = await read("?units=mm");
     const rounded = points(dxf, "stake plates").map((p) => p.split(",").map((n) => Math.round(Number(n)) + 0));
     expect(rounded).toEqual(plan.plates.map((p) => [toMm(p.xFt), toMm(p.yFt)]));

@@ -48,16 +48,16 @@ describe("the layout page", () => {
     expect(text).toContain("A–C, diagonal 128 ft 3/4 in B–D, diagonal 128 ft 3/4 in Setback of the stake line 6 ft");
     expect(text).toContain("A to B bears 37° by compass");
   });
-  it("is in millimetres where they are asked for", async () => {
+  it("is in millimeters where they are asked for", async () => {
     const text = words((await get("/layout?units=mm")).body);
-    expect(text).toContain("Lengths in millimetres.");
+    expect(text).toContain("Lengths in millimeters.");
     expect(text).toContain("A–C, diagonal 39033");
   });
   it("is made for A4, or for Letter where that is asked for, and says which is chosen", async () => {
     expect((await get("/layout")).body).toContain('class="layout a4"');
     const { body } = await get("/layout?paper=letter&units=mm");
     expect(body).toContain('class="layout letter"');
-    expect([...body.matchAll(/aria-current="true">([^<]+)/g)].map((m) => m[1])).toEqual(["Millimetres", "Letter"]);
+    expect([...body.matchAll(/aria-current="true">([^<]+)/g)].map((m) => m[1])).toEqual(["Millimeters", "Letter"]);
   });
   it.each([
     ["/layout?units=yards", "&quot;yards&quot; is no unit of this sheet. Use ft or mm."],
@@ -120,7 +120,7 @@ describe("all marks as a table", () => {
     expect(headers.get("content-type")).toBe("text/csv; charset=utf-8; header=present");
     expect(headers.get("content-disposition")).toBe(`attachment; filename="marks-${job.job}.csv"`);
   });
-  it("has each station, plate and pole once, where the plan has it, in feet and in millimetres", async () => {
+  it("has each station, plate and pole once, where the plan has it, in feet and in millimeters", async () => {
     const { head, marks, cell } = await table();
     expect(new Set(marks.map((m) => m.length))).toEqual(new Set([head.length]));
     expect(new Set(marks.map((m) => cell(m, "mark"))).size).toBe(marks.length);

@@ -28,7 +28,7 @@ const hundred = () => ({
     splitEnds: true,
     spacingFt: 10,
     quarterRings: 1,
-    centrePoleFt: 32,
+    centerPoleFt: 32,
     sidePoleFt: 8,
     setbackFt: 6,
   },
@@ -70,9 +70,9 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
   const amended = await say({ as: "Maren", key: "agree-0001", seen: 0, type: "agree", of: proposed.body.entry });
   expect(amended.body.phase).toBe("utilitiesMarked");
 
-  await on((s) => s.step.startsWith("feet.centre"));
+  await on((s) => s.step.startsWith("feet.center"));
   await say({ as: "Jory", key: "make-safe", seen: 0, type: "makeSafe", because: "a pole kicked" });
-  expect((await on((s) => !s.makingSafe)).step).toMatch(/^gust\.centre/);
+  expect((await on((s) => !s.makingSafe)).step).toMatch(/^gust\.center/);
 
   const state = await on(() => false);
   expect(state.closed).toBe(true);

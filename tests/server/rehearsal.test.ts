@@ -55,7 +55,7 @@ describe("a job rehearsed", () => {
       return { status: response.status, body: await response.json() };
     };
     const changed = brief();
-    changed.site.muster = "the barn door";
+    changed.site.rallyPoint = "the barn door";
     const { turn } = await site.state(id);
     const told = (await say({ as: "Ines", key: "amend-00001", seen: turn, type: "amend", because: "muster moved", brief: changed }))
       .body as { entry: number };

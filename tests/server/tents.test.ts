@@ -67,7 +67,7 @@ describe("a tent brought in by a script", () => {
       },
     ],
     [
-      "a misspelt field",
+      "a misspelled field",
       { ...blue, spec: { ...eighty, leaveout: ["C1"] } },
       { "spec.leaveout": /^"leaveout" is nothing that a tent's spec says/ },
     ],
@@ -83,7 +83,7 @@ describe("a tent brought in by a script", () => {
     expect(answer.status).toBe(422);
     for (const [field, why] of Object.entries(fields) as [string, string | RegExp][])
       expect(answer.body.fields[field]).toEqual(why instanceof RegExp ? expect.stringMatching(why) : why);
-    expect(world.journal.catalogue.tents()).toEqual([]);
+    expect(world.journal.catalog.tents()).toEqual([]);
   });
   it.each([
     ["a list", []],
@@ -107,7 +107,7 @@ describe("a tent brought in by a script", () => {
       status: 422,
       body: { fields: { key: edge.keyShape } },
     });
-    expect(world.journal.catalogue.tents()).toHaveLength(1);
+    expect(world.journal.catalog.tents()).toHaveLength(1);
   });
 });
 
@@ -185,7 +185,7 @@ describe("the pages of the list", () => {
     expect(filled(page)).toMatchObject({ name: "Mine", "tent.spacingFt": "ten feet and a bit" });
     expect(page).toMatch(/id="wrong-tent-spacingFt">&quot;ten feet and a bit&quot; is not a number/);
     expect(page).not.toContain("<svg");
-    expect(world.journal.catalogue.tents()).toEqual([]);
+    expect(world.journal.catalog.tents()).toEqual([]);
   });
   it("somebody else's change meanwhile: nothing is saved, both are shown, and the same press again saves", async () => {
     const id = await add();
@@ -212,12 +212,12 @@ describe("the pages of the list", () => {
   it("is taken out only after a page that asks, and only as it was seen", async () => {
     const id = await add();
     expect(await html(`/tents/${id}/remove`)).toContain("Take Old blue out of the list?");
-    expect(world.journal.catalogue.tents()).toHaveLength(1);
+    expect(world.journal.catalog.tents()).toHaveLength(1);
     await send(`/tents/${id}`, { ...blue, version: 1, name: "Renamed" });
     expect((await form(`/tents/${id}/remove`, { key: "key-00001", version: "1" })).status).toBe(409);
     expect((await form(`/tents/${id}/remove`, { key: "key-00002", version: "2" })).status).toBe(303);
     expect((await form(`/tents/${id}/remove`, { key: "key-00002", version: "2" })).status).toBe(303);
-    expect(world.journal.catalogue.tents()).toEqual([]);
+    expect(world.journal.catalog.tents()).toEqual([]);
   });
   it("an example cannot be edited or taken out", async () => {
     const { id } = EXAMPLES[0]!;
@@ -235,7 +235,7 @@ describe("the pages of the list", () => {
     ["", "Nothing was pasted in."],
     ['{"name": "x", "spe', "is not the beginning of whole JSON"],
     [
-      '{"name":"x","spec":{"widthFt":9,"lengthFt":100,"spacingFt":10,"quarterRings":0,"centrePoleFt":20}}',
+      '{"name":"x","spec":{"widthFt":9,"lengthFt":100,"spacingFt":10,"quarterRings":0,"centerPoleFt":20}}',
       "9 ft wide is outside 20 to 120 ft",
     ],
   ])("pasting in %j is refused with a reason, and the text is still there", async (text, why) => {
@@ -245,8 +245,8 @@ describe("the pages of the list", () => {
     expect(page).toContain(text.replaceAll('"', "&quot;"));
   });
   it("a tent spoiled in the file is said to be unreadable, and can be taken out", async () => {
-    const { catalogue } = world.journal;
-    catalogue.add("t-9", { name: "Spoiled", spec: { widthFt: "?" }, kit: null, at: 1 }, { key: "key-00001", request: "r" });
+    const { catalog } = world.journal;
+    catalog.add("t-9", { name: "Spoiled", spec: { widthFt: "?" }, kit: null, at: 1 }, { key: "key-00001", request: "r" });
     expect(await html("/tents")).toContain("cannot be read");
     expect(await html("/tents/t-9")).toContain("This tent cannot be read any more");
     expect((await world.app.request("/jobs/new?tent=t-9")).status).toBe(409);
@@ -288,7 +288,7 @@ describe("the plan while one types", () => {
     expect(page).toContain('viewBox="0 0');
     expect(filled(page)).toMatchObject({ name: "Not yet", "tent.widthFt": "60" });
     expect(await (await form("/tents", { ...fields, "tent.spacingFt": "25" })).text()).not.toContain("<svg");
-    expect(world.journal.catalogue.tents()).toEqual([]);
+    expect(world.journal.catalog.tents()).toEqual([]);
   });
 });
 
@@ -303,7 +303,7 @@ describe("a job with a tent of the list", () => {
       zone: rest.zone,
       ...Object.fromEntries(Object.entries(rest.sheet).map(([k, v]) => [`sheet.${k}`, String(v ?? "")])),
       "site.address": site.address,
-      "site.muster": site.muster,
+      "site.rallyPoint": site.rallyPoint,
       "site.firstAid": site.firstAid,
       "ticket.number": ticket.number,
       "ticket.validFrom": ticket.validFrom,

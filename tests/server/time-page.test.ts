@@ -59,7 +59,7 @@ describe("the page of crew and time", () => {
   it("shows for each phase what it rests on, and the assumptions in plain words", async () => {
     const page = await html();
     expect(page).toContain("100 stakes to drive × 4 person-min, 6 at it: 1 h 5 min");
-    expect(page).toContain("2 centre poles to raise × 14 min, a team of 4: 28 min");
+    expect(page).toContain("2 center poles to raise × 14 min, a team of 4: 28 min");
     expect(page).toContain("common practice, no source");
     expect(page).toContain("no finished job yet");
   });

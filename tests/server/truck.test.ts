@@ -74,7 +74,7 @@ describe("the loading list before the guide asks for it", () => {
   it("stands in loading order: what is used first is last", async () => {
     const items = (await state()).lines.map((l) => l.item);
     expect(items.at(-1)).toBe("perimeterStake");
-    expect(items.indexOf("centrePole")).toBeLessThan(items.indexOf("midPiece"));
+    expect(items.indexOf("centerPole")).toBeLessThan(items.indexOf("midPiece"));
   });
   it("says whose share of spares it is, and where a weight is not known", async () => {
     const page = text(await (await phoneOf(INES)).look());

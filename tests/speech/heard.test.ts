@@ -159,7 +159,7 @@ describe("an answer for another place than the one that is asked", () => {
     expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({ meant: { ask: { type: "note" } } }));
 });
 
-describe("a recogniser's other guesses", () => {
+describe("a recognizer's other guesses", () => {
   it("a hold in any of them holds", () =>
     expect(open(["cold", "told", "hold"], ears(lacing))).toMatchObject({ meant: { ask: { type: "hold" } } }));
   it("one that can be read is read back, though it was not the best", () =>

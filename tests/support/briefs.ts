@@ -36,7 +36,7 @@ export function briefFor(input: SpecInput, changes: Changes = {}): Brief {
       interiorOrder: "quartersFirst",
       ...changes.sheet,
     },
-    site: { address: "1 Mill Lane", muster: "the gate", firstAid: "truck cab", soilKnown: true, overheadKv: [], ...changes.site },
+    site: { address: "1 Mill Lane", rallyPoint: "the gate", firstAid: "truck cab", soilKnown: true, overheadKv: [], ...changes.site },
     ticket: {
       number: "A123",
       validFrom: START - DAY,

@@ -3,17 +3,17 @@ import type { Page } from "playwright-core";
 /** The least contrast of any text on a page (WCAG 2.2, 1.4.3: relative luminance), and the text that has it. */
 export const leastContrast = (page: Page) =>
   page.evaluate(() => {
-    const rgba = (colour: string) => colour.match(/[\d.]+/g)!.map(Number);
-    const luminance = (colour: string) => {
-      const [r, g, b] = rgba(colour)
+    const rgba = (color: string) => color.match(/[\d.]+/g)!.map(Number);
+    const luminance = (color: string) => {
+      const [r, g, b] = rgba(color)
         .slice(0, 3)
         .map((c) => (c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4)) as [number, number, number];
       return 0.2126 * r + 0.7152 * g + 0.0722 * b;
     };
     const behind = (e: Element | null): string => {
       if (!e) return "rgb(255, 255, 255)";
-      const colour = getComputedStyle(e).backgroundColor;
-      return rgba(colour)[3] === 0 ? behind(e.parentElement) : colour;
+      const color = getComputedStyle(e).backgroundColor;
+      return rgba(color)[3] === 0 ? behind(e.parentElement) : color;
     };
     let least = { ratio: 99, text: "" };
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);

@@ -25,7 +25,7 @@ export const without = (lengths: Record<LengthName, number>, name: LengthName) =
 /** Chance that repeats: numbers from 0 to 1, and normal ones, from a seed. */
 export function chance(seed: number) {
   let state = seed >>> 0;
-  // A Weyl sequence, mixed well enough that neighbours are independent.
+  // A Weyl sequence, mixed well enough that neighbors are independent.
   const even = () => {
     state = (state + 0x9e3779b9) >>> 0;
     let mixed = Math.imul(state ^ (state >>> 16), 0x85ebca6b);

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 
-/** How the scripted recogniser behaves: as it should, or in one of the ways in which real ones let people down. */
+/** How the scripted recognizer behaves: as it should, or in one of the ways in which real ones let people down. */
 export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | "network" | "neverEnds" | "none";
 
 type Said = {
@@ -14,14 +14,14 @@ type Said = {
 type Window = { ear: { say: (said: Said) => void; active: boolean }; spoken: string[]; tongue: { slow: boolean; end: () => void } };
 
 /**
- * Runs in the page before its own script: a recogniser that hears what a test says, and a tongue that notes what the guide
+ * Runs in the page before its own script: a recognizer that hears what a test says, and a tongue that notes what the guide
  * speaks. Both are of the W3C's shape.
  */
 export function scriptedEar(mode: EarMode): void {
   const world = window as unknown as Window & Record<string, unknown>;
   type Handler = ((event: object) => void) | null;
-  let current: Recogniser | null = null;
-  class Recogniser {
+  let current: Recognizer | null = null;
+  class Recognizer {
     continuous = false;
     interimResults = false;
     lang = "";
@@ -91,7 +91,7 @@ export function scriptedEar(mode: EarMode): void {
       else final();
     },
   };
-  const there = mode === "none" ? undefined : Recogniser;
+  const there = mode === "none" ? undefined : Recognizer;
   world.SpeechRecognition = there;
   world.webkitSpeechRecognition = there;
 

@@ -31,7 +31,7 @@ export const buildable = fc
     ({ size, evenly, ...rest }): SpecInput => ({
       ...size,
       ...rest,
-      centrePoleFt: 30,
+      centerPoleFt: 30,
       ridge: evenly === null ? null : { kind: "evenly", count: evenly },
     }),
   )
@@ -51,13 +51,13 @@ export const anySpec: fc.Arbitrary<TentSpec> = fc
     base: buildable,
     given: maybe(fc.uniqueArray(fc.integer({ min: 0, max: 200 }), { minLength: 1, maxLength: 5 })),
     leaveOut: fc.array(fc.nat(30), { maxLength: 3 }),
-    add: fc.array(fc.record({ kind: fc.constantFrom("centre" as const, "quarter" as const), xFt: feet(1, 119), yFt: feet(1, 200) }), {
+    add: fc.array(fc.record({ kind: fc.constantFrom("center" as const, "quarter" as const), xFt: feet(1, 119), yFt: feet(1, 200) }), {
       maxLength: 4,
     }),
     anchors: fc.record({ corner: maybe(anchor), seamEnd: maybe(anchor), side: maybe(anchor) }),
     rings: fc.record({ AB: maybe(fc.nat(3)), BC: maybe(fc.nat(3)), CD: maybe(fc.nat(3)), DA: maybe(fc.nat(3)) }),
     shifted: fc.record({ A: maybe(shift), B: maybe(shift), C: maybe(shift), D: maybe(shift) }),
-    poles: fc.record({ centrePoleFt: feet(18, 60), sidePoleFt: feet(6, 16), setbackFt: feet(1, 20) }),
+    poles: fc.record({ centerPoleFt: feet(18, 60), sidePoleFt: feet(6, 16), setbackFt: feet(1, 20) }),
   })
   .map(({ base, given, leaveOut, add, anchors, rings, shifted, poles }) => {
     const plain = checkSpec({ ...base, ...poles });

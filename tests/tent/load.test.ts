@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type KitCatalogue, loadingOrder, loadOf, ORDER_OF_USE, USUAL_SPARE, weightOf } from "../../machines/tent/load.ts";
+import { type KitCatalog, loadingOrder, loadOf, ORDER_OF_USE, USUAL_SPARE, weightOf } from "../../machines/tent/load.ts";
 import { eighty, hundred, planOf, twenty } from "./tents.ts";
 
 const plans = [twenty, eighty, hundred].map(planOf);
 /** A share as the edge lets it through: 0 to 100 %, to a ten-thousandth of a percent. */
 const share = fc.integer({ min: 0, max: 1_000_000 }).map((n) => n / 1e6);
 const note = fc.record({ spare: share, unitLb: fc.integer({ min: 1, max: 500_000 }).map((n) => n / 100) }, { requiredKeys: [] });
-const catalogue: fc.Arbitrary<KitCatalogue> = fc.dictionary(fc.constantFrom(...ORDER_OF_USE), note) as never;
+const catalog: fc.Arbitrary<KitCatalog> = fc.dictionary(fc.constantFrom(...ORDER_OF_USE), note) as never;
 const plan = fc.constantFrom(...plans);
-const lineOf = (item: string, kit: KitCatalogue, p = plans[1]!) => loadOf(p, kit).find((line) => line.item === item)!;
+const lineOf = (item: string, kit: KitCatalog, p = plans[1]!) => loadOf(p, kit).find((line) => line.item === item)!;
 
 describe("the loading list", () => {
   it("has every kind of thing in the kit, each once", () => {
@@ -24,7 +24,7 @@ describe("the loading list", () => {
     const items = loadOf(plans[1]!).map((line) => line.item);
     expect(items.indexOf("perimeterStake")).toBe(0);
     expect(items.indexOf("midPiece")).toBeLessThan(items.indexOf("sidePole"));
-    expect(items.indexOf("sidePole")).toBeLessThan(items.indexOf("centrePole"));
+    expect(items.indexOf("sidePole")).toBeLessThan(items.indexOf("centerPole"));
     expect(loadingOrder(items).at(-1)).toBe("perimeterStake");
     expect(loadingOrder(loadingOrder(items))).toEqual(items);
   });
@@ -43,7 +43,7 @@ describe("the loading list", () => {
   });
   it("counts what is needed and the spares; the spares are the share at the least, and less than one more", () =>
     fc.assert(
-      fc.property(plan, catalogue, (p, kit) => {
+      fc.property(plan, catalog, (p, kit) => {
         for (const { need, spares, count, share } of loadOf(p, kit)) {
           expect(count).toBe(need + spares);
           expect(Number.isInteger(spares)).toBe(true);
@@ -76,7 +76,7 @@ describe("what a load weighs", () => {
   });
   it("counts the spares in, and is whole where every weight is known", () =>
     fc.assert(
-      fc.property(plan, catalogue, (p, kit) => {
+      fc.property(plan, catalog, (p, kit) => {
         const all = Object.fromEntries(ORDER_OF_USE.map((item) => [item, { unitLb: 1, ...kit[item] }]));
         const lines = loadOf(p, all);
         const { lb, unknown } = weightOf(lines);

@@ -4,7 +4,7 @@ import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import type { EdgeName, TentSpec } from "../../machines/tent/types.ts";
 
-const TENT: SpecInput = { widthFt: 60, lengthFt: 100, splitEnds: true, spacingFt: 10, quarterRings: 1, centrePoleFt: 22 };
+const TENT: SpecInput = { widthFt: 60, lengthFt: 100, splitEnds: true, spacingFt: 10, quarterRings: 1, centerPoleFt: 22 };
 const specOf = (more: SpecInput): TentSpec => {
   const checked = checkSpec({ ...TENT, ...more });
   if ("problems" in checked) throw new Error(JSON.stringify(checked.problems));

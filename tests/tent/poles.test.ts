@@ -9,10 +9,10 @@ const at = (plan: ReturnType<typeof planOf>, id: string) => {
 describe("interior poles", () => {
   test("are counted from the near end and from left to right", () => {
     expect(planOf(eighty).rows).toEqual([
-      { id: "hip-DA", kind: "hip", quarters: ["Q1", "Q2", "Q3"], centres: [] },
-      { id: "line-1", kind: "cross", quarters: ["Q4", "Q5"], centres: ["C1"] },
-      { id: "line-2", kind: "cross", quarters: ["Q6", "Q7"], centres: ["C2"] },
-      { id: "hip-BC", kind: "hip", quarters: ["Q8", "Q9", "Q10"], centres: [] },
+      { id: "hip-DA", kind: "hip", quarters: ["Q1", "Q2", "Q3"], centers: [] },
+      { id: "line-1", kind: "cross", quarters: ["Q4", "Q5"], centers: ["C1"] },
+      { id: "line-2", kind: "cross", quarters: ["Q6", "Q7"], centers: ["C2"] },
+      { id: "hip-BC", kind: "hip", quarters: ["Q8", "Q9", "Q10"], centers: [] },
     ]);
   });
 
@@ -36,12 +36,12 @@ describe("interior poles", () => {
     expect(near.filter((p) => p.ring === 2).map((p) => [p.xFt, p.yFt])).toEqual([30, 45, 60].map((x) => [x, 30]));
   });
 
-  test("a small top has one centre pole in the middle and no quarters", () => {
+  test("a small top has one center pole in the middle and no quarters", () => {
     const plan = planOf(twenty);
-    expect(plan.poles).toEqual([{ id: "C1", kind: "centre", row: "line-1", ring: 0, xFt: 10, yFt: 10 }]);
+    expect(plan.poles).toEqual([{ id: "C1", kind: "center", row: "line-1", ring: 0, xFt: 10, yFt: 10 }]);
   });
 
-  test("a longer one-piece top has its centre poles evenly from hip point to hip point", () => {
+  test("a longer one-piece top has its center poles evenly from hip point to hip point", () => {
     const plan = planOf({ ...twenty, widthFt: 40, lengthFt: 80, ridge: { kind: "evenly", count: 3 } });
     expect(plan.poles.map((p) => p.yFt)).toEqual([20, 40, 60]);
   });
@@ -49,7 +49,7 @@ describe("interior poles", () => {
   test("leaving one out keeps the others' names; added ones are X1, X2 … in a row of their own", () => {
     const plan = planOf({ ...eighty, leaveOut: ["Q2"], add: [{ kind: "quarter", xFt: 40, yFt: 50 }] });
     expect(plan.rows[0]!.quarters).toEqual(["Q1", "Q3"]);
-    expect(plan.rows.at(-1)).toEqual({ id: "added", kind: "added", quarters: ["X1"], centres: [] });
+    expect(plan.rows.at(-1)).toEqual({ id: "added", kind: "added", quarters: ["X1"], centers: [] });
     expect(kitCount(plan, "quarterPole")).toBe(10);
     expect(kitCount(plan, "interiorStake")).toBe(12);
   });

@@ -58,7 +58,7 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("has its stations on the perimeter, neighbours no further apart than the spacing, each name once", () => {
+  test("has its stations on the perimeter, neighbors no further apart than the spacing, each name once", () => {
     forEveryTent(({ stations, spec, widthFt, lengthFt }) => {
       expect(new Set(stations.map((s) => s.id)).size).toBe(stations.length);
       stations.forEach((s, i) => {
@@ -103,7 +103,7 @@ describe("every tent that can be built", () => {
     forEveryTent(({ rows, poles, spec }) => {
       const rings = spec.quarterRings;
       const lines = rows.filter((r) => r.kind === "cross");
-      for (const line of lines) expect([line.quarters.length, line.centres.length]).toEqual([2 * rings, 1]);
+      for (const line of lines) expect([line.quarters.length, line.centers.length]).toEqual([2 * rings, 1]);
       const hips = poles.filter((p) => p.row.startsWith("hip")).length;
       expect(hips).toBe(2 * ((rings + 1) ** 2 - 1));
     });
@@ -122,13 +122,13 @@ describe("every tent that can be built", () => {
         expect(e.baysFt).toHaveLength(e.rings - 1);
         expect(Math.abs(e.baysFt.reduce((n, ft) => n + ft, 0) - e.lengthFt)).toBeLessThan(1e-3);
       }
-      expect(rows.flatMap((r) => [...r.quarters, ...r.centres]).sort()).toEqual(poles.map((p) => p.id).sort());
+      expect(rows.flatMap((r) => [...r.quarters, ...r.centers]).sort()).toEqual(poles.map((p) => p.id).sort());
       expect(kitCount(plan, "sidePole") + kitCount(plan, "cornerPole")).toBe(stations.length);
       expect(kitCount(plan, "perimeterStake")).toBe(6 * 4 + 4 * of("seamEnd") + 2 * of("side"));
       expect(kitCount(plan, "perimeterStake")).toBe(total("stakes"));
       expect(kitCount(plan, "stakePlate")).toBe(total("plates"));
       expect(kitCount(plan, "perimeterStrap")).toBe(plates.length);
-      expect(kitCount(plan, "centrePole") + kitCount(plan, "quarterPole")).toBe(kitCount(plan, "interiorStake"));
+      expect(kitCount(plan, "centerPole") + kitCount(plan, "quarterPole")).toBe(kitCount(plan, "interiorStake"));
       expect(kitCount(plan, "wholeTop")).toBe(spec.onePiece ? 1 : 0);
     });
   });
@@ -177,10 +177,10 @@ describe("whatever is given", () => {
       ),
       leaveOut: fc.oneof(fc.array(fc.constantFrom("C1", "C2", "Q1", "Q7", "", "Q")), anything),
       add: fc.oneof(
-        fc.array(fc.record({ kind: fc.constantFrom("centre", "quarter"), xFt: feet(-5, 125), yFt: feet(-5, 405) }), { maxLength: 4 }),
+        fc.array(fc.record({ kind: fc.constantFrom("center", "quarter"), xFt: feet(-5, 125), yFt: feet(-5, 405) }), { maxLength: 4 }),
         anything,
       ),
-      centrePoleFt: fc.oneof({ weight: 4, arbitrary: feet(18, 60) }, anything),
+      centerPoleFt: fc.oneof({ weight: 4, arbitrary: feet(18, 60) }, anything),
       sidePoleFt: fc.oneof(feet(5, 17), anything),
       setbackFt: fc.oneof(feet(0, 21), anything),
       anchors: fc.oneof(fc.record({ corner: fc.record({ plates: fc.integer(), stakes: fc.integer() }) }), anything),

@@ -6,7 +6,7 @@ describe("seams", () => {
     expect(planOf(eighty).seams.map((s) => s.id)).toEqual(["R-DA", "S1", "S2", "R-BC"]);
   });
 
-  test("a cross seam has two halves from the centre ring out, a ridge seam one run", () => {
+  test("a cross seam has two halves from the center ring out, a ridge seam one run", () => {
     const [ridge, cross] = planOf(eighty).seams;
     expect(ridge!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([["R-DA.DA", "DA", 40]]);
     expect(cross!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([

@@ -36,23 +36,23 @@ const refusals: [name: string, change: object, problem: unknown[]][] = [
   ["rings not told", { quarterRings: undefined }, ["quarterRings", "ringsNotKnown", "", 1]],
   ["three rings", { quarterRings: 3 }, ["quarterRings", "ringsNotKnown", 3, 2]],
   ["half a ring", { quarterRings: 0.4 }, ["quarterRings", "ringsNotKnown", 0.4, 0]],
-  ["a centre pole under the hip", { ridge: { kind: "given", fromNearEndFt: [30] } }, ["ridge.fromNearEndFt[0]", "ridgeOutside", 30, 40]],
+  ["a center pole under the hip", { ridge: { kind: "given", fromNearEndFt: [30] } }, ["ridge.fromNearEndFt[0]", "ridgeOutside", 30, 40]],
   [
-    "two centre poles in one place",
+    "two center poles in one place",
     { ridge: { kind: "given", fromNearEndFt: [40, 40.5, 60] } },
     ["ridge.fromNearEndFt", "poleTwice", "40, 40.5, 60", [40, 60]],
   ],
-  ["no centre pole", { ridge: { kind: "given", fromNearEndFt: [] } }, ["ridge.fromNearEndFt", "noCentrePole", "", [50]]],
+  ["no center pole", { ridge: { kind: "given", fromNearEndFt: [] } }, ["ridge.fromNearEndFt", "noCenterPole", "", [50]]],
   ["a ridge nobody knows", { ridge: { kind: "zigzag" } }, ["ridge", "ridgeOutside", "zigzag", "atSeams"]],
-  ["half a centre pole", { ridge: { kind: "evenly", count: 1.5 } }, ["ridge.count", "ridgeOutside", 1.5, 2]],
+  ["half a center pole", { ridge: { kind: "evenly", count: 1.5 } }, ["ridge.count", "ridgeOutside", 1.5, 2]],
   ["leaving out what is not there", { leaveOut: ["Q11"] }, ["leaveOut", "poleUnknown", "Q11", "Q10"]],
-  ["leaving out every centre pole", { leaveOut: ["C1", "C2"] }, ["leaveOut", "noCentrePole", "C1, C2", null]],
+  ["leaving out every center pole", { leaveOut: ["C1", "C2"] }, ["leaveOut", "noCenterPole", "C1, C2", null]],
   ["leaving out in no list", { leaveOut: "C1" }, ["leaveOut", "poleUnknown", "C1", null]],
   ["adding outside", { add: [{ kind: "quarter", xFt: 90, yFt: -2 }] }, ["add[0]", "poleOutside", "90, -2", [79, 1]]],
   ["adding where one stands", { add: [{ kind: "quarter", xFt: 40, yFt: 40.5 }] }, ["add[0]", "poleTwice", "40, 40.5", null]],
   ["adding a post", { add: [{ kind: "post", xFt: 40, yFt: 50 }] }, ["add[0].kind", "poleUnknown", "post", "quarter"]],
-  ["centre pole not told", { centrePoleFt: undefined }, ["centrePoleFt", "notANumber", "", 25]],
-  ["centre pole no longer than the side poles", { centrePoleFt: 8 }, ["centrePoleFt", "poleLength", 8, 9]],
+  ["center pole not told", { centerPoleFt: undefined }, ["centerPoleFt", "notANumber", "", 25]],
+  ["center pole no longer than the side poles", { centerPoleFt: 8 }, ["centerPoleFt", "poleLength", 8, 9]],
   ["side pole too short", { sidePoleFt: 3 }, ["sidePoleFt", "poleLength", 3, 6]],
   ["stake line on the side poles", { setbackFt: 0 }, ["setbackFt", "setback", 0, 1]],
   ["a plate without stakes", { anchors: { side: { plates: 2, stakes: 1 } } }, ["anchors.side.stakes", "anchorCount", 1, 2]],
@@ -70,13 +70,13 @@ describe("a tent that cannot be built is refused with the nearest that can", () 
     ["one piece with mids", { midsFt: [20], lengthFt: 40 }, ["midsFt", "onePieceWithMids", "20", []]],
     ["one piece with split ends", { splitEnds: true }, ["splitEnds", "onePieceSplit", "true", "false"]],
     ["poles at seams that it has not", { ridge: { kind: "atSeams" } }, ["ridge", "ridgeOutside", "atSeams", "evenly"]],
-    ["two centre poles where there is one point", { ridge: { kind: "evenly", count: 2 } }, ["ridge.count", "ridgeOutside", 2, 1]],
+    ["two center poles where there is one point", { ridge: { kind: "evenly", count: 2 } }, ["ridge.count", "ridgeOutside", 2, 1]],
   ])("one-piece top: %s", (_, change, problem) => {
     expect(first({ ...twenty, ...change })).toEqual(problem);
   });
 
   test.each([["80"], [Number.NaN], [Number.POSITIVE_INFINITY], [null], [{}], [[80]], [true]])("%s is no number", (value) => {
-    for (const field of ["widthFt", "lengthFt", "spacingFt", "centrePoleFt"]) {
+    for (const field of ["widthFt", "lengthFt", "spacingFt", "centerPoleFt"]) {
       const input = { ...eighty, midsFt: undefined, [field]: value };
       expect(problemsOf(input)).toContainEqual(expect.objectContaining({ field, code: "notANumber" }));
     }
@@ -100,7 +100,7 @@ describe("a tent that cannot be built is refused with the nearest that can", () 
       "lengthFt",
       "spacingFt",
       "quarterRings",
-      "centrePoleFt",
+      "centerPoleFt",
       "setbackFt",
       "anchors.side.plates",
       "anchors.side.stakes",

@@ -26,7 +26,7 @@ const tents = fc
     anchors: fc.record({ corner: count, seamEnd: count, side: count }),
     shifted: fc.option(fc.record({ A: place, B: place, C: place, D: place })),
   })
-  .map((t): SpecInput => ({ ...t, quarterRings: 1, centrePoleFt: 30 }))
+  .map((t): SpecInput => ({ ...t, quarterRings: 1, centerPoleFt: 30 }))
   .filter((input) => "spec" in checkSpec(input));
 const forEveryTent = (holds: (plan: TentPlan) => void) =>
   fc.assert(

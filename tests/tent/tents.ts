@@ -11,14 +11,14 @@ export const eighty: SpecInput = {
   splitEnds: true,
   spacingFt: 10,
   quarterRings: 1,
-  centrePoleFt: 25,
+  centerPoleFt: 25,
 };
 /** 60×120 ft, split ends, two mids of 30 ft. */
 export const sixty: SpecInput = { ...eighty, widthFt: 60, lengthFt: 120, midsFt: [30, 30] };
 /** 20×20 ft in one piece. */
-export const twenty: SpecInput = { widthFt: 20, lengthFt: 20, onePiece: true, spacingFt: 10, quarterRings: 0, centrePoleFt: 13 };
+export const twenty: SpecInput = { widthFt: 20, lengthFt: 20, onePiece: true, spacingFt: 10, quarterRings: 0, centerPoleFt: 13 };
 /** 40×80 ft, whole ends, no quarter poles. */
-export const forty: SpecInput = { widthFt: 40, lengthFt: 80, midsFt: [20, 20], spacingFt: 10, quarterRings: 0, centrePoleFt: 17 };
+export const forty: SpecInput = { widthFt: 40, lengthFt: 80, midsFt: [20, 20], spacingFt: 10, quarterRings: 0, centerPoleFt: 17 };
 /** 100×200 ft, split ends, two rings of quarter poles. */
 export const hundred: SpecInput = {
   ...eighty,
@@ -26,7 +26,7 @@ export const hundred: SpecInput = {
   lengthFt: 200,
   midsFt: [20, 20, 20, 20, 20],
   quarterRings: 2,
-  centrePoleFt: 30,
+  centerPoleFt: 30,
 };
 
 export function specOf(input: SpecInput): TentSpec {

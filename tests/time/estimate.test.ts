@@ -17,7 +17,7 @@ describe("the work of a job is counted from its plan", () => {
   it("80 × 100 ft in split ends: stakes, plates, stations, poles, seams, perimeter, cloth, and who is there", () => {
     const { people, quantities, calls } = workFor(7);
     expect(people).toBe(7);
-    expect(quantities).toMatchObject({ stakes: 100, plates: 50, stations: 36, tiedStations: 10, centrePoles: 2, quarterPoles: 10 });
+    expect(quantities).toMatchObject({ stakes: 100, plates: 50, stations: 36, tiedStations: 10, centerPoles: 2, quarterPoles: 10 });
     expect(quantities).toMatchObject({ seamFt: 240, seamHalves: 6, longestHalfFt: 40, perimeterFt: 360, clothSqFt: 8000, pieces: 5 });
     expect(calls.sectionsJoined).toBe(frozenWith(7).script.steps.filter((s) => s.phase === "sectionsJoined").length);
   });
@@ -58,13 +58,13 @@ describe("an estimate", () => {
     expect(lacing(quantities, 40)).toMatchObject({ people: 12, minutes: (40 * 0.6) / 2 });
     expect(lacing({ ...quantities, longestHalfFt: 60, seamFt: 260 }, 40)!.minutes).toBe((60 * 0.6) / 2);
   });
-  it("a centre pole takes a full team and a caller: with fewer there is no time to tell", () => {
+  it("a center pole takes a full team and a caller: with fewer there is no time to tell", () => {
     expect(estimate("interiorRaised", workFor(4).quantities, 4)).toEqual({ is: "tooFew", people: 4, least: 5 });
     expect(estimate("interiorRaised", workFor(4, twenty).quantities, 3).is).toBe("estimate");
   });
   it("two more who make up no other team do not raise a quarter pole faster", () => {
     const { quantities: q } = workFor(6);
-    const quarters = { ...q, centrePoles: 0, centrePoleFt: 16 };
+    const quarters = { ...q, centerPoles: 0, centerPoleFt: 16 };
     expect(minutes("interiorRaised", quarters, 6)).toBe(minutes("interiorRaised", quarters, 5));
     expect(minutes("interiorRaised", quarters, 7)).toBeLessThan(minutes("interiorRaised", quarters, 6));
   });
@@ -87,9 +87,9 @@ describe("over any tent and crew", () => {
     seamFt: fc.integer({ min: 0, max: 3000 }),
     seamHalves: fc.integer({ min: 1, max: 40 }),
     longestHalfFt: fc.integer({ min: 0, max: 60 }),
-    centrePoles: fc.integer({ min: 0, max: 20 }),
+    centerPoles: fc.integer({ min: 0, max: 20 }),
     quarterPoles: fc.integer({ min: 0, max: 80 }),
-    centrePoleFt: fc.integer({ min: 8, max: 60 }),
+    centerPoleFt: fc.integer({ min: 8, max: 60 }),
     wallFt: fc.integer({ min: 0, max: 1040 }),
   });
   const phase = fc.constantFrom(...TIMED);
@@ -97,7 +97,7 @@ describe("over any tent and crew", () => {
   // More halves of the same length in all are more places to work at: that alone may be faster.
   const growing = fc.constantFrom(...(["perimeterFt", "stations", "tiedStations", "plates", "stakes", "pullTests"] as const));
   const growingToo = fc.constantFrom(
-    ...(["clothSqFt", "seamFt", "longestHalfFt", "centrePoles", "quarterPoles", "centrePoleFt", "wallFt"] as const),
+    ...(["clothSqFt", "seamFt", "longestHalfFt", "centerPoles", "quarterPoles", "centerPoleFt", "wallFt"] as const),
   );
 
   it("minutes are finite and never under the fixed ones, or the crew is too small and the least is more than it", () =>

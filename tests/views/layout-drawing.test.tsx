@@ -16,7 +16,7 @@ const apart = (a: Point, b: Point) => Math.hypot(a.xFt - b.xFt, a.yFt - b.yFt);
 const at = (plan: TentPlan, id: string) => plan.stations.find((s) => s.id === id)!;
 
 const shifted = planTent({ ...planOf(sixty).spec, shifted: { C: { xFt: 1, yFt: -0.5 }, A: { xFt: 0.25, yFt: 0 } }, rings: { AB: 18 } });
-const long = { ...eighty, widthFt: 120, lengthFt: 400, midsFt: Array<number>(14).fill(20), quarterRings: 2, centrePoleFt: 34 };
+const long = { ...eighty, widthFt: 120, lengthFt: 400, midsFt: Array<number>(14).fill(20), quarterRings: 2, centerPoleFt: 34 };
 const TENTS: [string, TentPlan][] = [
   ["20×20", planOf(twenty)],
   ["40×80", planOf(forty)],
@@ -91,7 +91,7 @@ describe.each(TENTS)("the layout of a %s", (_, plan) => {
     }
     expect(numbers).toBeGreaterThanOrEqual(plan.stations.length + 4 + 2 + 2 + 1);
   });
-  it("shows the same in millimetres", () => {
+  it("shows the same in millimeters", () => {
     const lengths = lengthsOf(plan);
     for (const text of ofClass(draw(plan, { units: "mm" }), "drawn-running-edge").flatMap(written))
       for (const [mm] of text.matchAll(/(?<![A-Z\d])\d+/g))

@@ -27,7 +27,7 @@ const jobs = {
     sheet: { pullTestLbf: 900, stakeLeanDeg: { from: 3, to: 8 } },
     use: { hungLoads: true },
   }),
-  "a 60 by 120 with centres first": frozenFor(sixty, { sheet: { interiorOrder: "centresFirst", embedmentIn: null } }),
+  "a 60 by 120 with centers first": frozenFor(sixty, { sheet: { interiorOrder: "centersFirst", embedmentIn: null } }),
   "an 80 by 100": frozenFor(eighty),
   "a 100 by 200 with everything unknown": frozenFor(hundred, {
     site: { soilKnown: false, overheadKv: [null, 115, 1500] },
@@ -201,7 +201,7 @@ describe("limits", () => {
   const limit = (unit: "deg" | "in" | "ft", from: number | null, to: number | null) =>
     limitText({ asks: { kind: "measure", unit, from, to, noneIsGood: false } } as Gate);
   it.each([
-    [limit("deg", 0, 10), "no more than 10° and not towards the tent"],
+    [limit("deg", 0, 10), "no more than 10° and not toward the tent"],
     [limit("deg", 3, 8), "3° to 8° away from the tent"],
     [limit("deg", -1, 1), "within 1° of plumb"],
     [limit("in", 24, null), "24 in or more"],

@@ -41,7 +41,7 @@ export function Dimension({ frame, from, to, text, class: name = "drawn-dimensio
   );
 }
 
-/** Of length 1, from the one towards the other. */
+/** Of length 1, from the one toward the other. */
 export function unit(from: Spot, to: Spot): Spot {
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
   return [(to[0] - from[0]) / long, (to[1] - from[1]) / long];

@@ -13,7 +13,7 @@ const MARKS: readonly [keyof DrawingText["key"], Mark][] = [
   ["seamEnd", (at) => <StationMark kind="seamEnd" {...at} />],
   ["side", (at) => <StationMark kind="side" {...at} />],
   ["plate", (at) => <PlateMark turnDeg={0} {...at} />],
-  ["centre", (at) => <PoleMark kind="centre" {...at} />],
+  ["center", (at) => <PoleMark kind="center" {...at} />],
   ["quarter", (at) => <PoleMark kind="quarter" {...at} />],
   ["lace", ({ frame, x, y }) => <EdgeLine frame={frame} x={x} y={y} edge="lace" />],
   ["eyelet", ({ frame, x, y }) => <EdgeLine frame={frame} x={x} y={y} edge="eyelet" />],

@@ -13,7 +13,7 @@ type Props = {
   class?: string;
 };
 
-/** A word with a rim of the page's colour, so that lines under it do not make it hard to read. */
+/** A word with a rim of the page's color, so that lines under it do not make it hard to read. */
 export function Label({ frame, x, y, text, px = 12, bold = false, anchor, turnDeg, class: name = "drawn-label" }: Props) {
   return (
     <text

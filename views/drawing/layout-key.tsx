@@ -50,7 +50,7 @@ function linesOf({ seams, poles, plates }: TentPlan): Line[] {
     [key.corner, (at) => <StationMark kind="corner" {...at} />],
     [key.side, (at) => <StationMark kind="side" {...at} />],
     ...(seams.length > 0 ? joined : []),
-    [key.centre, (at) => <PoleMark kind="centre" {...at} />],
+    [key.center, (at) => <PoleMark kind="center" {...at} />],
     ...(poles.some((p) => p.kind === "quarter") ? [quarter] : []),
     [layoutDrawing.key.plate, (at) => <StakedPlate plate={{ bearingDeg: 90, stakes: plates[0]!.stakes }} size={1.5} {...at} />],
     [layoutDrawing.key.stakeLine, (at) => <Sample dash="6 4" {...at} />],

@@ -33,7 +33,7 @@ const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
  * The layout to scale from above, as it is marked out on the ground: corners, baseline, every station with its running
  * reading, plates with their stakes, poles, pieces in laying order, seams, overall lengths, diagonals, setback. The view box
  * is in feet; letters are set for 16 CSS px at its own size on a screen, where it is wider than a phone and is scrolled.
- * Every number on it comes from the plan. Kinds differ by shape, never by colour alone.
+ * Every number on it comes from the plan. Kinds differ by shape, never by color alone.
  *
  * @example <LayoutDrawing plan={planTent(spec)} units="mm" />
  */

@@ -2,7 +2,7 @@ import type { InteriorPole, TentPlan } from "../../machines/tent/types.ts";
 import { type Box, type Frame, short } from "./frame.ts";
 import { Label } from "./label.tsx";
 
-/** Centre poles as filled discs, quarter poles as open triangles, each with its name. */
+/** Center poles as filled discs, quarter poles as open triangles, each with its name. */
 export function Poles({ plan, frame }: { plan: TentPlan; frame: Frame }) {
   return (
     <g class="drawn-poles">
@@ -32,7 +32,7 @@ export const poleBox = (pole: InteriorPole, { px }: Frame): Box => ({
 
 export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; frame: Frame; x: number; y: number }) {
   const { px } = frame;
-  if (kind === "centre") return <circle cx={x} cy={y} r={px(5.5)} fill="currentColor" stroke="Canvas" stroke-width={px(1.5)} />;
+  if (kind === "center") return <circle cx={x} cy={y} r={px(5.5)} fill="currentColor" stroke="Canvas" stroke-width={px(1.5)} />;
   const points = [
     [x, y - px(6)],
     [x + px(5.5), y + px(4)],

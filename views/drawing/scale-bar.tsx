@@ -1,4 +1,4 @@
-import { METRES_PER_FOOT } from "../../machines/speech/en/units.ts";
+import { METERS_PER_FOOT } from "../../machines/speech/en/units.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
 import { short } from "./frame.ts";
 import { Label } from "./label.tsx";
@@ -8,10 +8,10 @@ const STEPS = [50, 20, 10, 5, 2, 1];
 const PARTS = 4;
 const LONGEST_PX = 280;
 
-/** Four equal parts in whole feet or metres: it stays right however the drawing is enlarged. */
+/** Four equal parts in whole feet or meters: it stays right however the drawing is enlarged. */
 export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }) {
   const { px, units } = sheet;
-  const oneFt = units === "mm" ? 1 / METRES_PER_FOOT : 1;
+  const oneFt = units === "mm" ? 1 / METERS_PER_FOOT : 1;
   const step = STEPS.find((n) => n * oneFt * PARTS <= px(LONGEST_PX)) ?? 1;
   const at = (n: number) => short(x + n * step * oneFt);
   return (

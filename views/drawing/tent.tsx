@@ -10,17 +10,17 @@ import { Plates, Stations } from "./stations.tsx";
 /**
  * The tent from above, to scale, near edge D–A at the bottom and corner A bottom left: pieces in laying order, lace and
  * eyelet edges, seams, poles, stations and stake plates. Sizes are set for a phone 360 px wide; it grows with its box.
- * Kinds differ by shape, never by colour alone; classes `drawn-…` are there for colour.
+ * Kinds differ by shape, never by color alone; classes `drawn-…` are there for color.
  *
  * @example <TentDrawing plan={planTent(spec)} />
  */
 export function TentDrawing({ plan, text = drawing }: { plan: TentPlan; text?: DrawingText }) {
   const frame = frameOf(plan, keyPx(plan));
-  const kinds = (kind: "centre" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
+  const kinds = (kind: "center" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
   const counts = {
     pieces: plan.pieces.length,
     seams: plan.seams.length,
-    centres: kinds("centre"),
+    centers: kinds("center"),
     quarters: kinds("quarter"),
     stations: plan.stations.length,
   };

@@ -15,7 +15,7 @@ export const Wrong = ({ name, problems }: { name: string; problems: Values }) =>
 
 type FieldProps = Filled & { name: string; text?: string; options?: readonly string[]; most?: number };
 
-/** A labelled field with what is wrong beside it: a choice where it has `options`, otherwise text. */
+/** A labeled field with what is wrong beside it: a choice where it has `options`, otherwise text. */
 export const Field = ({ name, values, problems, text, options, most = 200 }: FieldProps) => {
   const told = { id: `f-${name}`, name, "aria-describedby": wrongId(name), "aria-invalid": problems[name] ? ("true" as const) : undefined };
   return (

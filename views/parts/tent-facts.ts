@@ -6,13 +6,13 @@ import { type Glance, tents } from "../text/en/tents.ts";
 /** What is seen of a tent at a glance: every figure is counted in its plan. */
 export function glanceOf(plan: TentPlan): Glance {
   const { onePiece, splitEnds } = plan.spec;
-  const poles = (kind: "centre" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
+  const poles = (kind: "center" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
   return {
     size: record.size(plan.widthFt, plan.lengthFt),
     ends: onePiece ? tents.ends.onePiece : splitEnds ? tents.ends.split : tents.ends.whole,
     stations: plan.stations.length,
     stakes: plan.stations.reduce((n, s) => n + s.stakes, 0),
-    poles: tents.poles(poles("centre"), poles("quarter")),
+    poles: tents.poles(poles("center"), poles("quarter")),
   };
 }
 

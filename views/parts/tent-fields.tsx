@@ -19,7 +19,7 @@ const USUAL = named([
   "splitEnds",
   "spacingFt",
   "quarterRings",
-  "centrePoleFt",
+  "centerPoleFt",
   "sidePoleFt",
   "setbackFt",
 ]);
@@ -54,7 +54,7 @@ const Fields = ({ names, values, problems, type }: Filled & { names: readonly st
         name={name}
         values={values}
         problems={problems}
-        options={OPTIONS[name] ?? (name.endsWith(".kind") ? ["quarter", "centre"] : undefined)}
+        options={OPTIONS[name] ?? (name.endsWith(".kind") ? ["quarter", "center"] : undefined)}
       />
     ))}
   </div>

@@ -1,13 +1,13 @@
 import annyang from "annyang";
 import type { VoiceStatus } from "../text/en/voice.ts";
 import { ERRORS } from "./engine.ts";
-import { type Engine, recogniserOver, type Spoken } from "./recognizer.ts";
+import { type Engine, recognizerOver, type Spoken } from "./recognizer.ts";
 
 /** One thing heard, and whether it was said with the talk button held. */
 export type Heard = Spoken & { readonly talk: boolean };
 type Told = { readonly heard: (heard: Heard) => void; readonly status: (status: VoiceStatus) => void };
 
-/** A recogniser that has not started by then will not: on some phones it is there and does nothing. */
+/** A recognizer that has not started by then will not: on some phones it is there and does nothing. */
 const START_MS = 3000;
 /** While the browser asks its holder for the microphone. */
 const ASKED_MS = 30_000;
@@ -48,7 +48,7 @@ export class Ear {
 
   constructor(engine: Engine, told: Told) {
     this.#told = told;
-    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = recogniserOver(engine, (spoken) => {
+    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = recognizerOver(engine, (spoken) => {
       this.#spoken = spoken;
       if (spoken.tooLong) this.#took([]);
     });

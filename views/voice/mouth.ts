@@ -1,7 +1,7 @@
 import { holdsInside, isPartOf } from "../../machines/speech/en/holds.ts";
 import { aloud } from "../text/en/spoken.ts";
 
-/** Echo and a late recogniser: what began so long after the last word was still our own. */
+/** Echo and a late recognizer: what began so long after the last word was still our own. */
 const TAIL_MS = 400;
 /** Some browsers never say that they have finished: then this a letter, and no less than a moment. */
 const LETTER_MS = 110;

@@ -27,11 +27,11 @@ type Said = { readonly all: readonly string[]; readonly began: number; readonly 
 const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result, (r) => r.transcript.trim()).filter((t) => t !== "");
 
 /**
- * A recogniser of the W3C's shape over the engine that there is, made for annyang: it passes on whole utterances only,
+ * A recognizer of the W3C's shape over the engine that there is, made for annyang: it passes on whole utterances only,
  * each once, with the moment at which it began. Another engine takes this one's place by being given here.
  */
-export function recogniserOver(engine: Engine, take: (spoken: Spoken) => void): Engine {
-  class Recogniser extends EventTarget {
+export function recognizerOver(engine: Engine, take: (spoken: Spoken) => void): Engine {
+  class Recognizer extends EventTarget {
     continuous = true;
     interimResults = false;
     lang = "en-US";
@@ -149,7 +149,7 @@ export function recogniserOver(engine: Engine, take: (spoken: Spoken) => void): 
       return recent.some((_, i) => recent.length - i >= 2 && recent.slice(i).join(" ") === text.toLowerCase());
     }
   }
-  return Recogniser as unknown as Engine;
+  return Recognizer as unknown as Engine;
 }
 
 /** What annyang reads of a result. */

@@ -19,7 +19,7 @@ const HOLD_AGAIN_MS = 2500;
 type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
 const at = (id: string) => document.getElementById(id);
 
-/** Voice on the guide's page: talk button, open listening, replies spoken. Without a recogniser nothing of it shows. */
+/** Voice on the guide's page: talk button, open listening, replies spoken. Without a recognizer nothing of it shows. */
 export function useVoice(): void {
   const form = at(regions.ear) as HTMLFormElement | null;
   if (!form) return;

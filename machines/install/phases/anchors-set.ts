@@ -7,7 +7,7 @@ import { mostShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
 import type { Call } from "../step.ts";
 import { inForce } from "./utilities-marked.ts";
 
-/** Marks, then stakes: right kind, deep enough, not towards the tent, and as many as the plan says. */
+/** Marks, then stakes: right kind, deep enough, not toward the tent, and as many as the plan says. */
 export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call[] {
   const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
   return [

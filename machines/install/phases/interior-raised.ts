@@ -6,17 +6,17 @@ import type { Call } from "../step.ts";
 import { gust } from "./gust.ts";
 
 /** A line of poles that goes up together. */
-export type Line = { readonly id: string; readonly kind: "quarters" | "centre"; readonly row: string; readonly poles: readonly string[] };
+export type Line = { readonly id: string; readonly kind: "quarters" | "center"; readonly row: string; readonly poles: readonly string[] };
 
-/** The lines in the order that the sheet gives: quarters leaned in from one end and then the centres, or the centres first. */
+/** The lines in the order that the sheet gives: quarters leaned in from one end and then the centers, or the centers first. */
 export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
   const quarters = plan.rows.flatMap((r): Line[] =>
     r.quarters.length > 0 ? [{ id: `quarters.${r.id}`, kind: "quarters", row: r.id, poles: r.quarters }] : [],
   );
-  const centres = plan.rows.flatMap((r) =>
-    r.centres.map((pole): Line => ({ id: `centre.${pole}`, kind: "centre", row: r.id, poles: [pole] })),
+  const centers = plan.rows.flatMap((r) =>
+    r.centers.map((pole): Line => ({ id: `center.${pole}`, kind: "center", row: r.id, poles: [pole] })),
   );
-  return sheet.interiorOrder === "quartersFirst" ? [...quarters, ...centres] : [...centres, ...quarters];
+  return sheet.interiorOrder === "quartersFirst" ? [...quarters, ...centers] : [...centers, ...quarters];
 }
 
 /** The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. */

@@ -6,7 +6,7 @@ import { gust } from "./gust.ts";
 
 /** The way out itself: no gate, so that nothing stale or failed can block it. */
 const WAY_OUT: Record<RouteId, readonly string[]> = {
-  ground: ["tools", "cloth", "muster"],
+  ground: ["tools", "cloth", "rallyPoint"],
   up: ["pole", "out", "restrain", "clear"],
   standing: ["people", "power", "restrain", "clear"],
 };
@@ -16,7 +16,7 @@ export function makingSafe(route: RouteId, brief: Brief): Call[] {
   const crew = onSite(brief.crew).length;
   return [
     ...WAY_OUT[route].map(
-      (call): Call => ({ id: `safe.${route}.${call}`, call: `safe.${call}`, of: { muster: brief.site.muster }, committed: true }),
+      (call): Call => ({ id: `safe.${route}.${call}`, call: `safe.${call}`, of: { rallyPoint: brief.site.rallyPoint }, committed: true }),
     ),
     {
       id: `safe.${route}.headcount`,

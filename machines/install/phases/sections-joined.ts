@@ -38,7 +38,7 @@ function seamCalls(seam: Seam): Call[] {
   return [{ id: `lace.${seam.id}.start`, call: "lace.start", of }, ...seam.halves.flatMap((half) => halfCalls(half, of))];
 }
 
-/** One short call a place, from the centre ring out to the edge: both hands are busy. */
+/** One short call a place, from the center ring out to the edge: both hands are busy. */
 function halfCalls(half: SeamHalf, of: { seam: string }): Call[] {
   const here = { ...of, half: half.id, toward: half.toward, lace: half.lacePiece, eyelet: half.eyeletPiece };
   const reopenedBy = ["seams"] as const;

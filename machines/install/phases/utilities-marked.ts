@@ -21,7 +21,7 @@ const OVERHEAD: Source = {
 export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan): Call[] {
   const load = loadOf(plan, kit);
   const marked = ticket.utilities.filter((u) => u.marked);
-  const poleFt = plan.spec.centrePoleFt;
+  const poleFt = plan.spec.centerPoleFt;
   const lines = site.overheadKv.length > 0 ? site.overheadKv : [null];
   return [
     {
@@ -38,8 +38,8 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
     { id: "talk.hazards", gate: gate(yes, { reopenedBy: ["crew"] }) },
     { id: "talk.stopSignal", gate: gate(yes, { reopenedBy: ["crew"] }) },
     {
-      id: "talk.muster",
-      of: { muster: site.muster, firstAid: site.firstAid, address: site.address },
+      id: "talk.rallyPoint",
+      of: { rallyPoint: site.rallyPoint, firstAid: site.firstAid, address: site.address },
       gate: gate(yes, { reopenedBy: ["site", "crew"] }),
     },
     {

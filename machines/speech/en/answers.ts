@@ -83,7 +83,7 @@ function answerTo(said: string, step: Asked): Understood {
 
 const told = (read: Value | Understood, answer: (value: Value) => Understood): Understood => ("kind" in read ? answer(read) : read);
 
-/** A paper by its number. Spaces and dashes are the recogniser's own: the expected number is taken as it is written. */
+/** A paper by its number. Spaces and dashes are the recognizer's own: the expected number is taken as it is written. */
 function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {
   const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
   const named = said.replace(/^(?:ticket number|number|ticket|sheet|paper) /i, "");

@@ -9,7 +9,7 @@ const CALLED: Readonly<Record<KitItem, RegExp>> = {
   endPiece: /^(?:end pieces?|ends?)$/,
   splitEndPiece: /^(?:split end pieces?|split ends?|half ends?)$/,
   midPiece: /^(?:mid pieces?|mids?|middles?)$/,
-  centrePole: /^(?:cent(?:re|er) poles?|cent(?:re|er)s)$/,
+  centerPole: /^(?:cent(?:re|er) poles?|cent(?:re|er)s)$/,
   quarterPole: /^(?:quarter poles?|quarters)$/,
   sidePole: /^(?:side poles?|sides)$/,
   cornerPole: /^(?:corner poles?|corners)$/,

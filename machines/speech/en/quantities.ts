@@ -84,7 +84,7 @@ function andPart<U>(t: readonly string[], m: Measure<U>): Measure<U>[] {
     });
 }
 
-/** Two or more measures that make one: feet and inches; metres, centimetres and millimetres. */
+/** Two or more measures that make one: feet and inches; meters, centimeters and millimeters. */
 function together(t: readonly string[]): Said[] {
   return measures(t, 0, UNITS)
     .filter((m) => m.kind === "whole" && m.sure !== false && !m.assumed && m.n <= MOST)
@@ -119,11 +119,11 @@ function metricAfter(t: readonly string[], before: Measure): number[] {
       const rest = m.next === t.length ? [0] : m.kind === "whole" && m.unit!.name === "cm" ? metricAfter(t, m) : [];
       return rest.map((more) => (m.n + more) / part);
     });
-  return before.unit?.name === "m" ? [...named, ...afterMetres(t, at)] : named;
+  return before.unit?.name === "m" ? [...named, ...afterMeters(t, at)] : named;
 }
 
-/** A bare number after metres: two digits are centimetres, three millimetres; one digit may be 5 cm or 0.5 m, so it is both. */
-function afterMetres(t: readonly string[], i: number): number[] {
+/** A bare number after meters: two digits are centimeters, three millimeters; one digit may be 5 cm or 0.5 m, so it is both. */
+function afterMeters(t: readonly string[], i: number): number[] {
   if (/^0\d$/.test(t[i] ?? "") && i + 1 === t.length) return [Number(t[i]) / 100];
   if (/^(?:oh|o|zero|nought|0)$/.test(t[i] ?? "") && i + 2 === t.length) {
     const n = digit(t, i + 1, false);

@@ -4,8 +4,8 @@ import type { Unit } from "../../install/gates.ts";
 export type Said = { readonly n: number; readonly unit: Unit | "mph" | null };
 
 /** Metres in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
-export const METRES_PER_FOOT = 0.3048;
-export const METRES_PER_INCH = 0.0254;
+export const METERS_PER_FOOT = 0.3048;
+export const METERS_PER_INCH = 0.0254;
 /** Kilometres in an international mile: exact (NIST SP 811, B.8). */
 export const KM_PER_MILE = 1.609344;
 /** Kilometres an hour in a knot: the international nautical mile is 1852 m, exact (NIST SP 811, B.8). */
@@ -34,9 +34,9 @@ export const scale = <U>(name: string, is: U, times: number, over: number, said:
 export const UNITS: readonly Scale[] = [
   scale("ft", "ft", 1, 1, "feet | foot | ft | '"),
   scale("in", "in", 1, 1, 'inches | inch | in | ins | "'),
-  scale("m", "ft", 1, METRES_PER_FOOT, "metres | metre | meters | meter | m"),
-  scale("cm", "in", 1, METRES_PER_INCH * 100, "centimetres | centimetre | centimeters | centimeter | cm | cms"),
-  scale("mm", "in", 1, METRES_PER_INCH * 1000, "millimetres | millimetre | millimeters | millimeter | mm"),
+  scale("m", "ft", 1, METERS_PER_FOOT, "metres | metre | meters | meter | m"),
+  scale("cm", "in", 1, METERS_PER_INCH * 100, "centimetres | centimetre | centimeters | centimeter | cm | cms"),
+  scale("mm", "in", 1, METERS_PER_INCH * 1000, "millimetres | millimetre | millimeters | millimeter | mm"),
   scale("deg", "deg", 1, 1, "degrees | degree | deg | °"),
   scale("turns", "turns", 1, 1, "turns | turn"),
   scale("lbf", "lbf", 1, 1, "pounds | pound | lbs | lb | lbf | pounds force | pound force | pounds of force"),

@@ -41,7 +41,7 @@ export const OtherwisePage = ({ job, title, plan, message, values, problems }: P
             text={text.kind}
             options={[
               ["quarter", text.quarter],
-              ["centre", text.centre],
+              ["center", text.center],
             ]}
             {...on("poleMore")}
           />

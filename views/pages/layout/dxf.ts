@@ -18,7 +18,7 @@ const NORTH_FT = 10;
 type Layer = keyof typeof layout.layers;
 
 /**
- * The layout as a drawing for other programs (DXF), full size, in feet or millimetres: A at the origin but for a shift, the
+ * The layout as a drawing for other programs (DXF), full size, in feet or millimeters: A at the origin but for a shift, the
  * baseline A–B up. Each kind of mark has its layer, named in plain words; each mark is a point in its exact place.
  */
 export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, units: Units): string {
@@ -58,7 +58,7 @@ export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, un
   for (const plate of plan.plates) mark(plate);
   on("straps");
   for (const plate of plan.plates) line(plan.stations.find((s) => s.id === plate.station)!, plate);
-  for (const kind of ["centre", "quarter"] as const) {
+  for (const kind of ["center", "quarter"] as const) {
     on(kind);
     for (const pole of plan.poles.filter((p) => p.kind === kind)) {
       mark(pole);

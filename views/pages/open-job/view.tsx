@@ -21,7 +21,7 @@ export type OpenJobProps = Filled & {
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   rehearsal: ["no", "yes"],
-  "sheet.interiorOrder": ["quartersFirst", "centresFirst"],
+  "sheet.interiorOrder": ["quartersFirst", "centersFirst"],
   "site.soilKnown": ["no", "yes"],
   "site.street.edge": ["", ...EDGES],
   "use.permit": ["unknown", "required", "notRequired"],

@@ -1,4 +1,4 @@
-import type { KitCatalogue } from "../../../machines/tent/load.ts";
+import type { KitCatalog } from "../../../machines/tent/load.ts";
 import { USUAL_SPARE } from "../../../machines/tent/load.ts";
 import type { KitItem } from "../../../machines/tent/types.ts";
 import { TentDrawing } from "../../drawing/tent.tsx";
@@ -10,7 +10,7 @@ import { tents } from "../../text/en/tents.ts";
 import type { Tent } from "./view.tsx";
 
 /** One tent: its plan, its facts, and what can be done with it. */
-export const TentPage = ({ tent: { id, name, version, plan, kit } }: { tent: Tent & { readonly kit: KitCatalogue | null } }) => (
+export const TentPage = ({ tent: { id, name, version, plan, kit } }: { tent: Tent & { readonly kit: KitCatalog | null } }) => (
   <Page title={name} style="/assets/tents.css">
     <main class="home tent">
       <h1>{name}</h1>

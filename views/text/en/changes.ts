@@ -27,7 +27,7 @@ export function changeText(change: Change, { name, zone }: Teller): string {
   }
 }
 
-const POLE = { centre: "centre pole", quarter: "quarter pole" } as const;
+const POLE = { center: "center pole", quarter: "quarter pole" } as const;
 
 function personText(who: string, was: string | null, is: string | null): string {
   if (is === null) return `${who} leaves the job.`;
@@ -49,9 +49,9 @@ export function shiftText({ xFt, yFt }: Point): string {
 
 const OTHER_FIELDS: Readonly<Record<string, string>> = {
   "site.overheadKv": fields["site.overhead"]?.label ?? "",
-  "tent.ridge.kind": "Centre poles",
-  "tent.ridge.count": "Centre poles along the ridge",
-  "tent.ridge.fromNearEndFt": "Centre poles, ft from the near end",
+  "tent.ridge.kind": "Center poles",
+  "tent.ridge.count": "Center poles along the ridge",
+  "tent.ridge.fromNearEndFt": "Center poles, ft from the near end",
 };
 const STATION: Readonly<Record<string, string>> = { corner: "a corner", seamEnd: "a seam end", side: "a side pole" };
 
@@ -98,7 +98,7 @@ export const changes = {
   whichPole: "Which one",
   kind: "Kind",
   quarter: "quarter pole",
-  centre: "centre pole",
+  center: "center pole",
   change: "Say it otherwise",
   along: "Along from A, ft",
   across: "Across from the A–B side, ft",

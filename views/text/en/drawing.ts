@@ -1,10 +1,10 @@
 /** Words of the tent drawing. Piece ids are said without their dash. */
 export const drawing = {
   title: (widthFt: number, lengthFt: number) => `Tent of ${widthFt} by ${lengthFt} ft, seen from above`,
-  desc: (n: { pieces: number; seams: number; centres: number; quarters: number; stations: number }) =>
+  desc: (n: { pieces: number; seams: number; centers: number; quarters: number; stations: number }) =>
     [
       "Near end D to A at the bottom, corner A bottom left, corners clockwise.",
-      `Pieces: ${n.pieces}. Seams: ${n.seams}. Centre poles: ${n.centres}. Quarter poles: ${n.quarters}. Stations: ${n.stations}.`,
+      `Pieces: ${n.pieces}. Seams: ${n.seams}. Center poles: ${n.centers}. Quarter poles: ${n.quarters}. Stations: ${n.stations}.`,
       "Stations between two corners are numbered clockwise.",
     ].join(" "),
   nearEnd: "near end",
@@ -14,7 +14,7 @@ export const drawing = {
     order: "laying order",
     lace: "lace edge",
     eyelet: "eyelet edge",
-    centre: "centre pole",
+    center: "center pole",
     quarter: "quarter pole",
     corner: "corner",
     seamEnd: "seam end",
@@ -42,7 +42,7 @@ export const layoutDrawing = {
   },
   note: {
     ft: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Feet and inches.",
-    mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimetres.",
+    mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimeters.",
   },
 };
 

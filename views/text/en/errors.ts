@@ -35,9 +35,9 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   poleOutside: (p) => `A pole at ${p.value} is outside the tent.`,
   poleLength: (p) => `A pole ${p.value} ft long cannot be right. Read it off the sheet.`,
   setback: (p) => `A stake line ${p.value} ft out cannot be right.`,
-  noCentrePole: (p) =>
+  noCenterPole: (p) =>
     p.field === "leaveOut"
-      ? "Nothing holds up the ridge: every centre pole was left out."
+      ? "Nothing holds up the ridge: every center pole was left out."
       : "No place is given for a pole under the ridge.",
   notYesOrNo: (p) => `"${p.value}" is neither true nor false.`,
   poleTwice: (p) =>
@@ -112,7 +112,7 @@ export const edge = {
   notUnderstood: (heard: string, ask: string) => `Didn't catch "${heard.slice(0, 60)}". ${ask}`,
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
-  heardOrType: "Send one of: what was heard, a recogniser's alternatives, or a type.",
+  heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
   noSuchWind: "That is no wind. From 0 to 200 mph, and a gust is no less than the wind it is in. Say it again.",
   whichWay: "Which way does it lean? Say it with in or out.",
   nothingHeard: "Nothing was heard. Say it again.",

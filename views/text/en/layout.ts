@@ -8,7 +8,7 @@ const KIND: Readonly<Record<StationKind, string>> = { corner: "corner", seamEnd:
 export const stationKind = (kind: StationKind): string => KIND[kind];
 export const edgeName = (edge: EdgeName): string => `${edge[0]}–${edge[1]}`;
 
-const POLE = { centre: "centre", quarter: "quarter" } as const;
+const POLE = { center: "center", quarter: "quarter" } as const;
 export const poleKind = (kind: keyof typeof POLE): string => POLE[kind];
 
 const SIDE: Readonly<Record<Side, string>> = { near: "near", far: "far", left: "left", right: "right" };
@@ -30,7 +30,7 @@ export const layout = {
   back: (c: Corner) => `back from ${c}`,
   backEnd: "back from end",
   choose: "Units and paper",
-  units: { ft: "Feet and inches", mm: "Millimetres" } satisfies Record<Units, string>,
+  units: { ft: "Feet and inches", mm: "Millimeters" } satisfies Record<Units, string>,
   papers: { a4: "A4", letter: "Letter" } satisfies Record<Paper, string>,
   print: "Print this page: the drawing comes on one sheet, the readings on the next.",
   edges: "To one edge",
@@ -39,7 +39,7 @@ export const layout = {
   csv: "All marks (CSV)",
   json: "As data (JSON)",
   plan: "The plan",
-  inMm: "Lengths in millimetres.",
+  inMm: "Lengths in millimeters.",
   inFt: "Lengths in feet and inches, to 1/8 in.",
   bearings: "Bearings: degrees clockwise from the way A to B, pointing out of the tent.",
   compass: (deg: number) => `A to B bears ${Math.round(deg * 10) / 10}° by compass, as taken on the site.`,
@@ -78,7 +78,7 @@ export const layout = {
   lace: "Lace edge",
   eyelet: "Eyelet edge",
   none: "none",
-  seams: "Seams, as laced from the centre out",
+  seams: "Seams, as laced from the center out",
   seam: "Seam",
   toward: "Out to",
   dxf: "For CAD (DXF)",
@@ -94,7 +94,7 @@ export const layout = {
     side: "side poles",
     plates: "stake plates",
     straps: "straps",
-    centre: "centre poles",
+    center: "center poles",
     quarter: "quarter poles",
     readings: "readings",
     surroundings: "street and north",

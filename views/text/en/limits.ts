@@ -59,10 +59,10 @@ export function limitText({ asks }: Gate): string {
 
 const wantedLength = (name: string, ft: number, inPer50Ft: number) => `${name} ${feetInches(ft)} within ${inches(withinIn(ft, inPer50Ft))}`;
 
-/** Off plumb: away from the tent is plus, and towards it is minus. */
+/** Off plumb: away from the tent is plus, and toward it is minus. */
 function leanText(from: number, to: number): string {
   if (from === -to) return `within ${quantity(to, "deg")} of plumb`;
-  if (from === 0) return `no more than ${quantity(to, "deg")} and not towards the tent`;
+  if (from === 0) return `no more than ${quantity(to, "deg")} and not toward the tent`;
   return from > 0
     ? `${quantity(from, "deg")} to ${quantity(to, "deg")} away from the tent`
     : `${quantity(from, "deg")} to ${quantity(to, "deg")}`;

@@ -45,7 +45,7 @@ const KIT: Readonly<Record<string, string>> = {
   endPiece: "end pieces",
   splitEndPiece: "split end pieces",
   midPiece: "mid pieces",
-  centrePole: "centre poles",
+  centerPole: "center poles",
   quarterPole: "quarter poles",
   sidePole: "side poles",
   cornerPole: "corner poles",
@@ -70,5 +70,5 @@ export const rowName = (id: string | number | undefined): string => {
 /** The poles of one lift. */
 export const lineName = (of: Readonly<Record<string, string | number>>): string => {
   if (of.kind === "all") return "all poles";
-  return of.kind === "centre" ? `centre pole ${of.poles}` : `quarter poles of ${rowName(of.row)}, ${of.poles}`;
+  return of.kind === "center" ? `center pole ${of.poles}` : `quarter poles of ${rowName(of.row)}, ${of.poles}`;
 };

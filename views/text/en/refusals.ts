@@ -112,7 +112,7 @@ export const statusText = (status: Status): string => STATUS[status];
 
 /** A lean with its way, so that a wrong one is heard. */
 export const leanText = (deg: number): string =>
-  deg === 0 ? "plumb" : `${Math.abs(Math.round(deg * 10) / 10)}° ${deg < 0 ? "towards the tent" : "away from the tent"}`;
+  deg === 0 ? "plumb" : `${Math.abs(Math.round(deg * 10) / 10)}° ${deg < 0 ? "toward the tent" : "away from the tent"}`;
 export const takenText = (value: string, time: string): string => `${value}, taken at ${time}`;
 
 /** What was heard, said back with the question it answers. Out of its limit it says so at once: the ear may be wrong, or the stake. */

@@ -28,7 +28,7 @@ const PHASES: Readonly<Record<string, string>> = {
   up: "Making safe",
   closed: "Closed",
 };
-/** The milestone that a phase works towards. */
+/** The milestone that a phase works toward. */
 export const phaseName = (phase: string): string => PHASES[phase] ?? phase;
 
 const WEATHER: Readonly<Record<Weather, string>> = {

@@ -89,8 +89,8 @@ export const tents = {
     sidePoles: "Side and corner poles",
     diagonal: "Diagonal A–C",
   },
-  poles: (centre: number, quarter: number) =>
-    `${centre} centre ${centre === 1 ? "pole" : "poles"}${quarter === 0 ? "" : `, ${quarter} quarter poles`}`,
+  poles: (center: number, quarter: number) =>
+    `${center} center ${center === 1 ? "pole" : "poles"}${quarter === 0 ? "" : `, ${quarter} quarter poles`}`,
   glance: (g: Glance) => `${g.stations} stations · ${g.stakes} stakes · ${g.poles}`,
   note: (percent: number, lb: number | null) => `${percent} % spares, ${lb === null ? "weight not known" : `${lb} lb each`}`,
   differs: "Saving again puts yours in its place. What is stored now, where it is not the same:",

@@ -6,7 +6,7 @@ const SILENCE_MS = 40_000;
 
 type Connection = { reader?: { cancel: () => void } };
 
-/** Says so when a press did not get through, and greys the screen while the server is out of reach. */
+/** Says so when a press did not get through, and grays the screen while the server is out of reach. */
 export function watchContact(): void {
   let connection: Connection | null = null;
   let timer = 0;

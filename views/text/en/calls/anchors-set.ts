@@ -19,7 +19,7 @@ export const anchorsSet: Words = {
   },
   "corner.first": {
     say: (of) =>
-      `Square the corner at A: ${of.alongFt} ft along the baseline, ${of.acrossFt} ft towards D, ${of.diagonalFt} ft between the two marks.`,
+      `Square the corner at A: ${of.alongFt} ft along the baseline, ${of.acrossFt} ft toward D, ${of.diagonalFt} ft between the two marks.`,
     why: "Three, four, five is the only square that fits in a tape bag.",
     wrong: "Done small, with a bit of rope. A finger's width at the corner is a stride at the far end, and all four stakes move twice.",
     well: "As large as the tape allows. Two tapes, one from A and one from the baseline mark, cross where both are tight; pin there.",
@@ -124,8 +124,8 @@ export const anchorsSet: Words = {
   },
   "lean.stakes": {
     say: (of) => `${of.edge}: find the stake that leans the most, from plumb, away from the tent.`,
-    ask: () => "How many degrees away? Towards the tent is minus.",
-    why: "A stake that leans towards the tent pulls out.",
+    ask: () => "How many degrees away? Toward the tent is minus.",
+    why: "A stake that leans toward the tent pulls out.",
     wrong: "One was driven from the wrong side. It looks deep and tight, and the first pull draws it like a nail.",
     well: "Sight along the row from the corner. At the odd one lay the gauge along the stake, square to the edge, and read it twice.",
     ifNot: "Pull it and drive it again a foot along, clear of the marks. Else the engineer's paper.",

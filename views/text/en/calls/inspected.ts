@@ -15,7 +15,7 @@ export const inspected: Words = {
     ask: () => "Are all tails rolled?",
     why: "A loose tail trips a child or opens a ratchet.",
     wrong: "Ends are stuffed behind the webbing. Wind pulls them out, and they whip at people going by.",
-    well: "Roll from the loose end towards the ratchet, tight as a bandage. Tie it to the strap, clear of the handle.",
+    well: "Roll from the loose end toward the ratchet, tight as a bandage. Tie it to the strap, clear of the handle.",
     ifNot: "Roll them before the public comes.",
   },
   "stakes.capped": {

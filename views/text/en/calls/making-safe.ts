@@ -13,8 +13,8 @@ export const makingSafe: Words = {
     wrong: "Somebody lies down on a flapping edge. The wind picks up both.",
     well: "Stay low, from the windward side, hands off the edge once it lifts. Lightning near, or it fights you: leave it.",
   },
-  "safe.muster": {
-    say: (of) => `Everybody to ${of.muster}.`,
+  "safe.rallyPoint": {
+    say: (of) => `Everybody to ${of.rallyPoint}.`,
     why: "There you can count them. A tent is no shelter from lightning.",
     wrong: "Some go to their cars, one goes back for a phone. Then others go back to look for that one.",
     well: "Walk, and look behind you as you go. The lead comes last, and nobody leaves again before the count.",
@@ -38,13 +38,13 @@ export const makingSafe: Words = {
     well: "In twos, outside the stake line, eyes on the pole tops. In doubt, or in lightning, leave it and walk away.",
   },
   "safe.clear": {
-    say: (of) => `Stay clear by more than the height. Muster at ${of.muster}.`,
+    say: (of) => `Stay clear by more than the height. Muster at ${of.rallyPoint}.`,
     why: "It can come down any way. In lightning: a building or a car.",
     wrong: "People stop at the stake line to film it. A stake comes out, and brings strap and plate with it.",
     well: "Walk on until no pole or strap can reach you, then turn and watch it. Hold out your arms and keep others back.",
   },
   "safe.people": {
-    say: (of) => `Everybody out by the exits, calmly, to ${of.muster}. Not into another tent.`,
+    say: (of) => `Everybody out by the exits, calmly, to ${of.rallyPoint}. Not into another tent.`,
     why: "Clear it while walking is still easy.",
     wrong: "The music plays on, and everybody waits for somebody else to get up. Then they all want the same door.",
     well: "Music off, lights up, one calm voice. Somebody at every exit pointing out, and a hand for those who are slow.",

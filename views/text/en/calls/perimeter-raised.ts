@@ -86,7 +86,7 @@ export const perimeterRaised: Words = {
   "sides.notTight": {
     say: () => "Straps hand-tight, no more. The cloth must give for the poles inside.",
     ask: () => "Are all straps hand-tight and no more?",
-    why: "Too tight now, and the centre poles will not stand.",
+    why: "Too tight now, and the center poles will not stand.",
     wrong: "One strong hand cranks a side for looks. The crew under the cloth then fights every pole for it.",
     well: "Press each strap with a hand: it gives, and it does not hang. Look across to the other side before you take up more.",
     ifNot: "Ease both sides alike, and look again.",

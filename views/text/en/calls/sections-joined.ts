@@ -71,10 +71,10 @@ export const sectionsJoined: Words = {
     ifNot: "Count again. Still not it: the cloth is right. Amend the plan with a second person.",
   },
   "lace.start": {
-    say: (of) => `${seam(of)}: centre rings together.`,
+    say: (of) => `${seam(of)}: center rings together.`,
     why: "From the middle out, the slack goes to the edge.",
     wrong: "Somebody begins at the end where the rope lies. At the other end nothing lines up, and all of it comes undone.",
-    well: "Kneel one on each side and bring the centre rings together. Look both ways along the edges before the first loop.",
+    well: "Kneel one on each side and bring the center rings together. Look both ways along the edges before the first loop.",
   },
   "lace.ring": {
     say: (of) =>
@@ -108,7 +108,7 @@ export const sectionsJoined: Words = {
     ask: () => "How many missed loops?",
     why: "The one who laced it sees what the hands meant.",
     wrong: "It is looked at in passing. One loop lies beside the next instead of through it, and the eye slides over it.",
-    well: "Go along on your knees, lift the flap and touch every loop, centre ring to edge. What you did not see you go back to.",
+    well: "Go along on your knees, lift the flap and touch every loop, center ring to edge. What you did not see you go back to.",
     ifNot: "Back to the missed loop, lace it again. Somebody other than the first looks.",
   },
   "cloth.strapped": {

@@ -74,7 +74,7 @@ export const struck: Words = {
     say: () => "Sweep, fold, bag. Wet cloth gets a tag.",
     why: "Wet cloth rots in the bag.",
     wrong: "The cloth is folded with grit on it, to get home. It comes out of the bag stained, and rubbed through at the folds.",
-    well: "Sweep towards the edge. Fold on the seams, walk the air out ahead of you in soft soles, and leave the name outside.",
+    well: "Sweep toward the edge. Fold on the seams, walk the air out ahead of you in soft soles, and leave the name outside.",
   },
   "strike.stakes": {
     say: (of) => `Pull the stakes: ${of.stakes}. Straight up, nobody over the puller.`,

@@ -58,7 +58,7 @@ export const tensioned: Words = {
     ask: () => "How many gaps?",
     why: "A gap under load opens further in wind.",
     wrong: "Once it is tight nobody looks up. The first guest sees daylight through the seam, in the first rain.",
-    well: "Walk slowly under each seam, centre to edge and back. Where light shows or cloth puckers, stand and point at it.",
+    well: "Walk slowly under each seam, center to edge and back. Where light shows or cloth puckers, stand and point at it.",
     ifNot: "Ease it, lace it again, pull again.",
   },
   "handles.locked": {

@@ -39,8 +39,8 @@ export const utilitiesMarked: Words = {
     well: "Sound the horn, and see a hand go up at the far corner. Anybody may give it; nobody goes on until the lead says so.",
     ifNot: "Show it, sound it, ask again.",
   },
-  "talk.muster": {
-    say: (of) => `Muster at ${of.muster}. First aid: ${of.firstAid}. Address to give: ${of.address}.`,
+  "talk.rallyPoint": {
+    say: (of) => `Muster at ${of.rallyPoint}. First aid: ${of.firstAid}. Address to give: ${of.address}.`,
     ask: () => "Can everybody say where to go and what address to give?",
     why: "An ambulance that cannot find the field is no help.",
     wrong: "Somebody is hurt, and nobody on the phone can say which gate. The ambulance drives past.",
@@ -60,7 +60,7 @@ export const utilitiesMarked: Words = {
     ask: () => "Which ticket, and is it in force today?",
     why: "A driven stake is digging in most laws. No ticket, no stake.",
     wrong: "It is last week's ticket, or the one for the field next door. The first stake goes in on nobody's word.",
-    well: "Read number, place and both dates off the ticket itself, not from memory. In any doubt, ring the one-call centre.",
+    well: "Read number, place and both dates off the ticket itself, not from memory. In any doubt, ring the one-call center.",
     ifNot: "Call it in, or renew it, and amend the ticket. Do not drive before it starts.",
   },
   "locate.covers": {
@@ -77,7 +77,7 @@ export const utilitiesMarked: Words = {
     why: "No answer is not an all-clear.",
     wrong: "There is paint on the grass, so all is taken as marked. One line has not been done yet, and a stake goes into it.",
     well: "Tick each name on the ticket against its answer, then find that one's own marks on the ground before you go on.",
-    ifNot: "Call the one-call centre. Wait for the answer.",
+    ifNot: "Call the one-call center. Wait for the answer.",
   },
   "locate.clear": {
     say: (of) => `Ticket: ${utilityName(of.utility)} has answered that it has nothing here.`,
@@ -85,7 +85,7 @@ export const utilitiesMarked: Words = {
     why: "No answer is not an all-clear.",
     wrong: "Bare grass is read as clear. The locator was only late, and the line is there.",
     well: "Read the answer itself: who gave it, for which ticket, nothing here. A blank beside the name is not an answer.",
-    ifNot: "Call the one-call centre. If there is a line, amend the ticket.",
+    ifNot: "Call the one-call center. If there is a line, amend the ticket.",
   },
   "marks.walked": {
     say: () => "Walk the marks with two people, flags and paint, to where they leave the site.",
@@ -125,7 +125,7 @@ export const utilitiesMarked: Words = {
   },
   "white.footprint": {
     say: () => "Lay out the footprint in white, and only white.",
-    why: "Every other colour means a buried line to the next one who digs.",
+    why: "Every other color means a buried line to the next one who digs.",
     wrong: "Whatever can is on the truck gets used. Somebody later takes our tent for a line, or a line for our tent.",
     well: "Read the can before you shake it. Short dashes close to the grass, and never over a mark that is already there.",
   },
@@ -133,7 +133,7 @@ export const utilitiesMarked: Words = {
     say: (of) => `Lay out the stake line in white, ${feetInches(Number(of.setbackFt))} outside the poles.`,
     ask: () => "Is the whole stake line down in white?",
     why: "The distance to a line is measured from where the stakes will stand.",
-    wrong: "Only the corners get sprayed. Between them the stakes swing out towards a buried line, and nobody measured there.",
+    wrong: "Only the corners get sprayed. Between them the stakes swing out toward a buried line, and nobody measured there.",
     well: "Two on the tape, square out from the footprint at each corner. Then a string from end to end, and dashes along it.",
     ifNot: "Finish it. Guessing from the footprint is not enough.",
   },

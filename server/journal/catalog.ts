@@ -19,7 +19,7 @@ export type Write = { readonly key: string; readonly request: Hash };
  * Tents kept for the next job. Every call returns when it is on disk. Names are unique, upper and lower case being the
  * same. A key writes once; `written` tells what it wrote.
  */
-export interface Catalogue {
+export interface Catalog {
   /** By name. */
   tents(): SavedTent[];
   tent(id: string): SavedTent | null;

@@ -5,22 +5,22 @@ import Database from "libsql";
 import { afterAll, describe, expect, it } from "vitest";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { catalogueContract } from "./catalogue.contract.ts";
+import { catalogContract } from "./catalog.contract.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "ridgecall-tents-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
-catalogueContract("in a file", () => openJournal(newFile()));
-catalogueContract("in memory", () => sqliteJournal(":memory:"));
+catalogContract("in a file", () => openJournal(newFile()));
+catalogContract("in memory", () => sqliteJournal(":memory:"));
 
 /** A closed file with two tents, changed behind the program's back. */
 function meddled(sql: string) {
   const file = newFile();
   const journal = openJournal(file);
-  journal.catalogue.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: { sidePole: {} }, at: 1 }, { key: "key-1", request: "r" });
-  journal.catalogue.add("t-2", { name: "White", spec: { widthFt: 80 }, kit: null, at: 2 }, { key: "key-2", request: "r" });
+  journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: { sidePole: {} }, at: 1 }, { key: "key-1", request: "r" });
+  journal.catalog.add("t-2", { name: "White", spec: { widthFt: 80 }, kit: null, at: 2 }, { key: "key-2", request: "r" });
   journal.close();
   const db = new Database(file);
   db.exec(sql);
@@ -31,7 +31,7 @@ function meddled(sql: string) {
 describe("a tent spoiled in the file", () => {
   it("is listed as one that cannot be read, and hides no other", () => {
     const journal = meddled("UPDATE tents SET spec = '{\"widthFt\":6', kit = '{' WHERE id = 't-1'");
-    expect(journal.catalogue.tents().map(({ name, spec, kit }) => [name, spec, kit])).toEqual([
+    expect(journal.catalog.tents().map(({ name, spec, kit }) => [name, spec, kit])).toEqual([
       ["Blue", null, null],
       ["White", { widthFt: 80 }, null],
     ]);
@@ -39,9 +39,9 @@ describe("a tent spoiled in the file", () => {
   });
   it("with a name that is no text any more is read as well as it can be: it never ends the program", () => {
     const journal = meddled("UPDATE tents SET name = CAST(x'42ff75' AS TEXT), spec = CAST(x'ff' AS TEXT) WHERE id = 't-1'");
-    expect(journal.catalogue.tent("t-1")).toMatchObject({ name: "B\ufffdu", spec: null });
-    journal.catalogue.remove("t-1", 1, { key: "key-3", request: "r" });
-    expect(journal.catalogue.tents()).toHaveLength(1);
+    expect(journal.catalog.tent("t-1")).toMatchObject({ name: "B\ufffdu", spec: null });
+    journal.catalog.remove("t-1", 1, { key: "key-3", request: "r" });
+    expect(journal.catalog.tents()).toHaveLength(1);
     journal.close();
   });
 });

@@ -1,21 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { Changed, NameTaken, type TentBody, WriteRepeated } from "../../server/journal/catalogue.ts";
+import { Changed, NameTaken, type TentBody, WriteRepeated } from "../../server/journal/catalog.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 
 const body = (name: string, widthFt = 60): TentBody => ({ name, spec: { widthFt, notes: ["ü", "雨"] }, kit: null, at: 1000 + widthFt });
 const by = (n: number) => ({ key: `key-${n}`, request: `request-${n}` });
 
 /** What every list of tents promises, wherever it is kept. `create` gives an empty one, with the journal that it lies beside. */
-export function catalogueContract(where: string, create: () => Journal) {
+export function catalogContract(where: string, create: () => Journal) {
   describe(`a list of tents ${where}`, () => {
     let journal: Journal;
     beforeEach(() => {
       journal = create();
-      journal.catalogue.add("t-1", body("Old blue"), by(1));
-      journal.catalogue.add("t-2", { ...body("Great white", 100), kit: { sidePole: { spare: 0.05 } } }, by(2));
+      journal.catalog.add("t-1", body("Old blue"), by(1));
+      journal.catalog.add("t-2", { ...body("Great white", 100), kit: { sidePole: { spare: 0.05 } } }, by(2));
     });
     afterEach(() => journal.close());
-    const list = () => journal.catalogue;
+    const list = () => journal.catalog;
     const names = () =>
       list()
         .tents()
