@@ -3,10 +3,10 @@ import { bodyLimit } from "hono/body-limit";
 import { csrf } from "hono/csrf";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
-import { edge } from "../views/text/en/errors.ts";
+import { errors } from "../views/text/en/errors.ts";
 import { Problem } from "./input/problem.ts";
-import { createDesks, type World } from "./jobs.ts";
-import { otherwiseRoutes } from "./routes/discrepancy.tsx";
+import { createLiveJobs, type Dependencies } from "./jobs.ts";
+import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { layoutRoutes } from "./routes/layout.tsx";
@@ -17,11 +17,11 @@ import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
 
 /** Nothing said on a site is longer than this. */
-const MOST_BYTES = 64 * 1024;
+const MAX_BYTES = 64 * 1024;
 
 /** The whole application: web standards only. Files for the page are served by whoever mounts it. */
-export function createApp(world: World) {
-  const desks = createDesks(world);
+export function createApp(world: Dependencies) {
+  const desks = createLiveJobs(world);
   const app = new Hono();
   app.use(
     secureHeaders({
@@ -33,27 +33,27 @@ export function createApp(world: World) {
   app.use(csrf());
   app.use(
     bodyLimit({
-      maxSize: MOST_BYTES,
+      maxSize: MAX_BYTES,
       onError: () => {
-        throw new Problem(413, edge.tooLarge);
+        throw new Problem(413, errors.tooLarge);
       },
     }),
   );
   app.route("/", jobRoutes(desks, world));
   app.route("/", guideRoutes(desks, world));
-  app.route("/", otherwiseRoutes(desks, world));
+  app.route("/", discrepancyRoutes(desks, world));
   app.route("/", layoutRoutes(desks));
   app.route("/", recordRoutes(desks, world));
   app.route("/", rehearseRoutes(desks, world));
   app.route("/", timeRoutes(desks, world));
   app.route("/", truckRoutes(desks, world));
   app.route("/", tentRoutes(world));
-  app.notFound((c) => answer(c.req.raw, new Problem(404, edge.noPage(c.req.path))));
+  app.notFound((c) => answer(c.req.raw, new Problem(404, errors.noPage(c.req.path))));
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c.req.raw, error);
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
-    return answer(c.req.raw, new Problem(422, edge.oops), 500);
+    return answer(c.req.raw, new Problem(422, errors.oops), 500);
   });
   return { app, desks };
 }

@@ -1,20 +1,20 @@
 import { digest, type Hash } from "../machines/digest/digest.ts";
 import type { Person } from "../machines/install/brief.ts";
-import type { Ask, Command, CommandSource } from "../machines/install/commands.ts";
+import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
 import { decide } from "../machines/install/decide.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
-import { type Job, openJob, stateDigest, stepOf } from "../machines/install/job.ts";
-import { type Entry, type JobId, NO_ENTRY, type Said, type Sealed, seal } from "../machines/record/entry.ts";
+import { currentStep, type Job, openJob, stateDigest } from "../machines/install/job.ts";
+import { type CommandEntry, type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
-import { edge } from "../views/text/en/errors.ts";
+import { errors } from "../views/text/en/errors.ts";
 import type { Hub } from "./hub.ts";
 import { type Parsed, readBrief } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
 import type { Journal } from "./journal/journal.ts";
 
 /** A job in memory: what its record replays to, and its record. */
-export type Desk = {
+export type LiveJob = {
   readonly job: Job;
   readonly entries: readonly Sealed[];
   readonly names: Readonly<Record<PersonId, string>>;
@@ -30,7 +30,7 @@ export type Envelope = {
   readonly heard: string | null;
   readonly request: Hash;
 };
-export type World = {
+export type Dependencies = {
   readonly journal: Journal;
   readonly hub: Hub;
   readonly now: () => Instant;
@@ -39,14 +39,14 @@ export type World = {
 };
 
 /** The one place where something happens: load, decide, append, publish. All of it synchronous, so two commands never cross. */
-export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
-  const desks = new Map<JobId, Desk>();
+export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependencies) {
+  const desks = new Map<JobId, LiveJob>();
 
-  function load(id: JobId): Desk {
+  function load(id: JobId): LiveJob {
     const known = desks.get(id);
     if (known) return known;
     const lines = journal.read(id);
-    if (lines.length === 0) throw new Problem(404, edge.noJob(id));
+    if (lines.length === 0) throw new Problem(404, errors.noJob(id));
     journal.refold(id);
     const desk = { ...replayed(id, lines), names: journal.names(id) };
     desks.set(id, desk);
@@ -59,7 +59,7 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
     const at = now();
     const id = newId();
     const job = openJob(frozen, at);
-    const step = stepOf(job)!;
+    const step = currentStep(job)!;
     const entry: Entry = {
       kind: "opening",
       schema: 1,
@@ -87,7 +87,7 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
     return before && sameRequest(before, request, key);
   }
 
-  function say(id: JobId, ask: Ask, from: Envelope): Sealed & { entry: Said } {
+  function say(id: JobId, ask: Intent, from: Envelope): Sealed & { entry: CommandEntry } {
     const desk = load(id);
     if (desk.readOnly) throw new Problem(409, desk.readOnly);
     const person = personOf(desk, from.as);
@@ -96,8 +96,8 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
     const { request, as: by, ...said } = from;
     const command: Command = { ...ask, ...said, by, role: person.role, at, entry: tip.entry.no + 1 };
     const [job, outcome] = decide(desk.job, command);
-    const step = stepOf(job);
-    const entry: Said = {
+    const step = currentStep(job);
+    const entry: CommandEntry = {
       kind: "command",
       schema: 1,
       job: id,
@@ -144,10 +144,10 @@ export function createDesks({ journal, hub, now, newId, wakeWord }: World) {
 
   return { load, open, repeated, say, amendment, addNames, now, wakeWord };
 }
-export type Desks = ReturnType<typeof createDesks>;
+export type LiveJobs = ReturnType<typeof createLiveJobs>;
 
 /** The person of this job by id or by name, or a Problem that lists who is on it. */
-export function personOf(desk: Pick<Desk, "job" | "names">, as: string): Person {
+export function personOf(desk: Pick<LiveJob, "job" | "names">, as: string): Person {
   const { crew } = desk.job.frozen.brief;
   const person = crew.find((p) => p.id === as || desk.names[p.id]?.toLowerCase() === as.trim().toLowerCase());
   if (person) return person;
@@ -155,23 +155,23 @@ export function personOf(desk: Pick<Desk, "job" | "names">, as: string): Person 
   const former = Object.keys(desk.names).find((id) => id === as);
   if (former) return { id: former, role: "watcher" };
   const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
-  throw new Problem(422, edge.who(as, known), { as: edge.who(as, known) });
+  throw new Problem(422, errors.who(as, known), { as: errors.who(as, known) });
 }
 
 /** Digest of a request's body as it came. */
 export const requestDigest = (body: unknown): Hash => digest.of(body);
 
 function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
-  if (before.entry.request !== request) throw new Problem(409, edge.keyUsed(key));
+  if (before.entry.request !== request) throw new Problem(409, errors.keyUsed(key));
   return before;
 }
 
 /** A job from its lines. A Problem where not even its opening can be read: there is nothing to show. */
-function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<Desk, "names"> {
+function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<LiveJob, "names"> {
   const chain = verifyChain(lines);
-  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, edge.noOpening(id));
-  const { job, entries, misfit } = replayable(id, lines);
-  const readOnly = misfit === null ? null : misfit.why === "chain" ? edge.broken(misfit.no) : edge.readOnly(misfit.no);
+  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, errors.noOpening(id));
+  const { job, entries, mismatch } = replayable(id, lines);
+  const readOnly = mismatch === null ? null : mismatch.why === "chain" ? errors.broken(mismatch.no) : errors.readOnly(mismatch.no);
   return { job, entries, readOnly };
 }
 
@@ -181,5 +181,5 @@ function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<
     const whole = replay(lines);
     if (whole.entries.length > 0) return whole;
   } catch {}
-  throw new Problem(409, edge.noOpening(id));
+  throw new Problem(409, errors.noOpening(id));
 }

@@ -1,100 +1,102 @@
 import { instantOf } from "../machines/conversation/clock.ts";
-import type { Ask, Binding, Spoken } from "../machines/install/commands.ts";
+import type { BindingIntent, Intent, Spoken } from "../machines/install/commands.ts";
 import type { DeviceId } from "../machines/install/ids.ts";
-import { attentionOf, stepOf } from "../machines/install/job.ts";
-import { waiting } from "../machines/install/read-back.ts";
+import { attentionState, currentStep } from "../machines/install/job.ts";
+import { pendingReadBack } from "../machines/install/read-back.ts";
 import type { JobId } from "../machines/record/entry.ts";
 import { understand } from "../machines/speech/en/understand.ts";
 import { hear } from "../machines/speech/hear.ts";
-import type { Understood } from "../machines/speech/meanings.ts";
+import type { Meaning } from "../machines/speech/meanings.ts";
 import { answerTo } from "../views/answer.ts";
-import { words } from "../views/reply.ts";
-import { edge } from "../views/text/en/errors.ts";
+import { wordsOf } from "../views/reply.ts";
+import { errors } from "../views/text/en/errors.ts";
 import { quantity } from "../views/text/en/limits.ts";
 import { voice } from "../views/text/en/voice.ts";
 import { Problem } from "./input/problem.ts";
 import { type Body, toGateUnit } from "./input/say.ts";
-import type { Desk, Desks } from "./jobs.ts";
+import type { LiveJob, LiveJobs } from "./jobs.ts";
 
 /** What a request comes to: a command for the record; or only something said back, and why nothing is recorded. */
 export type Meant =
-  | { readonly ask: Ask; readonly names?: Record<string, string>; readonly spoken: Spoken | null; readonly heard: string | null }
+  | { readonly ask: Intent; readonly names?: Record<string, string>; readonly spoken: Spoken | null; readonly heard: string | null }
   | { readonly tell: string; readonly because: "question" | "leftAlone" | "notCaught"; readonly heard: string | null };
 
 /** A body as what it means at the job as it stands. Throws a Problem where typed words or fields cannot be read. */
-export function meaningOf(desks: Desks, id: JobId, device: DeviceId, { say }: Body): Meant {
+export function meaningOf(desks: LiveJobs, id: JobId, device: DeviceId, { say }: Body): Meant {
   const desk = desks.load(id);
   const now = desks.now();
-  const step = stepOf(desk.job);
-  const waits = waiting(desk.job, device, now)?.entry ?? null;
+  const step = currentStep(desk.job);
+  const waits = pendingReadBack(desk.job, device, now)?.entry ?? null;
   const here = { desk, now, waits, shown: waits };
   if ("alternatives" in say) {
     const { wakeWord } = desks;
-    const heard = hear(say, { step, attention: attentionOf(desk.job), waiting: waits !== null, wakeWord });
+    const heard = hear(say, { step, attention: attentionState(desk.job), waiting: waits !== null, wakeWord });
     if ("leftAlone" in heard)
       return { tell: heard.leftAlone === "wakeWord" ? voice.sayFirst(wakeWord) : "", because: "leftAlone", heard: heard.words };
     const meant = asked(heard.meant, heard.words, { ...here, shown: say.readBack });
     if ("wrong" in meant) return { tell: meant.wrong, because: "notCaught", heard: heard.words };
     if ("tell" in meant) return { ...meant, heard: heard.words };
-    const ask: Ask = heard.readBack ? { type: "readBack", ask: meant.ask as Binding } : meant.ask;
+    const ask: Intent = heard.readBack ? { type: "readBack", intent: meant.ask as BindingIntent } : meant.ask;
     return { ask, spoken: heard.source, heard: heard.words };
   }
   if ("heard" in say) {
     const meant = asked(understand(say.heard, step), say.heard, here);
-    if ("wrong" in meant) throw new Problem(422, `${meant.wrong} ${edge.nothingRecorded}`);
+    if ("wrong" in meant) throw new Problem(422, `${meant.wrong} ${errors.nothingRecorded}`);
     return { ...meant, spoken: null, heard: say.heard };
   }
   return { ...pressed(desks, id, now, say), spoken: null, heard: null };
 }
 
 /** `waits` is the entry that waits to be confirmed, `shown` the one that the screen showed when it was spoken of. */
-type Here = { readonly desk: Desk; readonly now: number; readonly waits: number | null; readonly shown: number | null };
+type Here = { readonly desk: LiveJob; readonly now: number; readonly waits: number | null; readonly shown: number | null };
 
 /** Understood words as a command or an answer; `wrong` says why they are neither. */
 function asked(
-  meant: Understood,
+  meant: Meaning,
   heard: string,
   { desk, now, waits, shown }: Here,
-): { ask: Ask } | { tell: string; because: "question" } | { wrong: string } {
+): { ask: Intent } | { tell: string; because: "question" } | { wrong: string } {
   const { zone } = desk.job.frozen.brief;
-  if ("ask" in meant) return { ask: meant.ask };
+  if ("intent" in meant) return { ask: meant.intent };
   if ("question" in meant) return { tell: answerTo(meant.question, meant.about, desk.job), because: "question" };
-  if ("confirm" in meant) return { ask: { type: meant.confirm, of: (meant.confirm === "correct" ? shown : waits) ?? 0 } };
-  if ("thunder" in meant) return { ask: { type: "reading", reading: { of: "thunder", takenAt: now } } };
+  if ("confirm" in meant) return { ask: { type: meant.confirm, target: (meant.confirm === "correct" ? shown : waits) ?? 0 } };
+  if ("thunder" in meant) return { ask: { type: "reading", reading: { kind: "thunder", takenAt: now } } };
   if ("wind" in meant) {
     const { mph, gustMph, taken } = meant.wind;
-    return { ask: { type: "reading", reading: { of: "wind", mph, gustMph, takenAt: instantOf(taken, zone, now), place: "in the open" } } };
+    return {
+      ask: { type: "reading", reading: { kind: "wind", mph, gustMph, takenAt: instantOf(taken, zone, now), place: "in the open" } },
+    };
   }
-  if ("wrongUnit" in meant) return { wrong: edge.wrongUnit(meant.wrongUnit.gave, meant.wrongUnit.wants) };
-  if ("ambiguous" in meant) return { wrong: edge.ambiguous(choices(meant.ambiguous)) };
-  if ("noSuchWind" in meant) return { wrong: edge.noSuchWind };
-  if ("whichWay" in meant) return { wrong: edge.whichWay };
+  if ("wrongUnit" in meant) return { wrong: errors.wrongUnit(meant.wrongUnit.gave, meant.wrongUnit.wants) };
+  if ("ambiguous" in meant) return { wrong: errors.ambiguous(choices(meant.ambiguous)) };
+  if ("noSuchWind" in meant) return { wrong: errors.noSuchWind };
+  if ("whichWay" in meant) return { wrong: errors.whichWay };
   if ("sayCorrect" in meant) return { wrong: voice.sayCorrect };
-  const step = stepOf(desk.job);
-  const ask = (step?.gate && words(step).ask?.(step.of)) || edge.sayOrPress;
-  return { wrong: "elsewhere" in meant ? edge.elsewhere(heard, ask) : edge.notUnderstood(heard, ask) };
+  const step = currentStep(desk.job);
+  const ask = (step?.gate && wordsOf(step).ask?.(step.params)) || errors.sayOrPress;
+  return { wrong: "elsewhere" in meant ? errors.elsewhere(heard, ask) : errors.notUnderstood(heard, ask) };
 }
 
-const choices = ({ n, unit }: Extract<Understood, { ambiguous: unknown }>["ambiguous"]): string =>
+const choices = ({ n, unit }: Extract<Meaning, { ambiguous: unknown }>["ambiguous"]): string =>
   n.map((value) => (unit === "mph" || unit === "count" ? String(value) : quantity(value, unit))).join(voice.or);
 
 /** A press, or a script's command. */
 function pressed(
-  desks: Desks,
+  desks: LiveJobs,
   id: JobId,
   now: number,
   say: Exclude<Body["say"], { heard: string } | { alternatives: string[] }>,
-): { ask: Ask; names?: Record<string, string> } {
+): { ask: Intent; names?: Record<string, string> } {
   switch (say.type) {
     case "answer": {
-      const gate = stepOf(desks.load(id).job)?.gate ?? null;
+      const gate = currentStep(desks.load(id).job)?.gate ?? null;
       return { ask: { ...say, value: toGateUnit(say.value, gate?.id === say.gate ? gate : null) } };
     }
     case "reading": {
-      if (say.of === "thunder") return { ask: { type: "reading", reading: { of: "thunder", takenAt: now } } };
+      if (say.kind === "thunder") return { ask: { type: "reading", reading: { kind: "thunder", takenAt: now } } };
       const { mph, gustMph, place } = say;
       const takenAt = say.takenAt === null ? now : Date.parse(say.takenAt);
-      return { ask: { type: "reading", reading: { of: "wind", mph, gustMph, takenAt, place } } };
+      return { ask: { type: "reading", reading: { kind: "wind", mph, gustMph, takenAt, place } } };
     }
     case "amend": {
       const { frozen, names } = desks.amendment(id, say.brief);

@@ -4,17 +4,17 @@ import { planTent } from "../machines/tent/plan.ts";
 import { checkSpec } from "../machines/tent/spec.ts";
 import type { TentPlan } from "../machines/tent/types.ts";
 import { exampleName } from "../views/parts/tent-facts.ts";
-import { edge } from "../views/text/en/errors.ts";
+import { errors } from "../views/text/en/errors.ts";
 import type { Fields } from "./input/form.ts";
-import { formOfKit, readKit } from "./input/kit.ts";
+import { kitToForm, readKit } from "./input/kit.ts";
 import { Problem } from "./input/problem.ts";
 import type { NamedTent } from "./input/saved-tent.ts";
-import { formOfTent } from "./input/tent.ts";
-import type { World } from "./jobs.ts";
+import { tentToForm } from "./input/tent.ts";
+import type { Dependencies } from "./jobs.ts";
 import { Changed, foldedName, NameTaken, type SavedTent, type Write } from "./journal/catalog.ts";
 
 /** A tent of the list with its plan; `version` is `null` for an example. `plan` is `null` where the saved spec cannot be read. */
-export type Shelved = {
+export type ListedTent = {
   readonly id: string;
   readonly name: string;
   readonly version: number | null;
@@ -23,8 +23,8 @@ export type Shelved = {
 };
 
 /** Examples never change: they are planned once. */
-let planned: readonly Shelved[] | undefined;
-const examples = (): readonly Shelved[] => {
+let planned: readonly ListedTent[] | undefined;
+const examples = (): readonly ListedTent[] => {
   planned ??= EXAMPLES.map(({ id, spec }) => {
     const plan = planTent(spec);
     return { id, name: exampleName(plan), version: null, plan, kit: null };
@@ -33,40 +33,40 @@ const examples = (): readonly Shelved[] => {
 };
 
 /** The list of tents: what is saved, and the examples. The one place where a saved tent is written. */
-export function createShelf({ journal, now, newId }: Pick<World, "journal" | "now" | "newId">) {
+export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">) {
   const { catalog } = journal;
-  const saved = (): Shelved[] => catalog.tents().map(shelved);
+  const saved = (): ListedTent[] => catalog.tents().map(listedTent);
 
-  function find(id: string): Shelved | null {
+  function find(id: string): ListedTent | null {
     const kept = catalog.tent(id);
-    return kept ? shelved(kept) : (examples().find((e) => e.id === id) ?? null);
+    return kept ? listedTent(kept) : (examples().find((e) => e.id === id) ?? null);
   }
-  function get(id: string): Shelved {
+  function get(id: string): ListedTent {
     const tent = find(id);
-    if (!tent) throw new Problem(404, edge.noTent(id));
+    if (!tent) throw new Problem(404, errors.noTent(id));
     return tent;
   }
   /** A tent and its kit notes as the fields of a form. */
   function form(id: string): Fields {
     const { plan, kit } = get(id);
-    if (!plan) throw new Problem(409, edge.tentUnreadable);
-    return { ...formOfTent(plan.spec), ...formOfKit(kit) };
+    if (!plan) throw new Problem(409, errors.tentUnreadable);
+    return { ...tentToForm(plan.spec), ...kitToForm(kit) };
   }
 
   /** Does a write once; a repeat is answered with the tent that it wrote. */
-  function once(write: Write, name: string, go: () => string, changed: string = edge.tentChanged): string {
+  function once(write: Write, name: string, go: () => string, changed: string = errors.tentChanged): string {
     const before = catalog.written(write.key);
     if (before) {
-      if (before.request !== write.request) throw new Problem(409, edge.keyUsed(write.key));
+      if (before.request !== write.request) throw new Problem(409, errors.keyUsed(write.key));
       return before.tent;
     }
     const example = examples().find((e) => foldedName(e.name) === foldedName(name));
-    if (example) throw new Problem(422, edge.tentRefused, { name: edge.nameOfExample(example.name) });
+    if (example) throw new Problem(422, errors.tentRefused, { name: errors.nameOfExample(example.name) });
     try {
       return go();
     } catch (error) {
       if (error instanceof NameTaken)
-        throw new Problem(422, edge.tentRefused, { name: edge.nameTaken(catalog.tent(error.by)?.name ?? name) });
+        throw new Problem(422, errors.tentRefused, { name: errors.nameTaken(catalog.tent(error.by)?.name ?? name) });
       if (error instanceof Changed) throw new Problem(409, changed);
       throw error;
     }
@@ -90,15 +90,15 @@ export function createShelf({ journal, now, newId }: Pick<World, "journal" | "no
         catalog.remove(id, version, write);
         return id;
       },
-      edge.tentChangedSince,
+      errors.tentChangedSince,
     );
 
   return { saved, examples, find, get, form, add, change, remove };
 }
-export type Shelf = ReturnType<typeof createShelf>;
+export type TentCatalog = ReturnType<typeof createTentCatalog>;
 
 /** Checked again: what lies in a file may be of an older program, or spoiled. */
-function shelved({ id, name, spec, kit, version }: SavedTent): Shelved {
+function listedTent({ id, name, spec, kit, version }: SavedTent): ListedTent {
   const checked = checkSpec((spec ?? {}) as object);
   const read = readKit(kit);
   return { id, name, version, plan: "spec" in checked ? planTent(checked.spec) : null, kit: "kit" in read ? (read.kit ?? null) : null };

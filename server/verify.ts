@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { lineOf, type Verdict, verdictOf } from "../machines/record/verify-job.ts";
+import { lineOf, type Verdict, verifyJob } from "../machines/record/verify-job.ts";
 import { verify } from "../views/text/en/verify.ts";
 import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
 import { eachJobIn } from "./journal/read-file.ts";
@@ -17,7 +17,7 @@ function main([file, ...more]: readonly string[]): 0 | 1 | 2 {
   let jobs = 0;
   const tell = (job: string, verdict: Verdict) => {
     jobs++;
-    whole &&= verdict.misfit === null;
+    whole &&= verdict.mismatch === null;
     console.log(verify.job(job, verdict));
   };
   look(file);
@@ -39,7 +39,7 @@ function verifyFile(file: string, tell: (job: string, verdict: Verdict) => void)
   if (inUse(file)) throw new Unreadable(verify.inUse(file));
   const problem = whatIsWrong(file, "reading");
   if (problem) throw new Unreadable(problem);
-  eachJobIn(file, (job, lines) => tell(job, verdictOf(job, lines)));
+  eachJobIn(file, (job, lines) => tell(job, verifyJob(job, lines)));
 }
 
 function verifyExport(file: string, tell: (job: string, verdict: Verdict) => void) {
@@ -47,7 +47,7 @@ function verifyExport(file: string, tell: (job: string, verdict: Verdict) => voi
   if (typeof record !== "object" || record === null) throw new Unreadable(verify.noRecord(file));
   const { job, entries } = record as { job?: unknown; entries?: unknown };
   if (typeof job !== "string" || !Array.isArray(entries) || entries.length === 0) throw new Unreadable(verify.noRecord(file));
-  tell(job, verdictOf(job, entries.map(lineOf)));
+  tell(job, verifyJob(job, entries.map(lineOf)));
 }
 
 function parsed(file: string): unknown {

@@ -1,4 +1,4 @@
-import { type Job, stepOf } from "../machines/install/job.ts";
+import { currentStep, type Job } from "../machines/install/job.ts";
 import type { Step } from "../machines/install/step.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../machines/site/right-angle.ts";
 import { inUnit, readNumber } from "../machines/speech/en/numbers.ts";
@@ -11,12 +11,12 @@ import { phaseName } from "./text/en/roles.ts";
 
 /** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
 export function answerTo(question: Question, about: string, job: Job): string {
-  const step = stepOf(job);
+  const step = currentStep(job);
   if (!step) return answers.closed;
-  const words = calls[step.call];
+  const words = calls[step.wordsKey];
   switch (question) {
     case "again":
-      return words?.say(step.of) ?? "";
+      return words?.say(step.params) ?? "";
     case "why":
       return words?.why ?? "";
     case "whatsLeft":
@@ -34,13 +34,14 @@ export function answerTo(question: Question, about: string, job: Job): string {
 }
 
 /** The cloth in hand at a call: a piece that is laid, or the two that are laced. */
-function whichPiece({ of }: Step): string {
-  if (of.piece !== undefined) return answers.thisPiece(pieceName(of.piece));
-  if (of.lace !== undefined) return answers.thesePieces(pieceName(of.lace), pieceName(of.eyelet));
-  return of.seam === undefined ? answers.noPiece : answers.thisSeam(seamName(of.seam));
+function whichPiece({ params }: Step): string {
+  if (params.piece !== undefined) return answers.thisPiece(pieceName(params.piece));
+  if (params.lace !== undefined) return answers.thesePieces(pieceName(params.lace), pieceName(params.eyelet));
+  return params.seam === undefined ? answers.noPiece : answers.thisSeam(seamName(params.seam));
 }
 
-const toTheRing = ({ of }: Step): string => (of.atFt === undefined ? answers.noRing : answers.ringAt(feetInches(Number(of.atFt))));
+const toTheRing = ({ params }: Step): string =>
+  params.atFt === undefined ? answers.noRing : answers.ringAt(feetInches(Number(params.atFt)));
 
 function whatsLeft({ frozen }: Job, step: Step): string {
   const { steps } = frozen.script;
@@ -55,7 +56,7 @@ function whatsLeft({ frozen }: Job, step: Step): string {
 function whereNext({ frozen }: Job, step: Step): string {
   const { steps } = frozen.script;
   const next = steps[steps.findIndex((s) => s.id === step.id) + 1];
-  return next ? answers.whereNext(calls[next.call]?.say(next.of) ?? "") : answers.lastCall;
+  return next ? answers.whereNext(calls[next.wordsKey]?.say(next.params) ?? "") : answers.lastCall;
 }
 
 const KINDS: readonly (readonly [RegExp, StationKind, string])[] = [

@@ -1,13 +1,13 @@
 import { changesOf } from "../machines/install/changes.ts";
-import type { Binding, Command } from "../machines/install/commands.ts";
+import type { BindingIntent, Command } from "../machines/install/commands.ts";
 import type { GateId, Instant } from "../machines/install/ids.ts";
 import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
 import type { JobState } from "../machines/install/state.ts";
-import { isByBits, status } from "../machines/install/status.ts";
+import { isCumulative, status } from "../machines/install/status.ts";
 import type { Script, Step } from "../machines/install/step.ts";
-import { answeredBy, countedAs, type Earlier } from "../machines/record/effective-command.ts";
-import type { Said, Sealed } from "../machines/record/entry.ts";
+import { answerValue, type EntryLookup, effectiveCommand } from "../machines/record/effective-command.ts";
+import type { CommandEntry, Sealed } from "../machines/record/entry.ts";
 import { frozenBefore } from "../machines/record/findings.ts";
 import type { Reason } from "./pages/guide/state.ts";
 import { calls } from "./text/en/calls.ts";
@@ -19,7 +19,7 @@ import { askText } from "./text/en/said.ts";
 import type { CallWords } from "./text/en/words.ts";
 
 /** A job with its record and its people, as the server holds it. */
-export type Held = {
+export type LiveJob = {
   readonly job: Job;
   readonly entries: readonly Sealed[];
   readonly names: Readonly<Record<string, string>>;
@@ -27,30 +27,30 @@ export type Held = {
 };
 
 /** The words of a call. */
-export const words = (step: Step): CallWords => calls[step.call] ?? { say: () => step.id, why: "", wrong: "", well: "" };
+export const wordsOf = (step: Step): CallWords => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
 /** Where an entry was said: the calls by their gates, and what had been answered. */
-export type Then = {
+export type ReplyContext = {
   readonly gates: ReadonlyMap<GateId, Step>;
   readonly answers: JobState["answers"];
   readonly context: JobState;
-  readonly earlier: Earlier;
+  readonly earlier: EntryLookup;
   readonly zone: string;
 };
 type Name = (id: string) => string;
 
 /** Why something was refused, each with what to do. */
-function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<Then, "gates" | "answers">, name: Name): Reason[] {
+function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<ReplyContext, "gates" | "answers">, name: Name): Reason[] {
   return refused.map((refusal) => {
     const id = "gate" in refusal ? refusal.gate : null;
     const step = id === null ? null : (gates.get(id) ?? null);
     const answer = id === null ? undefined : answers[id];
     const about = {
-      ask: step ? (words(step).ask?.(step.of) ?? null) : null,
-      ifNot: step ? (words(step).ifNot ?? null) : null,
+      ask: step ? (wordsOf(step).ask?.(step.params) ?? null) : null,
+      ifNot: step ? (wordsOf(step).ifNot ?? null) : null,
       limit: step?.gate ? limitText(step.gate) : null,
       value: answer ? valueText(answer.value) : null,
-      found: answer && step?.gate ? foundText(step.gate.asks, answer.value, { answers }) : null,
+      found: answer && step?.gate ? foundText(step.gate.check, answer.value, { answers }) : null,
       name,
     };
     return {
@@ -66,19 +66,19 @@ function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<Then, 
  * What the guide says back to one entry, and the reasons where it refused. Told from the entry itself, so that it is the
  * same when a key is sent again later. An answer out of limits is taken down, and said to be so at once.
  */
-export function replyTo(entry: Said, { job, entries }: Held, name: Name): { reply: string; reasons: Reason[] } {
+export function replyTo(entry: CommandEntry, { job, entries }: LiveJob, name: Name): { reply: string; reasons: Reason[] } {
   const { context } = job.snapshot;
   const answers = Object.fromEntries(Object.entries(context.answers).filter(([, a]) => a.entry <= entry.no));
   return replyThen(
     entry,
-    countedAs(entry, entries),
+    effectiveCommand(entry, entries),
     { gates: gatesOf(job.frozen.script), answers, context, earlier: (no) => entries[no - 1]?.entry, zone: job.frozen.brief.zone },
     name,
   );
 }
 
 /** The same for an entry anywhere in a record: `command` is as it counts, and `then` is how things stood when it was said. */
-export function replyThen(entry: Said, command: Command, then: Then, name: Name): { reply: string; reasons: Reason[] } {
+export function replyThen(entry: CommandEntry, command: Command, then: ReplyContext, name: Name): { reply: string; reasons: Reason[] } {
   const { outcome } = entry;
   const { gates, context } = then;
   const joined = (reasons: Reason[]) => reasons.map((r) => r.text).join(" ");
@@ -86,35 +86,35 @@ export function replyThen(entry: Said, command: Command, then: Then, name: Name)
     const reasons = reasonsFor(outcome.refused, then, name);
     return { reply: joined(reasons), reasons };
   }
-  const said = command.type === "readBack" ? command.ask : command;
+  const said = command.type === "readBack" ? command.intent : command;
   const step = said.type === "answer" || said.type === "waive" ? gates.get(said.gate) : undefined;
   const gate = step?.gate;
   const did = { reply: didText(outcome.did), reasons: [] };
   const { by, device, at } = command;
-  const value = gate && said.type === "answer" ? (answeredBy(entry, gate.asks, then.earlier) ?? said.value) : null;
+  const value = gate && said.type === "answer" ? (answerValue(entry, gate.check, then.earlier) ?? said.value) : null;
   const answers = gate && value ? { ...then.answers, [gate.id]: { gate: gate.id, value, by, device, at, entry: entry.no } } : then.answers;
   const is = gate && said.type === "answer" ? status(gate, { ...context, answers, waived: {}, lastAt: at }, at) : "good";
   const good = is === "good" || is === "waived";
   if (command.type === "readBack") {
-    const heard = bindingText(command.ask, at, then.zone);
-    if (gate && isByBits(gate.asks)) return { ...did, reply: readBackText(heard) };
-    return { ...did, reply: readBackText(heard, step && words(step).ask?.(step.of), gate && !good ? limitText(gate) : undefined) };
+    const heard = bindingText(command.intent, at, then.zone);
+    if (gate && isCumulative(gate.check)) return { ...did, reply: readBackText(heard) };
+    return { ...did, reply: readBackText(heard, step && wordsOf(step).ask?.(step.params), gate && !good ? limitText(gate) : undefined) };
   }
   if (command.type === "amend") return { ...did, reply: `${did.reply} ${changedBy(entry, command, then, name)}` };
-  const found = gate && value ? foundText(gate.asks, value, { answers }) : null;
+  const found = gate && value ? foundText(gate.check, value, { answers }) : null;
   if (good || !gate) return found === null ? did : { ...did, reply: `${did.reply} ${found}` };
   return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
 }
 
 /** A changed plan told against the one that was in force when it was put forward. */
-function changedBy(entry: Said, { to }: Extract<Command, { type: "amend" }>, { earlier, zone }: Then, name: Name): string {
+function changedBy(entry: CommandEntry, { to }: Extract<Command, { type: "amend" }>, { earlier, zone }: ReplyContext, name: Name): string {
   const texts = changesOf(frozenBefore(entry.no, earlier), to).map((change) => changeText(change, { name, zone }));
-  return texts.length === 0 ? changes.nothing : changes.some(texts, MOST_CHANGES);
+  return texts.length === 0 ? changes.nothing : changes.some(texts, MAX_CHANGES);
 }
-const MOST_CHANGES = 8;
+const MAX_CHANGES = 8;
 
 /** What is said back: a lean with its way, a reading with the time at which it was taken. */
-function bindingText(ask: Binding, at: Instant, zone: string): string {
+function bindingText(ask: BindingIntent, at: Instant, zone: string): string {
   if (ask.type === "answer" && ask.value.kind === "measure" && ask.value.unit === "deg") return leanText(ask.value.n);
   if (ask.type !== "reading" || at - ask.reading.takenAt < 60_000) return askText(ask);
   const time = new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit" }).format(ask.reading.takenAt);

@@ -1,10 +1,10 @@
 import { digest } from "../digest/digest.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import type { StepId } from "./ids.ts";
-import { type Job, stepOf } from "./job.ts";
+import { currentStep, type Job } from "./job.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine } from "./machine.ts";
-import { key } from "./state-key.ts";
+import { stateKey } from "./state-key.ts";
 import type { Frozen, Step } from "./step.ts";
 
 /** The part of a job that each aspect names. */
@@ -28,8 +28,8 @@ export const changedAspects = (from: Frozen, to: Frozen): Aspect[] =>
 /** Gates of the new script whose answers no longer count: newly asked, asked otherwise, or about something that changed. */
 export function reopenedGates(from: Frozen, to: Frozen): string[] {
   const changed = new Set(changedAspects(from, to));
-  const before = new Map([...from.script.steps, ...Object.values(from.script.ways).flat()].map((s) => [s.id, s]));
-  return [...to.script.steps, ...Object.values(to.script.ways).flat()].flatMap((s) => {
+  const before = new Map([...from.script.steps, ...Object.values(from.script.escapes).flat()].map((s) => [s.id, s]));
+  return [...to.script.steps, ...Object.values(to.script.escapes).flat()].flatMap((s) => {
     if (!s.gate) return [];
     const old = before.get(s.id)?.gate;
     const touched = s.gate.reopenedBy.some((a) => changed.has(a));
@@ -38,34 +38,34 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
 }
 
 /** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
-const question = (gate: Gate): unknown => (gate.asks.kind === "counts" ? { ...gate, asks: { ...gate.asks, want: null } } : gate);
+const question = (gate: Gate): unknown => (gate.check.kind === "counts" ? { ...gate, asks: { ...gate.check, want: null } } : gate);
 
 /** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
-export function effectOf(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly goesOnAt: Step } {
+export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly goesOnAt: Step } {
   const { context } = job.snapshot;
   const reopened = new Set(reopenedGates(job.frozen, to));
-  const at = context.goOnAt ?? stepOf(job)!.id;
-  return { reopened, goesOnAt: affectedCall(job.frozen, to, at, context.began, reopened) };
+  const at = context.resumeAt ?? currentStep(job)!.id;
+  return { reopened, goesOnAt: resumeStep(job.frozen, to, at, context.startedFrom, reopened) };
 }
 
 /**
  * The job under its amended plan. It goes on at the first call, up to where it stood, that has a reopened gate or is
  * new; with none, where it stood. Making safe is not left: then only where it goes on afterward changes.
  */
-export function amended(job: Job, to: Frozen): Job {
-  const { reopened, goesOnAt: from } = effectOf(job, to);
+export function applyAmendment(job: Job, to: Frozen): Job {
+  const { reopened, goesOnAt: from } = amendmentEffect(job, to);
   const keep = <T>(record: Readonly<Record<string, T>>) =>
     Object.fromEntries(
       Object.entries(record).filter(
-        ([id]) => !reopened.has(id) && to.script.steps.concat(...Object.values(to.script.ways)).some((s) => s.gate?.id === id),
+        ([id]) => !reopened.has(id) && to.script.steps.concat(...Object.values(to.script.escapes)).some((s) => s.gate?.id === id),
       ),
     );
   const { context } = job.snapshot;
-  const makingSafe = context.goOnAt !== null;
+  const makingSafe = context.resumeAt !== null;
   const machine = installMachine(to.script, windLimits(to.brief.sheet), to.procedure);
   const value = {
     ...(job.snapshot.value as object),
-    procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: key(from.id) },
+    procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },
   };
   const snapshot = machine.resolveState({
     value: value as never,
@@ -74,14 +74,14 @@ export function amended(job: Job, to: Frozen): Job {
       limits: windLimits(to.brief.sheet),
       answers: keep(context.answers),
       waived: keep(context.waived),
-      goOnAt: makingSafe ? from.id : null,
+      resumeAt: makingSafe ? from.id : null,
     },
   });
   return { frozen: to, machine, snapshot, proposed: null, readBacks: {} };
 }
 
 /** The first call of the new script that has to be gone over again, or the one stood at, or the next that is left of it. */
-function affectedCall(from: Frozen, to: Frozen, at: StepId, began: StepId, reopened: ReadonlySet<string>): Step {
+function resumeStep(from: Frozen, to: Frozen, at: StepId, began: StepId, reopened: ReadonlySet<string>): Step {
   const known = new Set(from.script.steps.map((s) => s.id));
   const old = from.script.steps;
   const passed = new Set(old.slice(0, old.findIndex((s) => s.id === at) + 1).map((s) => s.id));

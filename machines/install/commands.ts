@@ -9,19 +9,19 @@ export type Spoken = (typeof SPOKEN)[number];
 export type CommandSource = "press" | "typed" | "office" | Spoken;
 
 export type Reading =
-  | { readonly of: "wind"; readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant; readonly place: string }
-  | { readonly of: "thunder"; readonly takenAt: Instant };
+  | { readonly kind: "wind"; readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant; readonly place: string }
+  | { readonly kind: "thunder"; readonly takenAt: Instant };
 
 /** What is read back when it is spoken, and counts once it is confirmed. */
-export type Binding =
+export type BindingIntent =
   | { readonly type: "answer"; readonly gate: GateId; readonly value: Value }
   | { readonly type: "waive"; readonly gate: GateId; readonly because: string }
   | { readonly type: "standDown"; readonly because: string }
   | { readonly type: "reading"; readonly reading: Reading };
 
 /** The only vocabulary. What a command asks for, without who, where from and when. */
-export type Ask =
-  | Binding
+export type Intent =
+  | BindingIntent
   | { readonly type: "next" }
   | { readonly type: "back" }
   | { readonly type: "hold" }
@@ -31,18 +31,18 @@ export type Ask =
   /** A hold word inside a sentence: work waits, until the lead's bare "carry on". */
   | { readonly type: "pause" }
   /** Heard and said back: nothing counts yet. Names no gate of its own: what it asks is inside. */
-  | { readonly type: "readBack"; readonly ask: Binding }
+  | { readonly type: "readBack"; readonly intent: BindingIntent }
   /** Confirms or drops what was read back in an entry, from the device that it was heard on. */
-  | { readonly type: "correct"; readonly of: EntryNo }
-  | { readonly type: "wrong"; readonly of: EntryNo }
+  | { readonly type: "correct"; readonly target: EntryNo }
+  | { readonly type: "wrong"; readonly target: EntryNo }
   /** The lead's half of an amendment: the whole new job, frozen. */
   | { readonly type: "amend"; readonly because: string; readonly to: Frozen }
   /** The second person's half, naming the entry that proposed it. */
-  | { readonly type: "agree"; readonly of: EntryNo }
-  | { readonly type: "disagree"; readonly of: EntryNo };
+  | { readonly type: "agree"; readonly target: EntryNo }
+  | { readonly type: "disagree"; readonly target: EntryNo };
 
 /** The server adds who, in what role, on which device and when; `seen` is the entry the screen showed when the press began. */
-export type Command = Ask & {
+export type Command = Intent & {
   readonly key: string;
   readonly seen: EntryNo;
   readonly source: CommandSource;

@@ -2,7 +2,7 @@ import { transition } from "xstate";
 import type { Command } from "./commands.ts";
 import type { Job } from "./job.ts";
 import { judge } from "./judge.ts";
-import { confirmed, dropped, saidBack } from "./read-back.ts";
+import { confirm, discard, stage } from "./read-back.ts";
 import type { Outcome } from "./refusals.ts";
 
 /**
@@ -14,11 +14,11 @@ export function decide(job: Job, command: Command): [Job, Outcome] {
   const now: Job = { ...job, snapshot };
   switch (command.type) {
     case "readBack":
-      return saidBack(now, command);
+      return stage(now, command);
     case "correct":
-      return confirmed(now, command);
+      return confirm(now, command);
     case "wrong":
-      return dropped(now, command);
+      return discard(now, command);
     default:
       return judge(now, command);
   }

@@ -16,7 +16,7 @@ export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "f
 export type Unit = "in" | "ft" | "deg" | "lbf" | "turns";
 
 /** The kind of answer that a gate takes, with its limit. */
-export type Asks =
+export type Check =
   | { readonly kind: "yesNo"; readonly good: boolean }
   | { readonly kind: "count"; readonly from: number; readonly to: number | null }
   /** A count that must equal another gate's: those who went under, coming out again. */
@@ -54,13 +54,13 @@ export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sh
 export type Gate = {
   readonly id: GateId;
   readonly hard: boolean;
-  readonly asks: Asks;
+  readonly check: Check;
   readonly source: Source;
-  readonly who: readonly Role[];
+  readonly roles: readonly Role[];
   /** The gate whose answer must come from somebody else. */
-  readonly otherThan: GateId | null;
+  readonly secondPersonTo: GateId | null;
   /** How long an answer stays good; `null` until something reopens it. Going back over a gate always reopens it. */
-  readonly goodForS: number | null;
+  readonly validForS: number | null;
   readonly reopenedBy: readonly Aspect[];
   readonly paper: Paper | null;
 };
@@ -93,30 +93,30 @@ export const SHEET: Source = "this tent's sheet";
 export const BRIEF: Source = "this job's brief";
 
 /** A gate before its call gives it its id. */
-export type Declared = Omit<Gate, "id">;
+export type GateDraft = Omit<Gate, "id">;
 
 /** A hard gate for the whole crew, good until reopened, unless the declaration says otherwise. */
-export const gate = (asks: Asks, declared: Partial<Omit<Declared, "asks">> = {}): Declared => ({
-  asks,
+export const gate = (check: Check, declared: Partial<Omit<GateDraft, "check">> = {}): GateDraft => ({
+  check,
   hard: true,
   source: PRACTICE,
-  who: CREW,
-  otherThan: null,
-  goodForS: null,
+  roles: CREW,
+  secondPersonTo: null,
+  validForS: null,
   reopenedBy: [],
   paper: null,
   ...declared,
 });
 
-export const yes: Asks = { kind: "yesNo", good: true };
-export const exactly = (n: number): Asks => ({ kind: "count", from: n, to: n });
-export const atLeast = (n: number): Asks => ({ kind: "count", from: n, to: null });
-export const noneOf: Asks = exactly(0);
-export const measure = (unit: Unit, from: number | null, to: number | null, noneIsGood = false): Asks => ({
+export const yes: Check = { kind: "yesNo", good: true };
+export const exactly = (n: number): Check => ({ kind: "count", from: n, to: n });
+export const atLeast = (n: number): Check => ({ kind: "count", from: n, to: null });
+export const noneOf: Check = exactly(0);
+export const measure = (unit: Unit, from: number | null, to: number | null, noneIsGood = false): Check => ({
   kind: "measure",
   unit,
   from,
   to,
   noneIsGood,
 });
-export const document = (expected: string | null): Asks => ({ kind: "document", expected, validFrom: null, validTo: null });
+export const document = (expected: string | null): Check => ({ kind: "document", expected, validFrom: null, validTo: null });

@@ -1,11 +1,11 @@
 import { initialTransition } from "xstate";
 import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
-import type { Binding } from "./commands.ts";
+import type { BindingIntent } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "./ids.ts";
 import { windLimits } from "./limits.ts";
 import { installMachine, type Machine } from "./machine.ts";
-import { key } from "./state-key.ts";
+import { stateKey } from "./state-key.ts";
 import type { Frozen, Script, Step } from "./step.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
@@ -24,7 +24,7 @@ export type Job = {
 /** A spoken answer that counts for nothing until it is confirmed. */
 export type ReadBack = {
   readonly entry: EntryNo;
-  readonly ask: Binding;
+  readonly intent: BindingIntent;
   readonly by: PersonId;
   readonly seen: EntryNo;
   readonly at: Instant;
@@ -39,17 +39,17 @@ export function openJob(frozen: Frozen, at: Instant): Job {
 }
 
 /** Every call of a script, ways out included. */
-export const allSteps = (script: Script): Step[] => [...script.steps, ...Object.values(script.ways).flat()];
+export const allSteps = (script: Script): Step[] => [...script.steps, ...Object.values(script.escapes).flat()];
 
 /** The call a job stands at; `null` when it is closed. */
-export function stepOf({ frozen, snapshot }: Job): Step | null {
+export function currentStep({ frozen, snapshot }: Job): Step | null {
   const value = (snapshot.value as { procedure: object | string }).procedure;
   const leaf = deepest(value);
-  return allSteps(frozen.script).find((s) => key(s.id) === leaf) ?? null;
+  return allSteps(frozen.script).find((s) => stateKey(s.id) === leaf) ?? null;
 }
 
 export type Attention = "working" | "paused" | "held";
-export const attentionOf = ({ snapshot }: Job): Attention => (snapshot.value as { attention: Attention }).attention;
+export const attentionState = ({ snapshot }: Job): Attention => (snapshot.value as { attention: Attention }).attention;
 
 /** The digest of all there is to a job's state: replay is checked against it line by line. */
 export const stateDigest = ({ snapshot }: Job): Hash => digest.of({ value: snapshot.value, context: snapshot.context });

@@ -1,16 +1,16 @@
 import { transition } from "xstate";
-import { amended } from "./amend.ts";
+import { applyAmendment } from "./amend.ts";
 import type { Command, Did } from "./commands.ts";
 import type { Job } from "./job.ts";
 import type { Outcome, Refusal } from "./refusals.ts";
 
 /** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
-const TURN_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown"]);
+const REVISION_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown"]);
 
 /** The chart's one outcome for a command, at a job whose clock was set. Throws where there is not exactly one: that is a mistake in the chart. */
 export function judge(job: Job, command: Command): [Job, Outcome] {
-  const { turn } = job.snapshot.context;
-  if (TURN_BOUND.has(command.type) && command.seen < turn) return [job, { refused: [{ why: "movedOn", turn }] }];
+  const { revision } = job.snapshot.context;
+  if (REVISION_BOUND.has(command.type) && command.seen < revision) return [job, { refused: [{ why: "movedOn", revision }] }];
   const [after, effects] = transition(job.machine, job.snapshot, command);
   const outcomes = effects.flatMap(({ type, params }): Outcome[] => {
     if (type === "did") return [{ did: (params as { what: Did }).what }];
@@ -19,7 +19,7 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   const [outcome] = outcomes;
   if (outcomes.length !== 1 || !outcome) throw new Error(`"${command.type}" got ${outcomes.length} outcomes, wanted exactly one`);
   const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
-  return ["did" in outcome && outcome.did === "amended" ? amended(next, job.proposed!) : next, outcome];
+  return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!) : next, outcome];
 }
 
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {

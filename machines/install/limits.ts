@@ -20,7 +20,7 @@ const TABLE_A: readonly (readonly [upToKv: number, ft: number])[] = [
 ];
 
 /** What may show above ground, in inches: never over 6 by default (common practice, no source), less where the sheet wants more in the ground. */
-export const mostShowingIn = ({ stakeLengthIn, embedmentIn }: Sheet): number =>
+export const maxShowingIn = ({ stakeLengthIn, embedmentIn }: Sheet): number =>
   Math.min(6, embedmentIn === null ? 6 : stakeLengthIn - embedmentIn);
 
 /** Degrees off plumb, away from the tent: 0 to 10 unless the sheet says otherwise. Common practice, no source. */
@@ -33,13 +33,13 @@ export const SQUARE_IN_PER_50_FT = 1;
 export const sidePoleLeanDeg = (sheet: Sheet): number => sheet.sidePoleLeanDeg ?? 1;
 
 /** Fewest turns of strap on a ratchet's spindle before it takes load. Common practice, no source. */
-export const LEAST_TURNS = 2;
+export const MIN_TURNS = 2;
 
 /** Gusts in mph: raising stops at the first, everything stops at the second. The sheet governs; no published limit for raising was found. */
 export const windLimits = (sheet: Sheet) => ({ raiseGustMph: sheet.raiseGustMph ?? 20, stopGustMph: sheet.stopGustMph ?? 25 });
 
 /** How long a wind reading is good for, in seconds: 10 minutes while poles go up or come down, 30 otherwise. Common practice, no source. */
-export const WIND_GOOD_S = { raising: 600, otherwise: 1800 } as const;
+export const WIND_VALID_S = { raising: 600, otherwise: 1800 } as const;
 
 /** Seconds that work stays stopped after the last thunder: 30 minutes. US National Weather Service guidance. */
 export const THUNDER_S = 1800;

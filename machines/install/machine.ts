@@ -1,9 +1,9 @@
-import { did, onlyCompetent, onlyDrivers, refuse } from "./outcomes.ts";
+import { did, refuse, refuseUnlessCompetent, refuseUnlessDriver } from "./outcomes.ts";
 import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
-import { key } from "./state-key.ts";
-import type { PhaseId, RouteId, Script } from "./step.ts";
-import { call, wayCall } from "./step-state.ts";
+import { stateKey } from "./state-key.ts";
+import type { EscapeId, PhaseId, Script } from "./step.ts";
+import { escapeStep, stepState } from "./step-state.ts";
 
 /** Events of the procedure that a closed job refuses. */
 const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree"] as const;
@@ -25,25 +25,25 @@ export function installMachine(script: Script, limits: JobState["limits"], proce
   const again = procedure === "1" ? [] : (["hold"] as const);
   const phase = (id: PhaseId) => {
     const steps = script.steps.filter((s) => s.phase === id);
-    const states = steps.map((s) => [key(s.id), call(script, script.steps.indexOf(s))] as const);
-    return install.createStateConfig({ initial: key(steps[0]!.id), states: Object.fromEntries(states) });
+    const states = steps.map((s) => [stateKey(s.id), stepState(script, script.steps.indexOf(s))] as const);
+    return install.createStateConfig({ initial: stateKey(steps[0]!.id), states: Object.fromEntries(states) });
   };
-  const way = (id: RouteId) => {
-    const steps = script.ways[id];
-    const states = steps.map((s, i) => [key(s.id), wayCall(script, steps, i)] as const);
-    return install.createStateConfig({ id: `safe_${id}`, initial: key(steps[0]!.id), states: Object.fromEntries(states) });
+  const way = (id: EscapeId) => {
+    const steps = script.escapes[id];
+    const states = steps.map((s, i) => [stateKey(s.id), escapeStep(script, steps, i)] as const);
+    return install.createStateConfig({ id: `safe_${id}`, initial: stateKey(steps[0]!.id), states: Object.fromEntries(states) });
   };
 
   return install.createMachine({
     type: "parallel",
     context: {
-      turn: 0,
+      revision: 0,
       lastAt: 0,
       heldBy: null,
       limits,
       site: script.steps[0]!.site,
-      began: script.steps[0]!.id,
-      goOnAt: null,
+      startedFrom: script.steps[0]!.id,
+      resumeAt: null,
       answers: {},
       waived: {},
       wind: null,
@@ -67,16 +67,16 @@ export function installMachine(script: Script, limits: JobState["limits"], proce
           closed: { id: "closed", on: Object.fromEntries(CLOSED.map((e) => [e, refuse({ why: "jobClosed" })])) },
         },
         on: {
-          amend: [onlyDrivers, { actions: ["propose", did("proposed")] }],
+          amend: [refuseUnlessDriver, { actions: ["propose", did("proposed")] }],
           agree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
             { guard: "sameAsProposer", ...refuse({ why: "sameAsProposer" }) },
-            onlyCompetent,
-            { actions: ["turn", "settle", did("amended")] },
+            refuseUnlessCompetent,
+            { actions: ["revise", "settle", did("amended")] },
           ],
           disagree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
-            onlyCompetent,
+            refuseUnlessCompetent,
             { actions: ["settle", did("discarded")] },
           ],
         },
@@ -88,7 +88,7 @@ export function installMachine(script: Script, limits: JobState["limits"], proce
         on: {
           clock: verdicts(["passTime"] as const),
           reading: [
-            onlyCompetent,
+            refuseUnlessCompetent,
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
             ...verdicts(["read", did("read")] as const),
@@ -102,21 +102,21 @@ export function installMachine(script: Script, limits: JobState["limits"], proce
             on: {
               hold: { target: "held", actions: ["hold", did("held")] },
               pause: { target: "paused", actions: ["hold", did("paused")] },
-              carryOn: [onlyDrivers, refuse({ why: "notHeld" })],
+              carryOn: [refuseUnlessDriver, refuse({ why: "notHeld" })],
             },
           },
           paused: {
             on: {
               hold: { target: "held", actions: ["hold", did("held")] },
               pause: { actions: ["hold", did("paused")] },
-              carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+              carryOn: [refuseUnlessDriver, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },
           held: {
             on: {
               hold: { actions: [...again, did("held")] },
               pause: { actions: [...again, did("held")] },
-              carryOn: [onlyDrivers, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+              carryOn: [refuseUnlessDriver, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },
         },

@@ -20,10 +20,10 @@ export const roleRefusal = (may: readonly Role[], event: Judged["event"]): Refus
   "role" in event ? [{ why: "role", is: event.role, may }] : [];
 
 /** Candidates that stand first in an event and refuse those who may not. */
-export const onlyDrivers = { guard: "notDriver" as const, ...refuseFor(({ event }) => roleRefusal(DRIVERS, event)) };
-export const onlyCompetent = { guard: "notCompetent" as const, ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) };
-export const whileHeld = [
+export const refuseUnlessDriver = { guard: "notDriver" as const, ...refuseFor(({ event }) => roleRefusal(DRIVERS, event)) };
+export const refuseUnlessCompetent = { guard: "notCompetent" as const, ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) };
+export const refuseIfHeld = [
   { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) },
   { guard: "paused" as const, ...refuseFor(({ context }) => [{ why: "paused", by: context.heldBy }]) },
 ];
-export const whileStopped = { guard: "stopped" as const, ...refuse({ why: "stop" }) };
+export const refuseIfStopped = { guard: "stopped" as const, ...refuse({ why: "stop" }) };

@@ -46,7 +46,7 @@ export function workOf({ brief, plan, script }: Frozen): Work | null {
       tiedStations: plan.stations.filter((s) => s.kind !== "side").length,
       plates: plan.plates.length,
       stakes: sum(plan.plates.map((p) => p.stakes)),
-      pullTests: script.steps.filter((s) => s.call.startsWith("pull.")).length,
+      pullTests: script.steps.filter((s) => s.wordsKey.startsWith("pull.")).length,
       pieces: plan.pieces.length,
       clothSqFt: sum(plan.pieces.map(({ at }) => at.widthFt * at.lengthFt)),
       seamFt: sum(halves),

@@ -4,11 +4,11 @@ import type { EntryNo, GateId, PersonId } from "./ids.ts";
 
 /** How an answer stands against its gate. */
 export type Status = "open" | "unknown" | "outOfLimit" | "early" | "stale" | "samePerson" | "good" | "waived";
-export type Missing = Exclude<Status, "good" | "waived">;
+export type UnmetStatus = Exclude<Status, "good" | "waived">;
 
 /** Why the guide will not do it. Each becomes a sentence that says what is wrong and what to do. */
 export type Refusal =
-  | { readonly why: "gate"; readonly gate: GateId; readonly status: Missing }
+  | { readonly why: "gate"; readonly gate: GateId; readonly status: UnmetStatus }
   | { readonly why: "held"; readonly by: PersonId | null }
   | { readonly why: "paused"; readonly by: PersonId | null }
   | { readonly why: "stop" }
@@ -16,7 +16,7 @@ export type Refusal =
   | { readonly why: "notAskedHere"; readonly gate: GateId }
   | { readonly why: "wrongKind"; readonly gate: GateId }
   | { readonly why: "hardGate"; readonly gate: GateId }
-  | { readonly why: "movedOn"; readonly turn: EntryNo }
+  | { readonly why: "movedOn"; readonly revision: EntryNo }
   | { readonly why: "sameDevice" }
   | { readonly why: "noReadBack" }
   | { readonly why: "nothingBefore" }

@@ -10,9 +10,9 @@ import { standing } from "./phases/standing.ts";
 import { struck } from "./phases/struck.ts";
 import { tensioned } from "./phases/tensioned.ts";
 import { utilitiesMarked } from "./phases/utilities-marked.ts";
-import { type Call, PHASES, type PhaseId, type RouteId, type Script, type SiteState, type Step } from "./step.ts";
+import { type EscapeId, PHASES, type PhaseId, type Script, type SiteState, type Step, type StepDraft } from "./step.ts";
 
-const SITE: Record<PhaseId | RouteId, SiteState> = {
+const SITE: Record<PhaseId | EscapeId, SiteState> = {
   utilitiesMarked: "clear",
   anchorsSet: "staked",
   sectionsJoined: "spread",
@@ -26,20 +26,20 @@ const SITE: Record<PhaseId | RouteId, SiteState> = {
   up: "raised",
 };
 /** Fills in what a call did not say. The words are found under the id unless the call names others. */
-const step = (phase: Step["phase"], c: Call): Step => ({
+const step = (phase: Step["phase"], c: StepDraft): Step => ({
   id: c.id,
   phase,
-  call: c.call ?? c.id,
-  of: c.of ?? {},
+  wordsKey: c.wordsKey ?? c.id,
+  params: c.params ?? {},
   gate: c.gate ? { id: c.id, ...c.gate } : null,
   committed: c.committed ?? false,
   site: c.site ?? SITE[phase],
-  goOnFrom: c.goOnFrom ?? null,
+  resumeFrom: c.resumeFrom ?? null,
 });
 
 /** Which calls this plan needs, phase by phase. */
 export function scriptOf(brief: Brief, plan: TentPlan): Script {
-  const phases: Record<PhaseId, (brief: Brief, plan: TentPlan) => Call[]> = {
+  const phases: Record<PhaseId, (brief: Brief, plan: TentPlan) => StepDraft[]> = {
     utilitiesMarked,
     anchorsSet,
     sectionsJoined,
@@ -50,9 +50,9 @@ export function scriptOf(brief: Brief, plan: TentPlan): Script {
     standing,
     struck,
   };
-  const way = (route: RouteId) => makingSafe(route, brief).map((c) => step(route, c));
+  const way = (route: EscapeId) => makingSafe(route, brief).map((c) => step(route, c));
   return {
     steps: PHASES.flatMap((phase) => phases[phase](brief, plan).map((c) => step(phase, c))),
-    ways: { ground: way("ground"), up: way("up"), standing: way("standing") },
+    escapes: { ground: way("ground"), up: way("up"), standing: way("standing") },
   };
 }

@@ -1,11 +1,11 @@
 import { assign, setup, stateIn } from "xstate";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
-import { type Asks, COMPETENT, type Gate } from "./gates.ts";
+import { type Check, COMPETENT, type Gate } from "./gates.ts";
 import type { Instant, StepId } from "./ids.ts";
 import type { Refusal } from "./refusals.ts";
 import type { JobState, Wind } from "./state.ts";
-import { missing, takes, together } from "./status.ts";
+import { accepts, blockers, mergeAnswers } from "./status.ts";
 import type { Step } from "./step.ts";
 import { SITE_STATES } from "./step.ts";
 import { weatherAt } from "./weather.ts";
@@ -20,20 +20,20 @@ const without = <T>(record: Readonly<Record<string, T>>, ids: readonly string[])
 const gateIds = (steps: readonly Step[]) => steps.flatMap((s) => (s.gate ? [s.gate.id] : []));
 
 function withReading(state: JobState, reading: Reading): JobState {
-  if (reading.of === "thunder") return { ...state, thunderAt: reading.takenAt };
+  if (reading.kind === "thunder") return { ...state, thunderAt: reading.takenAt };
   const wind: Wind = { mph: reading.mph, gustMph: reading.gustMph, takenAt: reading.takenAt };
   return { ...state, wind };
 }
 
 /** An older reading of the same kind never takes the place of a newer one. */
-const lastReadingAt = (state: JobState, of: Reading["of"]): Instant | null =>
+const lastReadingAt = (state: JobState, of: Reading["kind"]): Instant | null =>
   of === "wind" ? (state.wind?.takenAt ?? null) : state.thunderAt;
 
 /** Guards and actions by name. Those that are candidates for a refusal say when to refuse. */
 export const install = setup({
   types: {} as { context: JobState; events: Event },
   guards: {
-    clear: ({ context, event }, { step }: { step: Step }) => missing(step, context, event.at).length === 0,
+    clear: ({ context, event }, { step }: { step: Step }) => blockers(step, context, event.at).length === 0,
     notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
     notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
     held: stateIn({ attention: "held" }),
@@ -43,42 +43,42 @@ export const install = setup({
       weatherAt(event.type === "reading" ? withReading(context, event.reading) : context, event.at) === is,
     notAskedHere: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event) === null,
     mayNotAnswer: ({ event }, { step }: { step: Step }) =>
-      !("role" in event) || gateSpokenOf(step, event)?.who.includes(event.role) !== true,
+      !("role" in event) || gateSpokenOf(step, event)?.roles.includes(event.role) !== true,
     wrongKind: ({ context, event }, { step }: { step: Step }) =>
-      event.type !== "answer" || !step.gate || !takes(step.gate, event.value, context),
+      event.type !== "answer" || !step.gate || !accepts(step.gate, event.value, context),
     /** By voice, the second of two people answers on a device of their own: one voice is heard on both ends of a room. */
     firstDevice: ({ context, event }, { gates }: { gates: readonly string[] }) =>
       event.type === "answer" &&
       (SPOKEN as readonly string[]).includes(event.source) &&
       gates.some((id) => context.answers[id]?.device === event.device),
     hardGate: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event)?.hard !== false,
-    atTheBeginning: ({ context }, { id }: { id: StepId }) => context.began === id,
+    atTheBeginning: ({ context }, { id }: { id: StepId }) => context.startedFrom === id,
     raised: ({ context }) => context.site === "raised",
     siteIs: ({ context }, { is }: { is: string }) => context.site === is,
     goesOnHere: ({ context, event }, { id, step }: { id: StepId; step: Step }) =>
-      context.goOnAt === id && missing(step, context, event.at).length === 0,
+      context.resumeAt === id && blockers(step, context, event.at).length === 0,
     readingFromTheFuture: ({ event }) => event.type === "reading" && event.reading.takenAt > event.at,
     readingOlder: ({ context, event }) =>
-      event.type === "reading" && event.reading.takenAt < (lastReadingAt(context, event.reading.of) ?? event.reading.takenAt),
-    noSuchProposal: ({ context, event }) => !("of" in event) || context.proposed?.entry !== event.of,
+      event.type === "reading" && event.reading.takenAt < (lastReadingAt(context, event.reading.kind) ?? event.reading.takenAt),
+    noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
     sameAsProposer: ({ context, event }) => "by" in event && context.proposed?.by === event.by,
   },
   actions: {
     // These two are never run: `transition()` hands them back as data, and `decide` reads the outcome from them.
     did: (_, _outcome: { what: Did }) => {},
     refuse: (_, _outcome: { reasons: readonly Refusal[] }) => {},
-    turn: assign(({ event }) => ("entry" in event ? { turn: event.entry } : {})),
+    revise: assign(({ event }) => ("entry" in event ? { revision: event.entry } : {})),
     arrive: assign(({ context }, { step }: { step: Step }) => ({
       site: step.phase === "struck" || SITE_STATES.indexOf(step.site) > SITE_STATES.indexOf(context.site) ? step.site : context.site,
     })),
-    answer: assign(({ context, event: e }, { asks }: { asks: Asks }) =>
+    answer: assign(({ context, event: e }, { asks }: { asks: Check }) =>
       e.type === "answer"
         ? {
             answers: {
               ...context.answers,
               [e.gate]: {
                 gate: e.gate,
-                value: together(asks, context.answers[e.gate]?.value, e.value),
+                value: mergeAnswers(asks, context.answers[e.gate]?.value, e.value),
                 by: e.by,
                 device: e.device,
                 at: e.at,
@@ -96,11 +96,11 @@ export const install = setup({
       answers: without(context.answers, gateIds(steps)),
       waived: without(context.waived, gateIds(steps)),
     })),
-    leaveFor: assign((_, { goOnAt }: { goOnAt: StepId }) => ({ goOnAt })),
-    backToWork: assign({ goOnAt: null }),
-    beginAgain: assign((_, { id }: { id: StepId }) => ({ began: id, goOnAt: null })),
-    hold: assign(({ event }) => ("by" in event ? { heldBy: event.by, turn: event.entry } : {})),
-    carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, turn: event.entry } : {})),
+    leaveFor: assign((_, { resumeAt }: { resumeAt: StepId }) => ({ resumeAt })),
+    backToWork: assign({ resumeAt: null }),
+    beginAgain: assign((_, { id }: { id: StepId }) => ({ startedFrom: id, resumeAt: null })),
+    hold: assign(({ event }) => ("by" in event ? { heldBy: event.by, revision: event.entry } : {})),
+    carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, revision: event.entry } : {})),
     read: assign(({ context, event }) => (event.type === "reading" ? withReading(context, event.reading) : {})),
     passTime: assign(({ context, event }) => ({ lastAt: Math.max(context.lastAt, event.at) })),
     propose: assign(({ event: e }) => (e.type === "amend" ? { proposed: { entry: e.entry, by: e.by, because: e.because } } : {})),

@@ -1,4 +1,4 @@
 import type { StepId } from "./ids.ts";
 
 /** A call's name in the chart: in a target, a dot means "child of", so ids lose theirs. */
-export const key = (id: StepId): string => id.replaceAll(".", "_");
+export const stateKey = (id: StepId): string => id.replaceAll(".", "_");

@@ -7,16 +7,16 @@ export type Wind = { readonly mph: number; readonly gustMph: number | null; read
 /** The chart's context. With the chart's value it is all there is to a job's state. */
 export type JobState = {
   /** The last entry that changed what "next" would mean. */
-  readonly turn: EntryNo;
+  readonly revision: EntryNo;
   /** Time of the last entry. A clock behind it makes every timed answer stale. */
   readonly lastAt: Instant;
   readonly heldBy: PersonId | null;
   readonly limits: { readonly raiseGustMph: number; readonly stopGustMph: number };
   readonly site: SiteState;
   /** Where this run of calls began: the first call, or where a job was stood down to. */
-  readonly began: StepId;
+  readonly startedFrom: StepId;
   /** While making safe: where going on starts again. */
-  readonly goOnAt: StepId | null;
+  readonly resumeAt: StepId | null;
   readonly answers: Readonly<Record<GateId, Answer>>;
   readonly waived: Readonly<Record<GateId, { readonly because: string; readonly by: PersonId; readonly entry: EntryNo }>>;
   readonly wind: Wind | null;

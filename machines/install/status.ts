@@ -1,5 +1,5 @@
-import { LEAST_LENGTHS, LENGTHS, squared } from "../site/squaring.ts";
-import type { Asks, Gate, Value } from "./gates.ts";
+import { LENGTHS, MIN_LENGTHS, squared } from "../site/squaring.ts";
+import type { Check, Gate, Value } from "./gates.ts";
 import type { Instant } from "./ids.ts";
 import type { Refusal, Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
@@ -7,27 +7,27 @@ import type { Step } from "./step.ts";
 import { fresh, weatherAt } from "./weather.ts";
 
 /** Whether a gate takes this kind of answer at all. The wind gate takes none: it reads the last reading. */
-export function takes({ asks, paper }: Gate, value: Value, state: Pick<JobState, "answers">): boolean {
+export function accepts({ check, paper }: Gate, value: Value, state: Pick<JobState, "answers">): boolean {
   if (value.kind === "paper") return paper !== null;
-  if (value.kind === "unknown") return asks.kind !== "wind";
-  switch (asks.kind) {
+  if (value.kind === "unknown") return check.kind !== "wind";
+  switch (check.kind) {
     case "yesNo":
       return value.kind === "yesNo";
     case "count":
     case "sameCount":
       return value.kind === "count" && Number.isSafeInteger(value.n) && value.n >= 0;
     case "measure":
-      return value.kind === "none" ? asks.noneIsGood : value.kind === "measure" && value.unit === asks.unit && Number.isFinite(value.n);
+      return value.kind === "none" ? check.noneIsGood : value.kind === "measure" && value.unit === check.unit && Number.isFinite(value.n);
     case "lengths":
       return (
-        value.kind === "lengths" && sameNames(value.ft, asks.want) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0)
+        value.kind === "lengths" && sameNames(value.ft, check.want) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0)
       );
     case "square":
       return value.kind === "lengths" && named(value.ft, LENGTHS) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0);
     case "counts":
       return (
         value.kind === "counts" &&
-        named(value.n, Object.keys(countsWanted(asks, state))) &&
+        named(value.n, Object.keys(wantedCounts(check, state))) &&
         Object.values(value.n).every((n) => Number.isSafeInteger(n) && n >= 0)
       );
     case "document":
@@ -39,7 +39,7 @@ export function takes({ asks, paper }: Gate, value: Value, state: Pick<JobState,
 }
 
 /** The only place where a value meets a limit. */
-export function within(asks: Asks, value: Value, state: JobState): boolean {
+export function meetsLimit(asks: Check, value: Value, state: JobState): boolean {
   if (value.kind === "paper") return value.by.trim() !== "" && value.document.trim() !== "";
   switch (asks.kind) {
     case "yesNo":
@@ -64,7 +64,7 @@ export function within(asks: Asks, value: Value, state: JobState): boolean {
     case "counts":
       return (
         value.kind === "counts" &&
-        Object.entries(countsWanted(asks, state)).every(([item, want]) => {
+        Object.entries(wantedCounts(asks, state)).every(([item, want]) => {
           const n = value.n[item];
           return n !== undefined && (asks.as === null ? n >= want : n === want);
         })
@@ -81,14 +81,14 @@ export function within(asks: Asks, value: Value, state: JobState): boolean {
 
 /** How a gate stands at a moment. */
 export function status(gate: Gate, state: JobState, at: Instant): Status {
-  return gate.asks.kind === "wind" ? windStatus(gate, state, at) : answerStatus(gate, state, at);
+  return gate.check.kind === "wind" ? windStatus(gate, state, at) : answerStatus(gate, state, at);
 }
 
 function windStatus(gate: Gate, state: JobState, at: Instant): Status {
   const weather = weatherAt(state, at);
   if (weather === "stop" || weather === "caution") return "outOfLimit";
   if (!state.wind) return "open";
-  return fresh(state.wind.takenAt, at, gate.goodForS ?? 0, state.lastAt) ? "good" : "stale";
+  return fresh(state.wind.takenAt, at, gate.validForS ?? 0, state.lastAt) ? "good" : "stale";
 }
 
 function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
@@ -96,34 +96,34 @@ function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
   const answer = state.answers[gate.id];
   if (!answer) return "open";
   if (answer.value.kind === "unknown") return "unknown";
-  if (!enough(gate.asks, answer.value, state)) return "open";
-  if (!within(gate.asks, answer.value, state)) return "outOfLimit";
-  if (gate.goodForS !== null && !fresh(answer.at, at, gate.goodForS, state.lastAt)) return "stale";
-  if (gate.asks.kind === "document" && answer.value.kind === "document") {
-    if (gate.asks.validFrom !== null && at < gate.asks.validFrom) return "early";
-    if (gate.asks.validTo !== null && at > gate.asks.validTo) return "stale";
+  if (!isComplete(gate.check, answer.value, state)) return "open";
+  if (!meetsLimit(gate.check, answer.value, state)) return "outOfLimit";
+  if (gate.validForS !== null && !fresh(answer.at, at, gate.validForS, state.lastAt)) return "stale";
+  if (gate.check.kind === "document" && answer.value.kind === "document") {
+    if (gate.check.validFrom !== null && at < gate.check.validFrom) return "early";
+    if (gate.check.validTo !== null && at > gate.check.validTo) return "stale";
   }
-  if (gate.otherThan === null) return "good";
-  const first = state.answers[gate.otherThan];
+  if (gate.secondPersonTo === null) return "good";
+  const first = state.answers[gate.secondPersonTo];
   if (!first) return "open";
   return first.by === answer.by ? "samePerson" : "good";
 }
 
 /** What stands between a call and the next one. Guard, refusal, tile and finding all read this list. */
-export function missing(step: Step, state: JobState, at: Instant): Refusal[] {
+export function blockers(step: Step, state: JobState, at: Instant): Refusal[] {
   if (!step.gate) return [];
   const is = status(step.gate, state, at);
   return is === "good" || is === "waived" ? [] : [{ why: "gate", gate: step.gate.id, status: is }];
 }
 
 /** Gates that are answered bit by bit: the bits are put together. */
-export const isByBits = ({ kind }: Asks): boolean => kind === "square" || kind === "counts";
+export const isCumulative = ({ kind }: Check): boolean => kind === "square" || kind === "counts";
 
 /**
  * An answer as it counts at a gate that is answered bit by bit: what is newly said, over what was said before. Anywhere
  * else, and where the earlier answer was "not known" or a paper, it is what was said.
  */
-export function together(asks: Asks, before: Value | undefined, value: Value): Value {
+export function mergeAnswers(asks: Check, before: Value | undefined, value: Value): Value {
   if (asks.kind === "square" && value.kind === "lengths" && before?.kind === "lengths")
     return { ...value, ft: { ...before.ft, ...value.ft } };
   if (asks.kind === "counts" && value.kind === "counts" && before?.kind === "counts") return { ...value, n: { ...before.n, ...value.n } };
@@ -131,14 +131,14 @@ export function together(asks: Asks, before: Value | undefined, value: Value): V
 }
 
 /** Whether there is enough of an answer to be judged. */
-export function enough(asks: Asks, value: Value, state: Pick<JobState, "answers">): boolean {
-  if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= LEAST_LENGTHS;
-  if (asks.kind === "counts" && value.kind === "counts") return Object.keys(countsWanted(asks, state)).every((item) => item in value.n);
+export function isComplete(asks: Check, value: Value, state: Pick<JobState, "answers">): boolean {
+  if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= MIN_LENGTHS;
+  if (asks.kind === "counts" && value.kind === "counts") return Object.keys(wantedCounts(asks, state)).every((item) => item in value.n);
   return true;
 }
 
 /** What is wanted of each thing counted: as many as were counted before, where a gate looks back at another. */
-export function countsWanted(asks: Extract<Asks, { kind: "counts" }>, state: Pick<JobState, "answers">): Readonly<Record<string, number>> {
+export function wantedCounts(asks: Extract<Check, { kind: "counts" }>, state: Pick<JobState, "answers">): Readonly<Record<string, number>> {
   const before = asks.as === null ? undefined : state.answers[asks.as]?.value;
   return before?.kind === "counts" ? { ...asks.want, ...before.n } : asks.want;
 }

@@ -1,5 +1,5 @@
 import type { Instant } from "./ids.ts";
-import { THUNDER_S, WIND_GOOD_S } from "./limits.ts";
+import { THUNDER_S, WIND_VALID_S } from "./limits.ts";
 import type { JobState, Wind } from "./state.ts";
 
 export type Weather = "unknown" | "workable" | "caution" | "stop";
@@ -18,6 +18,6 @@ export const thundery = ({ thunderAt }: JobState, at: Instant): boolean => thund
 export function weatherAt(state: JobState, at: Instant): Weather {
   const { wind, limits, lastAt } = state;
   if (thundery(state, at) || (wind && worstMph(wind) >= limits.stopGustMph)) return "stop";
-  if (!wind || !fresh(wind.takenAt, at, WIND_GOOD_S.otherwise, lastAt)) return "unknown";
+  if (!wind || !fresh(wind.takenAt, at, WIND_VALID_S.otherwise, lastAt)) return "unknown";
   return worstMph(wind) >= limits.raiseGustMph ? "caution" : "workable";
 }

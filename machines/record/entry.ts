@@ -23,8 +23,8 @@ type Line = {
   readonly request: Hash;
 };
 export type Opening = Line & { readonly kind: "opening"; readonly key: string; readonly opened: Frozen };
-export type Said = Line & { readonly kind: "command"; readonly command: Command; readonly outcome: Outcome };
-export type Entry = Opening | Said;
+export type CommandEntry = Line & { readonly kind: "command"; readonly command: Command; readonly outcome: Outcome };
+export type Entry = Opening | CommandEntry;
 
 /** An entry as it is stored: `bytes` is the canonical JSON (RFC 8785) that was hashed, and nothing else is trusted. */
 export type Sealed = { readonly entry: Entry; readonly bytes: Uint8Array; readonly hash: Hash };

@@ -2,15 +2,15 @@ import type { Answer, Gate } from "../install/gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
 import type { JobState } from "../install/state.ts";
-import { enough, within } from "../install/status.ts";
+import { isComplete, meetsLimit } from "../install/status.ts";
 import type { Frozen } from "../install/step.ts";
-import { answeredBy, countedBy, type Earlier } from "./effective-command.ts";
-import type { Entry, JobId, Opening, Said, Sealed } from "./entry.ts";
-import { openWorked, type Worked, workedIn } from "./work-time.ts";
+import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
+import type { CommandEntry, Entry, JobId, Opening, Sealed } from "./entry.ts";
+import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
 
 /** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
-export const MARKS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
-export type Mark = (typeof MARKS)[number];
+export const FLAGS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
+export type Flag = (typeof FLAGS)[number];
 
 /** How entries are folded. A fold that was made another way is made anew from the entries. */
 export const FOLD_VERSION = 2;
@@ -33,16 +33,16 @@ export type Fold = {
   readonly phase: string;
   readonly phaseMs: Readonly<Record<string, number>>;
   /** Of that time what was work, and what there is to do. */
-  readonly worked: Worked;
-  readonly counts: Readonly<Record<Mark, number>>;
+  readonly worked: WorkTime;
+  readonly counts: Readonly<Record<Flag, number>>;
   /** The opening, or the amendment, whose script is in force. */
   readonly frozenAt: EntryNo;
   /** The last answers that a later count has to equal. */
   readonly counted: Readonly<Record<GateId, Answer>>;
   /** The first entry that does not fit the chain: from it on nothing is folded in. */
-  readonly misfit: EntryNo | null;
+  readonly mismatch: EntryNo | null;
 };
-export type Folded = { readonly fold: Fold; readonly marks: readonly Mark[] };
+export type Folded = { readonly fold: Fold; readonly flags: readonly Flag[] };
 
 /** A fold of the first entry alone. */
 export function openFold(entry: Opening): Fold {
@@ -55,23 +55,23 @@ export function openFold(entry: Opening): Fold {
     lastAt: entry.at,
     phase: entry.phase,
     phaseMs: {},
-    worked: openWorked(entry),
+    worked: startWorkTime(entry),
     counts: { refused: 0, waived: 0, outOfLimit: 0, wentBack: 0, amended: 0 },
     frozenAt: entry.no,
     counted: {},
-    misfit: null,
+    mismatch: null,
   };
 }
 
 /** The fold with one entry more, and what stands out about that entry. `earlier` finds those before it. */
-export function foldIn(fold: Fold, entry: Said, earlier: Earlier): Folded {
-  const marks = marksOf(fold, entry, earlier);
+export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Folded {
+  const flags = flagsOf(fold, entry, earlier);
   const frozenAt = frozenAfter(fold.frozenAt, entry);
   const frozen = frozenIn(frozenAt, earlier);
   const spent = Math.max(0, entry.at - fold.lastAt);
-  const phase = stoodAt(entry, frozen);
+  const phase = phaseAfter(entry, frozen);
   return {
-    marks,
+    flags,
     fold: {
       ...fold,
       no: entry.no,
@@ -79,38 +79,38 @@ export function foldIn(fold: Fold, entry: Said, earlier: Earlier): Folded {
       lastAt: Math.max(fold.lastAt, entry.at),
       phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
-      counts: marks.length === 0 ? fold.counts : counted(fold.counts, marks),
-      worked: workedIn(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
+      counts: flags.length === 0 ? fold.counts : counted(fold.counts, flags),
+      worked: addWorkTime(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
       frozenAt,
       counted: countsAfter(fold, entry, earlier),
     },
   };
 }
 
-/** A whole record: its fold, and what stands out about each entry. `misfit` is the first line that was not given because it does not fit. */
+/** A whole record: its fold, and what stands out about each entry. `mismatch` is the first line that was not given because it does not fit. */
 export function foldAll(
   entries: readonly Sealed[],
-  misfit: EntryNo | null = null,
-): Folded & { readonly each: readonly (readonly Mark[])[] } {
+  mismatch: EntryNo | null = null,
+): Folded & { readonly each: readonly (readonly Flag[])[] } {
   const [first, ...rest] = entries;
   if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
-  const earlier: Earlier = (no) => entries[no - 1]?.entry;
-  let folded: Folded = { fold: openFold(first.entry), marks: [] };
-  const each = [folded.marks];
+  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
+  let folded: Folded = { fold: openFold(first.entry), flags: [] };
+  const each = [folded.flags];
   for (const { entry } of rest) {
     if (entry.kind !== "command") throw new Error(`entry ${entry.no} opens the job again; a record has one opening`);
     folded = foldIn(folded.fold, entry, earlier);
-    each.push(folded.marks);
+    each.push(folded.flags);
   }
-  return { ...folded, fold: { ...folded.fold, misfit }, each };
+  return { ...folded, fold: { ...folded.fold, mismatch }, each };
 }
 
 /** The entry whose script is in force after one: an agreed amendment puts its own in the place of the one before. */
-export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: Said): EntryNo =>
-  "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.of : frozenAt;
+export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: CommandEntry): EntryNo =>
+  "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.target : frozenAt;
 
 /** What an opening or an amendment froze. Throws where the entry is neither. */
-export function frozenIn(no: EntryNo, earlier: Earlier): Frozen {
+export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   const entry = earlier(no);
   if (entry?.kind === "opening") return entry.opened;
   if (entry?.kind === "command" && entry.command.type === "amend") return entry.command.to;
@@ -118,7 +118,7 @@ export function frozenIn(no: EntryNo, earlier: Earlier): Frozen {
 }
 
 /** What was in force when an entry was made: the opening, or the last amendment that was agreed to before it. */
-export function frozenBefore(no: EntryNo, earlier: Earlier): Frozen {
+export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
   for (let n = no - 1; n > 1; n--) {
     const entry = earlier(n);
     if (entry?.kind !== "command") continue;
@@ -129,12 +129,12 @@ export function frozenBefore(no: EntryNo, earlier: Earlier): Frozen {
 }
 
 /** The phase the guide stood in after an entry, making safe as one of its own. */
-export function stoodAt({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
+export function phaseAfter({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
   if (phase === "ground" || phase === "up") return MAKING_SAFE;
   return phase === "standing" && rulesOf(frozen).ways.has(step) ? MAKING_SAFE : phase;
 }
 
-function marksOf(fold: Fold, entry: Said, earlier: Earlier): Mark[] {
+function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] {
   const { outcome } = entry;
   if ("refused" in outcome) return ["refused"];
   switch (outcome.did) {
@@ -152,24 +152,24 @@ function marksOf(fold: Fold, entry: Said, earlier: Earlier): Mark[] {
 }
 
 /** Whether an answer that was taken lies within its gate's limits. */
-function good(fold: Fold, entry: Said, earlier: Earlier): boolean {
-  const command = countedBy(entry, earlier);
+function good(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
+  const command = effectiveCommandBy(entry, earlier);
   if (command.type !== "answer") return true;
   const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
   if (!gate || command.value.kind === "unknown") return false;
-  const value = answeredBy(entry, gate.asks, earlier) ?? command.value;
+  const value = answerValue(entry, gate.check, earlier) ?? command.value;
   // Of a state, a limit asks for nothing but the answers that it compares with.
   const state = { answers: fold.counted } as unknown as JobState;
-  return !enough(gate.asks, value, state) || within(gate.asks, value, state);
+  return !isComplete(gate.check, value, state) || meetsLimit(gate.check, value, state);
 }
 
-function countsAfter(fold: Fold, entry: Said, earlier: Earlier): Fold["counted"] {
+function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fold["counted"] {
   if (!("did" in entry.outcome) || entry.outcome.did !== "answered") return fold.counted;
-  const command = countedBy(entry, earlier);
+  const command = effectiveCommandBy(entry, earlier);
   const { compared, gates } = rulesOf(frozenIn(fold.frozenAt, earlier));
   if (command.type !== "answer" || !compared.has(command.gate)) return fold.counted;
   const { gate, by, device, at } = command;
-  const value = answeredBy(entry, gates.get(gate)!.asks, earlier) ?? command.value;
+  const value = answerValue(entry, gates.get(gate)!.check, earlier) ?? command.value;
   return { ...fold.counted, [gate]: { gate, value, by, device, at, entry: entry.no } };
 }
 
@@ -186,9 +186,9 @@ function rulesOf(frozen: Frozen): Rules {
   const gates = allSteps(frozen.script).flatMap(({ gate }) => (gate ? [gate] : []));
   const rules: Rules = {
     gates: new Map(gates.map((g) => [g.id, g])),
-    ways: new Set(Object.values(frozen.script.ways).flatMap((way) => way.map((s) => s.id))),
+    ways: new Set(Object.values(frozen.script.escapes).flatMap((way) => way.map((s) => s.id))),
     compared: new Set(
-      gates.flatMap(({ asks }) => (asks.kind === "sameCount" || asks.kind === "counts" ? [asks.as] : [])).filter((id) => id !== null),
+      gates.flatMap(({ check }) => (check.kind === "sameCount" || check.kind === "counts" ? [check.as] : [])).filter((id) => id !== null),
     ),
   };
   known.set(frozen, rules);
@@ -196,7 +196,7 @@ function rulesOf(frozen: Frozen): Rules {
 }
 
 const named = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
-function counted(counts: Fold["counts"], marks: readonly Mark[]): Fold["counts"] {
+function counted(counts: Fold["counts"], marks: readonly Flag[]): Fold["counts"] {
   const sum = { ...counts };
   for (const mark of marks) sum[mark]++;
   return sum;

@@ -1,4 +1,4 @@
-import type { Asks } from "../install/gates.ts";
+import type { Check } from "../install/gates.ts";
 import type { JobState } from "../install/state.ts";
 import type { Script } from "../install/step.ts";
 import { ORDER_OF_USE } from "../tent/load.ts";
@@ -21,7 +21,7 @@ export type KitRow = {
  * The kit out and back, in the order of use, from the answers that stand. Empty for a script that has no loading list. What
  * went out and is no longer on the list, because the plan was changed since, still has to come back.
  */
-export function outAndBack(script: Script, answers: JobState["answers"]): KitRow[] {
+export function kitCounts(script: Script, answers: JobState["answers"]): KitRow[] {
   const listed = { ...wanted(script, KIT_BACK), ...wanted(script, KIT_OUT) };
   const counted = (gate: string) => {
     const value = answers[gate]?.value;
@@ -46,7 +46,7 @@ const rowOf = (item: string, listed: number, out: number | null, back: number | 
 /** Whether anybody has counted anything. */
 export const isCounted = (rows: readonly KitRow[]): boolean => rows.some(({ out, back }) => out !== null || back !== null);
 
-function wanted({ steps }: Script, id: string): Extract<Asks, { kind: "counts" }>["want"] {
-  const asks = steps.find((s) => s.gate?.id === id)?.gate?.asks;
+function wanted({ steps }: Script, id: string): Extract<Check, { kind: "counts" }>["want"] {
+  const asks = steps.find((s) => s.gate?.id === id)?.gate?.check;
   return asks?.kind === "counts" ? asks.want : {};
 }

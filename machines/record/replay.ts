@@ -8,7 +8,7 @@ import { verifyChain } from "./verify-chain.ts";
 export type Replayed = {
   readonly job: Job;
   readonly entries: readonly Sealed[];
-  readonly misfit: { readonly no: number; readonly why: "chain" | "replay" } | null;
+  readonly mismatch: { readonly no: number; readonly why: "chain" | "replay" } | null;
 };
 
 /**
@@ -20,7 +20,7 @@ export function replay(lines: readonly { readonly no: number; readonly hash: Has
   const [first, ...rest] = chain.entries;
   if (first?.entry.kind !== "opening") throw new Error("the record has no opening that can be read");
   let job = openJob(first.entry.opened, first.entry.at);
-  const stop = (at: number): Replayed => ({ job, entries: chain.entries.slice(0, at), misfit: { no: at + 1, why: "replay" } });
+  const stop = (at: number): Replayed => ({ job, entries: chain.entries.slice(0, at), mismatch: { no: at + 1, why: "replay" } });
   if (stateDigest(job) !== first.entry.after) return stop(0);
   for (const [i, { entry }] of rest.entries()) {
     if (entry.kind !== "command") return stop(i + 1);
@@ -30,7 +30,7 @@ export function replay(lines: readonly { readonly no: number; readonly hash: Has
     if (stateDigest(next) !== entry.after || digest.of(outcome) !== digest.of(entry.outcome)) return stop(i + 1);
     job = next;
   }
-  return { job, entries: chain.entries, misfit: chain.holds ? null : { no: chain.firstMisfit, why: "chain" } };
+  return { job, entries: chain.entries, mismatch: chain.holds ? null : { no: chain.firstMismatch, why: "chain" } };
 }
 
 /** A command of a shape that the chart cannot read was never decided: its entry does not fit. */

@@ -3,9 +3,9 @@ import { NO_ENTRY, type Sealed, unseal } from "./entry.ts";
 
 export type Chain =
   | { readonly holds: true; readonly entries: readonly Sealed[] }
-  | { readonly holds: false; readonly entries: readonly Sealed[]; readonly firstMisfit: number; readonly why: Misfit };
+  | { readonly holds: false; readonly entries: readonly Sealed[]; readonly firstMismatch: number; readonly why: Mismatch };
 /** Bytes are not those hashed; hashed bytes are no entry; does not follow the line before; number out of order; another job's. */
-export type Misfit = "hash" | "notJson" | "prev" | "gap" | "job";
+export type Mismatch = "hash" | "notJson" | "prev" | "gap" | "job";
 
 /**
  * Reads the lines of one job in order; where one does not fit, names the first. The lines before it are given back. Lines
@@ -14,18 +14,18 @@ export type Misfit = "hash" | "notJson" | "prev" | "gap" | "job";
 export function verifyChain(lines: readonly { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array }[]): Chain {
   const entries: Sealed[] = [];
   for (const [i, line] of lines.entries()) {
-    const misfit = (why: Misfit): Chain => ({ holds: false, entries, firstMisfit: i + 1, why });
+    const mismatch = (why: Mismatch): Chain => ({ holds: false, entries, firstMismatch: i + 1, why });
     let sealed: Sealed;
     try {
       sealed = unseal(line.bytes, line.hash);
     } catch {
-      return misfit(hashOf(line.bytes) === line.hash ? "notJson" : "hash");
+      return mismatch(hashOf(line.bytes) === line.hash ? "notJson" : "hash");
     }
-    if (typeof sealed.entry !== "object" || sealed.entry === null) return misfit("notJson");
+    if (typeof sealed.entry !== "object" || sealed.entry === null) return mismatch("notJson");
     const { no, prev, job } = sealed.entry;
-    if (no !== i + 1 || line.no !== no) return misfit("gap");
-    if (prev !== (entries.at(-1)?.hash ?? NO_ENTRY)) return misfit("prev");
-    if (job !== (entries[0] ?? sealed).entry.job) return misfit("job");
+    if (no !== i + 1 || line.no !== no) return mismatch("gap");
+    if (prev !== (entries.at(-1)?.hash ?? NO_ENTRY)) return mismatch("prev");
+    if (job !== (entries[0] ?? sealed).entry.job) return mismatch("job");
     entries.push(sealed);
   }
   return { holds: true, entries };

@@ -1,7 +1,7 @@
 import type { Hash } from "../digest/digest.ts";
 import { type Entry, type JobId, seal } from "./entry.ts";
 import { replay } from "./replay.ts";
-import { type Misfit, verifyChain } from "./verify-chain.ts";
+import { type Mismatch, verifyChain } from "./verify-chain.ts";
 
 export type Line = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
 /** What is wrong with the first entry that does not fit: with the chain, with what it replays to, or with the job it is of. */
@@ -10,25 +10,25 @@ export type Verdict = {
   readonly entries: number;
   /** The hash of the last entry that fits. */
   readonly tip: Hash | null;
-  readonly misfit: { readonly no: number; readonly why: Misfit | "replay" | "opening" } | null;
+  readonly mismatch: { readonly no: number; readonly why: Mismatch | "replay" | "opening" } | null;
 };
 
 /** Whether the lines of a job hang together, are that job's, and replay to what they say. */
-export function verdictOf(job: JobId, lines: readonly Line[]): Verdict {
+export function verifyJob(job: JobId, lines: readonly Line[]): Verdict {
   const chain = verifyChain(lines);
   const first = chain.entries[0]?.entry;
-  const verdict = (fit: number, misfit: Verdict["misfit"]): Verdict => ({
+  const verdict = (fit: number, mismatch: Verdict["mismatch"]): Verdict => ({
     title: titleOf(first),
     entries: lines.length,
     tip: chain.entries[fit - 1]?.hash ?? null,
-    misfit,
+    mismatch,
   });
   if (!first) return verdict(0, { no: 1, why: chain.holds ? "opening" : chain.why });
   if (first.job !== job) return verdict(0, { no: 1, why: "job" });
   try {
-    const { entries, misfit } = replay(lines);
-    if (misfit?.why === "replay") return verdict(entries.length, { no: misfit.no, why: "replay" });
-    return verdict(entries.length, chain.holds ? null : { no: chain.firstMisfit, why: chain.why });
+    const { entries, mismatch } = replay(lines);
+    if (mismatch?.why === "replay") return verdict(entries.length, { no: mismatch.no, why: "replay" });
+    return verdict(entries.length, chain.holds ? null : { no: chain.firstMismatch, why: chain.why });
   } catch {
     return verdict(0, { no: 1, why: "opening" });
   }

@@ -1,16 +1,16 @@
 import type { StepId } from "../install/ids.ts";
 import { type Work, workOf } from "../install/quantities.ts";
 import { type Frozen, PHASES, type PhaseId } from "../install/step.ts";
-import type { Opening, Said } from "./entry.ts";
+import type { CommandEntry, Opening } from "./entry.ts";
 
 /**
  * Longest time between two entries that is taken for work, in milliseconds: 90 minutes. An edge of stakes is driven without
  * a word to the guide; a night, or a day's rain, is longer. A meal is shorter and counts. Common practice, no source.
  */
-export const LONGEST_WORK_MS = 90 * 60_000;
+export const MAX_WORK_GAP_MS = 90 * 60_000;
 
 /** What a fold keeps of a job's time. Plain JSON. */
-export type Worked = {
+export type WorkTime = {
   /** Milliseconds of work by the phase that the guide stood in; making safe on its own. */
   readonly byPhase: Readonly<Record<string, number>>;
   /** Of that, at the call the guide stands at now. */
@@ -22,10 +22,10 @@ export type Worked = {
   /** What there is to do by the script in force; `null` where its plan cannot be counted. */
   readonly work: Work | null;
 };
-type Stay = { readonly phase: string; readonly lastAt: number; readonly no: number; readonly worked: Worked };
+type Stay = { readonly phase: string; readonly lastAt: number; readonly no: number; readonly worked: WorkTime };
 
 /** Nothing worked yet. */
-export const openWorked = (entry: Opening): Worked => ({
+export const startWorkTime = (entry: Opening): WorkTime => ({
   byPhase: {},
   atCallMs: 0,
   step: entry.step,
@@ -35,7 +35,7 @@ export const openWorked = (entry: Opening): Worked => ({
 });
 
 /** The same with one entry more. `now` is where the guide stands after it; `changed` the script that it put in force, if it did. */
-export function workedIn(before: Stay, entry: Said, now: string, changed: Frozen | null): Worked {
+export function addWorkTime(before: Stay, entry: CommandEntry, now: string, changed: Frozen | null): WorkTime {
   const { worked } = before;
   const ms = workBetween(before, entry.at);
   return {
@@ -55,16 +55,16 @@ export function workedIn(before: Stay, entry: Said, now: string, changed: Frozen
  */
 export function workBetween({ phase, lastAt, no, worked }: Stay, at: number): number {
   const ms = Math.max(0, at - lastAt);
-  return worked.held || phase === "closed" || no === 1 || ms > LONGEST_WORK_MS ? 0 : ms;
+  return worked.held || phase === "closed" || no === 1 || ms > MAX_WORK_GAP_MS ? 0 : ms;
 }
 
-function heldAfter(held: boolean, { outcome }: Said): boolean {
+function heldAfter(held: boolean, { outcome }: CommandEntry): boolean {
   if (!("did" in outcome)) return held;
   return outcome.did === "held" || (held && outcome.did !== "carriedOn");
 }
 
 /** A phase is done when "next" led out of it; going back into it, by word or by a changed plan, undoes that. Standing down finishes nothing. */
-function doneAfter(done: Worked["done"], from: string, { outcome }: Said, to: string): Worked["done"] {
+function doneAfter(done: WorkTime["done"], from: string, { outcome }: CommandEntry, to: string): WorkTime["done"] {
   if (from === to || !("did" in outcome) || outcome.did === "standingDown") return done;
   const finished = PHASES.find((p) => p === from);
   if (to === "closed") return finished === "struck" && outcome.did === "closed" ? [...done, finished] : done;

@@ -13,7 +13,7 @@ export type Figure = {
 
 /** What is free once A is held and B stays on the baseline. */
 const FREE = ["By", "Cx", "Cy", "Dx", "Dy"] as const;
-const MOST_STEPS = 60;
+const MAX_STEPS = 60;
 
 /**
  * Fits four marks to five or six lengths in feet by least squares, each weighed by its tape's error: Gauss and Newton,
@@ -24,7 +24,7 @@ export function fitMarks(lengths: Lengths, want: Marks): Figure | null {
   const names = measuredOf(lengths);
   let marks = framed(want);
   let left = weighted(lengths, marks, names);
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const design = designOf(marks, names, lengths);
     const by = attempt(() => solve(design, Matrix.columnVector(left), true).to1DArray());
     if (!by) return null;

@@ -13,7 +13,7 @@ export type Suspect = { readonly name: LengthName; readonly readFt: number; read
  */
 export const MARK_SD_IN = 2;
 /** Six lengths that leave more over than this, in standard deviations, are not all right: one set of good ones in a thousand does. */
-export const MISFIT_MOST = 3.29;
+export const MAX_MISFIT = 3.29;
 /** How much better than the next a suspect must explain the lengths: odds of more than four to one, as twice their logarithm. */
 const CLEARLY = 3;
 /** What is left over without the suspect must itself be likely: one in a thousand, five lengths. */

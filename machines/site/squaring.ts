@@ -1,11 +1,11 @@
 import type { Corner, Point } from "../tent/types.ts";
 import { type Figure, fitMarks, isConvex } from "./figure.ts";
 import { framed, LENGTHS, type LengthName, type Lengths, lengthFt, type Marks, measuredOf, tapeSdFt } from "./lengths.ts";
-import { MISFIT_MOST, type Suspect, suspectOf } from "./misread.ts";
+import { MAX_MISFIT, type Suspect, suspectOf } from "./misread.ts";
 
 export { LENGTHS, type LengthName, type Lengths, type Marks } from "./lengths.ts";
 /** Five lengths fix four marks. With six one is left over, and only then can a misread show. */
-export const LEAST_LENGTHS = 5;
+export const MIN_LENGTHS = 5;
 
 export type Wanted = { readonly want: Marks; readonly inPer50Ft: number };
 /** A length as it is, measured or, where it was not, as the figure has it; with what is wanted and allowed. */
@@ -54,26 +54,26 @@ export type Squared =
 export function squared(lengths: Readonly<Record<string, number>>, wanted: Wanted): Squared {
   const names = measuredOf(lengths);
   const given = Object.fromEntries(names.map((name) => [name, lengths[name]!])) as Lengths;
-  if (names.length < LEAST_LENGTHS) return { is: "notEnough", missing: LENGTHS.filter((name) => !names.includes(name)) };
-  const whole = names.length > LEAST_LENGTHS;
+  if (names.length < MIN_LENGTHS) return { is: "notEnough", missing: LENGTHS.filter((name) => !names.includes(name)) };
+  const whole = names.length > MIN_LENGTHS;
   const suspect = () => (whole ? suspectOf(given, wanted.want) : null);
   const apart = brokenTriangle(given);
   if (apart) return { is: "noTriangle", ...apart, suspect: suspect() };
   const figure = fitMarks(given, wanted.want);
-  if (figure && whole && figure.misfit > MISFIT_MOST) return { is: "misread", suspect: suspect() };
+  if (figure && whole && figure.misfit > MAX_MISFIT) return { is: "misread", suspect: suspect() };
   // Five lengths leave nothing over where there is a figure at all.
-  if (!figure || figure.misfit > MISFIT_MOST || !isConvex(figure.marks)) return { is: "noFigure", suspect: suspect() };
+  if (!figure || figure.misfit > MAX_MISFIT || !isConvex(figure.marks)) return { is: "noFigure", suspect: suspect() };
   return judged(given, figure, wanted);
 }
 
 /** How far a length may be off, in inches. */
-export const withinIn = (wantFt: number, inPer50Ft: number): number => (wantFt / 50) * inPer50Ft;
+export const toleranceIn = (wantFt: number, inPer50Ft: number): number => (wantFt / 50) * inPer50Ft;
 
 function judged(given: Lengths, figure: Figure, { want, inPer50Ft }: Wanted): Squared {
   const compared = LENGTHS.map((name): Compared => {
     const ft = given[name] ?? lengthFt(figure.marks, name);
     const wantFt = lengthFt(want, name);
-    const within = withinIn(wantFt, inPer50Ft);
+    const within = toleranceIn(wantFt, inPer50Ft);
     return { name, ft, measured: given[name] !== undefined, wantFt, withinIn: within, good: Math.abs(ft - wantFt) * 12 <= within + 1e-9 };
   });
   const good = compared.every((c) => c.good);
@@ -83,7 +83,7 @@ function judged(given: Lengths, figure: Figure, { want, inPer50Ft }: Wanted): Sq
     lengths: compared,
     moves: good ? [] : movesTo(framed(want), figure.marks, Math.min(...compared.map((c) => c.withinIn))),
     seIn: 12 * Math.max(...errors),
-    checked: Object.keys(given).length > LEAST_LENGTHS,
+    checked: Object.keys(given).length > MIN_LENGTHS,
   };
 }
 
@@ -115,7 +115,7 @@ function brokenTriangle(given: Lengths): { longest: LengthName; others: [LengthN
   for (const sides of TRIANGLES) {
     if (sides.some((name) => given[name] === undefined)) continue;
     const [longest, ...others] = [...sides].sort((a, b) => given[b]! - given[a]!) as [LengthName, LengthName, LengthName];
-    const slackFt = MISFIT_MOST * Math.max(...sides.map((name) => tapeSdFt(given[name]!)));
+    const slackFt = MAX_MISFIT * Math.max(...sides.map((name) => tapeSdFt(given[name]!)));
     if (given[longest]! > given[others[0]]! + given[others[1]]! + slackFt) return { longest, others };
   }
   return null;

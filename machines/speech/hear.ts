@@ -4,10 +4,10 @@ import type { Step } from "../install/step.ts";
 import { holdsInside, isHold } from "./en/holds.ts";
 import { plain } from "./en/plain.ts";
 import { understand } from "./en/understand.ts";
-import { isBinding, type Understood } from "./meanings.ts";
+import { isBinding, type Meaning } from "./meanings.ts";
 
 /** What the guide is waiting for when somebody speaks. */
-export type Ears = {
+export type ListeningContext = {
   readonly step: Step | null;
   readonly attention: Attention;
   /** Whether something that was read back on this device waits for "correct". */
@@ -21,50 +21,50 @@ export type Utterance = { readonly alternatives: readonly string[]; readonly tal
 
 /** What is taken from it, by which way of speaking, and whether it is read back first; or that it was left alone, and why. */
 export type Heard =
-  | { readonly words: string; readonly source: Spoken; readonly meant: Understood; readonly readBack: boolean }
+  | { readonly words: string; readonly source: Spoken; readonly meant: Meaning; readonly readBack: boolean }
   | { readonly words: string; readonly leftAlone: "chatter" | "wakeWord" };
 
 /** Calls with both hands in the lacing and nothing asked: there "next" and "back" may be said bare. */
 const LACING: ReadonlySet<string> = new Set(["lace.start", "lace.ring", "lace.valance", "lace.back"]);
-const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.call);
+const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.wordsKey);
 
 /**
  * One utterance at one moment. The strictness is by what a mistake costs: hold words are taken from anybody at once;
  * light words bare, as a whole utterance; what binds only with the talk button held or after the wake word, and then
  * it is read back. All else is chatter.
  */
-export function hear({ alternatives, talk }: Utterance, ears: Ears): Heard {
+export function hear({ alternatives, talk }: Utterance, ears: ListeningContext): Heard {
   const said = alternatives.map((a) => a.trim()).filter((a) => a !== "");
   const [best = ""] = said;
   const woken = afterWakeWord(best, ears.wakeWord) === null ? [] : said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? []);
   const source: Spoken = talk ? "talk" : woken.length > 0 ? "wake" : "open";
   const hold = [...said, ...said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? [])].find(isHold);
-  if (hold !== undefined) return { words: hold, source, meant: { ask: { type: "hold" } }, readBack: false };
+  if (hold !== undefined) return { words: hold, source, meant: { intent: { type: "hold" } }, readBack: false };
   const deliberate = woken.length > 0 ? woken : talk ? said : null;
   const [first = ""] = deliberate ?? said;
   const meant = understand(first, ears.step);
   // A hold word in what was understood otherwise, or in a guess at what was not: work waits. A note may tell of one.
   const waits = "notUnderstood" in meant ? said.some(holdsInside) : holdsInside(first) && !isNote(meant);
-  if (waits) return { words: best, source, meant: { ask: { type: "pause" } }, readBack: false };
+  if (waits) return { words: best, source, meant: { intent: { type: "pause" } }, readBack: false };
   if (deliberate) return meantFor(deliberate, source, ears);
   if (isLight(meant, ears)) return { words: best, source, meant, readBack: false };
-  if (ears.waiting && NAY.test(plain(best))) return { words: best, source, meant: { confirm: "wrong" }, readBack: false };
+  if (ears.waiting && NEGATIVE.test(plain(best))) return { words: best, source, meant: { confirm: "wrong" }, readBack: false };
   const bound = said.some((words) => !("notUnderstood" in understand(words, ears.step)));
   return { words: best, leftAlone: bound ? "wakeWord" : "chatter" };
 }
 
-const isNote = (meant: Understood): boolean =>
-  "ask" in meant && meant.ask.type === "note" && !/^[a-d]{1,2}\d*(?:'s| is) leaning/i.test(meant.ask.text);
+const isNote = (meant: Meaning): boolean =>
+  "intent" in meant && meant.intent.type === "note" && !/^[a-d]{1,2}\d*(?:'s| is) leaning/i.test(meant.intent.text);
 /** Said to what was read back: never an answer of its own, or "no" turns into a recorded yes at the next "yes". */
-const AYE = /^(?:yes|yeah|yep|yup|aye|right|that's right|ok|okay|affirmative)$/;
-const NAY = /^(?:no|nope|not yet|negative)$/;
+const AFFIRMATIVE = /^(?:yes|yeah|yep|yup|aye|right|that's right|ok|okay|affirmative)$/;
+const NEGATIVE = /^(?:no|nope|not yet|negative)$/;
 const BEGINS_WITH_NO = /^(?:no|nope|not|wrong|negative)\b/;
 
 /** What was said to the guide on purpose. Where the alternatives say different things it is asked again. */
-function meantFor(said: readonly string[], source: Spoken, ears: Ears): Heard {
+function meantFor(said: readonly string[], source: Spoken, ears: ListeningContext): Heard {
   const [best = ""] = said;
-  const heard = (meant: Understood): Heard => ({ words: best, source, meant, readBack: false });
-  if (ears.waiting && AYE.test(plain(best))) return heard({ sayCorrect: true });
+  const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
+  if (ears.waiting && AFFIRMATIVE.test(plain(best))) return heard({ sayCorrect: true });
   if (ears.waiting && BEGINS_WITH_NO.test(plain(best))) return heard({ confirm: "wrong" });
   const guesses = said.map((words) => ({ words, meant: understand(words, ears.step) }));
   const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
@@ -78,7 +78,7 @@ function meantFor(said: readonly string[], source: Spoken, ears: Ears): Heard {
   return { ...one, source, readBack: isBinding(one.meant) };
 }
 
-type Guess = { readonly words: string; readonly meant: Understood };
+type Guess = { readonly words: string; readonly meant: Meaning };
 
 function agreed(guesses: readonly Guess[]): Guess | null {
   const [first] = guesses;
@@ -86,19 +86,19 @@ function agreed(guesses: readonly Guess[]): Guess | null {
 }
 
 /** Several numbers heard in one go are named when it is asked again; anything else was just not caught. */
-function several(guesses: readonly Guess[]): Understood {
-  const values = guesses.map(({ meant }) => ("ask" in meant && meant.ask.type === "answer" ? meant.ask.value : null));
+function several(guesses: readonly Guess[]): Meaning {
+  const values = guesses.map(({ meant }) => ("intent" in meant && meant.intent.type === "answer" ? meant.intent.value : null));
   const numbers = values.flatMap((v) => (v?.kind === "count" || v?.kind === "measure" ? [v] : []));
   const [first] = numbers;
   if (!first || numbers.length < guesses.length) return { notUnderstood: true };
   return { ambiguous: { n: [...new Set(numbers.map((v) => v.n))], unit: first.kind === "measure" ? first.unit : "count" } };
 }
 
-function isLight(meant: Understood, { step, attention, waiting }: Ears): boolean {
+function isLight(meant: Meaning, { step, attention, waiting }: ListeningContext): boolean {
   if ("question" in meant || "thunder" in meant) return true;
   if ("confirm" in meant) return waiting && meant.confirm === "wrong";
-  if (!("ask" in meant)) return false;
-  switch (meant.ask.type) {
+  if (!("intent" in meant)) return false;
+  switch (meant.intent.type) {
     case "note":
       return true;
     case "next":

@@ -1,4 +1,4 @@
-import type { Ask, Binding } from "../install/commands.ts";
+import type { BindingIntent, Intent } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import type { Clock } from "./en/times.ts";
 
@@ -11,8 +11,8 @@ export type WindSaid = { readonly mph: number; readonly gustMph: number | null; 
  * What words mean: a command without what the server adds; a question, which is answered and not recorded; a reading; the
  * word on a read-back; or why it was none of these.
  */
-export type Understood =
-  | { readonly ask: Exclude<Ask, { type: "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" }> }
+export type Meaning =
+  | { readonly intent: Exclude<Intent, { type: "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" }> }
   | { readonly wind: WindSaid }
   | { readonly thunder: true }
   | { readonly confirm: "correct" | "wrong" }
@@ -30,7 +30,7 @@ export type Understood =
   | { readonly elsewhere: string }
   | { readonly notUnderstood: true };
 
-const BINDING: ReadonlySet<string> = new Set<Binding["type"]>(["answer", "waive", "standDown"]);
+const BINDING: ReadonlySet<string> = new Set<BindingIntent["type"]>(["answer", "waive", "standDown"]);
 
 /** Whether it is read back and confirmed before it counts. Thunder is not: it only ever stops. */
-export const isBinding = (meant: Understood): boolean => "wind" in meant || ("ask" in meant && BINDING.has(meant.ask.type));
+export const isBinding = (meant: Meaning): boolean => "wind" in meant || ("intent" in meant && BINDING.has(meant.intent.type));

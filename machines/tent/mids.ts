@@ -1,7 +1,7 @@
 import { same, toGrid } from "./grid.ts";
 
 /** Shortest piece of cloth that is counted as a mid, in feet. Common practice, no source. */
-export const SHORTEST_MID_FT = 1;
+export const MIN_MID_FT = 1;
 
 /**
  * Mids in feet that fill a tent between its two ends, for when the crew sheet does not list them: equal mids of the
@@ -27,7 +27,7 @@ export function nearestMids(given: readonly number[], widthFt: number, lengthFt:
   const gapFt = toGrid(lengthFt - widthFt);
   const first = given[0] ?? 0;
   const times = Math.round(gapFt / first);
-  const repeats = first >= SHORTEST_MID_FT && times > 0 && same(times * first, gapFt);
+  const repeats = first >= MIN_MID_FT && times > 0 && same(times * first, gapFt);
   return repeats ? equal(gapFt, times) : fillMids(widthFt, lengthFt);
 }
 

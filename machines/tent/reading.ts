@@ -2,7 +2,7 @@ import { toGrid } from "./grid.ts";
 import type { SpecProblem } from "./types.ts";
 
 /** Collects what is wrong with a spec while it is read, so that a crew hears all of it at once. */
-export type Reading = {
+export type FieldReader = {
   readonly problems: SpecProblem[];
   /** Notes a problem and stands for a value that cannot be used. */
   readonly refuse: (field: string, code: SpecProblem["code"], value: unknown, nearest?: SpecProblem["nearest"]) => undefined;
@@ -12,24 +12,24 @@ export type Reading = {
   readonly within: (field: string, code: SpecProblem["code"], value: unknown, range: Range) => number | undefined;
   readonly yesOrNo: (field: string, value: unknown, otherwise: boolean) => boolean | undefined;
 };
-export type Range = { readonly from: number; readonly to: number; readonly whole?: boolean; readonly otherwise?: number | null };
+export type Range = { readonly from: number; readonly to: number; readonly whole?: boolean; readonly fallback?: number | null };
 
-export function startReading(): Reading {
+export function startReading(): FieldReader {
   const problems: SpecProblem[] = [];
-  const refuse: Reading["refuse"] = (field, code, value, nearest = null) => {
+  const refuse: FieldReader["refuse"] = (field, code, value, nearest = null) => {
     problems.push({ field, code, value: shown(value), nearest });
     return undefined;
   };
-  const number: Reading["number"] = (field, value, nearest = null) =>
+  const number: FieldReader["number"] = (field, value, nearest = null) =>
     typeof value === "number" && Number.isFinite(value) ? toGrid(value) : refuse(field, "notANumber", value, nearest);
-  const within: Reading["within"] = (field, code, value, { from, to, whole = false, otherwise = null }) => {
-    const n = number(field, value, otherwise);
+  const within: FieldReader["within"] = (field, code, value, { from, to, whole = false, fallback = null }) => {
+    const n = number(field, value, fallback);
     if (n === undefined) return undefined;
     if (n >= from && n <= to && (!whole || Number.isInteger(n))) return n;
     const near = clamp(n, from, to);
     return refuse(field, code, n, whole ? Math.round(near) : near);
   };
-  const yesOrNo: Reading["yesOrNo"] = (field, value, otherwise) => {
+  const yesOrNo: FieldReader["yesOrNo"] = (field, value, otherwise) => {
     if (value === undefined || value === null) return otherwise;
     return typeof value === "boolean" ? value : refuse(field, "notYesOrNo", value, String(otherwise));
   };

@@ -1,5 +1,5 @@
 import { polesOf } from "./poles.ts";
-import { fieldsOf, type Reading } from "./reading.ts";
+import { type FieldReader, fieldsOf } from "./reading.ts";
 import { seamsOf } from "./seams.ts";
 import { piecesOf } from "./sections.ts";
 import type { SpecInput } from "./spec-input.ts";
@@ -9,16 +9,16 @@ import { CORNERS, type Corner, EDGES, type EdgeName, type Point, type TentSpec }
 /** Bays that cloth is made with, in feet. Common practice, no source. */
 const BAY = { leastFt: 1, mostFt: 20 } as const;
 /** How far a corner mark may stand from its place, in feet: cloth gives little. Common practice, no source. */
-export const SHIFT_MOST_FT = 2;
+export const MAX_SHIFT_FT = 2;
 
 /** What the cloth or the site said otherwise than the plan: rings counted along an edge, a corner that stands elsewhere. */
-export function readOnSite(input: SpecInput, spec: TentSpec, read: Reading): Pick<TentSpec, "rings" | "shifted"> {
+export function readOnSite(input: SpecInput, spec: TentSpec, read: FieldReader): Pick<TentSpec, "rings" | "shifted"> {
   const rings = readRingCounts(input, spec, read);
   const shifted = readShifted(input, read);
   return { ...(rings ? { rings } : {}), ...(shifted ? { shifted } : {}) };
 }
 
-function readRingCounts(input: SpecInput, spec: TentSpec, read: Reading): TentSpec["rings"] {
+function readRingCounts(input: SpecInput, spec: TentSpec, read: FieldReader): TentSpec["rings"] {
   const given = fieldsOf(input.rings);
   const stretches = stretchesOf(spec, seamsOf(spec, piecesOf(spec), polesOf(spec).poles));
   const bays = (edge: EdgeName, bay: number, round: (n: number) => number) =>
@@ -32,14 +32,14 @@ function readRingCounts(input: SpecInput, spec: TentSpec, read: Reading): TentSp
   });
 }
 
-function readShifted(input: SpecInput, read: Reading): TentSpec["shifted"] {
+function readShifted(input: SpecInput, read: FieldReader): TentSpec["shifted"] {
   const given = fieldsOf(input.shifted);
   return some(CORNERS, (corner: Corner): Point | undefined => {
     const value = given[corner];
     if (value === undefined || value === null) return undefined;
     const { xFt, yFt } = fieldsOf(value);
     const by = (axis: string, ft: unknown) =>
-      read.within(`shifted.${corner}.${axis}`, "cornerShift", ft ?? 0, { from: -SHIFT_MOST_FT, to: SHIFT_MOST_FT });
+      read.within(`shifted.${corner}.${axis}`, "cornerShift", ft ?? 0, { from: -MAX_SHIFT_FT, to: MAX_SHIFT_FT });
     const [across, along] = [by("xFt", xFt), by("yFt", yFt)];
     return across === undefined || along === undefined || (across === 0 && along === 0) ? undefined : { xFt: across, yFt: along };
   });

@@ -1,14 +1,14 @@
 import { same, toGrid } from "./grid.ts";
 import { patternOf, polesOf } from "./poles.ts";
-import { clamp, fieldsOf, listOf, type Reading } from "./reading.ts";
+import { clamp, type FieldReader, fieldsOf, listOf } from "./reading.ts";
 import { ridgeEndsFt } from "./ridge.ts";
 import type { SpecInput } from "./spec-input.ts";
 import type { Size } from "./spec-size.ts";
-import { CLOSEST_FT, usualRidgePoles, usualRings } from "./templates.ts";
+import { MIN_POLE_SPACING_FT, usualRidgePoles, usualRings } from "./templates.ts";
 import type { PatternSpec, Point, RidgePattern, TentSpec } from "./types.ts";
 
 /** Rings of quarter poles. Only the tent's sheet knows: where it is silent, ask. */
-export function readRings(input: SpecInput, size: Size | undefined, read: Reading): 0 | 1 | 2 | undefined {
+export function readRings(input: SpecInput, size: Size | undefined, read: FieldReader): 0 | 1 | 2 | undefined {
   const rings = input.quarterRings;
   const known = ([0, 1, 2] as const).find((n) => n === rings);
   if (known !== undefined) return known;
@@ -18,32 +18,34 @@ export function readRings(input: SpecInput, size: Size | undefined, read: Readin
 }
 
 /** Where the center poles stand: at the seams, for a one-piece top evenly, unless it is given. */
-export function readRidge(input: SpecInput, size: Size, read: Reading): RidgePattern | undefined {
+export function readRidge(input: SpecInput, size: Size, read: FieldReader): RidgePattern | undefined {
   const usual = usualRidgePoles(size.widthFt, size.lengthFt);
   if (input.ridge === undefined || input.ridge === null) return size.onePiece ? { kind: "evenly", count: usual } : { kind: "atSeams" };
   const { kind, count, fromNearEndFt } = fieldsOf(input.ridge);
   if (kind === "atSeams" && !size.onePiece) return { kind };
   if (kind === "given") return readGiven(listOf(fromNearEndFt), size, read);
   if (kind !== "evenly") return read.refuse("ridge", "ridgeOutside", kind ?? input.ridge, size.onePiece ? "evenly" : "atSeams");
-  const most = Math.floor((size.lengthFt - size.widthFt) / CLOSEST_FT) + 1;
-  const n = read.within("ridge.count", "ridgeOutside", count, { from: 1, to: most, whole: true, otherwise: usual });
+  const most = Math.floor((size.lengthFt - size.widthFt) / MIN_POLE_SPACING_FT) + 1;
+  const n = read.within("ridge.count", "ridgeOutside", count, { from: 1, to: most, whole: true, fallback: usual });
   return n === undefined ? undefined : { kind, count: n };
 }
 
-function readGiven(given: readonly unknown[], size: Size, read: Reading): RidgePattern | undefined {
+function readGiven(given: readonly unknown[], size: Size, read: FieldReader): RidgePattern | undefined {
   const { fromFt, toFt } = ridgeEndsFt(size);
   if (given.length === 0) return read.refuse("ridge.fromNearEndFt", "noCenterPole", "", [toGrid((fromFt + toFt) / 2)]);
   const problems = read.problems.length;
   const places = given.map((ft, i) => read.within(`ridge.fromNearEndFt[${i}]`, "ridgeOutside", ft, { from: fromFt, to: toFt }));
   if (read.problems.length > problems) return undefined;
   const inOrder = (places as number[]).sort((a, b) => a - b);
-  const apart = inOrder.filter((ft, i) => i === 0 || ft - inOrder[i - 1]! >= CLOSEST_FT || same(ft - inOrder[i - 1]!, CLOSEST_FT));
+  const apart = inOrder.filter(
+    (ft, i) => i === 0 || ft - inOrder[i - 1]! >= MIN_POLE_SPACING_FT || same(ft - inOrder[i - 1]!, MIN_POLE_SPACING_FT),
+  );
   if (apart.length < inOrder.length) return read.refuse("ridge.fromNearEndFt", "poleTwice", inOrder.join(", "), apart);
   return { kind: "given", fromNearEndFt: inOrder };
 }
 
 /** Poles of the pattern that are left out, and others that are added; checked against the pattern itself. */
-export function readChanges(input: SpecInput, pattern: PatternSpec, read: Reading): Pick<TentSpec, "leaveOut" | "add"> {
+export function readChanges(input: SpecInput, pattern: PatternSpec, read: FieldReader): Pick<TentSpec, "leaveOut" | "add"> {
   const ids = patternOf(pattern).poles.map((p) => p.id);
   for (const field of ["leaveOut", "add"] as const) {
     if (!Array.isArray(input[field] ?? [])) read.refuse(field, "poleUnknown", input[field]);
@@ -72,7 +74,7 @@ function readAdded(
   field: string,
   standing: readonly Point[],
   { widthFt, lengthFt }: PatternSpec,
-  read: Reading,
+  read: FieldReader,
 ): Added | undefined {
   const pole = fieldsOf(value);
   const xFt = read.number(`${field}.xFt`, pole.xFt);
@@ -81,10 +83,13 @@ function readAdded(
   if (kind === undefined) read.refuse(`${field}.kind`, "poleUnknown", pole.kind, "quarter");
   if (xFt === undefined || yFt === undefined || kind === undefined) return undefined;
   if (xFt <= 0 || yFt <= 0 || xFt >= widthFt || yFt >= lengthFt) {
-    const inside = [clamp(xFt, CLOSEST_FT, widthFt - CLOSEST_FT), clamp(yFt, CLOSEST_FT, lengthFt - CLOSEST_FT)];
+    const inside = [
+      clamp(xFt, MIN_POLE_SPACING_FT, widthFt - MIN_POLE_SPACING_FT),
+      clamp(yFt, MIN_POLE_SPACING_FT, lengthFt - MIN_POLE_SPACING_FT),
+    ];
     return read.refuse(field, "poleOutside", `${xFt}, ${yFt}`, inside);
   }
-  if (standing.some((p) => (p.xFt - xFt) ** 2 + (p.yFt - yFt) ** 2 < CLOSEST_FT ** 2)) {
+  if (standing.some((p) => (p.xFt - xFt) ** 2 + (p.yFt - yFt) ** 2 < MIN_POLE_SPACING_FT ** 2)) {
     return read.refuse(field, "poleTwice", `${xFt}, ${yFt}`);
   }
   return { kind, xFt, yFt };

@@ -1,20 +1,20 @@
 import { same, toGrid } from "./grid.ts";
-import { fillMids, nearestMids, SHORTEST_MID_FT } from "./mids.ts";
-import { clamp, type Reading } from "./reading.ts";
+import { fillMids, MIN_MID_FT, nearestMids } from "./mids.ts";
+import { clamp, type FieldReader } from "./reading.ts";
 import type { SpecInput } from "./spec-input.ts";
 import { usuallyOnePiece, usuallySplit } from "./templates.ts";
 import type { TentSpec } from "./types.ts";
 
 /** What this tool plans for, in feet. Common practice, no source. */
-export const NARROWEST_FT = 20;
-export const WIDEST_FT = 120;
-export const LONGEST_FT = 400;
+export const MIN_WIDTH_FT = 20;
+export const MAX_WIDTH_FT = 120;
+export const MAX_LENGTH_FT = 400;
 
 export type Size = Pick<TentSpec, "widthFt" | "lengthFt" | "midsFt" | "onePiece" | "splitEnds">;
 
 /** How large the tent is and what pieces it comes in; `undefined` when that cannot be told. */
-export function readSize(input: SpecInput, read: Reading): Size | undefined {
-  const widthFt = read.within("widthFt", "widthOutOfRange", input.widthFt, { from: NARROWEST_FT, to: WIDEST_FT });
+export function readSize(input: SpecInput, read: FieldReader): Size | undefined {
+  const widthFt = read.within("widthFt", "widthOutOfRange", input.widthFt, { from: MIN_WIDTH_FT, to: MAX_WIDTH_FT });
   const midsFt = readMids(input.midsFt, read);
   const lengthFt = readLength(input, widthFt, midsFt, read);
   const sized = widthFt !== undefined && lengthFt !== undefined;
@@ -30,33 +30,38 @@ export function readSize(input: SpecInput, read: Reading): Size | undefined {
 }
 
 /** `null` where no mids are listed. */
-function readMids(value: unknown, read: Reading): number[] | null | undefined {
+function readMids(value: unknown, read: FieldReader): number[] | null | undefined {
   if (value === undefined || value === null) return null;
   if (!Array.isArray(value)) return read.refuse("midsFt", "notANumber", value);
   const mids = value.map((mid, i) => {
     const ft = read.number(`midsFt[${i}]`, mid);
-    if (ft === undefined || ft >= SHORTEST_MID_FT) return ft;
-    return read.refuse(`midsFt[${i}]`, "midNotPositive", ft, SHORTEST_MID_FT);
+    if (ft === undefined || ft >= MIN_MID_FT) return ft;
+    return read.refuse(`midsFt[${i}]`, "midNotPositive", ft, MIN_MID_FT);
   });
   return mids.some((ft) => ft === undefined) ? undefined : (mids as number[]);
 }
 
 /** The length given; without one, width and mids together. */
-function readLength(input: SpecInput, widthFt: number | undefined, midsFt: number[] | null | undefined, read: Reading): number | undefined {
+function readLength(
+  input: SpecInput,
+  widthFt: number | undefined,
+  midsFt: number[] | null | undefined,
+  read: FieldReader,
+): number | undefined {
   const missing = input.lengthFt === undefined || input.lengthFt === null;
   if (missing && midsFt === undefined) return undefined;
   if (missing && midsFt && widthFt === undefined) return undefined;
   const lengthFt = missing && midsFt ? toGrid(widthFt! + sum(midsFt)) : read.number("lengthFt", input.lengthFt, widthFt);
   if (lengthFt === undefined) return undefined;
   if (widthFt !== undefined && lengthFt < widthFt) return read.refuse("lengthFt", "lengthUnderWidth", lengthFt, widthFt);
-  if (lengthFt >= NARROWEST_FT && (lengthFt <= LONGEST_FT || same(lengthFt, LONGEST_FT))) return lengthFt;
-  return read.refuse("lengthFt", "lengthOutOfRange", lengthFt, clamp(lengthFt, NARROWEST_FT, LONGEST_FT));
+  if (lengthFt >= MIN_WIDTH_FT && (lengthFt <= MAX_LENGTH_FT || same(lengthFt, MAX_LENGTH_FT))) return lengthFt;
+  return read.refuse("lengthFt", "lengthOutOfRange", lengthFt, clamp(lengthFt, MIN_WIDTH_FT, MAX_LENGTH_FT));
 }
 
-function fill(widthFt: number, lengthFt: number, given: number[] | null, read: Reading): number[] | undefined {
+function fill(widthFt: number, lengthFt: number, given: number[] | null, read: FieldReader): number[] | undefined {
   const gapFt = toGrid(lengthFt - widthFt);
   if (given && same(sum(given), gapFt)) return given;
-  if (gapFt > 0 && gapFt < SHORTEST_MID_FT) return read.refuse("lengthFt", "midsDoNotAddUp", lengthFt, widthFt);
+  if (gapFt > 0 && gapFt < MIN_MID_FT) return read.refuse("lengthFt", "midsDoNotAddUp", lengthFt, widthFt);
   if (given) return read.refuse("midsFt", "midsDoNotAddUp", given.join("+"), nearestMids(given, widthFt, lengthFt));
   return fillMids(widthFt, lengthFt);
 }

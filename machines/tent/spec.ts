@@ -1,4 +1,4 @@
-import { fieldsOf, type Reading, startReading } from "./reading.ts";
+import { type FieldReader, fieldsOf, startReading } from "./reading.ts";
 import { readAnchors, readLengths } from "./spec-anchors.ts";
 import type { SpecInput } from "./spec-input.ts";
 import { readOnSite } from "./spec-on-site.ts";
@@ -8,8 +8,8 @@ import { SPACING_FT } from "./templates.ts";
 import type { SpecProblem, TentSpec } from "./types.ts";
 
 /** Bays between side poles, in feet. Common practice, no source. */
-const SPACING_LEAST_FT = 1;
-const SPACING_MOST_FT = 20;
+const MIN_SPACING_FT = 1;
+const MAX_SPACING_FT = 20;
 
 /**
  * A tent that can be built, or every reason why not, each with the nearest value that works. Takes any value at all, since
@@ -35,7 +35,7 @@ export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { rea
   return read.problems.length > 0 ? { problems: read.problems } : { spec: { ...spec, ...onSite } };
 }
 
-function readSpacing(value: unknown, read: Reading): number | undefined {
-  const code = typeof value === "number" && value > SPACING_MOST_FT ? "spacingTooWide" : "spacingNotPositive";
-  return read.within("spacingFt", code, value, { from: SPACING_LEAST_FT, to: SPACING_MOST_FT, otherwise: SPACING_FT });
+function readSpacing(value: unknown, read: FieldReader): number | undefined {
+  const code = typeof value === "number" && value > MAX_SPACING_FT ? "spacingTooWide" : "spacingNotPositive";
+  return read.within("spacingFt", code, value, { from: MIN_SPACING_FT, to: MAX_SPACING_FT, fallback: SPACING_FT });
 }

@@ -34,11 +34,11 @@ export const usuallySplit = (widthFt: number): boolean => widthFt >= 60;
 export const usuallyOnePiece = (widthFt: number, lengthFt: number): boolean => widthFt <= 40 && lengthFt <= 40;
 
 /** Two interior poles stand at least this far apart, in feet. Common practice, no source. */
-export const CLOSEST_FT = 1;
+export const MIN_POLE_SPACING_FT = 1;
 
 /** Poles along the ridge of a one-piece top: one at each hip point, no more than 20 ft between and no less than 1. Common practice, no source. */
 export const usualRidgePoles = (widthFt: number, lengthFt: number): number =>
-  Math.min(Math.ceil((lengthFt - widthFt) / 20), Math.floor((lengthFt - widthFt) / CLOSEST_FT)) + 1;
+  Math.min(Math.ceil((lengthFt - widthFt) / 20), Math.floor((lengthFt - widthFt) / MIN_POLE_SPACING_FT)) + 1;
 
 /** Length of a center pole in feet: the eave and a roof of about 5 in 12, to the next whole foot. Common practice, no source. */
 export const usualCenterPoleFt = (widthFt: number, sidePoleFt = SIDE_POLE_FT): number => Math.ceil(sidePoleFt + (widthFt / 2) * (5 / 12));

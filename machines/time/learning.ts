@@ -1,4 +1,4 @@
-import type { Worked } from "../record/work-time.ts";
+import type { WorkTime } from "../record/work-time.ts";
 import { estimate } from "./estimate.ts";
 import { type Phase, RAISE, TIMED } from "./rates.ts";
 import { rangeOf, type Spread, tValue } from "./spread.ts";
@@ -32,9 +32,9 @@ export type Factors = Readonly<Record<Phase, Factor>>;
 export type Taught = {
   readonly job: string;
   readonly rehearsal: boolean;
-  readonly misfit: number | null;
+  readonly mismatch: number | null;
   readonly phase: string;
-  readonly worked: Worked;
+  readonly worked: WorkTime;
 };
 
 /**
@@ -42,7 +42,7 @@ export type Taught = {
  * rehearsals, and phases that were never finished teach nothing.
  */
 export function factorsFrom(jobs: readonly Taught[], except: string | null): Factors {
-  const finished = jobs.filter((j) => j.job !== except && !j.rehearsal && j.misfit === null && isFinished(j));
+  const finished = jobs.filter((j) => j.job !== except && !j.rehearsal && j.mismatch === null && isFinished(j));
   return Object.fromEntries(TIMED.map((phase) => [phase, factorOf(finished.flatMap(({ worked }) => ratioIn(worked, phase)))])) as Factors;
 }
 
@@ -51,7 +51,7 @@ const isFinished = ({ phase, worked }: Taught): boolean =>
   ["standing", "struck", "closed"].includes(phase) || RAISE.every((p) => worked.done.includes(p));
 
 /** Worked minutes over estimated minutes, with the people that the brief has on site; nothing where either is not known. */
-function ratioIn({ byPhase, done, work }: Worked, phase: Phase): number[] {
+function ratioIn({ byPhase, done, work }: WorkTime, phase: Phase): number[] {
   // A strike counts where the whole tent had stood: a tent that was stood down half way is less work to take down.
   if (!done.includes(phase) || !work || (phase === "struck" && !RAISE.every((p) => done.includes(p)))) return [];
   const wanted = estimate(phase, work.quantities, work.people);
@@ -71,7 +71,7 @@ function ratioIn({ byPhase, done, work }: Worked, phase: Phase): number[] {
  */
 export function factorOf(ratios: readonly number[]): Factor {
   const all = ratios.filter((r) => r >= 1 / BELIEVABLE && r <= BELIEVABLE);
-  const y = tamed(all.map(Math.log));
+  const y = winsorize(all.map(Math.log));
   const n = y.length;
   const total = y.reduce((a, b) => a + b, 0);
   const own = n === 0 ? 0 : total / n;
@@ -90,15 +90,15 @@ export function factorOf(ratios: readonly number[]): Factor {
  * assumed one, or the jobs' own where that is wider: 1.4826 times the middle distance from the middle, which for normal
  * values is the standard deviation. A textbook rule, from memory.
  */
-function tamed(y: readonly number[]): number[] {
+function winsorize(y: readonly number[]): number[] {
   if (y.length < 3) return [...y];
-  const middle = middleOf(y);
-  const most = TAME * Math.max(PRIOR.sd, 1.4826 * middleOf(y.map((v) => Math.abs(v - middle))));
+  const middle = median(y);
+  const most = WINSOR_SPREADS * Math.max(PRIOR.sd, 1.4826 * median(y.map((v) => Math.abs(v - middle))));
   return y.map((v) => Math.max(middle - most, Math.min(middle + most, v)));
 }
-const TAME = 2.5;
+const WINSOR_SPREADS = 2.5;
 
-function middleOf(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const half = sorted.length / 2;
   return (sorted[Math.ceil(half) - 1]! + sorted[Math.floor(half)]!) / 2;

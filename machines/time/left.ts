@@ -8,11 +8,11 @@ import { leftOf, type Spread, scaled, sumOf } from "./spread.ts";
  * is off by SHARE·√((1 − x)/x), never by more than SHARE_MOST. Common practice, no source.
  */
 const SHARE = 0.5;
-const SHARE_MOST = 0.8;
+const MAX_SHARE = 0.8;
 /** A pace beyond a sixth or six times says that calls were pressed through or gone over twice: it counts as that and no more. */
-const PACE_MOST = Math.log(6);
+const MAX_PACE = Math.log(6);
 
-const shareSd = (share: number): number => Math.min(SHARE_MOST, SHARE * Math.sqrt(Math.max(0, 1 - share) / Math.max(share, 1e-6)));
+const shareSd = (share: number): number => Math.min(MAX_SHARE, SHARE * Math.sqrt(Math.max(0, 1 - share) / Math.max(share, 1e-6)));
 
 /**
  * What is left of the phase under way, in minutes: the rest of its present call and all calls after it. The pace of the
@@ -48,7 +48,7 @@ export function leftInPhase(
 function paced(whole: Spread, behind: number, spentMin: number): Spread {
   if (behind <= 0 || spentMin <= 0) return whole;
   const seen = Math.log(spentMin / (whole.median * behind));
-  const y = Math.max(-PACE_MOST, Math.min(PACE_MOST, seen));
+  const y = Math.max(-MAX_PACE, Math.min(MAX_PACE, seen));
   const plan = whole.sd ** 2;
   const off = shareSd(behind) ** 2;
   if (plan + off === 0) return whole;

@@ -1,9 +1,9 @@
 import type { Instant } from "../install/ids.ts";
-import type { Worked } from "../record/work-time.ts";
+import type { WorkTime } from "../record/work-time.ts";
 import { type Phase, RAISE } from "./rates.ts";
 
 /** What is kept of the job itself, as far as a forecast looks at it: part of its fold. */
-export type Standing = { readonly phase: string; readonly lastAt: Instant; readonly no: number; readonly worked: Worked };
+export type Standing = { readonly phase: string; readonly lastAt: Instant; readonly no: number; readonly worked: WorkTime };
 export type Stands = "before" | "raising" | "makingSafe" | "standing" | "striking" | "closed";
 export type PhaseIs = "done" | "now" | "later" | "skipped";
 

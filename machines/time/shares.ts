@@ -16,10 +16,10 @@ export function sharesOf(steps: readonly Step[], phase: Extract<Estimate, { is: 
   return minutes.map((m) => m / total);
 }
 
-const isAt = ({ id, call }: Step, name: string): boolean => call === name || id === name || id.startsWith(`${name}.`);
+const isAt = ({ id, wordsKey }: Step, name: string): boolean => wordsKey === name || id === name || id.startsWith(`${name}.`);
 
 /** Stations, poles or a count that a call names; 1 where it names none. */
-function thingsIn({ of }: Step): number {
-  const named = [of.stations, of.poles, of.count].find((n) => typeof n === "number" && n > 0);
+function thingsIn({ params }: Step): number {
+  const named = [params.stations, params.poles, params.count].find((n) => typeof n === "number" && n > 0);
   return typeof named === "number" ? named : 1;
 }

@@ -1,23 +1,23 @@
 import { Temporal } from "temporal-polyfill";
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Fields } from "./form.ts";
-import { formOfKit } from "./kit.ts";
-import { formOfTent } from "./tent.ts";
+import { kitToForm } from "./kit.ts";
+import { tentToForm } from "./tent.ts";
 
 const text = (value: unknown) => (value === null || value === undefined ? "" : String(value));
 const flat = (group: string, of: object) =>
   Object.fromEntries(Object.entries(of).flatMap(([k, v]) => (typeof v === "object" && v !== null ? [] : [[`${group}.${k}`, text(v)]])));
 
 /** A brief as the fields of its form, for amending it. */
-export function formOfBrief(brief: Brief, names: Readonly<Record<string, string>>): Fields {
+export function briefToForm(brief: Brief, names: Readonly<Record<string, string>>): Fields {
   const yesNo = (on: boolean) => (on ? "yes" : "no");
   const { tent, sheet, site, ticket, use } = brief;
   return {
     title: brief.title,
     zone: brief.zone,
     rehearsal: yesNo(brief.rehearsal === true),
-    ...formOfTent(tent),
-    ...formOfKit(brief.kit),
+    ...tentToForm(tent),
+    ...kitToForm(brief.kit),
     ...flat("sheet", sheet),
     "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),
     "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),

@@ -5,12 +5,12 @@ import type { Fields } from "./form.ts";
 import { typed } from "./typed.ts";
 
 /** What cloth or site can say otherwise. */
-export const OTHERWISE = ["rings", "poleMore", "poleFewer", "corner"] as const;
-export type Otherwise = (typeof OTHERWISE)[number];
-export const isOtherwise = (what: string | undefined): what is Otherwise => OTHERWISE.some((o) => o === what);
+export const DISCREPANCIES = ["rings", "poleMore", "poleFewer", "corner"] as const;
+export type Discrepancy = (typeof DISCREPANCIES)[number];
+export const isDiscrepancy = (what: string | undefined): what is Discrepancy => DISCREPANCIES.some((o) => o === what);
 
 /** The tent with what was found on the site, not checked yet. What cannot be read stays as it was typed, for `checkSpec` to name. */
-export function otherwiseFrom(what: Otherwise, f: Fields, { spec, poles }: Pick<TentPlan, "spec" | "poles">): SpecInput {
+export function specWithDiscrepancy(what: Discrepancy, f: Fields, { spec, poles }: Pick<TentPlan, "spec" | "poles">): SpecInput {
   const given = (name: string, unit: "ft" | "in" | "count") => typed(f[name], unit) as number | null;
   switch (what) {
     case "rings":
@@ -36,7 +36,7 @@ export function otherwiseFrom(what: Otherwise, f: Fields, { spec, poles }: Pick<
 }
 
 /** The field of the page that a problem of the spec stands beside. */
-export function besideOtherwise({ field }: Pick<SpecProblem, "field">): string {
+export function fieldOfProblem({ field }: Pick<SpecProblem, "field">): string {
   if (field.startsWith("rings.")) return "counted";
   if (field.startsWith("shifted.")) return field.endsWith("yFt") ? "toward" : "away";
   if (field.startsWith("add[")) return field.endsWith("xFt") ? "across" : field.endsWith("kind") ? "kind" : "along";

@@ -1,11 +1,11 @@
 import { inUnit, readNumber, type Wants } from "../../machines/speech/en/numbers.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import { Problem } from "./problem.ts";
 
 export type Fields = Readonly<Record<string, string>>;
 
 /** A form of the guide as the JSON that says the same. Numbers may be typed as a crew writes them: 5 1/2, 89' 5". */
-export function saidFromForm(f: Fields): unknown {
+export function sayFromForm(f: Fields): unknown {
   const around = { as: f.as, key: f.key, seen: Number(f.seen) };
   if (f.alternatives !== undefined)
     return { ...around, alternatives: listed(f.alternatives), talk: f.talk === "yes", readBack: f.readBack ? Number(f.readBack) : null };
@@ -22,14 +22,14 @@ export function saidFromForm(f: Fields): unknown {
     case "note":
       return { ...say, text: f.text };
     case "reading":
-      return f.of === "thunder"
-        ? { ...say, of: "thunder" }
-        : { ...say, of: "wind", mph: numberIn(f.mph, "mph", "mph"), gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null };
+      return f.reading === "thunder"
+        ? { ...say, kind: "thunder" }
+        : { ...say, kind: "wind", mph: numberIn(f.mph, "mph", "mph"), gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null };
     case "correct":
     case "wrong":
     case "agree":
     case "disagree":
-      return { ...say, of: Number(f.of) };
+      return { ...say, target: Number(f.target) };
     default:
       return say;
   }
@@ -71,8 +71,8 @@ function valueFromForm(f: Fields): unknown {
 
 function numberIn(text: string | undefined, wants: Wants, field: string): number {
   const said = readNumber(text ?? "");
-  if (!said) throw new Problem(422, edge.bodyShape, { [field]: edge.notNumber(text ?? "") });
+  if (!said) throw new Problem(422, errors.bodyShape, { [field]: errors.notNumber(text ?? "") });
   const n = inUnit(said, wants);
-  if (n === null) throw new Problem(422, edge.wrongUnit(said.unit ?? "", wants), { [field]: edge.wrongUnit(said.unit ?? "", wants) });
+  if (n === null) throw new Problem(422, errors.wrongUnit(said.unit ?? "", wants), { [field]: errors.wrongUnit(said.unit ?? "", wants) });
   return Math.round(n * 1e6) / 1e6;
 }

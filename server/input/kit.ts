@@ -1,13 +1,13 @@
 import * as v from "valibot";
 import { type KitCatalog, type KitNote, ORDER_OF_USE } from "../../machines/tent/load.ts";
 import type { KitItem } from "../../machines/tent/types.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import type { Fields } from "./form.ts";
 import { typed } from "./typed.ts";
 
 /** Limits against slips of the pen: nothing of a tent that one lifts weighs more than 5,000 lb. Common practice, no source. */
-const LIGHTEST_LB = 0.1;
-const HEAVIEST_LB = 5000;
+const MIN_LB = 0.1;
+const MAX_LB = 5000;
 /** Kept to a ten-thousandth of a percent and a millionth of a pound. */
 const grid = (n: number) => Math.round(n * 1e6) / 1e6 + 0;
 
@@ -15,22 +15,22 @@ const wrong = (say: (value: unknown) => string) => (issue: v.BaseIssue<unknown>)
 const note = v.object({
   spare: v.nullish(
     v.pipe(
-      v.number(wrong(edge.spareNotNumber)),
-      v.check((n) => n >= 0 && n <= 1, wrong(edge.spare)),
+      v.number(wrong(errors.spareNotNumber)),
+      v.check((n) => n >= 0 && n <= 1, wrong(errors.spare)),
       v.transform(grid),
     ),
   ),
   unitLb: v.nullish(
     v.pipe(
-      v.number(wrong(edge.weightNotNumber)),
-      v.check((n) => n >= LIGHTEST_LB && n <= HEAVIEST_LB, wrong(edge.weight(LIGHTEST_LB, HEAVIEST_LB))),
+      v.number(wrong(errors.weightNotNumber)),
+      v.check((n) => n >= MIN_LB && n <= MAX_LB, wrong(errors.weight(MIN_LB, MAX_LB))),
       v.transform(grid),
     ),
   ),
 });
 
 /** The yard's notes on the kit: by item the share of spares (0.05 is 5 %) and the weight of one in lb, each where it is known. */
-export const kitSchema = v.record(v.picklist(ORDER_OF_USE, edge.oneOf(ORDER_OF_USE)), note);
+export const kitSchema = v.record(v.picklist(ORDER_OF_USE, errors.oneOf(ORDER_OF_USE)), note);
 
 /** The notes that say something, or nothing at all where none does. */
 export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined): KitCatalog | undefined {
@@ -69,7 +69,7 @@ export function kitFromForm(f: Fields): unknown {
   return told.length > 0 ? Object.fromEntries(told) : undefined;
 }
 
-export function formOfKit(kit: KitCatalog | null | undefined): Fields {
+export function kitToForm(kit: KitCatalog | null | undefined): Fields {
   return Object.fromEntries(
     ORDER_OF_USE.flatMap((item) => {
       const { spare, unitLb } = kit?.[item] ?? {};

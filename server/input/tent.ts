@@ -2,7 +2,7 @@ import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { templateFor } from "../../machines/tent/templates.ts";
 import { CORNERS, EDGES, type SpecProblem, type StationKind, type TentSpec } from "../../machines/tent/types.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import { feetInches } from "../../views/text/en/names.ts";
 import type { Fields } from "./form.ts";
 import { typed, typedAll, typedList } from "./typed.ts";
@@ -39,7 +39,7 @@ export function tentFromForm(f: Fields): SpecInput {
 }
 
 /** A tent as the fields of its form: all of it, so that reading the form gives the same tent. */
-export function formOfTent(spec: TentSpec): Fields {
+export function tentToForm(spec: TentSpec): Fields {
   const { ridge } = spec;
   const flat: [string, string][] = [
     ...LENGTHS.map((name): [string, string] => [name, String(spec[name])]),
@@ -79,14 +79,14 @@ export function readTentForm(f: Fields): TentRead {
   if ("spec" in checked) return checked;
   const named = checked.problems.map((p) => [besideField(`tent.${p.field}`, f), p] as const);
   const problems: Record<string, string> = {};
-  for (const [field, p] of named) problems[field] ??= edge.tent(p);
+  for (const [field, p] of named) problems[field] ??= errors.tent(p);
   return { problems, missing: [...new Set(named.filter(([, p]) => isMissing(p)).map(([field]) => field))] };
 }
 
 /** Every problem of a spec from outside, by field. */
 export const tentProblems = (problems: readonly SpecProblem[]): Record<string, string> => {
   const fields: Record<string, string> = {};
-  for (const p of problems) fields[`tent.${p.field}`] ??= edge.tent(p);
+  for (const p of problems) fields[`tent.${p.field}`] ??= errors.tent(p);
   return fields;
 };
 
@@ -109,7 +109,7 @@ const KNOWN: readonly string[] = [
 export const unknownFields = (spec: object): [string, string][] =>
   Object.keys(spec)
     .filter((field) => !KNOWN.includes(field))
-    .map((field) => [field, edge.noSuchField(field, KNOWN)]);
+    .map((field) => [field, errors.noSuchField(field, KNOWN)]);
 
 /** The form's field for a field of the spec or the brief: an item of a list that is typed in one field stands beside that field. */
 export function besideField(field: string, f: Fields): string {

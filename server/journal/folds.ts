@@ -4,13 +4,13 @@ import type { EntryNo } from "../../machines/install/ids.ts";
 import type { Entry, JobId, Sealed } from "../../machines/record/entry.ts";
 import { FOLD_VERSION, type Fold, foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
-import type { Watched } from "./journal.ts";
+import type { JobSummary } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
 
 type FoldRow = { job: Uint8Array; no: number; hash: Uint8Array; version: number; body: Uint8Array | null };
 const COLUMNS = `${as("job")}, no, ${as("hash")}, version, body`;
 /** Scripts kept in memory, so that an answer's limit is not read from the file each time. */
-const MOST_FROZEN = 32;
+const MAX_FROZEN = 32;
 
 /** The folds of all jobs, beside their entries in the same file. Its writes belong into the transaction that adds the entry. */
 export function foldsIn(db: Sqlite.Database) {
@@ -34,7 +34,7 @@ export function foldsIn(db: Sqlite.Database) {
     if (entry && (entry.kind === "opening" || entry.command.type === "amend")) {
       frozen.delete(name);
       frozen.set(name, entry);
-      if (frozen.size > MOST_FROZEN) frozen.delete(frozen.keys().next().value!);
+      if (frozen.size > MAX_FROZEN) frozen.delete(frozen.keys().next().value!);
     }
     return entry;
   };
@@ -53,7 +53,7 @@ export function foldsIn(db: Sqlite.Database) {
     if (entry.kind !== "command" || !kept || !fits(kept, entry.no - 1, entry.prev)) return refold(entry.job);
     const fold = bodyOf(kept);
     if (kept.body && !fold) return refold(entry.job);
-    const next = fold && fold.misfit === null ? orNull(() => foldIn(fold, entry, (no) => entryOf(entry.job, no)).fold) : fold;
+    const next = fold && fold.mismatch === null ? orNull(() => foldIn(fold, entry, (no) => entryOf(entry.job, no)).fold) : fold;
     write(entry.job, entry.no, hash, next);
   }
 
@@ -63,7 +63,7 @@ export function foldsIn(db: Sqlite.Database) {
     const tip = rows.at(-1);
     if (!tip) return;
     const chain = verifyChain(rows);
-    const fold = orNull(() => foldAll(chain.entries, chain.holds ? null : chain.firstMisfit).fold);
+    const fold = orNull(() => foldAll(chain.entries, chain.holds ? null : chain.firstMismatch).fold);
     const kept = get.get(job) as FoldRow | undefined;
     const same = kept && fits(kept, tip.no, tip.hash) && (kept.body ? text(kept.body) : null) === (fold && JSON.stringify(fold));
     if (!same) write(job, tip.no, tip.hash, fold);
@@ -83,7 +83,7 @@ export function foldsIn(db: Sqlite.Database) {
     for (const tip of tips.all() as Pick<Row, "job" | "no">[]) if (!stands(text(tip.job), tip.no)) refold(text(tip.job));
   }
 
-  const list = (): Watched[] =>
+  const list = (): JobSummary[] =>
     (all.all() as FoldRow[]).map((row) => ({ job: text(row.job), entries: row.no, tip: text(row.hash), fold: bodyOf(row) }));
 
   return { open, follow, refold, settle, list };

@@ -7,7 +7,7 @@ import type { Catalog } from "./catalog.ts";
 /** A line as it lies in the store, not trusted yet. */
 export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
 /** What is kept of a job for oversight: how many entries, the hash of the last one, and their fold; null where they cannot be read. */
-export type Watched = { readonly job: JobId; readonly entries: number; readonly tip: Hash; readonly fold: Fold | null };
+export type JobSummary = { readonly job: JobId; readonly entries: number; readonly tip: Hash; readonly fold: Fold | null };
 export type Listed = { readonly opening: Sealed; readonly tip: Sealed };
 
 /** Where entries are kept. Every call returns when the entry is on disk. One writer. */
@@ -33,7 +33,7 @@ export interface Journal {
    * Every job there is, newest first, by what is kept of it: no entry is read. A fold is written with the entry that it
    * ends with, or not at all, and is made anew when the file is opened where it does not fit.
    */
-  folds(): Watched[];
+  folds(): JobSummary[];
   /** Makes a job's fold anew from its entries. */
   refold(job: JobId): void;
   /** Names of a job's people. Empty where they were erased. */

@@ -1,13 +1,13 @@
 import { type Context, Hono } from "hono";
 import { getCookie } from "hono/cookie";
-import { guideOf } from "../../views/pages/guide/build-state.ts";
+import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
-import { formOfBrief } from "../input/brief-to-form.ts";
-import { type Fields, saidFromForm } from "../input/form.ts";
-import type { Desks, World } from "../jobs.ts";
+import { briefToForm } from "../input/brief-to-form.ts";
+import { type Fields, sayFromForm } from "../input/form.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
@@ -16,9 +16,9 @@ import { sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
-export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
+export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) {
   const app = new Hono();
-  const guide = (id: string, on: string | null = null) => guideOf(desks.load(id), now(), on);
+  const guide = (id: string, on: string | null = null) => buildGuideState(desks.load(id), now(), on);
   const device = (c: Context) => deviceOf(c, newId);
   const holder = (c: Context, id: string) => holderOf(c, id, desks);
 
@@ -43,7 +43,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
   app.get("/jobs/:id{[\\w-]+}/amend", (c) => {
     const id = c.req.param("id");
     const { job, names } = desks.load(id);
-    return briefPage(c, formOfBrief(job.frozen.brief, names), amending(id));
+    return briefPage(c, briefToForm(job.frozen.brief, names), amending(id));
   });
   app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
@@ -52,7 +52,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     try {
       if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(id, fields) });
       const { key, because } = fields;
-      const body = { as: holder(c, id) ?? "", key, seen: guide(id).turn, type: "amend", because, brief: briefFromForm(fields) };
+      const body = { as: holder(c, id) ?? "", key, seen: guide(id).revision, type: "amend", because, brief: briefFromForm(fields) };
       const reply = sayTo(desks, id, body, { source: "press", device: device(c) });
       return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
     } catch (error) {
@@ -64,7 +64,7 @@ export function guideRoutes(desks: Desks, { hub, now, newId }: World) {
     const id = c.req.param("id");
     if (wantsJson(c)) return c.json(sayTo(desks, id, await jsonBody(c), { source: "office", device: getCookie(c, "device") ?? "office" }));
     const fields = await formBody(c);
-    const reply = sayTo(desks, id, saidFromForm(fields), { source: "press", device: device(c) });
+    const reply = sayTo(desks, id, sayFromForm(fields), { source: "press", device: device(c) });
     if (c.req.header("hx-request-type") === "partial")
       return c.html(
         await (

@@ -6,16 +6,16 @@ import { record } from "../../views/text/en/record.ts";
 import { readBrief } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { usualTent } from "../input/tent.ts";
-import { type Desks, requestDigest, type World } from "../jobs.ts";
-import { createShelf } from "../tent-catalog.ts";
+import { type Dependencies, type LiveJobs, requestDigest } from "../jobs.ts";
+import { createTentCatalog } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { page } from "./page.ts";
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
-export function jobRoutes(desks: Desks, world: World) {
+export function jobRoutes(desks: LiveJobs, world: Dependencies) {
   const { journal, newId } = world;
-  const shelf = createShelf(world);
+  const shelf = createTentCatalog(world);
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = () =>

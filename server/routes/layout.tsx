@@ -11,11 +11,11 @@ import { csv } from "../../views/parts/csv.ts";
 import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
 import { UNITS, type Units } from "../../views/text/en/lengths.ts";
 import { Problem } from "../input/problem.ts";
-import type { Desk, Desks } from "../jobs.ts";
+import type { LiveJob, LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
-export function layoutRoutes(desks: Desks) {
+export function layoutRoutes(desks: LiveJobs) {
   const app = new Hono();
   const stateOf = (c: Context): LayoutState => {
     const id = c.req.param("id")!;
@@ -58,7 +58,7 @@ const unitsIn = (c: Context): Units => chosen(c, "units", UNITS, "ft", layout.ba
 const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", layout.badPaper);
 
 /** An earlier plan, or one that was only put forward, by the entry that holds it; `null` for the plan in force. */
-function versionIn(c: Context, { job, entries }: Desk): { no: number; frozen: Frozen } | null {
+function versionIn(c: Context, { job, entries }: LiveJob): { no: number; frozen: Frozen } | null {
   const asked = c.req.query("entry");
   if (asked === undefined) return null;
   const entry = entries[Number(asked) - 1]?.entry;

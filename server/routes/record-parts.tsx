@@ -1,4 +1,4 @@
-import { MARKS, type Mark } from "../../machines/record/findings.ts";
+import { FLAGS, type Flag } from "../../machines/record/findings.ts";
 import type { Findings, JobFindings } from "../../views/pages/findings/build-state.ts";
 import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
 import { onlyMarked } from "../../views/pages/record/build-state.ts";
@@ -13,8 +13,8 @@ const LOT = 100;
 /** The marks that a query names, each once, in one parameter or several. With a name that is none, all is shown. */
 export function shownBy(queries: readonly string[]): Show {
   const names = [...new Set(queries.flatMap((q) => q.split(",")).filter((name) => name !== ""))];
-  const unknown = names.filter((name) => !(MARKS as readonly string[]).includes(name));
-  return { marks: unknown.length > 0 ? [] : MARKS.filter((mark: Mark) => names.includes(mark)), unknown };
+  const unknown = names.filter((name) => !(FLAGS as readonly string[]).includes(name));
+  return { marks: unknown.length > 0 ? [] : FLAGS.filter((mark: Flag) => names.includes(mark)), unknown };
 }
 
 /** The page of a record, part by part. */

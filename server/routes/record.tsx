@@ -1,37 +1,37 @@
 import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
-import { findingsOf } from "../../views/pages/findings/build-state.ts";
-import { kitOf, recordOf } from "../../views/pages/record/build-state.ts";
+import { buildFindings } from "../../views/pages/findings/build-state.ts";
+import { buildRecordState, kitOf } from "../../views/pages/record/build-state.ts";
 import { rowsOf } from "../../views/pages/record/csv.ts";
 import { csv } from "../../views/parts/csv.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import { record } from "../../views/text/en/record.ts";
 import { Problem } from "../input/problem.ts";
-import type { Desk, Desks, World } from "../jobs.ts";
+import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
-import { streamed, turn } from "./stream.ts";
+import { streamed, yieldTurn } from "./stream.ts";
 
 const HTML = { "content-type": "text/html; charset=utf-8" };
 
 /** The record of one job, to be read, as a table, and as data that can be verified elsewhere; and the findings of all jobs. */
-export function recordRoutes(desks: Desks, { journal }: World) {
+export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
 
   /** A job with what can be vouched for as it lies in the file now, not as it is remembered. */
-  const vouched = (id: string): Desk => {
+  const vouched = (id: string): LiveJob => {
     const desk = desks.load(id);
     const chain = verifyChain(journal.read(id));
     const fit = desk.entries.findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
-    if (fit === 0) throw new Problem(409, edge.noOpening(id));
+    if (fit === 0) throw new Problem(409, errors.noOpening(id));
     return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: record.changed(fit + 1) };
   };
 
   app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
     const desk = vouched(idOf(c));
-    await turn();
-    const state = recordOf(desk);
+    await yieldTurn();
+    const state = buildRecordState(desk);
     return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
@@ -48,13 +48,13 @@ export function recordRoutes(desks: Desks, { journal }: World) {
     });
   });
   app.get("/jobs/:id{[\\w-]+}/record.csv", (c) => {
-    const rows = rowsOf(recordOf(vouched(idOf(c))));
+    const rows = rowsOf(buildRecordState(vouched(idOf(c))));
     return c.body(csv(rows), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="record-${idOf(c)}.csv"`,
     });
   });
-  app.get("/findings", (c) => c.body(streamed(findingsParts(findingsOf(journal.folds()))), 200, HTML));
-  app.get("/findings.json", (c) => c.json(findingsOf(journal.folds())));
+  app.get("/findings", (c) => c.body(streamed(findingsParts(buildFindings(journal.folds()))), 200, HTML));
+  app.get("/findings.json", (c) => c.json(buildFindings(journal.folds())));
   return app;
 }

@@ -2,27 +2,27 @@ import { Hono } from "hono";
 import type { Instant } from "../../machines/install/ids.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
-import { type Desk, type Desks, requestDigest, type World } from "../jobs.ts";
+import { type Dependencies, type LiveJob, type LiveJobs, requestDigest } from "../jobs.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;
 
 /** A job opened once more as a rehearsal: the same tent and crew, today's procedure, nothing at stake. */
-export function rehearseRoutes(desks: Desks, { newId, now }: World) {
+export function rehearseRoutes(desks: LiveJobs, { newId, now }: Dependencies) {
   return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
     const id = c.req.param("id");
     const { key } = await formBody(c);
-    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, edge.keyShape);
+    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, errors.keyShape);
     const opened = desks.open(rehearsalOf(desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });
 }
 
 /** The ticket is taken to be in force, so that a job of next month can be rehearsed today; its number is asked as always. */
-function rehearsalOf({ job, names }: Desk, at: Instant): Parsed {
+function rehearsalOf({ job, names }: LiveJob, at: Instant): Parsed {
   const { brief, plan } = job.frozen;
   const ticket = { ...brief.ticket, validFrom: at - DAY_MS, validTo: at + 14 * DAY_MS };
   const practiced = { ...brief, ticket, rehearsal: true as const };

@@ -1,11 +1,11 @@
 import type { CommandSource } from "../../machines/install/commands.ts";
 import type { DeviceId } from "../../machines/install/ids.ts";
-import { stepOf } from "../../machines/install/job.ts";
-import type { JobId, Said } from "../../machines/record/entry.ts";
+import { currentStep } from "../../machines/install/job.ts";
+import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
 import { replyTo } from "../../views/reply.ts";
-import { readSaid } from "../input/say.ts";
-import { type Desk, type Desks, personOf, requestDigest } from "../jobs.ts";
+import { readSay } from "../input/say.ts";
+import { type LiveJob, type LiveJobs, personOf, requestDigest } from "../jobs.ts";
 import { meaningOf } from "../meaning.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
@@ -14,7 +14,7 @@ export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | 
 /** What a command or a question is answered with. `entry` is null where nothing was recorded; `heard` is what was taken from speech. */
 export type Reply = {
   readonly entry: number | null;
-  readonly outcome: Said["outcome"] | null;
+  readonly outcome: CommandEntry["outcome"] | null;
   readonly went: Went;
   readonly heard: string | null;
   readonly reply: string;
@@ -24,8 +24,8 @@ export type Reply = {
 };
 
 /** One thing said to a job, from raw body to reply. The same for pages, speech, typed words and office scripts. */
-export function sayTo(desks: Desks, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }): Reply {
-  const body = readSaid(raw);
+export function sayTo(desks: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }): Reply {
+  const body = readSay(raw);
   const request = requestDigest({ ...from, body });
   const desk = desks.load(id);
   const person = personOf(desk, body.as);
@@ -47,11 +47,11 @@ export function sayTo(desks: Desks, id: JobId, raw: unknown, from: { source: Com
   return replyOf(desks.load(id), said.entry);
 }
 
-function replyOf(desk: Desk, entry: Said): Reply {
+function replyOf(desk: LiveJob, entry: CommandEntry): Reply {
   const { outcome } = entry;
   const told = replyTo(entry, desk, (id) => desk.names[id] ?? id);
   const went = "refused" in outcome ? "refused" : outcome.did === "readBack" ? "readBack" : "done";
   return { entry: entry.no, outcome, went, heard: entry.command.heard, ...told, phase: entry.phase, step: entry.step };
 }
 
-const where = ({ job }: Desk) => ({ phase: stepOf(job)?.phase ?? "closed", step: stepOf(job)?.id ?? "closed" });
+const where = ({ job }: LiveJob) => ({ phase: currentStep(job)?.phase ?? "closed", step: currentStep(job)?.id ?? "closed" });

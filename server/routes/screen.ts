@@ -1,7 +1,7 @@
 import type { Context } from "hono";
 import { getCookie, setCookie } from "hono/cookie";
 import type { JobId } from "../../machines/record/entry.ts";
-import type { Desks } from "../jobs.ts";
+import type { LiveJobs } from "../jobs.ts";
 
 const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
 const DAY_S = 24 * 3600;
@@ -16,7 +16,7 @@ export function deviceOf(c: Context, newId: () => string): string {
 }
 
 /** Who holds this screen: named in the address, or remembered for this job. */
-export function holderOf(c: Context, id: JobId, desks: Desks): string | null {
+export function holderOf(c: Context, id: JobId, desks: LiveJobs): string | null {
   const { crew } = desks.load(id).job.frozen.brief;
   const named = c.req.query("as");
   const me = crew.find((p) => p.id === named)?.id ?? crew.find((p) => p.id === getCookie(c, `as-${id}`))?.id ?? null;

@@ -9,7 +9,7 @@ export async function around(render: (inside: string) => Promise<string>): Promi
 }
 
 /** Whoever else waits has their turn. */
-export const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
+export const yieldTurn = () => new Promise<void>((resolve) => setTimeout(resolve));
 
 /** A long page sent part by part. After each part everything else that waits has its turn: a hold does not wait for a reader. */
 export function streamed(parts: AsyncGenerator<string>): ReadableStream<Uint8Array> {
@@ -19,7 +19,7 @@ export function streamed(parts: AsyncGenerator<string>): ReadableStream<Uint8Arr
       const { done, value } = await parts.next();
       if (done) return controller.close();
       controller.enqueue(encoder.encode(value));
-      await turn();
+      await yieldTurn();
     },
     cancel: () => void parts.return(undefined),
   });

@@ -4,39 +4,39 @@ import { TentPage } from "../../views/pages/tents/one.tsx";
 import { RemoveTentPage } from "../../views/pages/tents/remove.tsx";
 import { TentsPage } from "../../views/pages/tents/view.tsx";
 import { TentPreview } from "../../views/parts/tent-part.tsx";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import { tents as words } from "../../views/text/en/tents.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
 import { namedTentFromForm, pastedTent, readNamedTent } from "../input/saved-tent.ts";
 import { besideField, readTentForm, usualTent } from "../input/tent.ts";
-import { requestDigest, type World } from "../jobs.ts";
+import { type Dependencies, requestDigest } from "../jobs.ts";
 import type { Write } from "../journal/catalog.ts";
-import { createShelf, type Shelved } from "../tent-catalog.ts";
+import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { page } from "./page.ts";
 
 const ID = ":id{[\\w-]+}";
 
 /** The list of tents: saved ones and examples, with their plans, and the forms that add, change and take out. */
-export function tentRoutes(world: World) {
+export function tentRoutes(world: Dependencies) {
   const app = new Hono();
-  const shelf = createShelf(world);
+  const shelf = createTentCatalog(world);
   const { newId } = world;
   const list = () => ({ saved: shelf.saved(), examples: shelf.examples() });
   const write = (c: Context, key: unknown, body: unknown): Write => {
     if (key !== undefined && (typeof key !== "string" || !/^[\w.-]{8,80}$/.test(key)))
-      throw new Problem(422, edge.keyShape, { key: edge.keyShape });
+      throw new Problem(422, errors.keyShape, { key: errors.keyShape });
     return { key: key ?? newId(), request: requestDigest({ path: c.req.path, body: body as object }) };
   };
   const notAnExample = (id: string) => {
-    if (shelf.find(id)?.version === null) throw new Problem(409, edge.exampleStays);
+    if (shelf.find(id)?.version === null) throw new Problem(409, errors.exampleStays);
   };
   /** The saved tent that is to be changed. */
-  const savedOne = (id: string): Shelved & { version: number } => {
+  const savedOne = (id: string): ListedTent & { version: number } => {
     const tent = shelf.get(id);
-    if (tent.version === null) throw new Problem(409, edge.exampleStays);
+    if (tent.version === null) throw new Problem(409, errors.exampleStays);
     return { ...tent, version: tent.version };
   };
 
@@ -105,14 +105,14 @@ export function tentRoutes(world: World) {
     const id = c.req.param("id");
     if (wantsJson(c)) {
       const { key, version, ...body } = objectOf(await jsonBody(c));
-      if (!Number.isSafeInteger(version)) throw new Problem(422, edge.versionShape, { version: edge.versionShape });
+      if (!Number.isSafeInteger(version)) throw new Problem(422, errors.versionShape, { version: errors.versionShape });
       notAnExample(id);
       try {
         shelf.change(id, version as number, readNamedTent(body), write(c, key, { ...body, version }));
       } catch (error) {
         const stored = shelf.find(id);
         if (!(error instanceof Problem) || error.status !== 409) throw error;
-        if (!stored) throw new Problem(404, edge.noTent(id));
+        if (!stored) throw new Problem(404, errors.noTent(id));
         return c.json({ problem: error.message, fields: error.fields, stored: asData(stored) }, 409);
       }
       return c.json(asData(shelf.get(id)));
@@ -129,7 +129,7 @@ export function tentRoutes(world: World) {
       if (!(error instanceof Problem)) throw error;
       const stored = shelf.find(id);
       // Gone meanwhile: what was typed can still be added anew.
-      if (!stored) return refused(c, fields, new Problem(409, edge.tentGone), { action: "/tents", title: words.addTitle });
+      if (!stored) return refused(c, fields, new Problem(409, errors.tentGone), { action: "/tents", title: words.addTitle });
       if (error.status !== 409 || stored.version === version) return refused(c, fields, error, form);
       const now = stored.plan ? { ...shelf.form(id), name: stored.name } : { name: stored.name };
       return refused(c, fields, error, { ...form, version: stored.version ?? version, storedNow: now });
@@ -152,12 +152,12 @@ const besideForm = (problems: Fields, values: Fields): Fields =>
 
 const objectOf = (body: unknown): Record<string, unknown> => {
   if (typeof body !== "object" || body === null || Array.isArray(body))
-    throw new Problem(422, edge.noTentGiven, { spec: edge.noTentGiven });
+    throw new Problem(422, errors.noTentGiven, { spec: errors.noTentGiven });
   return body as Record<string, unknown>;
 };
 
 /** A tent to take along: what `POST /tents` takes, and what its plan counts. */
-function asData({ id, name, version, plan, kit }: Shelved) {
+function asData({ id, name, version, plan, kit }: ListedTent) {
   return {
     id,
     name,

@@ -1,19 +1,19 @@
 import { type Context, Hono } from "hono";
 import { foldAll } from "../../machines/record/findings.ts";
-import { openWorked } from "../../machines/record/work-time.ts";
+import { startWorkTime } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
 import { factorsFrom, type Taught } from "../../machines/time/learning.ts";
 import type { Standing } from "../../machines/time/place.ts";
-import { timeOf } from "../../views/pages/time/build-state.ts";
+import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
 import { time } from "../../views/text/en/time.ts";
 import { Problem } from "../input/problem.ts";
-import type { Desk, Desks, World } from "../jobs.ts";
+import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
-import { turn } from "./stream.ts";
+import { yieldTurn } from "./stream.ts";
 
 /** Crew and time of one job: the page, and the same as data. Another crew is asked for with `?people=`. */
-export function timeRoutes(desks: Desks, { journal }: World) {
+export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const stateOf = async (c: Context, people: number | undefined) => {
     const id = c.req.param("id")!;
@@ -21,11 +21,11 @@ export function timeRoutes(desks: Desks, { journal }: World) {
     const { title, zone, rehearsal } = desk.job.frozen.brief;
     const taught = journal.folds().flatMap(({ fold }): Taught[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
-    await turn();
+    await yieldTurn();
     const factors = factorsFrom(taught, id);
-    await turn();
+    await yieldTurn();
     const now = desks.now();
-    return timeOf({
+    return buildTimeState({
       job: id,
       title,
       zone,
@@ -53,11 +53,11 @@ export function timeRoutes(desks: Desks, { journal }: World) {
 }
 
 /** A rehearsal takes no real time: for it, what the real job would take from its first call. */
-function forecastOf({ job, entries }: Desk, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
+function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
   const opening = entries[0]!.entry;
   const at: Standing =
-    fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: openWorked(opening) } : fold;
+    fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
   return forecast(job.frozen, at, factors, now, people);
 }
 

@@ -1,5 +1,5 @@
 import { type Context, Hono } from "hono";
-import { truckOf } from "../../views/pages/truck/build-state.ts";
+import { buildTruckState } from "../../views/pages/truck/build-state.ts";
 import { TruckCountPage } from "../../views/pages/truck/count.tsx";
 import { truckRows } from "../../views/pages/truck/csv.ts";
 import type { TruckScreen } from "../../views/pages/truck/line.tsx";
@@ -8,9 +8,9 @@ import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
 import { roleName } from "../../views/text/en/roles.ts";
 import { truck } from "../../views/text/en/truck.ts";
-import { type Fields, saidFromForm } from "../input/form.ts";
+import { type Fields, sayFromForm } from "../input/form.ts";
 import { Problem } from "../input/problem.ts";
-import type { Desks, World } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
@@ -18,10 +18,10 @@ import { type Reply, sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
-export function truckRoutes(desks: Desks, { hub, newId }: World) {
+export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
-  const stateOf = (c: Context) => truckOf(desks.load(idOf(c)));
+  const stateOf = (c: Context) => buildTruckState(desks.load(idOf(c)));
   const screenOf = (c: Context): TruckScreen => {
     const { job, names } = desks.load(idOf(c));
     const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: roleName(p.role) }));
@@ -87,7 +87,7 @@ export function truckRoutes(desks: Desks, { hub, newId }: World) {
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return sayTo(desks, idOf(c), saidFromForm(said), { source: "press", device: deviceOf(c, newId) });
+      return sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) });
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

@@ -19,9 +19,9 @@ describe("lacing, both hands in the rope", () => {
     await listen(other);
     let [calls, early] = [0, 0];
     for (;;) {
-      const { gate, step, turn } = await world.state();
+      const { gate, step, revision } = await world.state();
       if (!/^(lace|tied|looked)\./.test(step)) break;
-      for (const page of [lead, other]) await page.locator(`article.call[data-turn="${turn}"]`).waitFor({ state: "attached" });
+      for (const page of [lead, other]) await page.locator(`article.call[data-revision="${revision}"]`).waitFor({ state: "attached" });
       calls += 1;
       if (gate === null) {
         expect(await speak(lead, calls % 3 === 0 ? "done, next" : "next")).toMatchObject({ went: "done" });

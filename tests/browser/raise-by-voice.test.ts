@@ -54,19 +54,19 @@ describe("the demo job, each person with a phone of their own", () => {
     const phoneOf = async (person: string, turn: number) => {
       const page = phones.get(person) ?? (await world.screen(person, { ear: "good" }));
       phones.set(person, page);
-      await page.locator(`article.call[data-turn="${turn}"]`).waitFor({ state: "attached" });
+      await page.locator(`article.call[data-revision="${turn}"]`).waitFor({ state: "attached" });
       return page;
     };
     let [spoken, pressed] = [0, 0];
     for (let n = 0; n < 1000; n++) {
       const state = await world.state();
       if (state.phase === "standing") break;
-      const lead = await phoneOf("p1", state.turn);
+      const lead = await phoneOf("p1", state.revision);
       const { gate } = state;
       if (gate && gate.status !== "good") {
         const answer = goodAnswer(gate, state);
-        const page = "wind" in answer ? lead : await phoneOf(answer.as, state.turn);
-        const aloud = n % 2 === 0 || gate.asks.kind === "square" || gate.asks.kind === "counts" ? words(gate, state) : [];
+        const page = "wind" in answer ? lead : await phoneOf(answer.as, state.revision);
+        const aloud = n % 2 === 0 || gate.check.kind === "square" || gate.check.kind === "counts" ? words(gate, state) : [];
         for (const said of aloud) {
           expect(await talk(page, said), `${state.step}: ${said}`).toMatchObject({ went: "readBack" });
           if (n % 4 === 0) expect((await talk(page, "correct")).went).toBe("done");

@@ -10,7 +10,7 @@ afterAll(() => world.close());
 describe("a phone in a gloved hand, 360 by 640", () => {
   it("has no target under 72 px a side, the main one 96 high, and nothing wider than the screen", async () => {
     const page = await world.screen("p1");
-    await play(page, world, (s) => s.gate?.asks.kind === "count");
+    await play(page, world, (s) => s.gate?.check.kind === "count");
     for (const path of ["", "/more", "/amend"]) {
       await page.goto(`${world.url}jobs/${world.job}${path}`);
       const small = await page
@@ -36,7 +36,7 @@ describe("a phone in a gloved hand, 360 by 640", () => {
   it("a count is put in with the big keys", async () => {
     const page = await world.screen("p1");
     const state = await world.state();
-    for (const key of String((state.gate!.asks as { from: number }).from))
+    for (const key of String((state.gate!.check as { from: number }).from))
       await page.locator(".keypad button", { hasText: new RegExp(`^${key}$`) }).click();
     await press(page, ".gate .number button[type=submit]");
     expect((await world.state()).gate?.status).toBe("good");
@@ -80,8 +80,8 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await press(other, ".dock .hold button");
     const lead = await world.screen("p1");
     await press(lead, ".dock .main button");
-    const turn = (await world.state()).turn;
-    await page.locator(`article.call[data-turn="${turn}"]`).waitFor();
+    const turn = (await world.state()).revision;
+    await page.locator(`article.call[data-revision="${turn}"]`).waitFor();
     await page.mouse.up();
     expect((await world.state()).step).toBe(step);
     expect(world.troubles).toEqual([]);
@@ -103,7 +103,7 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     const page = await world.screen("p1");
     const before = (await world.state()).entry;
     const told = await page.evaluate(async () => {
-      document.querySelector<HTMLElement>("article.call")!.dataset.turn = "9999";
+      document.querySelector<HTMLElement>("article.call")!.dataset.revision = "9999";
       await Promise.resolve();
       document.querySelector<HTMLButtonElement>(".dock .main button")!.click();
       return document.querySelector("#notice")!.textContent;

@@ -106,10 +106,10 @@ describe("listening all the time", () => {
     await world.driveTo((s) => s.step === "lace.R-DA.start");
     const page = await world.screen("p1", { ear: "good" });
     await listen(page);
-    const { turn } = await world.state();
+    const { revision } = await world.state();
     await sayInto(page, { alternatives: ["next"], late: 1500 });
     await press(await world.screen("p2"), ".dock .main button");
-    await page.locator(`article.call:not([data-turn="${turn}"])`).waitFor({ state: "attached" });
+    await page.locator(`article.call:not([data-revision="${revision}"])`).waitFor({ state: "attached" });
     const { step } = await world.state();
     await page.locator("#notice", { hasText: "Already moved on" }).waitFor();
     expect((await world.state()).step).toBe(step);
@@ -120,7 +120,7 @@ describe("listening all the time", () => {
     await listen(page);
     const before = await world.state();
     await sayInto(page, { alternatives: ["next"], times: 3 });
-    await page.locator(`article.call:not([data-turn="${before.turn}"])`).waitFor({ state: "attached" });
+    await page.locator(`article.call:not([data-revision="${before.revision}"])`).waitFor({ state: "attached" });
     const after = await world.state();
     expect(after.progress.at).toBe(before.progress.at + 1);
     expect(after.entry).toBe(before.entry + 1);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { effectOf } from "../../machines/install/amend.ts";
+import { amendmentEffect } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { changeText } from "../../views/text/en/changes.ts";
@@ -70,7 +70,7 @@ describe("what a changed plan changes, in a crew's words", () => {
 describe("what an amendment does to the job as it stands", () => {
   test("names what is asked again and where the guide goes on, before anybody agrees", () => {
     const crew = new Crew(briefOf(forty)).goTo("stakes.kind");
-    const { reopened, goesOnAt } = effectOf(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
+    const { reopened, goesOnAt } = amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
     expect(reopened).toContain("marked.AB");
     expect(reopened).toContain("squared");
     expect(reopened).not.toContain("talk.hazards");
@@ -78,6 +78,6 @@ describe("what an amendment does to the job as it stands", () => {
   });
   test("what was loaded stays loaded: it is held against the new list", () => {
     const crew = new Crew(briefOf(forty)).goTo("stakes.kind");
-    expect(effectOf(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } })).reopened).not.toContain("kit.loaded");
+    expect(amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } })).reopened).not.toContain("kit.loaded");
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Role } from "../../machines/install/brief.ts";
-import type { Ask } from "../../machines/install/commands.ts";
+import type { Intent } from "../../machines/install/commands.ts";
 import { gate as declared, type Value } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import { countsWanted, enough, takes, together } from "../../machines/install/status.ts";
+import { accepts, isComplete, mergeAnswers, wantedCounts } from "../../machines/install/status.ts";
 import { briefOf, frozenOf } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 import { taped } from "../support/marks.ts";
@@ -14,11 +14,11 @@ const { script } = frozenOf(brief);
 const crewAt = (id: string) => {
   const crew = new Crew(brief).goTo(id);
   const answer = (value: Value, role: Role = "lead") => crew.say({ type: "answer", gate: id, value }, role);
-  return { answer, next: () => crew.next(), say: (ask: Ask) => crew.say(ask) };
+  return { answer, next: () => crew.next(), say: (ask: Intent) => crew.say(ask) };
 };
 const square = () => {
-  const { asks } = allSteps(script).find((s) => s.id === "squared")!.gate!;
-  return asks as Extract<typeof asks, { kind: "square" }>;
+  const { check } = allSteps(script).find((s) => s.id === "squared")!.gate!;
+  return check as Extract<typeof check, { kind: "square" }>;
 };
 const good = taped(square().want);
 const lengths = (ft: Record<string, number>): Value => ({ kind: "lengths", ft });
@@ -70,8 +70,8 @@ describe("the squaring gate, length by length", () => {
 
 describe("the loading list, line by line", () => {
   const want = (() => {
-    const { asks } = allSteps(script).find((s) => s.id === "kit.loaded")!.gate!;
-    return (asks as Extract<typeof asks, { kind: "counts" }>).want;
+    const { check } = allSteps(script).find((s) => s.id === "kit.loaded")!.gate!;
+    return (check as Extract<typeof check, { kind: "counts" }>).want;
   })();
   const [first] = Object.keys(want) as [string];
   const counts = (n: Record<string, number>): Value => ({ kind: "counts", n });
@@ -104,22 +104,22 @@ describe("what came back is held against what was loaded", () => {
   const asks = { kind: "counts", want: { stakePlate: 44, sidePole: 30 }, as: "kit.loaded" } as const;
   const loaded = { "kit.loaded": { value: { kind: "counts", n: { stakePlate: 46 } } } } as never;
   test("as many as were counted onto the truck, and as planned where nobody counted", () =>
-    expect(countsWanted(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
-  test("as planned where nothing was counted at all", () => expect(countsWanted(asks, { answers: {} })).toEqual(asks.want));
+    expect(wantedCounts(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
+  test("as planned where nothing was counted at all", () => expect(wantedCounts(asks, { answers: {} })).toEqual(asks.want));
   test("is judged once every line was counted", () => {
-    expect(enough(asks, { kind: "counts", n: { stakePlate: 46 } }, { answers: {} })).toBe(false);
-    expect(enough(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } }, { answers: {} })).toBe(true);
+    expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46 } }, { answers: {} })).toBe(false);
+    expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } }, { answers: {} })).toBe(true);
   });
   test("what was loaded and then dropped from the plan still has to come back", () => {
     const dropped = { kind: "counts", want: { sidePole: 30 }, as: "kit.loaded" } as const;
     const gate = { id: "back.kit", ...declared(dropped) };
     const back = { kind: "counts", n: { stakePlate: 46 } } as const;
-    expect(takes(gate, back, { answers: loaded })).toBe(true);
-    expect(takes(gate, back, { answers: {} })).toBe(false);
-    expect(enough(dropped, { kind: "counts", n: { sidePole: 30 } }, { answers: loaded })).toBe(false);
+    expect(accepts(gate, back, { answers: loaded })).toBe(true);
+    expect(accepts(gate, back, { answers: {} })).toBe(false);
+    expect(isComplete(dropped, { kind: "counts", n: { sidePole: 30 } }, { answers: loaded })).toBe(false);
   });
   test("what is newly said stands over what was said before", () =>
-    expect(together(asks, { kind: "counts", n: { stakePlate: 1, sidePole: 2 } }, { kind: "counts", n: { sidePole: 3 } })).toEqual({
+    expect(mergeAnswers(asks, { kind: "counts", n: { stakePlate: 1, sidePole: 2 } }, { kind: "counts", n: { sidePole: 3 } })).toEqual({
       kind: "counts",
       n: { stakePlate: 1, sidePole: 3 },
     }));

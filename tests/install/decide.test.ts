@@ -1,19 +1,19 @@
 import { describe, expect, it } from "vitest";
-import type { Ask } from "../../machines/install/commands.ts";
-import { stepOf } from "../../machines/install/job.ts";
+import type { Intent } from "../../machines/install/commands.ts";
+import { currentStep } from "../../machines/install/job.ts";
 import { briefOf, DAY, frozenOf, HOUR, MINUTE, PEOPLE, SMALL } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 
 const refusedAtGate = (gate: string, status: string) => ({ refused: [{ why: "gate", gate, status }] });
-const standDown: Ask = { type: "standDown", because: "called off" };
-const makeSafe: Ask = { type: "makeSafe", because: "a ring tore" };
+const standDown: Intent = { type: "standDown", because: "called off" };
+const makeSafe: Intent = { type: "makeSafe", because: "a ring tore" };
 
 describe("going on", () => {
   it("advances once when two phones say next at the same moment", () => {
     const crew = new Crew().goTo("baseline");
-    const seen = crew.turn;
+    const seen = crew.revision;
     expect(crew.say({ type: "next" }, "lead", { seen })).toEqual({ did: "moved" });
-    expect(crew.say({ type: "next" }, "deputy", { seen })).toEqual({ refused: [{ why: "movedOn", turn: crew.turn }] });
+    expect(crew.say({ type: "next" }, "deputy", { seen })).toEqual({ refused: [{ why: "movedOn", revision: crew.revision }] });
     expect(crew.call).toBe("corner.first");
   });
 
@@ -125,7 +125,7 @@ describe("weather", () => {
 
   it("stops work for thirty minutes after thunder", () => {
     const crew = new Crew().goTo("tension.corners");
-    crew.say({ type: "reading", reading: { of: "thunder", takenAt: crew.at } });
+    crew.say({ type: "reading", reading: { kind: "thunder", takenAt: crew.at } });
     const heard = crew.at;
     expect(crew.next()).toEqual({ refused: [{ why: "stop" }] });
     expect(crew.say({ type: "next" }, "lead", { at: heard + 29 * MINUTE })).toEqual({ refused: [{ why: "stop" }] });
@@ -177,7 +177,7 @@ describe("standing down", () => {
     const crew = new Crew().goTo("straps.choked");
     crew.say(standDown);
     crew.next();
-    const stakes = Number(stepOf(crew.job)!.of.stakes);
+    const stakes = Number(currentStep(crew.job)!.params.stakes);
     crew.say({ type: "answer", gate: "back.stakes", value: { kind: "count", n: stakes - 1 } });
     expect(crew.next()).toEqual(refusedAtGate("back.stakes", "outOfLimit"));
     expect(crew.say(standDown)).toEqual({ refused: [{ why: "alreadyStandingDown" }] });
@@ -195,8 +195,8 @@ describe("an amendment", () => {
     const proposal = crew.entry;
     expect(crew.say({ type: "amend", because: "soft ground", to: deeper })).toEqual({ did: "proposed" });
     expect(crew.call).toBe("straps.choked");
-    expect(crew.say({ type: "agree", of: proposal }, "lead")).toEqual({ refused: [{ why: "sameAsProposer" }] });
-    expect(crew.say({ type: "agree", of: proposal }, "competent")).toEqual({ did: "amended" });
+    expect(crew.say({ type: "agree", target: proposal }, "lead")).toEqual({ refused: [{ why: "sameAsProposer" }] });
+    expect(crew.say({ type: "agree", target: proposal }, "competent")).toEqual({ did: "amended" });
     expect(crew.call).toBe("sheet.atHand");
     const { answers } = crew.job.snapshot.context;
     expect(answers["stakes.length"]).toBeUndefined();
@@ -212,8 +212,8 @@ describe("an amendment", () => {
       because: "soft ground",
       to: frozenOf(briefOf(SMALL, (b) => ({ sheet: { ...b.sheet, stakeLengthIn: 48 } }))),
     });
-    expect(crew.say({ type: "disagree", of: proposal }, "deputy")).toEqual({ did: "discarded" });
+    expect(crew.say({ type: "disagree", target: proposal }, "deputy")).toEqual({ did: "discarded" });
     expect(crew.job.frozen).toBe(frozen);
-    expect(crew.say({ type: "agree", of: proposal }, "deputy")).toEqual({ refused: [{ why: "noProposal" }] });
+    expect(crew.say({ type: "agree", target: proposal }, "deputy")).toEqual({ refused: [{ why: "noProposal" }] });
   });
 });

@@ -17,9 +17,9 @@
  * - A command on a clock that ran back is judged and not followed; so is going back out of a strike, and further back than
  *   one call before what stands on the site was begun.
  */
-import type { Ask, Command, Reading } from "../../machines/install/commands.ts";
+import type { Command, Intent, Reading } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
-import { attentionOf, type Job, openJob } from "../../machines/install/job.ts";
+import { attentionState, type Job, openJob } from "../../machines/install/job.ts";
 import type { Machine } from "../../machines/install/machine.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import { type Frozen, SITE_STATES } from "../../machines/install/step.ts";
@@ -30,7 +30,7 @@ import { badValue, callOf, oddValue, siteAt, stands, type Tent, tentOf, thunderN
 type Role = keyof typeof PEOPLE;
 type Try = {
   readonly as: string;
-  readonly ask: Ask;
+  readonly ask: Intent;
   readonly role: Role;
   readonly after?: number;
   readonly behind?: true;
@@ -60,7 +60,7 @@ export function findings(frozen: Frozen, { mutate = (m) => m, strange = 1, first
   const start: Node = {
     // A snapshot carries its machine along, and that one's guards are asked.
     job: { ...honest, machine, snapshot: machine.resolveState({ value: honest.snapshot.value, context: honest.snapshot.context }) },
-    memory: { site: "clear", began: tent.order[0]!, goOnAt: null },
+    memory: { site: "clear", began: tent.order[0]!, resumeAt: null },
     entry: 1,
     from: null,
     by: "opened",
@@ -76,7 +76,13 @@ export function findings(frozen: Frozen, { mutate = (m) => m, strange = 1, first
   const attempt = (node: Node, t: Try): Node | null => {
     trials += 1;
     const { context } = node.job.snapshot;
-    const pressed = commandOf(t.ask, context.lastAt + (t.after ?? SECOND), node.entry, t.behind ? context.turn - 1 : context.turn, t.role);
+    const pressed = commandOf(
+      t.ask,
+      context.lastAt + (t.after ?? SECOND),
+      node.entry,
+      t.behind ? context.revision - 1 : context.revision,
+      t.role,
+    );
     const command: Command = t.heardOn ? { ...pressed, source: "talk", device: t.heardOn } : pressed;
     let after: Job;
     let outcome: Outcome;
@@ -135,12 +141,12 @@ function withSite(memory: Memory, { tent, outcome, after }: Trial): Memory {
   return to.phase === "struck" || grown ? { ...memory, site: there } : memory;
 }
 
-const wind = (gustMph: number, takenAt: number): Ask => ({
+const wind = (gustMph: number, takenAt: number): Intent => ({
   type: "reading",
-  reading: { of: "wind", mph: Math.max(0, gustMph - 4), gustMph, takenAt, place: "in the open" },
+  reading: { kind: "wind", mph: Math.max(0, gustMph - 4), gustMph, takenAt, place: "in the open" },
 });
-const thunder = (takenAt: number): Ask => ({ type: "reading", reading: { of: "thunder", takenAt } satisfies Reading });
-const press = (as: string, ask: Ask, role: Role = "lead", more: Partial<Try> = {}): Try => ({ as, ask, role, ...more });
+const thunder = (takenAt: number): Intent => ({ type: "reading", reading: { kind: "thunder", takenAt } satisfies Reading });
+const press = (as: string, ask: Intent, role: Role = "lead", more: Partial<Try> = {}): Try => ({ as, ask, role, ...more });
 
 /** A truthful answer comes from the lead; where a second person is wanted, from the deputy. */
 const answerer = (tent: Tent, gate: string): Role => (tent.rows.get(gate)?.notBy ? "deputy" : "lead");
@@ -195,11 +201,11 @@ function tries(tent: Tent, { job, from }: Node): Try[] {
       );
     answer("bad answer", badValue(gate), answerer(tent, id));
     answer("answer: not known", { kind: "unknown" }, answerer(tent, id));
-    answer("answer of another kind", oddValue(gate.asks), answerer(tent, id));
+    answer("answer of another kind", oddValue(gate.check), answerer(tent, id));
     answer("answer by a trainee, not allowed", value, "trainee");
     answer("answer by the manager, not allowed", value, "manager");
   }
-  const held = attentionOf(job) !== "working";
+  const held = attentionState(job) !== "working";
   const odd = held || (gate !== null && call !== null && answerIs(tent, job, call.id) === "bad");
   if (!odd) {
     all.push(
@@ -218,8 +224,8 @@ function tries(tent: Tent, { job, from }: Node): Try[] {
   const firstOfPhase = call !== null && tent.frozen.script.steps.find((s) => s.phase === call.phase) === call;
   if (firstOfPhase && !held && from?.by !== "back")
     all.push(
-      press("agree to nothing", { type: "agree", of: 0 }, "competent"),
-      press("disagree with nothing", { type: "disagree", of: 0 }, "competent"),
+      press("agree to nothing", { type: "agree", target: 0 }, "competent"),
+      press("disagree with nothing", { type: "disagree", target: 0 }, "competent"),
       press("amend", { type: "amend", because: "sheet came", to: tent.frozen }),
       press("amend by crew", { type: "amend", because: "sheet came", to: tent.frozen }, "crew"),
     );
@@ -228,14 +234,14 @@ function tries(tent: Tent, { job, from }: Node): Try[] {
 
 /** Both halves of an amendment, judged and not followed. */
 function settle(proposed: Node, before: Node, attempt: (node: Node, t: Try) => Node | null): void {
-  const of = before.entry;
-  attempt(proposed, press("agreed by the same person", { type: "agree", of }, "lead"));
-  attempt(proposed, press("agreed by crew", { type: "agree", of }, "crew"));
-  attempt(proposed, press("agreed to another entry", { type: "agree", of: of + 7 }, "deputy"));
-  attempt(proposed, press("disagreed with another entry", { type: "disagree", of: of + 7 }, "deputy"));
-  attempt(proposed, press("disagreed by crew", { type: "disagree", of }, "crew"));
-  attempt(proposed, press("disagreed by another", { type: "disagree", of }, "competent"));
-  attempt(proposed, press("agreed by another", { type: "agree", of }, "deputy"));
+  const target = before.entry;
+  attempt(proposed, press("agreed by the same person", { type: "agree", target }, "lead"));
+  attempt(proposed, press("agreed by crew", { type: "agree", target }, "crew"));
+  attempt(proposed, press("agreed to another entry", { type: "agree", target: target + 7 }, "deputy"));
+  attempt(proposed, press("disagreed with another entry", { type: "disagree", target: target + 7 }, "deputy"));
+  attempt(proposed, press("disagreed by crew", { type: "disagree", target }, "crew"));
+  attempt(proposed, press("disagreed by another", { type: "disagree", target }, "competent"));
+  attempt(proposed, press("agreed by another", { type: "agree", target }, "deputy"));
 }
 
 /** Carry on, read the wind, answer what is so, next. Says where that does not lead on. */
@@ -246,7 +252,7 @@ function deadEnd(tent: Tent, node: Node, attempt: (node: Node, t: Try) => Node |
   const then = (t: Try) => {
     at = at && attempt(at, t);
   };
-  if (attentionOf(node.job) !== "working") then(press("carry on", { type: "carryOn" }));
+  if (attentionState(node.job) !== "working") then(press("carry on", { type: "carryOn" }));
   const now = node.job.snapshot.context.lastAt + SECOND;
   if (thunderNear(node.job, now)) then(press("it stays quiet", { type: "note", text: "quiet" }, "crew", { after: 31 * MINUTE }));
   if (at && windIs(at.job, at.job.snapshot.context.lastAt + SECOND) !== "calm")
@@ -270,7 +276,7 @@ function strangeness(tent: Tent, { job }: Node): number {
   const now = job.snapshot.context.lastAt + SECOND;
   const call = callOf(tent, job);
   if (!call) return 0;
-  const held = attentionOf(job) !== "working";
+  const held = attentionState(job) !== "working";
   const odd = ["bad", "old", "samePerson"].includes(answerIs(tent, job, call.id));
   const weather = Number(windIs(job, now) !== "calm") + Number(thunderNear(job, now));
   return Number(held) + weather + Number(odd) + Number(!tent.place.has(call.id));
@@ -283,12 +289,13 @@ function stateKey(tent: Tent, node: Node): string {
   const call = callOf(tent, job);
   const { weather, attention } = value as { weather: string; attention: string };
   const straight = strangeness(tent, node) <= 1;
-  const left = context.goOnAt === null || straight ? context.goOnAt : tent.frozen.script.steps.find((s) => s.id === context.goOnAt)!.phase;
-  const remembered = memory.goOnAt === context.goOnAt && memory.site === context.site && memory.began === context.began;
+  const left =
+    context.resumeAt === null || straight ? context.resumeAt : tent.frozen.script.steps.find((s) => s.id === context.resumeAt)!.phase;
+  const remembered = memory.resumeAt === context.resumeAt && memory.site === context.site && memory.began === context.startedFrom;
   const answer = call && context.answers[call.id]?.value.kind === "unknown" ? "unknown" : "";
   const waived = call && context.waived[call.id] ? "waived" : "";
   const phase =
-    call && context.goOnAt === null ? tent.frozen.script.steps.filter((s) => s.phase === call.phase && tent.rows.get(s.id)?.hard) : [];
+    call && context.resumeAt === null ? tent.frozen.script.steps.filter((s) => s.phase === call.phase && tent.rows.get(s.id)?.hard) : [];
   // Gates before this call by what is wrong with them; those after it by what is still answered.
   const here = call ? (tent.place.get(call.id) ?? 0) : 0;
   const odd = phase.flatMap((s) => {
@@ -301,7 +308,7 @@ function stateKey(tent: Tent, node: Node): string {
     weather,
     attention,
     left,
-    context.began,
+    context.startedFrom,
     context.site,
     call ? answerIs(tent, job, call.id) + answer + waived : "",
     windIs(job, now),

@@ -1,5 +1,5 @@
 import type { Brief, Person, Role } from "../../machines/install/brief.ts";
-import type { Ask, Command } from "../../machines/install/commands.ts";
+import type { Command, Intent } from "../../machines/install/commands.ts";
 import { type Job, openJob } from "../../machines/install/job.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import type { Frozen } from "../../machines/install/step.ts";
@@ -94,7 +94,14 @@ export function frozenOf(brief: Brief): Frozen {
 export const opened = (brief: Brief): Job => openJob(frozenOf(brief), START);
 
 /** A command as the server would hand it on. */
-export const commandOf = (ask: Ask, at: number, entry: number, seen: number, role: Role = "lead", by: string = PEOPLE[role]): Command => ({
+export const commandOf = (
+  ask: Intent,
+  at: number,
+  entry: number,
+  seen: number,
+  role: Role = "lead",
+  by: string = PEOPLE[role],
+): Command => ({
   ...ask,
   key: `k${entry}`,
   seen,

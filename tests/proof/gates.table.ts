@@ -1,10 +1,10 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import type { PhaseId, RouteId } from "../../machines/install/step.ts";
+import type { EscapeId, PhaseId } from "../../machines/install/step.ts";
 import type { TentPlan } from "../../machines/tent/types.ts";
 
 /** One line of the issue. `{…}` in a gate's name stands for each of a kind that this tent has. */
 export type Row = {
-  readonly phase: PhaseId | RouteId;
+  readonly phase: PhaseId | EscapeId;
   readonly gate: string;
   readonly hard: boolean;
   /** The gate whose answer must be somebody else's. */

@@ -1,13 +1,13 @@
 import type { Command } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
-import { attentionOf, type Job } from "../../machines/install/job.ts";
+import { attentionState, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
 import { COMMITTED, callOf, goesOnAt, STRIKE, stands, type Tent, workStops } from "./tent.ts";
 
 /** What the exploration remembers by hand beside the chart. */
-export type Memory = { readonly site: SiteState; readonly began: string; readonly goOnAt: string | null };
+export type Memory = { readonly site: SiteState; readonly began: string; readonly resumeAt: string | null };
 
 /** One command tried: what it was tried on, what came back. `as` is the command's name in the exploration. */
 export type Trial = {
@@ -22,7 +22,7 @@ export type Trial = {
 
 const did = ({ outcome }: Trial): string | null => ("did" in outcome ? outcome.did : null);
 const refusedAs = ({ outcome }: Trial): string | null => ("refused" in outcome ? (outcome.refused[0]?.why ?? "nothing") : null);
-const isHeld = (job: Job) => attentionOf(job) !== "working";
+const isHeld = (job: Job) => attentionState(job) !== "working";
 const isDriver = ({ command }: Trial) => command.by === PEOPLE.lead || command.by === PEOPLE.deputy;
 /** Whether work went on: to the next call, out of a way out, or to the end. */
 const wentOn = (t: Trial) => t.command.type === "next" && did(t) !== null;
@@ -70,16 +70,19 @@ export const INVARIANTS = {
     return gate && gate.is === "samePerson" ? `${gate.row.gate} was answered by one person` : null;
   },
   "anybody can hold, always": (t) =>
-    unless(t.command.type !== "hold" || (did(t) === "held" && attentionOf(t.after) === "held"), "not held"),
+    unless(t.command.type !== "hold" || (did(t) === "held" && attentionState(t.after) === "held"), "not held"),
   "a hold word inside a sentence makes the work wait, and lets go of no hold": (t) =>
-    unless(t.command.type !== "pause" || attentionOf(t.after) === (attentionOf(t.before) === "held" ? "held" : "paused"), "it went on"),
+    unless(
+      t.command.type !== "pause" || attentionState(t.after) === (attentionState(t.before) === "held" ? "held" : "paused"),
+      "it went on",
+    ),
   "what is read back counts for nothing until it is confirmed, and then as if it had been pressed": (t) => {
     const { command } = t;
     if (command.type !== "answer" && command.type !== "waive" && command.type !== "standDown" && command.type !== "reading") return null;
-    const [waits, told] = decide(t.before, { ...command, type: "readBack", ask: command });
-    const [, later] = decide(waits, { ...command, type: "correct", of: command.entry, entry: command.entry + 1 });
+    const [waits, told] = decide(t.before, { ...command, type: "readBack", intent: command });
+    const [, later] = decide(waits, { ...command, type: "correct", target: command.entry, entry: command.entry + 1 });
     if ("refused" in t.outcome)
-      return unless(same(told, t.outcome) && waits.snapshot.context.turn === t.before.snapshot.context.turn, "not refused at once");
+      return unless(same(told, t.outcome) && waits.snapshot.context.revision === t.before.snapshot.context.revision, "not refused at once");
     const [now, then] = [waits.snapshot.context, t.before.snapshot.context];
     const unchanged = (Object.keys(then) as (keyof typeof then)[]).every((part) => part === "lastAt" || now[part] === then[part]);
     return unless(same(told, { did: "readBack" }) && unchanged && same(later, t.outcome), "it counted early, or not at all");
@@ -123,14 +126,14 @@ export const INVARIANTS = {
   "next leads to the call that follows": (t) => {
     if (!wentOn(t) || did(t) === "goingOn") return null;
     const from = callOf(t.tent, t.before)!;
-    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.ways[from.phase as "up"];
+    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[from.phase as "up"];
     return unless(callOf(t.tent, t.after) === (way[way.indexOf(from) + 1] ?? null), `from ${from.id} to ${callOf(t.tent, t.after)?.id}`);
   },
   "back leads to the call before, unanswered, and not before the beginning": (t) => {
     if (t.command.type !== "back") return null;
     const from = callOf(t.tent, t.before);
     if (!from || isHeld(t.before) || !isDriver(t)) return null;
-    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.ways[from.phase as "up"];
+    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[from.phase as "up"];
     const earlier = from.id === t.memory.began ? null : way[way.indexOf(from) - 1];
     const before = from.phase === "struck" && earlier?.phase !== "struck" ? null : earlier;
     if (!before) return unless(did(t) === null, "it went back before the beginning");
@@ -139,7 +142,7 @@ export const INVARIANTS = {
     return unless(did(t) === "wentBack" && callOf(t.tent, t.after)?.id === before.id && open, `it did not go back to ${before.id}`);
   },
   "going on starts again where the lift that was left began": (t) =>
-    did(t) !== "goingOn" ? null : unless(callOf(t.tent, t.after)?.id === t.memory.goOnAt, `at ${callOf(t.tent, t.after)?.id}`),
+    did(t) !== "goingOn" ? null : unless(callOf(t.tent, t.after)?.id === t.memory.resumeAt, `at ${callOf(t.tent, t.after)?.id}`),
   "standing down begins where what is on the site asks for": (t) => {
     if (t.command.type !== "standDown" || isHeld(t.before) || !isDriver(t)) return null;
     const from = callOf(t.tent, t.before);
@@ -167,9 +170,9 @@ export function remember(t: Trial): Memory {
   const { tent, memory } = t;
   const to = callOf(tent, t.after);
   const what = did(t);
-  if (what === "makingSafe") return { ...memory, goOnAt: memory.goOnAt ?? goesOnAt(tent, callOf(tent, t.before)!.id) };
+  if (what === "makingSafe") return { ...memory, resumeAt: memory.resumeAt ?? goesOnAt(tent, callOf(tent, t.before)!.id) };
   if (!to) return memory;
-  if (what === "standingDown") return { site: to.site, began: to.id, goOnAt: null };
-  if (what === "goingOn") return { ...memory, goOnAt: null };
+  if (what === "standingDown") return { site: to.site, began: to.id, resumeAt: null };
+  if (what === "goingOn") return { ...memory, resumeAt: null };
   return memory;
 }

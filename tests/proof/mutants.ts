@@ -1,5 +1,5 @@
 import type { Machine } from "../../machines/install/machine.ts";
-import { type Frozen, ROUTES, type Step } from "../../machines/install/step.ts";
+import { ESCAPES, type Frozen, type Step } from "../../machines/install/step.ts";
 import { findings } from "./explore.ts";
 import { disagreements } from "./tent.ts";
 
@@ -19,7 +19,7 @@ export function guardMutant(frozen: Frozen, name: string, says: boolean): Mutant
 
 /** Every gate of the script taken away, and every hard one made soft, held against the table. */
 export function gateMutants(frozen: Frozen): Mutant[] {
-  const gates = [...frozen.script.steps, ...ROUTES.flatMap((r) => frozen.script.ways[r])].filter((s) => s.gate);
+  const gates = [...frozen.script.steps, ...ESCAPES.flatMap((r) => frozen.script.escapes[r])].filter((s) => s.gate);
   return gates.flatMap((s) => [
     { name: `${s.id} taken away`, caughtBy: byTable(frozen, s, { ...s, gate: null }) },
     {
@@ -31,8 +31,8 @@ export function gateMutants(frozen: Frozen): Mutant[] {
 
 function byTable(frozen: Frozen, old: Step, step: Step): string | null {
   const swap = (steps: readonly Step[]) => steps.map((s) => (s === old ? step : s));
-  const { steps, ways } = frozen.script;
-  const script = { steps: swap(steps), ways: { ground: swap(ways.ground), up: swap(ways.up), standing: swap(ways.standing) } };
+  const { steps, escapes } = frozen.script;
+  const script = { steps: swap(steps), escapes: { ground: swap(escapes.ground), up: swap(escapes.up), standing: swap(escapes.standing) } };
   const [first] = disagreements({ ...frozen, script });
   return first ? `the table: ${first}` : null;
 }

@@ -18,7 +18,7 @@ export function proves(tent: string, frozen: Frozen): void {
     });
 
     it("is explored at every one of its calls", { timeout: 120_000 }, () => {
-      const calls = frozen.script.steps.length + Object.values(frozen.script.ways).flat().length;
+      const calls = frozen.script.steps.length + Object.values(frozen.script.escapes).flat().length;
       expect(once().calls).toBe(calls);
     });
 

@@ -1,7 +1,7 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import type { Asks, Gate, Value } from "../../machines/install/gates.ts";
+import type { Check, Gate, Value } from "../../machines/install/gates.ts";
 import type { Job } from "../../machines/install/job.ts";
-import { key } from "../../machines/install/state-key.ts";
+import { stateKey } from "../../machines/install/state-key.ts";
 import type { Frozen, SiteState, Step } from "../../machines/install/step.ts";
 import { LENGTHS, lengthFt, type Marks } from "../../machines/site/lengths.ts";
 import { MINUTE, ON_SITE } from "./fixtures.ts";
@@ -20,7 +20,7 @@ export type Tent = {
 };
 
 export function tentOf(frozen: Frozen): Tent {
-  const all = [...frozen.script.steps, ...Object.values(frozen.script.ways).flat()];
+  const all = [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()];
   const order = frozen.script.steps.map((s) => s.id);
   const rows = tableFor(frozen.brief, frozen.plan);
   const phases = [...new Set(frozen.script.steps.map((s) => s.phase))];
@@ -29,7 +29,7 @@ export function tentOf(frozen: Frozen): Tent {
     rows,
     order,
     place: new Map(order.map((id, i) => [id, i])),
-    calls: new Map(all.map((s) => [key(s.id), s])),
+    calls: new Map(all.map((s) => [stateKey(s.id), s])),
     good: new Map(all.flatMap((s) => (s.gate ? [[s.id, JSON.stringify(goodValue(s.gate))] as const] : []))),
     table: phases.map((phase) => [...rows.values()].filter((r) => r.phase === phase && r.hard && !r.gate.startsWith("safe."))),
   };
@@ -45,55 +45,55 @@ export function callOf(tent: Tent, job: Job): Step | null {
 const lengthsOf = (marks: Marks) => Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(marks, name)]));
 
 /** A truthful answer to a check that is in order. */
-export function goodValue({ asks, paper }: Gate): Value {
-  switch (asks.kind) {
+export function goodValue({ check, paper }: Gate): Value {
+  switch (check.kind) {
     case "yesNo":
-      return { kind: "yesNo", yes: asks.good };
+      return { kind: "yesNo", yes: check.good };
     case "count":
-      return { kind: "count", n: asks.from === 0 && (asks.to ?? 0) >= ON_SITE ? 2 : asks.from };
+      return { kind: "count", n: check.from === 0 && (check.to ?? 0) >= ON_SITE ? 2 : check.from };
     case "sameCount":
       return { kind: "count", n: 2 };
     case "measure":
-      return { kind: "measure", unit: asks.unit, n: asks.from ?? asks.to ?? 0 };
+      return { kind: "measure", unit: check.unit, n: check.from ?? check.to ?? 0 };
     case "lengths":
-      return { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, { ft }]) => [name, ft])) };
+      return { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, { ft }]) => [name, ft])) };
     case "square":
-      return { kind: "lengths", ft: lengthsOf(asks.want) };
+      return { kind: "lengths", ft: lengthsOf(check.want) };
     case "counts":
-      return { kind: "counts", n: asks.want };
+      return { kind: "counts", n: check.want };
     case "document":
-      return { kind: "document", named: asks.expected ?? "P-17" };
+      return { kind: "document", named: check.expected ?? "P-17" };
     default:
       return { kind: "paper", by: paper ?? "nobody", document: "letter of 1 June" };
   }
 }
 
 /** A truthful answer to a check that is not in order. */
-export function badValue({ asks }: Gate): Value {
-  switch (asks.kind) {
+export function badValue({ check }: Gate): Value {
+  switch (check.kind) {
     case "yesNo":
-      return { kind: "yesNo", yes: !asks.good };
+      return { kind: "yesNo", yes: !check.good };
     case "count":
-      return { kind: "count", n: asks.to === null ? asks.from - 1 : asks.to + 1 };
+      return { kind: "count", n: check.to === null ? check.from - 1 : check.to + 1 };
     case "sameCount":
       return { kind: "count", n: 1 };
     case "measure":
-      return { kind: "measure", unit: asks.unit, n: asks.to === null ? asks.from! - 0.5 : asks.to + 0.5 };
+      return { kind: "measure", unit: check.unit, n: check.to === null ? check.from! - 0.5 : check.to + 0.5 };
     case "lengths":
-      return { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, { ft }]) => [name, ft + 1])) };
+      return { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, { ft }]) => [name, ft + 1])) };
     case "square":
-      return { kind: "lengths", ft: lengthsOf({ ...asks.want, C: { ...asks.want.C, yFt: asks.want.C.yFt - 1 } }) };
+      return { kind: "lengths", ft: lengthsOf({ ...check.want, C: { ...check.want.C, yFt: check.want.C.yFt - 1 } }) };
     case "counts":
-      return { kind: "counts", n: Object.fromEntries(Object.entries(asks.want).map(([item, n], i) => [item, i === 0 ? n - 1 : n])) };
+      return { kind: "counts", n: Object.fromEntries(Object.entries(check.want).map(([item, n], i) => [item, i === 0 ? n - 1 : n])) };
     case "document":
-      return { kind: "document", named: asks.expected === null ? " " : "another one" };
+      return { kind: "document", named: check.expected === null ? " " : "another one" };
     default:
       return { kind: "paper", by: "somebody", document: " " };
   }
 }
 
 /** An answer of a kind that the check does not take. */
-export const oddValue = (asks: Asks): Value =>
+export const oddValue = (asks: Check): Value =>
   asks.kind === "yesNo" ? { kind: "measure", n: 3, unit: "turns" } : { kind: "yesNo", yes: true };
 
 /** Mph in gusts from which raising and everything stop, where the sheet is silent. */
@@ -170,7 +170,7 @@ export const STRIKE: Record<SiteState, string | null> = {
 /** Every gate that the script and the table do not agree on. */
 export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): string[] {
   const gates = new Map(
-    [...frozen.script.steps, ...Object.values(frozen.script.ways).flat()].flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])),
+    [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()].flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])),
   );
   const rows = tableFor(brief, frozen.plan);
   const wrong = [...rows.values()].flatMap((r) => {
@@ -178,7 +178,7 @@ export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): stri
     if (!step?.gate) return [`${r.gate} is not in the script`];
     if (step.phase !== r.phase) return [`${r.gate} stands in ${step.phase}, not in ${r.phase}`];
     if (step.gate.hard !== r.hard) return [`${r.gate} is ${step.gate.hard ? "hard" : "soft"}`];
-    if (step.gate.otherThan !== (r.notBy ?? null)) return [`${r.gate} is not checked by somebody other than ${r.notBy ?? "nobody"}`];
+    if (step.gate.secondPersonTo !== (r.notBy ?? null)) return [`${r.gate} is not checked by somebody other than ${r.notBy ?? "nobody"}`];
     return [];
   });
   return [...wrong, ...[...gates.keys()].filter((id) => !rows.has(id)).map((id) => `${id} is not in the table`)];

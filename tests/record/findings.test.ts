@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { Value } from "../../machines/install/gates.ts";
-import { type Fold, foldAll, foldIn, MARKS, openFold } from "../../machines/record/findings.ts";
+import { FLAGS, type Fold, foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { brief } from "../support/app.ts";
@@ -12,7 +12,7 @@ beforeEach(async () => {
   job = await openedJob();
 });
 const fold = (): Fold => foldAll(job.entries()).fold;
-const last = () => foldAll(job.entries()).marks;
+const last = () => foldAll(job.entries()).flags;
 const inches = (n: number): Value => ({ kind: "measure", n, unit: "in" });
 const sheet = { type: "answer", gate: "sheet.atHand" } as const;
 const showing = { type: "answer", gate: "showing.AB" } as const;
@@ -68,30 +68,30 @@ describe("what stands out about an entry", () => {
 
 describe("a spoken answer", () => {
   const talk = { source: "talk" } as const;
-  const readBack = (value: Value) => job.say({ type: "readBack", ask: { ...sheet, value } }, "Ines", talk);
+  const readBack = (value: Value) => job.say({ type: "readBack", intent: { ...sheet, value } }, "Ines", talk);
   it("that is read back is no finding yet, and is one when it is confirmed", () => {
     const { no } = readBack({ kind: "unknown" });
     expect([last(), fold().counts]).toEqual([[], NONE]);
-    job.say({ type: "correct", of: no }, "Ines", talk);
+    job.say({ type: "correct", target: no }, "Ines", talk);
     expect([last(), fold().counts]).toEqual([["outOfLimit"], { ...NONE, outOfLimit: 1 }]);
   });
   it("that was dropped, or never confirmed, never is one", () => {
     const { no } = readBack({ kind: "unknown" });
-    job.say({ type: "wrong", of: no }, "Ines", talk);
+    job.say({ type: "wrong", target: no }, "Ines", talk);
     readBack({ kind: "document", named: "RC-4040" });
     job.clock.pass(60);
     job.say({ type: "note", text: "later" });
     expect(fold().counts).toEqual(NONE);
   });
   it("that was refused as soon as it was heard is a refusal like any other", () => {
-    job.say({ type: "readBack", ask: { type: "waive", gate: "sheet.atHand", because: "no time" } }, "Ines", talk);
+    job.say({ type: "readBack", intent: { type: "waive", gate: "sheet.atHand", because: "no time" } }, "Ines", talk);
     expect(last()).toEqual(["refused"]);
   });
   it("left out by voice counts when it is confirmed", async () => {
     const { gate } = await job.to((s) => s.gate?.hard === false);
-    const { no } = job.say({ type: "readBack", ask: { type: "waive", gate: gate!.id, because: "none" } }, "Ines", talk);
+    const { no } = job.say({ type: "readBack", intent: { type: "waive", gate: gate!.id, because: "none" } }, "Ines", talk);
     expect(last()).toEqual([]);
-    job.say({ type: "correct", of: no }, "Ines", talk);
+    job.say({ type: "correct", target: no }, "Ines", talk);
     expect(last()).toEqual(["waived"]);
   });
 });
@@ -104,7 +104,7 @@ it("an amendment is a finding once it is agreed, and answers are judged by the s
   const longer = readBrief({ ...brief(), title: "Two mids", tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
   const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
   expect([last(), fold().lengthFt]).toEqual([[], 100]);
-  job.say({ type: "agree", of: no }, "Maren");
+  job.say({ type: "agree", target: no }, "Maren");
   expect(last()).toEqual(["amended"]);
   expect(fold()).toMatchObject({ title: "Two mids", lengthFt: 120, frozenAt: no });
   await job.to((s) => s.step === "rings.AB");
@@ -173,6 +173,6 @@ it("the record of the first procedure folds to its end, every mark counted once"
     .map((line) => ({ ...line, bytes: new TextEncoder().encode(line.bytes) }));
   const { fold: golden, each } = foldAll(verifyChain(lines).entries);
   const marks = each.flat();
-  for (const mark of MARKS) expect(golden.counts[mark]).toBe(marks.filter((m) => m === mark).length);
+  for (const mark of FLAGS) expect(golden.counts[mark]).toBe(marks.filter((m) => m === mark).length);
   expect([golden.phase, golden.no, each.length]).toEqual(["closed", lines.length, lines.length]);
 });

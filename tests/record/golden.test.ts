@@ -13,8 +13,8 @@ describe.each(readdirSync(folder))("a job recorded under %s", (file) => {
     .map((line) => ({ ...line, bytes: new TextEncoder().encode(line.bytes) }));
 
   it("replays to the same states and outcomes to its end", () => {
-    const { misfit, entries, job } = replay(lines);
-    expect(misfit).toBeNull();
+    const { mismatch, entries, job } = replay(lines);
+    expect(mismatch).toBeNull();
     expect(entries.length).toBe(lines.length);
     expect((job.snapshot.value as { procedure: string }).procedure).toBe("closed");
   });

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { isCounted, KIT_BACK, KIT_OUT, outAndBack } from "../../machines/record/kit-counts.ts";
+import { isCounted, KIT_BACK, KIT_OUT, kitCounts } from "../../machines/record/kit-counts.ts";
 import { outBack } from "../../views/text/en/truck.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 
@@ -9,7 +9,7 @@ beforeEach(async () => {
 });
 const rows = () => {
   const { frozen, snapshot } = job.desks.load(job.job).job;
-  return outAndBack(frozen.script, snapshot.context.answers);
+  return kitCounts(frozen.script, snapshot.context.answers);
 };
 const row = (item: string) => rows().find((r) => r.item === item)!;
 const counts = (gate: string, n: Record<string, number>) => job.say({ type: "answer", gate, value: { kind: "counts", n } });
@@ -77,5 +77,5 @@ describe("the kit out and back, in the record", () => {
     expect(row("sidePole").out).toBe(7);
     expect(row("stakePlate").out).toBeNull();
   });
-  it("has no list for a script that has none", () => expect(outAndBack({ steps: [], ways: {} as never }, {})).toEqual([]));
+  it("has no list for a script that has none", () => expect(kitCounts({ steps: [], escapes: {} as never }, {})).toEqual([]));
 });

@@ -38,7 +38,7 @@ describe("a chain", () => {
         expect(verifyChain(lines.with(at, { ...lines[at]!, bytes }))).toEqual({
           holds: false,
           entries: record.slice(0, at),
-          firstMisfit: at + 1,
+          firstMismatch: at + 1,
           why: "hash",
         });
       }),
@@ -48,17 +48,17 @@ describe("a chain", () => {
       fc.property(position, position, (a, b) => {
         fc.pre(a < b);
         const swapped = lines.with(a, lines[b]!).with(b, lines[a]!);
-        expect(verifyChain(swapped)).toMatchObject({ holds: false, firstMisfit: a + 1, why: "gap" });
+        expect(verifyChain(swapped)).toMatchObject({ holds: false, firstMismatch: a + 1, why: "gap" });
       }),
     ));
   it.each([0, 1, 4, 6])("without the entry at position %d names the place where it was", (at) =>
-    expect(verifyChain(lines.toSpliced(at, 1))).toMatchObject({ holds: false, firstMisfit: at + 1, why: "gap" }),
+    expect(verifyChain(lines.toSpliced(at, 1))).toMatchObject({ holds: false, firstMismatch: at + 1, why: "gap" }),
   );
   it("with an entry twice names the second", () =>
-    expect(verifyChain(lines.toSpliced(3, 0, lines[2]!))).toMatchObject({ holds: false, firstMisfit: 4, why: "gap" }));
+    expect(verifyChain(lines.toSpliced(3, 0, lines[2]!))).toMatchObject({ holds: false, firstMismatch: 4, why: "gap" }));
   it("with an entry cut short names it", () =>
     expect(verifyChain(lines.with(5, { ...lines[5]!, bytes: lines[5]!.bytes.slice(0, -9) }))).toMatchObject({
-      firstMisfit: 6,
+      firstMismatch: 6,
       why: "hash",
     }));
   it("cut off at the end holds, with another last hash: that is what a last hash kept elsewhere is for", () => {
@@ -69,18 +69,18 @@ describe("a chain", () => {
 
   it("with an entry written anew, hash and all, is betrayed by the one after it", () => {
     const forged = seal({ ...record[3]!.entry, at: 0 } as Entry);
-    expect(verifyChain(lines.with(3, { no: 4, hash: forged.hash, bytes: forged.bytes }))).toMatchObject({ firstMisfit: 5, why: "prev" });
+    expect(verifyChain(lines.with(3, { no: 4, hash: forged.hash, bytes: forged.bytes }))).toMatchObject({ firstMismatch: 5, why: "prev" });
   });
   it("with an entry of another job in it names that", () => {
     const strange = lineAfter(record[4]!, "new", { job: "job-2" });
-    expect(verifyChain([...lines.slice(0, 5), ...asStored([strange])])).toMatchObject({ firstMisfit: 6, why: "job" });
+    expect(verifyChain([...lines.slice(0, 5), ...asStored([strange])])).toMatchObject({ firstMismatch: 6, why: "job" });
   });
   it("whose store gives an entry another number than its own names that", () =>
-    expect(verifyChain(lines.with(2, { ...lines[2]!, no: 7 }))).toMatchObject({ firstMisfit: 3, why: "gap" }));
+    expect(verifyChain(lines.with(2, { ...lines[2]!, no: 7 }))).toMatchObject({ firstMismatch: 3, why: "gap" }));
   it.each(["", "no JSON", "null", "7", '"text"'])("with hashed bytes that are no entry (%j) names them", (json) =>
-    expect(verifyChain(lines.with(2, madeOf(3, json)))).toMatchObject({ holds: false, firstMisfit: 3, why: "notJson" }),
+    expect(verifyChain(lines.with(2, madeOf(3, json)))).toMatchObject({ holds: false, firstMismatch: 3, why: "notJson" }),
   );
   it.each(["{}", "[]"])("with hashed JSON that has no number (%s) names it", (json) =>
-    expect(verifyChain(lines.with(2, madeOf(3, json)))).toMatchObject({ holds: false, firstMisfit: 3, why: "gap" }),
+    expect(verifyChain(lines.with(2, madeOf(3, json)))).toMatchObject({ holds: false, firstMismatch: 3, why: "gap" }),
   );
 });

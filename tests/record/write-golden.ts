@@ -16,7 +16,7 @@ const ODD: readonly object[] = [
   { type: "back" },
   { heard: "hold" },
   { heard: "carry on" },
-  { type: "reading", of: "wind", mph: 6, gustMph: 9 },
+  { type: "reading", kind: "wind", mph: 6, gustMph: 9 },
   { alternatives: ["wind 7 gusting 10"], talk: true },
   { alternatives: ["correct"], talk: true },
   { alternatives: ["albatross wind 8 gusting 12"] },
@@ -51,8 +51,8 @@ async function record() {
     return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
   };
   const by = async (as: string, key: string, ask: object) => {
-    const { turn, readBack } = await read();
-    return say({ as, key, seen: turn, ...("alternatives" in ask ? { readBack: readBack?.entry ?? null } : {}), ...ask });
+    const { revision, readBack } = await read();
+    return say({ as, key, seen: revision, ...("alternatives" in ask ? { readBack: readBack?.entry ?? null } : {}), ...ask });
   };
   await drive(read, say, (s) => s.phase === "anchorsSet");
   for (const [i, ask] of ODD.entries()) await by("p1", `golden-odd-${i}`, ask);
@@ -61,11 +61,11 @@ async function record() {
   for (const [i, ask] of SQUARING.entries()) await by("p1", `golden-squared-${i}`, ask);
   const moved = { ...small, site: { ...small.site, rallyPoint: "the barn door" } };
   const proposed = await by("p1", "golden-amend", { type: "amend", because: "muster moved", brief: moved });
-  await by("p3", "golden-agree", { type: "agree", of: proposed.body.entry });
+  await by("p3", "golden-agree", { type: "agree", target: proposed.body.entry });
   await drive(read, say, (s) => s.step === "marked.AB");
   const ringed = { ...moved, tent: { ...moved.tent, rings: { AB: 4 } } };
   const counted = await by("p1", "golden-rings", { type: "amend", because: "the cloth has four rings along AB", brief: ringed });
-  await by("p3", "golden-ringed", { type: "agree", of: counted.body.entry });
+  await by("p3", "golden-ringed", { type: "agree", target: counted.body.entry });
   await drive(read, say, () => false);
   return journal.read(job);
 }

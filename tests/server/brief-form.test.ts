@@ -5,10 +5,10 @@ import { ORDER_OF_USE } from "../../machines/tent/load.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { type BriefInput, readBrief } from "../../server/input/brief.ts";
 import { briefFromForm } from "../../server/input/brief-from-form.ts";
-import { formOfBrief } from "../../server/input/brief-to-form.ts";
-import { formOfKit, kitFromForm, kitOf } from "../../server/input/kit.ts";
+import { briefToForm } from "../../server/input/brief-to-form.ts";
+import { kitFromForm, kitOf, kitToForm } from "../../server/input/kit.ts";
 import { Problem } from "../../server/input/problem.ts";
-import { besideField, formOfTent, readTentForm, tentFromForm } from "../../server/input/tent.ts";
+import { besideField, readTentForm, tentFromForm, tentToForm } from "../../server/input/tent.ts";
 import { fields } from "../../views/text/en/page.ts";
 import { brief } from "../support/app.ts";
 import { anySpec } from "../tent/any-tent.ts";
@@ -16,7 +16,7 @@ import { anySpec } from "../tent/any-tent.ts";
 /** A brief through its form and back. */
 const again = (input: BriefInput) => {
   const { frozen, names } = readBrief(input);
-  return { before: frozen.brief, after: readBrief(briefFromForm(formOfBrief(frozen.brief, names))).frozen.brief };
+  return { before: frozen.brief, after: readBrief(briefFromForm(briefToForm(frozen.brief, names))).frozen.brief };
 };
 /** What is wrong with a brief, by field. */
 const problemsOf = (input: unknown): Readonly<Record<string, string>> => {
@@ -29,7 +29,7 @@ const problemsOf = (input: unknown): Readonly<Record<string, string>> => {
   }
 };
 /** The demo's tent as a form, with some fields typed otherwise. */
-const typed = (otherwise: Record<string, string>) => readTentForm({ ...formOfTent(readBrief(brief()).frozen.brief.tent), ...otherwise });
+const typed = (otherwise: Record<string, string>) => readTentForm({ ...tentToForm(readBrief(brief()).frozen.brief.tent), ...otherwise });
 const specOf = (otherwise: Record<string, string>) => {
   const read = typed(otherwise);
   if ("problems" in read) throw new Error(JSON.stringify(read.problems));
@@ -48,7 +48,7 @@ describe("a tent through its form", () => {
         ringed += spec.rings ? 1 : 0;
         shifted += spec.shifted ? 1 : 0;
         given += spec.ridge.kind === "given" ? 1 : 0;
-        const checked = checkSpec(tentFromForm(formOfTent(spec)));
+        const checked = checkSpec(tentFromForm(tentToForm(spec)));
         expect(checked).toStrictEqual({ spec });
         expect(digest.of("spec" in checked && checked.spec)).toBe(digest.of(spec));
       }),
@@ -68,7 +68,7 @@ describe("a tent through its form", () => {
     });
   });
   it("shows a corner's shift as a tape does, and reads it back the same", () => {
-    const form = formOfTent(specOf({ "tent.shifted.C.yFt": "-3 1/2 in", "tent.shifted.C.xFt": "0.3" }));
+    const form = tentToForm(specOf({ "tent.shifted.C.yFt": "-3 1/2 in", "tent.shifted.C.xFt": "0.3" }));
     expect([form["tent.shifted.C.xFt"], form["tent.shifted.C.yFt"]]).toEqual(["0.3", "-3 1/2 in"]);
   });
   it("takes mids however they are divided", () => {
@@ -122,7 +122,7 @@ describe("what makes no sense in a tent's form", () => {
   it("every problem of every tent has a field in the form to stand beside", () => {
     const known = (field: string) => field in fields || /^tent\.add\.\d+\.(?:kind|xFt|yFt)$/.test(field);
     const text = fc.oneof(fc.constantFrom("", "0", "-1", "x", "900", "C9", "1, 2, x"), fc.string({ maxLength: 6 }));
-    const names = Object.keys(formOfTent(readBrief(brief()).frozen.brief.tent)).concat(
+    const names = Object.keys(tentToForm(readBrief(brief()).frozen.brief.tent)).concat(
       "tent.add.2.kind",
       "tent.add.2.xFt",
       "tent.add.2.yFt",
@@ -159,7 +159,7 @@ describe("a brief through its form", () => {
   });
   it("with one end of the lean left empty takes what the field says of an empty one", () => {
     const { frozen, names } = readBrief(brief());
-    const form = { ...formOfBrief(frozen.brief, names), "sheet.stakeLeanDeg.to": "6" };
+    const form = { ...briefToForm(frozen.brief, names), "sheet.stakeLeanDeg.to": "6" };
     expect(readBrief(briefFromForm(form)).frozen.brief.sheet.stakeLeanDeg).toEqual({ from: 0, to: 6 });
   });
   it("from a script with fields missing, of the wrong kind, or unheard of is refused field by field, in our words", () => {
@@ -181,7 +181,7 @@ describe("a brief through its form", () => {
   it("names a wrong value and its limits", () => {
     const { frozen, names } = readBrief(brief());
     const form = {
-      ...formOfBrief(frozen.brief, names),
+      ...briefToForm(frozen.brief, names),
       "site.baselineBearingDeg": "400",
       "site.street.name": "Tansy Lane",
       "site.overhead": "115, lots",
@@ -212,7 +212,7 @@ describe("notes on the kit through their form", () => {
     fc.assert(
       fc.property(fc.dictionary(fc.constantFrom(...ORDER_OF_USE), note), (notes) => {
         const kit = kitOf(notes);
-        expect(kitOf((kitFromForm(formOfKit(kit)) ?? null) as typeof notes | null)).toStrictEqual(kit);
+        expect(kitOf((kitFromForm(kitToForm(kit)) ?? null) as typeof notes | null)).toStrictEqual(kit);
       }),
     );
   });
@@ -222,6 +222,6 @@ describe("notes on the kit through their form", () => {
     });
   });
   it("are nothing where nothing is filled in: no weight is guessed", () => {
-    expect(kitFromForm(formOfKit(undefined))).toBeUndefined();
+    expect(kitFromForm(kitToForm(undefined))).toBeUndefined();
   });
 });

@@ -12,7 +12,7 @@ describe("the cloth or the site says otherwise", () => {
     rings = crew.desks.load(crew.job).job.frozen.plan.edges[0]!.rings;
   });
   const post = async (fields: Record<string, string>) => {
-    const answer = await crew.app.request(`/jobs/${crew.job}/otherwise?as=p1`, {
+    const answer = await crew.app.request(`/jobs/${crew.job}/discrepancy?as=p1`, {
       method: "POST",
       headers: FORM,
       body: new URLSearchParams(fields).toString(),
@@ -33,8 +33,8 @@ describe("the cloth or the site says otherwise", () => {
   it("a count that is out of the plan leads there, filled in", async () => {
     crew.say({ type: "answer", gate: "marked.AB", value: { kind: "count", n: rings + 1 } });
     const { gate } = await crew.read();
-    expect(gate!.otherwise).toBe(`otherwise?what=rings&edge=AB&counted=${rings + 1}`);
-    const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.otherwise}`)).text();
+    expect(gate!.discrepancy).toBe(`discrepancy?what=rings&edge=AB&counted=${rings + 1}`);
+    const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.discrepancy}`)).text();
     expect(page).toContain(`name="counted" value="${rings + 1}"`);
   });
 
@@ -56,9 +56,9 @@ describe("the cloth or the site says otherwise", () => {
     expect(decodeURIComponent(put.to)).toContain(`AB: ${rings + 1} rings, not ${rings}.`);
     const proposed = (await crew.read()).proposed!;
     expect(proposed.changes[0]).toBe(`AB: ${rings + 1} rings, not ${rings}.`);
-    expect(crew.say({ type: "agree", of: proposed.entry }, "p1").outcome).toEqual({ refused: [{ why: "sameAsProposer" }] });
-    expect(crew.say({ type: "agree", of: proposed.entry }, "p6").outcome).toHaveProperty("refused");
-    expect(crew.say({ type: "agree", of: proposed.entry }, "p3").outcome).toEqual({ did: "amended" });
+    expect(crew.say({ type: "agree", target: proposed.entry }, "p1").outcome).toEqual({ refused: [{ why: "sameAsProposer" }] });
+    expect(crew.say({ type: "agree", target: proposed.entry }, "p6").outcome).toHaveProperty("refused");
+    expect(crew.say({ type: "agree", target: proposed.entry }, "p3").outcome).toEqual({ did: "amended" });
     const { job } = crew.desks.load(crew.job);
     expect(job.frozen.plan.edges[0]!.rings).toBe(rings + 1);
     const record = (await (await crew.app.request(`/jobs/${crew.job}/record.json`)).json()) as { entries: never[] };
@@ -79,7 +79,7 @@ describe("the cloth or the site says otherwise", () => {
     };
     expect((await plan(entry)).html).toContain(`This is the plan of entry ${entry} of the record.`);
     expect((await plan(1)).html).not.toContain("This is the plan of entry");
-    crew.say({ type: "agree", of: entry }, "p3");
+    crew.say({ type: "agree", target: entry }, "p3");
     expect((await plan(1)).html).toContain("This is the plan of entry 1 of the record.");
     expect((await plan(entry)).html).not.toContain("This is the plan of entry");
     expect(await (await crew.app.request(`/jobs/${crew.job}/record`)).text()).toContain(`/layout?entry=${entry}`);
@@ -90,7 +90,7 @@ describe("the cloth or the site says otherwise", () => {
     const { brief } = crew.desks.load(crew.job).job.frozen;
     const shown = await post(found());
     await post({ ...hidden(shown.html), put: "yes" });
-    crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3");
+    crew.say({ type: "agree", target: (await crew.read()).proposed!.entry }, "p3");
     const { tent, ...rest } = crew.desks.load(crew.job).job.frozen.brief;
     const { tent: wasTent, ...was } = brief;
     expect(rest).toEqual(was);
@@ -103,7 +103,7 @@ describe("the cloth or the site says otherwise", () => {
       const shown = await post({ ...fields, because: "as the cloth is" });
       expect(shown.status, shown.html).toBe(200);
       await post({ ...hidden(shown.html), put: "yes" });
-      expect(crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3").outcome).toEqual({ did: "amended" });
+      expect(crew.say({ type: "agree", target: (await crew.read()).proposed!.entry }, "p3").outcome).toEqual({ did: "amended" });
       return crew.desks.load(crew.job).job.frozen.plan;
     };
     const more = await agree({ what: "poleMore", kind: "quarter", along: "10 ft 6 in", across: "30" });
@@ -117,7 +117,7 @@ describe("the cloth or the site says otherwise", () => {
     const move = async (fields: Record<string, string>) => {
       const shown = await post({ what: "corner", corner: "C", because: "a root", ...fields });
       await post({ ...hidden(shown.html), put: "yes" });
-      crew.say({ type: "agree", of: (await crew.read()).proposed!.entry }, "p3");
+      crew.say({ type: "agree", target: (await crew.read()).proposed!.entry }, "p3");
     };
     await move({ away: "", toward: "-6" });
     await move({ away: "3 1/2 in", toward: "-6 in" });

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { describe, expect, it } from "vitest";
-import { MARKS } from "../../machines/record/findings.ts";
+import { FLAGS } from "../../machines/record/findings.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { brief, testApp } from "../support/app.ts";
@@ -66,7 +66,7 @@ describe("the findings of all jobs", () => {
     const { world, upper } = await twoJobs();
     await upper.to((s) => s.phase === "anchorsSet");
     const { jobs, together } = await data(world);
-    for (const mark of MARKS) expect(together.counts[mark]).toBe(jobs.reduce((sum, j) => sum + j.counts[mark]!, 0));
+    for (const mark of FLAGS) expect(together.counts[mark]).toBe(jobs.reduce((sum, j) => sum + j.counts[mark]!, 0));
     const spent = jobs.flatMap((j) => j.times).filter((t) => t.phase === "utilitiesMarked");
     expect(together.times.find((t) => t.phase === "utilitiesMarked")!.ms).toBe(spent.reduce((sum, t) => sum + t.ms, 0));
   });

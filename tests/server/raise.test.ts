@@ -46,7 +46,8 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
   };
 
   const showing = await on((s) => s.step === "showing.AB");
-  const answer = (key: string, value: object) => say({ as: "Ines", key, seen: showing.turn, type: "answer", gate: "showing.AB", value });
+  const answer = (key: string, value: object) =>
+    say({ as: "Ines", key, seen: showing.revision, type: "answer", gate: "showing.AB", value });
   expect((await answer("degrees-1", { kind: "measure", n: 3, unit: "deg" })).status).toBe(422);
   const eight = await answer("inches-01", { kind: "measure", n: 8, unit: "in" });
   expect(eight.body.reply).toContain("8 in is not good: wanted 0 in to 6 in");
@@ -67,7 +68,7 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
     because: "two rings more in the cloth",
     brief: longer,
   });
-  const amended = await say({ as: "Maren", key: "agree-0001", seen: 0, type: "agree", of: proposed.body.entry });
+  const amended = await say({ as: "Maren", key: "agree-0001", seen: 0, type: "agree", target: proposed.body.entry });
   expect(amended.body.phase).toBe("utilitiesMarked");
 
   await on((s) => s.step.startsWith("feet.center"));
@@ -100,15 +101,15 @@ it("a mid more than the plan has: lead and a second person amend, and the statio
   const proposed = await say({
     as: "Ines",
     key: "amend-0001",
-    seen: state.turn,
+    seen: state.revision,
     type: "amend",
     because: "cloth is one mid longer",
     brief: changed,
   });
   expect(proposed.body.outcome).toEqual({ did: "proposed" });
-  const alone = await say({ as: "Ines", key: "agree-0001", seen: 0, type: "agree", of: proposed.body.entry });
+  const alone = await say({ as: "Ines", key: "agree-0001", seen: 0, type: "agree", target: proposed.body.entry });
   expect(alone.body.reasons[0]?.why).toBe("sameAsProposer");
-  const agreed = await say({ as: "Maren", key: "agree-0002", seen: 0, type: "agree", of: proposed.body.entry });
+  const agreed = await say({ as: "Maren", key: "agree-0002", seen: 0, type: "agree", target: proposed.body.entry });
   expect(agreed.body).toMatchObject({ outcome: { did: "amended" }, phase: "utilitiesMarked", step: "locate.covers" });
 });
 
@@ -117,5 +118,5 @@ it("a record that was read again from its file gives the same state as the one i
   const { state } = await drive(read, say, (s) => s.step === "baseline");
   const other = testApp(journal);
   const again = (await (await other.app.request(`/jobs/${job}.json`)).json()) as typeof state;
-  expect([again.step, again.turn, again.entry, again.readOnly]).toEqual([state.step, state.turn, state.entry, null]);
+  expect([again.step, again.revision, again.entry, again.readOnly]).toEqual([state.step, state.revision, state.entry, null]);
 });

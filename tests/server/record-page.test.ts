@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { type Entry, seal } from "../../machines/record/entry.ts";
-import { MARKS } from "../../machines/record/findings.ts";
+import { FLAGS } from "../../machines/record/findings.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { brief, testApp } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
@@ -62,8 +62,8 @@ describe("the record of a job", () => {
     expect(html).not.toContain("cookie-");
   });
   it("gives the exact words that were heard, what they were taken as, and what the guide said back", async () => {
-    const { no } = job.say({ type: "readBack", ask: { ...sheet, value: wrong } }, "Ines", { source: "talk" });
-    job.say({ type: "correct", of: no }, "Ines", { source: "talk" });
+    const { no } = job.say({ type: "readBack", intent: { ...sheet, value: wrong } }, "Ines", { source: "talk" });
+    job.say({ type: "correct", target: no }, "Ines", { source: "talk" });
     const text = read((await page()).html);
     expect(text).toContain('heard with Talk held "as heard" taken as: RC-4040, read back and not taken yet');
     expect(text).toContain(`"as heard" taken as: Correct: RC-4040 (read back in entry ${no}) RC-4040 is not good: wanted RC-80100 rev C.`);
@@ -79,7 +79,7 @@ describe("the record of a job", () => {
     job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
     const longer = readBrief({ ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
     const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
-    job.say({ type: "agree", of: no }, "Maren");
+    job.say({ type: "agree", target: no }, "Maren");
     await job.to((s) => s.step === "rings.AB");
     job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
     const text = read((await page()).html);
@@ -185,7 +185,7 @@ describe("what stands out", () => {
   it("that nobody knows of is said, and all is shown", async () => {
     const { html } = await page("?show=refused,late");
     expect(numbers(html)).toEqual([1, 2, 3, 4]);
-    expect(read(html)).toContain(`"late" is nothing to look for. All entries are shown. Choose from: ${MARKS.join(", ")}.`);
+    expect(read(html)).toContain(`"late" is nothing to look for. All entries are shown. Choose from: ${FLAGS.join(", ")}.`);
   });
   it("says how many are shown, and that there are none", async () => {
     expect(read((await page("?show=refused")).html)).toContain("Showing 1 of 4 entries: Refused.");

@@ -56,10 +56,10 @@ describe("a job rehearsed", () => {
     };
     const changed = brief();
     changed.site.rallyPoint = "the barn door";
-    const { turn } = await site.state(id);
-    const told = (await say({ as: "Ines", key: "amend-00001", seen: turn, type: "amend", because: "muster moved", brief: changed }))
+    const { revision } = await site.state(id);
+    const told = (await say({ as: "Ines", key: "amend-00001", seen: revision, type: "amend", because: "muster moved", brief: changed }))
       .body as { entry: number };
-    await say({ as: "Maren", key: "agree-00001", seen: turn, type: "agree", of: told.entry });
+    await say({ as: "Maren", key: "agree-00001", seen: revision, type: "agree", target: told.entry });
     expect((await site.state(id)).rehearsal).toBe(true);
     const { state } = await drive(
       () => site.state(id),

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { EXAMPLES } from "../../machines/tent/examples.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { edge } from "../../views/text/en/errors.ts";
+import { errors } from "../../views/text/en/errors.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { eighty, specOf } from "../tent/tents.ts";
@@ -51,8 +51,8 @@ describe("a tent brought in by a script", () => {
     ["a name of spaces", { ...blue, name: "  " }, { name: "The tent has no name. Give it one." }],
     ["a name that is a number", { ...blue, name: 7 }, { name: "7 is not a name. Give one line of text." }],
     ["a name of 81 letters", { ...blue, name: "ü".repeat(81) }, { name: "The name has 81 letters. Keep it to 80." }],
-    ["no spec", { name: "x" }, { spec: edge.noTentGiven }],
-    ["a list for a spec", { name: "x", spec: [] }, { spec: edge.noTentGiven }],
+    ["no spec", { name: "x" }, { spec: errors.noTentGiven }],
+    ["a list for a spec", { name: "x", spec: [] }, { spec: errors.noTentGiven }],
     [
       "a width of nothing",
       { name: "x", spec: { ...eighty, widthFt: "wide" } },
@@ -90,7 +90,7 @@ describe("a tent brought in by a script", () => {
     ["a word", "tent"],
     ["nothing", null],
   ])("that is %s is refused in a sentence", async (_what, body) => {
-    expect(await send("/tents", body)).toMatchObject({ status: 422, body: { fields: { spec: edge.noTentGiven } } });
+    expect(await send("/tents", body)).toMatchObject({ status: 422, body: { fields: { spec: errors.noTentGiven } } });
   });
   it("under a name that is taken, in another case too, or is an example's, is refused and says which", async () => {
     await add();
@@ -105,7 +105,7 @@ describe("a tent brought in by a script", () => {
     expect(await send("/tents", { ...blue, name: "Else", key: "key-00001" })).toMatchObject({ status: 409 });
     expect(await send("/tents", { ...blue, name: "Else", key: "x y" })).toMatchObject({
       status: 422,
-      body: { fields: { key: edge.keyShape } },
+      body: { fields: { key: errors.keyShape } },
     });
     expect(world.journal.catalog.tents()).toHaveLength(1);
   });
@@ -129,7 +129,7 @@ describe("a change by a script", () => {
     const id = await add();
     await send(`/tents/${id}`, { ...blue, version: 1, spec: { ...eighty, spacingFt: 8 } });
     const late = await send(`/tents/${id}`, { ...blue, version: 1, spec: { ...eighty, spacingFt: 12 } });
-    expect(late).toMatchObject({ status: 409, body: { problem: edge.tentChanged, stored: { version: 2, spec: { spacingFt: 8 } } } });
+    expect(late).toMatchObject({ status: 409, body: { problem: errors.tentChanged, stored: { version: 2, spec: { spacingFt: 8 } } } });
     expect((await json(`/tents/${id}.json`)).spec.spacingFt).toBe(8);
   });
   it("that is sent again after another one is answered and not done again", async () => {
@@ -142,10 +142,10 @@ describe("a change by a script", () => {
   });
   it("without the version, of an example, or of a tent that is not there, is refused", async () => {
     const id = await add();
-    expect((await send(`/tents/${id}`, blue)).body.fields).toEqual({ version: edge.versionShape });
+    expect((await send(`/tents/${id}`, blue)).body.fields).toEqual({ version: errors.versionShape });
     expect(await send(`/tents/${EXAMPLES[0]!.id}`, { ...blue, version: 1 })).toMatchObject({
       status: 409,
-      body: { problem: edge.exampleStays },
+      body: { problem: errors.exampleStays },
     });
     expect((await send("/tents/no-such", { ...blue, version: 1 })).status).toBe(404);
     expect((await world.app.request("/tents/no-such.json")).status).toBe(404);
@@ -194,7 +194,7 @@ describe("the pages of the list", () => {
     const late = await form(`/tents/${id}`, mine);
     const page = await late.text();
     expect(late.status).toBe(409);
-    expect(page).toContain(edge.tentChanged);
+    expect(page).toContain(errors.tentChanged);
     expect(page).toMatch(/Pole spacing, ft<\/th><td>12<\/td><td>8<\/td>/);
     expect(filled(page)).toMatchObject({ "tent.spacingFt": "8", version: "2" });
     expect((await json(`/tents/${id}.json`)).spec.spacingFt).toBe(12);
@@ -206,7 +206,7 @@ describe("the pages of the list", () => {
     const mine = filled(await html(`/tents/${id}/edit`));
     expect((await form(`/tents/${id}/remove`, { key: "key-00001", version: "1" })).status).toBe(303);
     const page = await (await form(`/tents/${id}`, mine)).text();
-    expect(page).toContain(edge.tentGone);
+    expect(page).toContain(errors.tentGone);
     expect((await form("/tents", filled(page))).status).toBe(303);
   });
   it("is taken out only after a page that asks, and only as it was seen", async () => {

@@ -266,7 +266,7 @@ describe("a list that the plan or the yard changes", () => {
     await (await phoneOf(INES)).all("stakePlate");
     const more = readBrief(noted({ stakePlate: { spare: 0.2, unitLb: 12 } }));
     const { no } = job.say({ type: "amend", because: "soft ground, more plates", to: more.frozen });
-    job.say({ type: "agree", of: no }, "Maren");
+    job.say({ type: "agree", target: no }, "Maren");
     expect(await line("stakePlate")).toMatchObject({ spares: Math.ceil(need * 0.2), loaded: count, is: "short" });
   });
   it("still has what was loaded and is no longer planned: it has to come back", async () => {
@@ -274,7 +274,7 @@ describe("a list that the plan or the yard changes", () => {
     const { loaded } = await line("quarterPole");
     const without = readBrief({ ...noted(), tent: { ...brief().tent, quarterRings: 0 } });
     const { no } = job.say({ type: "amend", because: "this top has none", to: without.frozen });
-    job.say({ type: "agree", of: no }, "Maren");
+    job.say({ type: "agree", target: no }, "Maren");
     expect(await line("quarterPole")).toMatchObject({ need: 0, count: 0, loaded });
     expect(text(await (await phoneOf(INES)).look())).toContain("No longer on the list: the plan was changed.");
   });

@@ -22,8 +22,8 @@ async function atTheStakes() {
   };
   await drive(read, send as never, (s) => s.step === "showing.AB");
   const say = async (said: string | string[], { as = "Ines", device = "phone-of-ines", talk = true, seen = -1 } = {}) => {
-    const { turn } = await read();
-    const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? turn : seen };
+    const { revision } = await read();
+    const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? revision : seen };
     const readBack = (await read(device)).readBack?.entry ?? null;
     return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
@@ -69,8 +69,8 @@ describe("a spoken answer", () => {
   });
   it("is not confirmed by a correct that began before it was on the screen", async () => {
     await site.say("fifteen showing");
-    const { turn } = await site.read();
-    const told = await site.send({ as: "Ines", key: "early-correct", seen: turn, alternatives: ["correct"], talk: true });
+    const { revision } = await site.read();
+    const told = await site.send({ as: "Ines", key: "early-correct", seen: revision, alternatives: ["correct"], talk: true });
     expect(told.body).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
     expect((await site.read()).gate?.status).toBe("open");
   });
@@ -89,8 +89,8 @@ describe("a spoken answer", () => {
   });
   it("is confirmed by a press on the same phone", async () => {
     const { entry } = await site.say("five showing");
-    const { turn } = await site.read();
-    const told = await site.send({ as: "Ines", key: "press-correct-1", seen: turn, type: "correct", of: entry });
+    const { revision } = await site.read();
+    const told = await site.send({ as: "Ines", key: "press-correct-1", seen: revision, type: "correct", target: entry });
     expect(told.body.went).toBe("done");
     expect((await site.read()).gate?.status).toBe("good");
   });
@@ -124,7 +124,7 @@ describe("in the record", () => {
     });
     const { no } = site.last();
     await site.say("albatross correct", { talk: false });
-    expect(site.last()).toMatchObject({ command: { type: "correct", of: no, source: "wake" }, outcome: { did: "answered" } });
+    expect(site.last()).toMatchObject({ command: { type: "correct", target: no, source: "wake" }, outcome: { did: "answered" } });
   });
   it("chatter, questions and what was not caught leave nothing", async () => {
     const before = site.entries().length;
@@ -155,9 +155,16 @@ describe("stopping by voice", () => {
   it("somebody who is no longer in the crew still holds from their phone, and does nothing else", async () => {
     const smaller = brief();
     smaller.crew = smaller.crew.filter((p) => p.name !== "Odd");
-    const { turn } = await site.read();
-    const told = await site.send({ as: "Ines", key: "amend-crew-1", seen: turn, type: "amend", because: "Odd went home", brief: smaller });
-    await site.send({ as: "Maren", key: "agree-crew-1", seen: turn, type: "agree", of: told.body.entry });
+    const { revision } = await site.read();
+    const told = await site.send({
+      as: "Ines",
+      key: "amend-crew-1",
+      seen: revision,
+      type: "amend",
+      because: "Odd went home",
+      brief: smaller,
+    });
+    await site.send({ as: "Maren", key: "agree-crew-1", seen: revision, type: "agree", target: told.body.entry });
     expect((await site.say("hold", { as: "p6", device: "phone-of-odd", talk: false })).went).toBe("done");
     expect((await site.read()).held).toMatchObject({ by: "Odd" });
     expect(await site.say("carry on", { as: "p6", device: "phone-of-odd" })).toMatchObject({ went: "refused", reasons: [{ why: "role" }] });
@@ -169,9 +176,9 @@ describe("stopping by voice", () => {
   });
   it("a hold on a hold counts anew: a carry on that was on its way lets go of neither", async () => {
     await site.say("hold", { as: "Pia", device: "phone-of-pia", talk: false });
-    const { turn } = await site.read();
+    const { revision } = await site.read();
     await site.say("stop stop", { as: "Odd", device: "phone-of-odd", talk: false });
-    expect(await site.say("carry on", { seen: turn })).toMatchObject({ went: "refused", reasons: [{ why: "movedOn" }] });
+    expect(await site.say("carry on", { seen: revision })).toMatchObject({ went: "refused", reasons: [{ why: "movedOn" }] });
     expect((await site.read()).held).toMatchObject({ by: "Odd" });
   });
   it("a hold word inside a sentence makes the work wait, until the lead's bare carry on", async () => {
@@ -198,8 +205,8 @@ describe("what cannot have been said", () => {
     expect(site.entries().length).toBe(before);
   });
   it("the same words sent twice with one key are one entry", async () => {
-    const { turn } = await site.read();
-    const body = { as: "Ines", key: "spoken-twice-1", seen: turn, alternatives: ["five showing"], talk: true };
+    const { revision } = await site.read();
+    const body = { as: "Ines", key: "spoken-twice-1", seen: revision, alternatives: ["five showing"], talk: true };
     const first = await site.send(body);
     expect((await site.send(body)).body.entry).toBe(first.body.entry);
     expect((await site.read("phone-of-ines")).readBack).not.toBeNull();

@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { atLeast, exactly, measure, noneOf, yes } from "../../machines/install/gates.ts";
-import { type Ears, hear } from "../../machines/speech/hear.ts";
+import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
 import { stepWith } from "../support/steps.ts";
 
-const lacing = stepWith(null, { call: "lace.ring", of: { seam: "S2", toward: "CD", atFt: 20 } });
-const tied = stepWith(yes, { call: "half.tied", of: { seam: "S2", toward: "CD" } });
+const lacing = stepWith(null, { wordsKey: "lace.ring", params: { seam: "S2", toward: "CD", atFt: 20 } });
+const tied = stepWith(yes, { wordsKey: "half.tied", params: { seam: "S2", toward: "CD" } });
 const showing = stepWith(measure("in", 0, 6));
-const goingUnder = stepWith(atLeast(1), { call: "under.in" });
-const comingOut = stepWith({ kind: "sameCount", as: "in" }, { call: "under.out" });
-const plumb = stepWith(measure("deg", -1, 1), { call: "plumb.edge", of: { edge: "BC", sidePoleFt: 8 } });
+const goingUnder = stepWith(atLeast(1), { wordsKey: "under.in" });
+const comingOut = stepWith({ kind: "sameCount", as: "in" }, { wordsKey: "under.out" });
+const plumb = stepWith(measure("deg", -1, 1), { wordsKey: "plumb.edge", params: { edge: "BC", sidePoleFt: 8 } });
 const wind = stepWith({ kind: "wind" });
-const calm = stepWith(null, { call: "lay.piece" });
+const calm = stepWith(null, { wordsKey: "lay.piece" });
 
-const ears = (step: Ears["step"], more: Partial<Ears> = {}): Ears => ({
+const ears = (step: ListeningContext["step"], more: Partial<ListeningContext> = {}): ListeningContext => ({
   step,
   attention: "working",
   waiting: false,
@@ -20,8 +20,8 @@ const ears = (step: Ears["step"], more: Partial<Ears> = {}): Ears => ({
   ...more,
 });
 /** Spoken into an open microphone, or with the talk button held. */
-const open = (said: string | string[], e: Ears) => hear({ alternatives: [said].flat(), talk: false }, e);
-const talk = (said: string | string[], e: Ears) => hear({ alternatives: [said].flat(), talk: true }, e);
+const open = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: false }, e);
+const talk = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: true }, e);
 const answer = (value: object) => ({ meant: { ask: { type: "answer", gate: "here", value } }, readBack: true });
 
 describe("said for real, while lacing, with nothing before it", () => {
@@ -53,7 +53,7 @@ describe("said for real, with the talk button held, and read back", () => {
     ["four going under", goingUnder, { kind: "count", n: 4 }],
     ["four out, nobody under", comingOut, { kind: "count", n: 4 }],
     ["36 stakes", stepWith(exactly(36)), { kind: "count", n: 36 }],
-    ["none missed", stepWith(noneOf, { call: "half.looked" }), { kind: "count", n: 0 }],
+    ["none missed", stepWith(noneOf, { wordsKey: "half.looked" }), { kind: "count", n: 0 }],
     ["C's leaning in an inch and a half", plumb, { kind: "measure", n: -0.9, unit: "deg" }],
     ["leaning towards the tent half a degree", plumb, { kind: "measure", n: -0.5, unit: "deg" }],
     ["seam two, D C half, tied off", tied, { kind: "yesNo", yes: true }],
@@ -243,7 +243,7 @@ describe("values that nobody means", () => {
   it("plumb is plumb, either way", () =>
     expect(talk("zero degrees", ears(plumb))).toMatchObject(answer({ kind: "measure", n: 0, unit: "deg" })));
   it.each([
-    ["none tied", stepWith(noneOf, { call: "half.looked" })],
+    ["none tied", stepWith(noneOf, { wordsKey: "half.looked" })],
     ["four going under", comingOut],
     ["four missed", comingOut],
     ["none missed", goingUnder],

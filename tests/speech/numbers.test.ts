@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { inUnit, readClock, readNumber, readQuantity, type Said } from "../../machines/speech/en/numbers.ts";
+import { inUnit, type Quantity, readClock, readNumber, readQuantity } from "../../machines/speech/en/numbers.ts";
 
-const reads = (rows: readonly (readonly [text: string, n: number, unit: Said["unit"]])[]) =>
+const reads = (rows: readonly (readonly [text: string, n: number, unit: Quantity["unit"]])[]) =>
   it.each(rows)("%j is %d %s", (text, n, unit) => {
     const found = readQuantity(text);
     expect(found).toHaveLength(1);
@@ -273,9 +273,9 @@ describe("below zero", () => {
 });
 
 describe("more than one reading: all are given, and none is chosen", () => {
-  const ft = (feet: number, inches: number): Said => ({ n: feet + inches / 12, unit: "ft" });
-  const n = (is: number): Said => ({ n: is, unit: null });
-  it.each<[string, Said[]]>([
+  const ft = (feet: number, inches: number): Quantity => ({ n: feet + inches / 12, unit: "ft" });
+  const n = (is: number): Quantity => ({ n: is, unit: null });
+  it.each<[string, Quantity[]]>([
     ["six two", [n(62), ft(6, 2)]],
     ["6 2", [n(62), ft(6, 2)]],
     ["six ten", [n(610), n(6.1), ft(6, 10)]],

@@ -9,7 +9,8 @@ describe("machines/ knows nothing of where it runs", () => {
     const source = readFileSync(join("machines", file), "utf8");
     const imports = [...source.matchAll(/(?:from|import)\s*\(?\s*"([^"]+)"/g)].map((m) => m[1]!);
     const outside = imports.filter(
-      (i) => !i.startsWith(".") && !["xstate", "canonicalize", "ml-matrix", "temporal-polyfill"].includes(i) && !i.startsWith("@noble/hashes/"),
+      (i) =>
+        !i.startsWith(".") && !["xstate", "canonicalize", "ml-matrix", "temporal-polyfill"].includes(i) && !i.startsWith("@noble/hashes/"),
     );
     expect(outside).toEqual([]);
     expect(imports.filter((i) => /(^|\/)(server|views)\//.test(i))).toEqual([]);

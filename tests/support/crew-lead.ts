@@ -4,12 +4,15 @@ import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 /** What a truthful, well-prepared crew answers to a gate. Counts come from the limit, measures from inside it. */
 export function goodAnswer(gate: GateState, state: GuideState): { value: object; as: string } | { wind: true } {
   const as = personFor(gate, state);
-  const { asks } = gate;
-  switch (asks.kind) {
+  const { check } = gate;
+  switch (check.kind) {
     case "yesNo":
-      return { as, value: { kind: "yesNo", yes: asks.good } };
+      return { as, value: { kind: "yesNo", yes: check.good } };
     case "count":
-      return { as, value: { kind: "count", n: asks.to !== null && asks.from === 0 && asks.to > 0 ? Math.min(4, asks.to) : asks.from } };
+      return {
+        as,
+        value: { kind: "count", n: check.to !== null && check.from === 0 && check.to > 0 ? Math.min(4, check.to) : check.from },
+      };
     case "sameCount":
       return { as, value: { kind: "count", n: 4 } };
     case "measure":
@@ -17,18 +20,18 @@ export function goodAnswer(gate: GateState, state: GuideState): { value: object;
         as,
         value: {
           kind: "measure",
-          unit: asks.unit,
-          n: asks.from === null ? asks.to! : asks.to === null ? asks.from : (asks.from + asks.to) / 2,
+          unit: check.unit,
+          n: check.from === null ? check.to! : check.to === null ? check.from : (check.from + check.to) / 2,
         },
       };
     case "lengths":
-      return { as, value: { kind: "lengths", ft: Object.fromEntries(Object.entries(asks.want).map(([name, w]) => [name, w.ft])) } };
+      return { as, value: { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, w]) => [name, w.ft])) } };
     case "square":
-      return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(asks.want, name)])) } };
+      return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(check.want, name)])) } };
     case "counts":
       return { as, value: { kind: "counts", n: gate.want } };
     case "document":
-      return { as, value: { kind: "document", named: asks.expected ?? "PN-77" } };
+      return { as, value: { kind: "document", named: check.expected ?? "PN-77" } };
     case "paperOnly":
       return { as, value: { kind: "paper", by: "A. Engineer", document: "ENG-12" } };
     case "wind":
@@ -38,7 +41,7 @@ export function goodAnswer(gate: GateState, state: GuideState): { value: object;
 
 /** The lead, unless the gate wants somebody else. */
 export function personFor(gate: GateState, state: GuideState): string {
-  const may = state.people.filter((p) => gate.who.includes(p.role) && p.name !== gate.notBy);
+  const may = state.people.filter((p) => gate.roles.includes(p.role) && p.name !== gate.notBy);
   return may[0]!.id;
 }
 
@@ -62,7 +65,7 @@ export async function drive(read: () => Promise<GuideState>, say: Say, stop: (st
     const state = await read();
     if (state.closed || stop(state)) return { state, refused };
     const lead = state.people.find((p) => p.role === "lead")!.id;
-    const around = { seen: state.turn, as: lead };
+    const around = { seen: state.revision, as: lead };
     const gate = state.gate;
     if (gate && gate.status !== "good" && gate.status !== "waived") {
       const early = await say({ ...around, key: `early-${state.job}-${state.entry}`, type: "next" });
@@ -71,7 +74,7 @@ export async function drive(read: () => Promise<GuideState>, say: Say, stop: (st
       const answer = goodAnswer(gate, state);
       const told =
         "wind" in answer
-          ? await say({ ...around, key: `wind-${state.job}-${state.entry}`, type: "reading", of: "wind", mph: 6, gustMph: 9 })
+          ? await say({ ...around, key: `wind-${state.job}-${state.entry}`, type: "reading", kind: "wind", mph: 6, gustMph: 9 })
           : await say({
               ...around,
               as: answer.as,

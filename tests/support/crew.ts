@@ -1,7 +1,7 @@
 import type { Brief, Role } from "../../machines/install/brief.ts";
-import type { Ask } from "../../machines/install/commands.ts";
+import type { Intent } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
-import { type Job, stepOf } from "../../machines/install/job.ts";
+import { currentStep, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import { briefOf, commandOf, opened, SECOND, SMALL, START } from "../proof/fixtures.ts";
 import { badValue, goodValue } from "../proof/tent.ts";
@@ -14,25 +14,25 @@ export class Crew {
   constructor(brief: Brief = briefOf(SMALL)) {
     this.job = opened(brief);
   }
-  get turn() {
-    return this.job.snapshot.context.turn;
+  get revision() {
+    return this.job.snapshot.context.revision;
   }
   get call() {
-    return stepOf(this.job)?.id ?? "closed";
+    return currentStep(this.job)?.id ?? "closed";
   }
-  say(ask: Ask, role: Role = "lead", { seen = this.turn, at }: { seen?: number; at?: number } = {}): Outcome {
+  say(ask: Intent, role: Role = "lead", { seen = this.revision, at }: { seen?: number; at?: number } = {}): Outcome {
     this.at = at ?? this.at + SECOND;
     const [job, outcome] = decide(this.job, commandOf(ask, this.at, this.entry++, seen, role));
     this.job = job;
     return outcome;
   }
   gust(mph: number, role: Role = "lead") {
-    return this.say({ type: "reading", reading: { of: "wind", mph: 5, gustMph: mph, takenAt: this.at, place: "the field" } }, role);
+    return this.say({ type: "reading", reading: { kind: "wind", mph: 5, gustMph: mph, takenAt: this.at, place: "the field" } }, role);
   }
   answer(how: "good" | "bad", role?: Role) {
-    const gate = stepOf(this.job)!.gate!;
+    const gate = currentStep(this.job)!.gate!;
     const value = how === "good" ? goodValue(gate) : badValue(gate);
-    return this.say({ type: "answer", gate: gate.id, value }, role ?? (gate.otherThan ? "deputy" : "lead"));
+    return this.say({ type: "answer", gate: gate.id, value }, role ?? (gate.secondPersonTo ? "deputy" : "lead"));
   }
   next(role: Role = "lead") {
     return this.say({ type: "next" }, role);
@@ -41,8 +41,8 @@ export class Crew {
   goTo(id: string) {
     for (let i = 0; this.call !== id; i++) {
       if (i > 500 || this.call === "closed") throw new Error(`never came to ${id}`);
-      const { gate } = stepOf(this.job)!;
-      if (gate?.asks.kind === "wind") this.gust(8);
+      const { gate } = currentStep(this.job)!;
+      if (gate?.check.kind === "wind") this.gust(8);
       else if (gate) this.answer("good");
       const outcome = this.next();
       if (!("did" in outcome)) throw new Error(`${this.call}: ${JSON.stringify(outcome)}`);

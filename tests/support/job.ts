@@ -1,6 +1,6 @@
 import { digest } from "../../machines/digest/digest.ts";
-import type { Ask } from "../../machines/install/commands.ts";
-import type { Said } from "../../machines/record/entry.ts";
+import type { Intent } from "../../machines/install/commands.ts";
+import type { CommandEntry } from "../../machines/record/entry.ts";
 import { demoBrief } from "../../server/demo.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { testApp } from "./app.ts";
@@ -29,16 +29,16 @@ export async function openedJob(input: object = demo(), world = testApp()) {
     request: "0".repeat(64),
   });
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
-  const say = (ask: Ask, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Said =>
+  const say = (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): CommandEntry =>
     desks.say(job, ask, from(by, on.source ?? "press", on.device ?? `phone-of-${by}`, desks.load(job).entries.length)).entry;
   /** On to where a test begins, all gates answered well. */
   const to = async (stop: (state: GuideState) => boolean) => (await drive(read, post1, stop)).state;
   /** The gate that is asked now, answered well by whom it allows. */
-  const answerWell = async (): Promise<Said> => {
+  const answerWell = async (): Promise<CommandEntry> => {
     const state = await read();
     const good = goodAnswer(state.gate!, state);
     if ("wind" in good)
-      return say({ type: "reading", reading: { of: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: "in the open" } });
+      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: "in the open" } });
     return say({ type: "answer", gate: state.gate!.id, value: good.value as never }, good.as);
   };
   return { ...world, job, read, say, to, answerWell, entries: () => desks.load(job).entries };

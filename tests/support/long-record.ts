@@ -1,8 +1,8 @@
-import type { Held } from "../../views/reply.ts";
+import type { LiveJob } from "../../views/reply.ts";
 import { openedJob } from "./job.ts";
 
 /** A record of so many entries: answers good and not, refusals, notes, and calls gone over again and again. */
-export async function longRecord(entries: number): Promise<{ held: Held; job: Awaited<ReturnType<typeof openedJob>> }> {
+export async function longRecord(entries: number): Promise<{ held: LiveJob; job: Awaited<ReturnType<typeof openedJob>> }> {
   const job = await openedJob();
   const sheet = { type: "answer", gate: "sheet.atHand" } as const;
   const round = [

@@ -16,14 +16,14 @@ export async function fileOfRecords(file: string): Promise<{ whole: string; chan
   changed.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 13 } });
   const longer = readBrief({ ...brief(), title: "Lower meadow, the long top", tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } });
   const { no } = changed.say({ type: "amend", because: "cloth is one mid longer", to: longer.frozen });
-  changed.say({ type: "agree", of: no }, "Maren");
+  changed.say({ type: "agree", target: no }, "Maren");
   const practice = await openedJob({ ...brief(), title: "Practice behind the barn", rehearsal: true }, world);
   practice.say({ type: "next" }, "Ines");
 
   const whole = await openedJob({ ...brief(), title: "Harvest supper, upper meadow" }, world);
   const talk = { source: "talk", device: "phone-of-Ines" } as const;
-  const heard = whole.say({ type: "readBack", ask: { type: "answer", gate: "sheet.atHand", value: { kind: "unknown" } } }, "Ines", talk);
-  whole.say({ type: "correct", of: heard.no }, "Ines", talk);
+  const heard = whole.say({ type: "readBack", intent: { type: "answer", gate: "sheet.atHand", value: { kind: "unknown" } } }, "Ines", talk);
+  whole.say({ type: "correct", target: heard.no }, "Ines", talk);
   const soft = await whole.to((s) => s.gate?.hard === false);
   whole.say({ type: "waive", gate: soft.gate!.id, because: "no such thing here" });
   whole.say({ type: "next" });

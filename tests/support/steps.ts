@@ -1,15 +1,15 @@
-import { type Asks, gate } from "../../machines/install/gates.ts";
+import { type Check, gate } from "../../machines/install/gates.ts";
 import type { Step } from "../../machines/install/step.ts";
 
 /** A call that asks something, or nothing, with words of its own. */
-export const stepWith = (asks: Asks | null, more: Partial<Step> = {}): Step => ({
+export const stepWith = (asks: Check | null, more: Partial<Step> = {}): Step => ({
   id: "here",
   phase: "sectionsJoined",
-  call: "here",
-  of: {},
+  wordsKey: "here",
+  params: {},
   gate: asks === null ? null : { id: "here", ...gate(asks) },
   committed: false,
   site: "spread",
-  goOnFrom: null,
+  resumeFrom: null,
   ...more,
 });

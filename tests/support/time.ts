@@ -4,7 +4,7 @@ import type { Frozen, PhaseId } from "../../machines/install/step.ts";
 import { PHASES } from "../../machines/install/step.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import type { Opening } from "../../machines/record/entry.ts";
-import { openWorked, type Worked } from "../../machines/record/work-time.ts";
+import { startWorkTime, type WorkTime } from "../../machines/record/work-time.ts";
 import { planTent } from "../../machines/tent/plan.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
@@ -33,14 +33,14 @@ export function assumedMin(frozen: Frozen, phase: Phase): number {
   return e.minutes;
 }
 
-const unworked = (frozen: Frozen): Worked => openWorked({ opened: frozen, step: frozen.script.steps[0]!.id } as Opening);
+const unworked = (frozen: Frozen): WorkTime => startWorkTime({ opened: frozen, step: frozen.script.steps[0]!.id } as Opening);
 
 /** A closed job whose phases took so many times the assumed minutes. */
 export function finished(job: string, frozen: Frozen, times: number | ((phase: Phase) => number)): Taught {
   const byPhase = Object.fromEntries(
     TIMED.map((phase) => [phase, assumedMin(frozen, phase) * (typeof times === "number" ? times : times(phase)) * MINUTE]),
   );
-  return { job, rehearsal: false, misfit: null, phase: "closed", worked: { ...unworked(frozen), byPhase, done: PHASES } };
+  return { job, rehearsal: false, mismatch: null, phase: "closed", worked: { ...unworked(frozen), byPhase, done: PHASES } };
 }
 
 /** A job that stands at a call, with the minutes worked in the phase until it came there and since. Earlier phases took what was assumed. */

@@ -149,7 +149,7 @@ it.each([
     expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
     expect(Math.min(...shares)).toBeGreaterThan(0);
     for (const part of e.parts) {
-      const names = steps.filter((s) => part.at.some((at) => s.call === at || s.id === at || s.id.startsWith(`${at}.`)));
+      const names = steps.filter((s) => part.at.some((at) => s.wordsKey === at || s.id === at || s.id.startsWith(`${at}.`)));
       expect(names.length, part.key).toBeGreaterThan(0);
     }
   }

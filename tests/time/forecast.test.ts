@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { PHASES } from "../../machines/install/step.ts";
-import { LONGEST_WORK_MS } from "../../machines/record/work-time.ts";
+import { MAX_WORK_GAP_MS } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";
 import type { Standing } from "../../machines/time/place.ts";
@@ -89,7 +89,7 @@ describe("during a raise", () => {
   });
   it("a night that went by is no work, and moves the finish by itself only", () => {
     const at = standingAt(frozen, firstOf("tensioned"));
-    const night = LONGEST_WORK_MS + 10 * 3_600_000;
+    const night = MAX_WORK_GAP_MS + 10 * 3_600_000;
     expect(told(at, night).left).toEqual(told(at, 0).left);
     expect(told(at, night).finish!.likely - told(at, 0).finish!.likely).toBe(night);
   });

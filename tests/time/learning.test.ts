@@ -52,7 +52,7 @@ describe("what teaches nothing", () => {
   it.each([
     ["the job itself", [job!], "job-0"],
     ["a rehearsal", [{ ...job!, rehearsal: true }], null],
-    ["a record that does not hang together", [{ ...job!, misfit: 12 }], null],
+    ["a record that does not hang together", [{ ...job!, mismatch: 12 }], null],
     [
       "a job that is still being raised",
       [{ ...job!, phase: "tensioned", worked: { ...job!.worked, done: ["anchorsSet" as const] } }],

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { workOf } from "../../machines/install/quantities.ts";
 import { foldAll } from "../../machines/record/findings.ts";
-import { LONGEST_WORK_MS } from "../../machines/record/work-time.ts";
+import { MAX_WORK_GAP_MS } from "../../machines/record/work-time.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { brief } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
@@ -41,7 +41,7 @@ describe("work is the time between two words to the guide", () => {
     ).toBe(0);
   });
   it("a gap of ninety minutes is work, and one of a minute more is not", () => {
-    const over = LONGEST_WORK_MS / 1000;
+    const over = MAX_WORK_GAP_MS / 1000;
     note();
     const gap = (seconds: number) =>
       addedTo("anchorsSet", () => {
@@ -114,7 +114,7 @@ describe("a phase is done", () => {
     await job.to((s) => s.phase === "perimeterRaised");
     const longer = readBrief({ ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
     const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
-    job.say({ type: "agree", of: no }, "Maren");
+    job.say({ type: "agree", target: no }, "Maren");
     const { done, work } = worked();
     expect(foldAll(job.entries()).fold.phase).toBe("utilitiesMarked");
     expect([done, work]).toEqual([[], workOf(longer)]);

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import type { Did } from "../../machines/install/commands.ts";
 import type { Gate } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import type { Missing, Refusal, Status } from "../../machines/install/refusals.ts";
-import { PHASES, ROUTES, type Script } from "../../machines/install/step.ts";
+import type { Refusal, Status, UnmetStatus } from "../../machines/install/refusals.ts";
+import { ESCAPES, PHASES, type Script } from "../../machines/install/step.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { limitText, sourceText, valueText } from "../../views/text/en/limits.ts";
@@ -42,8 +42,8 @@ describe.each(Object.entries(jobs))("every call of %s", (_name, { script }) => {
 
   it("has words short enough to hear, and a reason", () => {
     for (const step of steps) {
-      expect(calls[step.call], step.call).toBeDefined();
-      for (const text of [calls[step.call]!.say(step.of), calls[step.call]!.why]) {
+      expect(calls[step.wordsKey], step.wordsKey).toBeDefined();
+      for (const text of [calls[step.wordsKey]!.say(step.params), calls[step.wordsKey]!.why]) {
         expect(text, step.id).toMatch(/^[A-Z0-9]/);
         expect(text, step.id).not.toMatch(NONSENSE);
         expect(text.length, step.id).toBeLessThan(200);
@@ -53,8 +53,8 @@ describe.each(Object.entries(jobs))("every call of %s", (_name, { script }) => {
 
   it("has for its gate a question, a limit and what to do instead", () => {
     for (const { step, gate } of gated) {
-      const { ask, ifNot } = calls[step.call]!;
-      for (const text of [ask?.(step.of) ?? "", ifNot ?? "", limitText(gate), sourceText(gate.source)]) {
+      const { ask, ifNot } = calls[step.wordsKey]!;
+      for (const text of [ask?.(step.params) ?? "", ifNot ?? "", limitText(gate), sourceText(gate.source)]) {
         expect(text, step.id).toMatch(/\S/);
         expect(text, step.id).not.toMatch(NONSENSE);
       }
@@ -63,8 +63,8 @@ describe.each(Object.entries(jobs))("every call of %s", (_name, { script }) => {
 
   it("speaks of the paper where one is taken, asks for it where nothing else will do, and of none elsewhere", () => {
     for (const { step, gate } of gated) {
-      const { ask, ifNot } = calls[step.call]!;
-      if (gate.asks.kind === "paperOnly") expect(ask!(step.of), step.id).toMatch(/paper/);
+      const { ask, ifNot } = calls[step.wordsKey]!;
+      if (gate.check.kind === "paperOnly") expect(ask!(step.params), step.id).toMatch(/paper/);
       else if (gate.paper) expect(ifNot, step.id).toMatch(/paper/);
       else expect(ifNot, step.id).not.toMatch(/\bpaper\b/);
     }
@@ -88,7 +88,7 @@ function earlierScripts(): Script[] {
 it("no words are left over that no job says", () => {
   // Jobs that were opened under an earlier procedure go on with its calls.
   const scripts = [...Object.values(jobs).map(({ script }) => script), ...earlierScripts()];
-  const said = new Set(scripts.flatMap((script) => allSteps(script).map((s) => s.call)));
+  const said = new Set(scripts.flatMap((script) => allSteps(script).map((s) => s.wordsKey)));
   expect(Object.keys(calls).filter((call) => !said.has(call))).toEqual([]);
 });
 
@@ -120,16 +120,18 @@ describe("what a trainee reads beside a call", () => {
 
 it("a seam is called in one short line: seam, half, place", () => {
   const { steps } = jobs["an 80 by 100"].script;
-  const ring = steps.find((s) => s.call === "lace.ring" && s.of.seam === "S1")!;
-  expect(calls["lace.ring"]!.say(ring.of)).toMatch(/^Seam 1, (AB|CD) half: lace out to the quarter ring, .*long loop two feet above it\.$/);
-  for (const s of steps.filter((step) => step.call.startsWith("lace."))) {
-    expect(calls[s.call]!.say(s.of), s.id).toMatch(/^(Seam \d|Ridge seam at (DA|BC))[,:]/);
-    expect(calls[s.call]!.say(s.of).length, s.id).toBeLessThan(120);
+  const ring = steps.find((s) => s.wordsKey === "lace.ring" && s.params.seam === "S1")!;
+  expect(calls["lace.ring"]!.say(ring.params)).toMatch(
+    /^Seam 1, (AB|CD) half: lace out to the quarter ring, .*long loop two feet above it\.$/,
+  );
+  for (const s of steps.filter((step) => step.wordsKey.startsWith("lace."))) {
+    expect(calls[s.wordsKey]!.say(s.params), s.id).toMatch(/^(Seam \d|Ridge seam at (DA|BC))[,:]/);
+    expect(calls[s.wordsKey]!.say(s.params).length, s.id).toBeLessThan(120);
   }
 });
 
 describe("refusals", () => {
-  const missing: Record<Missing, true> = { open: true, unknown: true, outOfLimit: true, early: true, stale: true, samePerson: true };
+  const missing: Record<UnmetStatus, true> = { open: true, unknown: true, outOfLimit: true, early: true, stale: true, samePerson: true };
   const others: { readonly [W in Exclude<Refusal["why"], "gate">]: Extract<Refusal, { why: W }> } = {
     held: { why: "held", by: "lena" },
     paused: { why: "paused", by: "lena" },
@@ -140,7 +142,7 @@ describe("refusals", () => {
     notAskedHere: { why: "notAskedHere", gate: "g" },
     wrongKind: { why: "wrongKind", gate: "g" },
     hardGate: { why: "hardGate", gate: "g" },
-    movedOn: { why: "movedOn", turn: 4 },
+    movedOn: { why: "movedOn", revision: 4 },
     nothingBefore: { why: "nothingBefore" },
     notHeld: { why: "notHeld" },
     future: { why: "future" },
@@ -150,7 +152,7 @@ describe("refusals", () => {
     alreadyStandingDown: { why: "alreadyStandingDown" },
     jobClosed: { why: "jobClosed" },
   };
-  const gates = (Object.keys(missing) as Missing[]).map((status): Refusal => ({ why: "gate", gate: "g", status }));
+  const gates = (Object.keys(missing) as UnmetStatus[]).map((status): Refusal => ({ why: "gate", gate: "g", status }));
   const nothing: About = { ask: null, ifNot: null, limit: null, value: null, found: null, name: (id) => id };
   const all: About = { ...nothing, ask: "How much is showing?", ifNot: "Drive it down.", limit: "0 in to 6 in", value: "8 in" };
 
@@ -193,20 +195,20 @@ describe("refusals", () => {
     const statuses: Record<Status, true> = { ...missing, good: true, waived: true };
     for (const d of Object.keys(did) as Did[]) expect(didText(d), d).toMatch(/\S/);
     for (const s of Object.keys(statuses) as Status[]) expect(statusText(s), s).toMatch(/\S/);
-    for (const phase of [...PHASES, ...ROUTES]) expect(phaseName(phase), phase).toMatch(/^[A-Z][a-z]+( [a-z]+)?$/);
+    for (const phase of [...PHASES, ...ESCAPES]) expect(phaseName(phase), phase).toMatch(/^[A-Z][a-z]+( [a-z]+)?$/);
   });
 });
 
 describe("limits", () => {
   const limit = (unit: "deg" | "in" | "ft", from: number | null, to: number | null) =>
-    limitText({ asks: { kind: "measure", unit, from, to, noneIsGood: false } } as Gate);
+    limitText({ check: { kind: "measure", unit, from, to, noneIsGood: false } } as Gate);
   it.each([
     [limit("deg", 0, 10), "no more than 10° and not toward the tent"],
     [limit("deg", 3, 8), "3° to 8° away from the tent"],
     [limit("deg", -1, 1), "within 1° of plumb"],
     [limit("in", 24, null), "24 in or more"],
     [limit("ft", 0, 75), "at most 75 ft"],
-    [limitText({ asks: { kind: "count", from: 11, to: 11 } } as Gate), "exactly 11"],
+    [limitText({ check: { kind: "count", from: 11, to: 11 } } as Gate), "exactly 11"],
     [valueText({ kind: "measure", n: 5.5, unit: "in" }), "5 1/2 in"],
     [valueText({ kind: "unknown" }), "Don't know"],
   ])("%s", (is, wanted) => expect(is).toBe(wanted));

@@ -1,4 +1,4 @@
-import { type Frame, short } from "./frame.ts";
+import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 export type Spot = readonly [x: number, y: number];
@@ -11,7 +11,7 @@ export const THIN = { stroke: "currentColor", "stroke-width": "0.75", "vector-ef
 export function Dimension({ frame, from, to, text, class: name = "drawn-dimension" }: Props) {
   const { px } = frame;
   const [across, down] = unit(from, to);
-  const middle: Spot = [short((from[0] + to[0]) / 2), short((from[1] + to[1]) / 2)];
+  const middle: Spot = [roundHundredth((from[0] + to[0]) / 2), roundHundredth((from[1] + to[1]) / 2)];
   const turnDeg = uprightDeg(across, down);
   const lift = turnDeg === 0 ? [0, -px(9)] : [px(9) * Math.sin((turnDeg * Math.PI) / 180), -px(9) * Math.cos((turnDeg * Math.PI) / 180)];
   return (
@@ -20,23 +20,30 @@ export function Dimension({ frame, from, to, text, class: name = "drawn-dimensio
       {[from, to].map(([x, y]) => (
         <g>
           <line
-            x1={short(x - down * px(6))}
-            y1={short(y + across * px(6))}
-            x2={short(x + down * px(6))}
-            y2={short(y - across * px(6))}
+            x1={roundHundredth(x - down * px(6))}
+            y1={roundHundredth(y + across * px(6))}
+            x2={roundHundredth(x + down * px(6))}
+            y2={roundHundredth(y - across * px(6))}
             {...THIN}
           />
           <line
-            x1={short(x - (across + down) * px(4))}
-            y1={short(y - (down - across) * px(4))}
-            x2={short(x + (across + down) * px(4))}
-            y2={short(y + (down - across) * px(4))}
+            x1={roundHundredth(x - (across + down) * px(4))}
+            y1={roundHundredth(y - (down - across) * px(4))}
+            x2={roundHundredth(x + (across + down) * px(4))}
+            y2={roundHundredth(y + (down - across) * px(4))}
             {...THIN}
             stroke-width="2"
           />
         </g>
       ))}
-      <Label frame={frame} x={short(middle[0] + lift[0]!)} y={short(middle[1] + lift[1]!)} text={text} turnDeg={turnDeg} bold />
+      <Label
+        frame={frame}
+        x={roundHundredth(middle[0] + lift[0]!)}
+        y={roundHundredth(middle[1] + lift[1]!)}
+        text={text}
+        turnDeg={turnDeg}
+        bold
+      />
     </g>
   );
 }
@@ -49,7 +56,7 @@ export function unit(from: Spot, to: Spot): Spot {
 
 /** How text along a line is turned, in degrees clockwise, so that it reads from below or from the right. */
 export function uprightDeg(across: number, down: number): number {
-  const deg = short((Math.atan2(down, across) * 180) / Math.PI);
-  if (deg >= 90) return short(deg - 180);
-  return deg < -90 ? short(deg + 180) : deg;
+  const deg = roundHundredth((Math.atan2(down, across) * 180) / Math.PI);
+  if (deg >= 90) return roundHundredth(deg - 180);
+  return deg < -90 ? roundHundredth(deg + 180) : deg;
 }

@@ -21,14 +21,14 @@ export function frameOf(plan: TentPlan, belowPx: number): Frame {
   const { widthFt, lengthFt, spec } = plan;
   const acrossFt = widthFt + 2 * spec.setbackFt;
   const wholeFt = acrossFt / (1 - (2 * MARGIN_PX) / PHONE_PX);
-  const px = (n: number) => short((n * wholeFt) / PHONE_PX);
+  const px = (n: number) => roundHundredth((n * wholeFt) / PHONE_PX);
   const edgeFt = spec.setbackFt + px(MARGIN_PX);
-  const x = (xFt: number) => short(xFt + edgeFt);
-  const y = (yFt: number) => short(lengthFt - yFt + edgeFt);
-  const lie = layerOf(plan);
+  const x = (xFt: number) => roundHundredth(xFt + edgeFt);
+  const y = (yFt: number) => roundHundredth(lengthFt - yFt + edgeFt);
+  const lie = layOnSite(plan);
   return {
-    widthFt: short(wholeFt),
-    heightFt: short(lengthFt + 2 * edgeFt + px(belowPx)),
+    widthFt: roundHundredth(wholeFt),
+    heightFt: roundHundredth(lengthFt + 2 * edgeFt + px(belowPx)),
     px,
     x,
     y,
@@ -40,7 +40,7 @@ export function frameOf(plan: TentPlan, belowPx: number): Frame {
 }
 
 /** Lays the cloth between the corner marks, evenly each way: along an edge it agrees with the stations of the plan. */
-export function layerOf({ widthFt, lengthFt, stations }: TentPlan): (p: Point) => Point {
+export function layOnSite({ widthFt, lengthFt, stations }: TentPlan): (p: Point) => Point {
   const [a, b, c, d] = ["A", "B", "C", "D"].map((id) => stations.find((s) => s.id === id)!);
   return ({ xFt, yFt }) => {
     const [u, v] = [xFt / widthFt, yFt / lengthFt];
@@ -50,7 +50,7 @@ export function layerOf({ widthFt, lengthFt, stations }: TentPlan): (p: Point) =
 }
 
 /** Hundredths of a foot are finer than any screen. */
-export const short = (ft: number): number => Math.round(ft * 100) / 100 + 0;
+export const roundHundredth = (ft: number): number => Math.round(ft * 100) / 100 + 0;
 
 export type Box = Point & { readonly wideFt: number; readonly highFt: number };
 

@@ -1,6 +1,6 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
 import type { DrawingText } from "../text/en/drawing.ts";
-import { type Frame, short } from "./frame.ts";
+import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
@@ -30,14 +30,14 @@ export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text:
   const heading = `${text.nearEnd} · ${text.size(plan.widthFt, plan.lengthFt)}`;
   return (
     <g class="drawn-key">
-      <Label frame={frame} x={short(frame.widthFt / 2)} y={short(topFt)} text={heading} bold px={13} />
+      <Label frame={frame} x={roundHundredth(frame.widthFt / 2)} y={roundHundredth(topFt)} text={heading} bold px={13} />
       {marksOf(plan).map(([name, mark], i) => {
-        const x = short(px(40) + (i % 2) * px(160));
-        const y = short(topFt + px(22) + Math.floor(i / 2) * px(19));
+        const x = roundHundredth(px(40) + (i % 2) * px(160));
+        const y = roundHundredth(topFt + px(22) + Math.floor(i / 2) * px(19));
         return (
           <g>
             {mark({ frame, x, y })}
-            <Label frame={frame} x={short(x + px(22))} y={y} text={text.key[name]} anchor="start" />
+            <Label frame={frame} x={roundHundredth(x + px(22))} y={y} text={text.key[name]} anchor="start" />
           </g>
         );
       })}
@@ -57,5 +57,5 @@ function marksOf({ seams, poles }: TentPlan): (typeof MARKS)[number][] {
 
 function EdgeLine({ frame, x, y, edge }: { frame: Frame; x: number; y: number; edge: "lace" | "eyelet" }) {
   const halfFt = frame.px(13);
-  return <EdgeMarks frame={frame} edge={edge} x1={short(x - halfFt)} y1={y} x2={short(x + halfFt)} y2={y} />;
+  return <EdgeMarks frame={frame} edge={edge} x1={roundHundredth(x - halfFt)} y1={y} x2={roundHundredth(x + halfFt)} y2={y} />;
 }

@@ -2,7 +2,7 @@ import type { TentPlan } from "../../machines/tent/types.ts";
 import { drawing, layoutDrawing } from "../text/en/drawing.ts";
 import type { Units } from "../text/en/lengths.ts";
 import { THIN } from "./dimension.tsx";
-import { type Frame, short } from "./frame.ts";
+import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
@@ -23,14 +23,14 @@ export function LayoutKey({ plan, frame, y, columns, units }: { plan: TentPlan; 
   const { px } = frame;
   return (
     <g class="drawn-key">
-      <Label frame={frame} x={px(20)} y={short(y + px(ROW_PX / 2))} text={layoutDrawing.note[units]} anchor="start" />
+      <Label frame={frame} x={px(20)} y={roundHundredth(y + px(ROW_PX / 2))} text={layoutDrawing.note[units]} anchor="start" />
       {linesOf(plan).map(([text, mark], i) => {
-        const x = short(px(34) + (i % columns) * px(KEY_COLUMN_PX));
-        const at = short(y + px(ROW_PX * (1.5 + Math.floor(i / columns))));
+        const x = roundHundredth(px(34) + (i % columns) * px(KEY_COLUMN_PX));
+        const at = roundHundredth(y + px(ROW_PX * (1.5 + Math.floor(i / columns))));
         return (
           <g>
             {mark({ frame, x, y: at })}
-            <Label frame={frame} x={short(x + px(20))} y={at} text={text} anchor="start" />
+            <Label frame={frame} x={roundHundredth(x + px(20))} y={at} text={text} anchor="start" />
           </g>
         );
       })}
@@ -61,8 +61,16 @@ function linesOf({ seams, poles, plates }: TentPlan): Line[] {
 }
 
 const Sample = ({ frame, x, y, dash, width = "0.75" }: At & { dash?: string; width?: string }) => (
-  <line x1={short(x - frame.px(14))} y1={y} x2={short(x + frame.px(14))} y2={y} {...THIN} stroke-width={width} stroke-dasharray={dash} />
+  <line
+    x1={roundHundredth(x - frame.px(14))}
+    y1={y}
+    x2={roundHundredth(x + frame.px(14))}
+    y2={y}
+    {...THIN}
+    stroke-width={width}
+    stroke-dasharray={dash}
+  />
 );
 const EdgeSample = ({ frame, x, y, edge }: At & { edge: "lace" | "eyelet" }) => (
-  <EdgeMarks frame={frame} edge={edge} x1={short(x - frame.px(13))} y1={y} x2={short(x + frame.px(13))} y2={y} />
+  <EdgeMarks frame={frame} edge={edge} x1={roundHundredth(x - frame.px(13))} y1={y} x2={roundHundredth(x + frame.px(13))} y2={y} />
 );

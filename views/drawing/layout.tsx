@@ -1,7 +1,7 @@
 import { CORNERS, type EdgeName, type TentPlan } from "../../machines/tent/types.ts";
 import { drawing, layoutDrawing } from "../text/en/drawing.ts";
 import { tapeText, type Units } from "../text/en/lengths.ts";
-import { type Box, short } from "./frame.ts";
+import { type Box, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { KEY_COLUMN_PX, LayoutKey, layoutKeyPx } from "./layout-key.tsx";
 import { DiagonalLengths, Diagonals, diagonalTexts, Outline, Overall } from "./outline.tsx";
@@ -43,7 +43,7 @@ export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
   const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
   const size = [plan.widthFt, plan.lengthFt].map((ft) => tapeText(ft, units)) as [string, string];
-  const below = (n: number) => short(sheet.belowY + px(n));
+  const below = (n: number) => roundHundredth(sheet.belowY + px(n));
   return (
     <svg
       class="drawn-layout"
@@ -82,7 +82,7 @@ export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps
         bold
       />
       <ScaleBar sheet={sheet} x={px(24)} y={below(BAR_PX)} />
-      {north !== undefined && <North plan={plan} sheet={sheet} x={short(px(400))} y={below(BAR_PX)} bearingDeg={north} />}
+      {north !== undefined && <North plan={plan} sheet={sheet} x={roundHundredth(px(400))} y={below(BAR_PX)} bearingDeg={north} />}
       <LayoutKey plan={plan} frame={sheet} y={below(SCALE_PX)} columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3} units={units} />
     </svg>
   );
@@ -95,7 +95,17 @@ const CornerLetters = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
       const [x, y] = markAt(plan, sheet, corner);
       const out = sheet.px(16) + plan.spec.setbackFt;
       const [sx, sy] = { A: [-1, 1], B: [-1, -1], C: [1, -1], D: [1, 1] }[corner] as [number, number];
-      return <Label frame={sheet} x={short(x + sx * out)} y={short(y + sy * out)} text={corner} px={20} bold class="drawn-corner" />;
+      return (
+        <Label
+          frame={sheet}
+          x={roundHundredth(x + sx * out)}
+          y={roundHundredth(y + sy * out)}
+          text={corner}
+          px={20}
+          bold
+          class="drawn-corner"
+        />
+      );
     })}
   </g>
 );

@@ -3,7 +3,7 @@ import { CORNERS, type TentPlan } from "../../machines/tent/types.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
 import { tapeText } from "../text/en/lengths.ts";
 import { Dimension, type Spot, THIN, unit, uprightDeg } from "./dimension.tsx";
-import { type Box, overlap, short } from "./frame.ts";
+import { type Box, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { LEAD_PX, markAt, type Sheet, TEXT_PX, widthPx } from "./sheet.ts";
 
@@ -31,19 +31,19 @@ export function Overall({ plan, sheet }: Props) {
   const left = Math.max(a[0], b[0]) - (reach.left - px(LEAD_PX + edges.AB.reachPx + 14));
   const down = reach.bottom + px(LEAD_PX + edges.DA.reachPx + 22) - Math.min(a[1], d[1]);
   const top = reach.top - px(LEAD_PX + edges.BC.reachPx + 14);
-  const aside = (p: Spot): Spot => [short(p[0] - left), p[1]];
-  const below = (p: Spot): Spot => [p[0], short(p[1] + down)];
-  const outX = short(c[0] + plan.spec.setbackFt);
+  const aside = (p: Spot): Spot => [roundHundredth(p[0] - left), p[1]];
+  const below = (p: Spot): Spot => [p[0], roundHundredth(p[1] + down)];
+  const outX = roundHundredth(c[0] + plan.spec.setbackFt);
   return (
     <g class="drawn-overall">
       <Dimension frame={sheet} from={aside(a)} to={aside(b)} text={lengthOf("AB")} />
       <Dimension frame={sheet} from={below(a)} to={below(d)} text={lengthOf("DA")} />
-      <Dimension frame={sheet} from={[c[0], short(top)]} to={[outX, short(top)]} text="" />
-      <line x1={outX} y1={short(top + px(10))} x2={outX} y2={short(reach.top - px(6))} {...THIN} stroke-dasharray="1 3" />
+      <Dimension frame={sheet} from={[c[0], roundHundredth(top)]} to={[outX, roundHundredth(top)]} text="" />
+      <line x1={outX} y1={roundHundredth(top + px(10))} x2={outX} y2={roundHundredth(reach.top - px(6))} {...THIN} stroke-dasharray="1 3" />
       <Label
         frame={sheet}
-        x={short(outX + px(10))}
-        y={short(top)}
+        x={roundHundredth(outX + px(10))}
+        y={roundHundredth(top)}
         text={layoutDrawing.setback(tapeText(plan.spec.setbackFt, units))}
         anchor="start"
         bold

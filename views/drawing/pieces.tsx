@@ -1,6 +1,6 @@
 import type { JoinEdge, Piece, Side, TentPlan } from "../../machines/tent/types.ts";
 import type { DrawingText } from "../text/en/drawing.ts";
-import { type Box, type Frame, overlap, short } from "./frame.ts";
+import { type Box, type Frame, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 type Props = { plan: TentPlan; frame: Frame; text: DrawingText };
@@ -29,11 +29,11 @@ export function PieceNames({ plan, frame, text, taken }: Props & { taken: readon
         const words = text.piece(piece.id);
         const spot = freeSpot(piece, frame, words.length, taken);
         const [x, y] = [frame.x(spot.xFt), frame.y(spot.yFt)];
-        const left = short(x - spot.wideFt / 2);
+        const left = roundHundredth(x - spot.wideFt / 2);
         return (
           <g>
-            <Order frame={frame} x={short(left + frame.px(9))} y={y} order={piece.order} />
-            <Label frame={frame} x={short(left + frame.px(21))} y={y} text={words} anchor="start" bold />
+            <Order frame={frame} x={roundHundredth(left + frame.px(9))} y={y} order={piece.order} />
+            <Label frame={frame} x={roundHundredth(left + frame.px(21))} y={y} text={words} anchor="start" bold />
           </g>
         );
       })}

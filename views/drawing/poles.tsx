@@ -1,5 +1,5 @@
 import type { InteriorPole, TentPlan } from "../../machines/tent/types.ts";
-import { type Box, type Frame, short } from "./frame.ts";
+import { type Box, type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 /** Center poles as filled discs, quarter poles as open triangles, each with its name. */
@@ -11,8 +11,8 @@ export function Poles({ plan, frame }: { plan: TentPlan; frame: Frame }) {
           <PoleMark kind={pole.kind} frame={frame} x={frame.x(pole.xFt)} y={frame.y(pole.yFt)} />
           <Label
             frame={frame}
-            x={short(frame.x(pole.xFt) + frame.px(6))}
-            y={short(frame.y(pole.yFt) - frame.px(12))}
+            x={roundHundredth(frame.x(pole.xFt) + frame.px(6))}
+            y={roundHundredth(frame.y(pole.yFt) - frame.px(12))}
             text={pole.id}
             anchor="start"
           />
@@ -40,7 +40,7 @@ export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; fr
   ];
   return (
     <polygon
-      points={points.map((p) => p.map(short).join(",")).join(" ")}
+      points={points.map((p) => p.map(roundHundredth).join(",")).join(" ")}
       fill="Canvas"
       stroke="currentColor"
       stroke-width="1.5"

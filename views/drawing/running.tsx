@@ -1,7 +1,7 @@
 import { OUT } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { THIN } from "./dimension.tsx";
-import { short } from "./frame.ts";
+import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { type EdgeLabels, LEAD_PX, type Sheet, TEXT_PX } from "./sheet.ts";
 import { spread } from "./spread.ts";
@@ -33,9 +33,9 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
   const moved = spread(
     marks.map((m) => m.at),
     px(of.gapPx),
-  ).map(short);
+  ).map(roundHundredth);
   const sign = level ? outY : outX;
-  const out = (from: number, n: number) => short(from + sign * px(n));
+  const out = (from: number, n: number) => roundHundredth(from + sign * px(n));
   return (
     <g class="drawn-running-edge" data-edge={of.edge}>
       {marks.map((m, i) => {
@@ -61,7 +61,7 @@ type Write = { sheet: Sheet; of: EdgeLabels; station: string; reading: string; a
 function Written({ sheet, of, station, reading, along, from }: Write) {
   const { px } = sheet;
   const out = of.edge === "AB" || of.edge === "BC" ? -1 : 1;
-  const at = (n: number) => short(from + out * px(n));
+  const at = (n: number) => roundHundredth(from + out * px(n));
   if (of.way === "rows")
     return (
       <>

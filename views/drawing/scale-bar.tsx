@@ -1,6 +1,6 @@
 import { METERS_PER_FOOT } from "../../machines/speech/en/units.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
-import { short } from "./frame.ts";
+import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import type { Sheet } from "./sheet.ts";
 
@@ -13,14 +13,14 @@ export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }
   const { px, units } = sheet;
   const oneFt = units === "mm" ? 1 / METERS_PER_FOOT : 1;
   const step = STEPS.find((n) => n * oneFt * PARTS <= px(LONGEST_PX)) ?? 1;
-  const at = (n: number) => short(x + n * step * oneFt);
+  const at = (n: number) => roundHundredth(x + n * step * oneFt);
   return (
     <g class="drawn-scale" data-step={step}>
       {Array.from({ length: PARTS }, (_, n) => (
         <rect
           x={at(n)}
           y={y}
-          width={short(step * oneFt)}
+          width={roundHundredth(step * oneFt)}
           height={px(7)}
           fill={n % 2 === 0 ? "currentColor" : "none"}
           stroke="currentColor"
@@ -29,9 +29,9 @@ export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }
         />
       ))}
       {[0, 1, 2].map((n) => (
-        <Label frame={sheet} x={at(n)} y={short(y - px(9))} text={String(n * step)} />
+        <Label frame={sheet} x={at(n)} y={roundHundredth(y - px(9))} text={String(n * step)} />
       ))}
-      <Label frame={sheet} x={at(PARTS)} y={short(y - px(9))} text={layoutDrawing.scale[units](PARTS * step)} />
+      <Label frame={sheet} x={at(PARTS)} y={roundHundredth(y - px(9))} text={layoutDrawing.scale[units](PARTS * step)} />
     </g>
   );
 }

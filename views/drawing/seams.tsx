@@ -1,5 +1,5 @@
 import type { Seam, TentPlan } from "../../machines/tent/types.ts";
-import { type Box, type Frame, short } from "./frame.ts";
+import { type Box, type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 /** The names of the seams, on the seam between the eave and the first pole. */
@@ -10,7 +10,7 @@ export function SeamNames({ plan, frame }: { plan: TentPlan; frame: Frame }) {
         const [x, y] = frame.cloth(seamBox(seam, plan, frame));
         return (
           <g data-seam={seam.id}>
-            <Label frame={frame} x={short(x)} y={short(y)} text={seam.id} bold />
+            <Label frame={frame} x={roundHundredth(x)} y={roundHundredth(y)} text={seam.id} bold />
           </g>
         );
       })}
@@ -20,7 +20,7 @@ export function SeamNames({ plan, frame }: { plan: TentPlan; frame: Frame }) {
 
 /** Where a seam's name stands. */
 export function seamBox(seam: Seam, { widthFt, lengthFt, spec }: TentPlan, { px }: Frame): Box {
-  const inFt = short(widthFt / 4 / (spec.quarterRings + 1));
+  const inFt = roundHundredth(widthFt / 4 / (spec.quarterRings + 1));
   const size = { wideFt: px(seam.id.length * 7 + 4), highFt: px(14) };
   if (seam.kind === "cross") return { xFt: inFt, yFt: seam.from.yFt, ...size };
   return { xFt: seam.to.xFt, yFt: seam.to.yFt === 0 ? inFt : lengthFt - inFt, ...size };

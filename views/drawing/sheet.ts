@@ -1,7 +1,7 @@
 import { cornerOf, edgeTapes, type StakeLine, stakeLines } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { tapeText, type Units } from "../text/en/lengths.ts";
-import { type Frame, layerOf, short } from "./frame.ts";
+import { type Frame, layOnSite, roundHundredth } from "./frame.ts";
 
 /** Letters of the drawing in its own px; on the screen a px is shown as 4/3 CSS px, on paper as about 0.19 mm (6.5 pt letters). */
 export const TEXT_PX = 12;
@@ -19,7 +19,7 @@ const EDGE_PX = 10;
 const NAMES_PX = 48;
 const SHORT_FT = 10;
 /** At the least as wide as the key. */
-const LEAST_PX = 700;
+const MIN_PX = 700;
 /** Room for the name of a setback's dimension. */
 const SETBACK_PX = 110;
 
@@ -59,15 +59,15 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: 
   const rows = compose("rows");
   const sheet = (["BC", "DA"] as const).every((e) => fits(rows.edges[e], rows.ftPerPx)) ? rows : turned;
   const { ftPerPx, edges, room } = sheet;
-  const px = (n: number) => short(n * ftPerPx);
-  const x = (xFt: number) => short(xFt - left + room.left * ftPerPx);
-  const y = (yFt: number) => short(far - yFt + room.top * ftPerPx);
-  const lie = layerOf(plan);
+  const px = (n: number) => roundHundredth(n * ftPerPx);
+  const x = (xFt: number) => roundHundredth(xFt - left + room.left * ftPerPx);
+  const y = (yFt: number) => roundHundredth(far - yFt + room.top * ftPerPx);
+  const lie = layOnSite(plan);
   const wideFt = right - left + (room.left + room.right) * ftPerPx;
   const belowY = far - near + (room.top + room.bottom) * ftPerPx;
   return {
-    widthFt: short(wideFt),
-    heightFt: short(belowY + belowPx * ftPerPx),
+    widthFt: roundHundredth(wideFt),
+    heightFt: roundHundredth(belowY + belowPx * ftPerPx),
     px,
     x,
     y,
@@ -79,7 +79,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: 
     lines,
     reach: { left: x(left), right: x(right), top: y(far), bottom: y(near) },
     units,
-    belowY: short(belowY),
+    belowY: roundHundredth(belowY),
     widePx: Math.round(wideFt / ftPerPx),
     highPx: Math.round(belowY / ftPerPx + belowPx),
   };
@@ -101,7 +101,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: 
     const tight = crowded.map((e) => (e.lengthFt + 2 * plan.spec.setbackFt) / (edges[e.name].labels.length * ROW_PX));
     const shortest = Math.max(SHORT_FT, Math.min(...plan.pieces.map((p) => p.at.lengthFt)));
     const ftPerPx = Math.min(Math.max(across, along), shortest / NAMES_PX, ...tight);
-    const spare = Math.max(0, LEAST_PX - room.left - room.right - (right - left) / ftPerPx) / 2;
+    const spare = Math.max(0, MIN_PX - room.left - room.right - (right - left) / ftPerPx) / 2;
     return { edges, ftPerPx, room: { ...room, left: room.left + spare, right: room.right + spare } };
   }
 

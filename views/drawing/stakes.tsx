@@ -1,6 +1,6 @@
 import type { StakePlate, TentPlan } from "../../machines/tent/types.ts";
 import { THIN } from "./dimension.tsx";
-import { type Frame, short } from "./frame.ts";
+import { type Frame, roundHundredth } from "./frame.ts";
 
 const WIDE_PX = 6;
 /** Plates side by side are kept apart in the drawing: they lie 2 ft from each other. */
@@ -33,17 +33,17 @@ type Props = { frame: Frame; x: number; y: number; plate: Pick<StakePlate, "bear
 
 /** A plate with a hole for each stake, in two rows along its bearing. */
 export function StakedPlate({ frame, x, y, plate, size }: Props) {
-  const px = (n: number) => short(frame.px(n * size));
+  const px = (n: number) => roundHundredth(frame.px(n * size));
   const rows = Math.ceil(plate.stakes / 2);
   const [wide, long] = [px(WIDE_PX), px(3 + 3 * rows)];
   return (
     <g transform={`rotate(${plate.bearingDeg} ${x} ${y})`}>
-      <rect x={short(x - wide / 2)} y={short(y - long / 2)} width={wide} height={long} fill="currentColor" />
+      <rect x={roundHundredth(x - wide / 2)} y={roundHundredth(y - long / 2)} width={wide} height={long} fill="currentColor" />
       {Array.from({ length: plate.stakes }, (_, i) => {
         const alone = i === plate.stakes - 1 && plate.stakes % 2 === 1;
         const cx = alone ? x : x + px(i % 2 === 0 ? -1.4 : 1.4);
         const cy = y + (Math.floor(i / 2) - (rows - 1) / 2) * px(3);
-        return <circle class="drawn-stake" cx={short(cx)} cy={short(cy)} r={px(1)} fill="Canvas" />;
+        return <circle class="drawn-stake" cx={roundHundredth(cx)} cy={roundHundredth(cy)} r={px(1)} fill="Canvas" />;
       })}
     </g>
   );

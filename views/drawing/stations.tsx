@@ -1,5 +1,5 @@
 import type { EdgeName, Station, StationKind, TentPlan } from "../../machines/tent/types.ts";
-import { type Box, type Frame, short } from "./frame.ts";
+import { type Box, type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
 type Props = { plan: TentPlan; frame: Frame };
@@ -58,8 +58,8 @@ export function PlateMark({ frame, x, y, turnDeg }: { frame: Frame; x: number; y
   const [wide, high] = [px(4.5), px(6)];
   return (
     <rect
-      x={short(x - wide / 2)}
-      y={short(y - high / 2)}
+      x={roundHundredth(x - wide / 2)}
+      y={roundHundredth(y - high / 2)}
       width={wide}
       height={high}
       fill="currentColor"
@@ -75,7 +75,17 @@ export function StationMark({ kind, frame, x, y }: { kind: StationKind; frame: F
   const size = frame.px(kind === "corner" ? 8 : 7);
   const turn = kind === "corner" ? undefined : `rotate(45 ${x} ${y})`;
   const fill = kind === "corner" ? "currentColor" : "Canvas";
-  return <rect x={short(x - size / 2)} y={short(y - size / 2)} width={size} height={size} fill={fill} transform={turn} {...pen} />;
+  return (
+    <rect
+      x={roundHundredth(x - size / 2)}
+      y={roundHundredth(y - size / 2)}
+      width={size}
+      height={size}
+      fill={fill}
+      transform={turn}
+      {...pen}
+    />
+  );
 }
 
 function StationName({ station, plan, frame }: { station: Station } & Props) {

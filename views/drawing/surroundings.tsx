@@ -2,7 +2,7 @@ import { cornerOf } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
 import { type Spot, THIN } from "./dimension.tsx";
-import { short } from "./frame.ts";
+import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import type { Sheet } from "./sheet.ts";
 
@@ -12,11 +12,13 @@ export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; na
   const level = edge === "BC" || edge === "DA";
   const at = { AB: px(18), BC: px(18), CD: sheet.widthFt - px(18), DA: sheet.belowY - px(14) }[edge];
   const [from, to] = level ? [reach.left, reach.right] : [reach.top, reach.bottom];
-  const middle: Spot = level ? [short((from + to) / 2), short(at)] : [short(at), short((from + to) / 2)];
+  const middle: Spot = level
+    ? [roundHundredth((from + to) / 2), roundHundredth(at)]
+    : [roundHundredth(at), roundHundredth((from + to) / 2)];
   return (
     <g class="drawn-street">
       {[-10, 10].map((n) => {
-        const o = short(at + px(n));
+        const o = roundHundredth(at + px(n));
         return level ? (
           <line x1={from} y1={o} x2={to} y2={o} {...THIN} stroke-width="1.5" />
         ) : (
@@ -33,15 +35,15 @@ export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet
   const { px } = sheet;
   const deg = northDeg(plan, bearingDeg);
   const [sin, cos] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
-  const corners = (...spots: Spot[]) => spots.map(([dx, dy]) => `${short(x + px(dx))},${short(y + px(dy))}`).join(" ");
+  const corners = (...spots: Spot[]) => spots.map(([dx, dy]) => `${roundHundredth(x + px(dx))},${roundHundredth(y + px(dy))}`).join(" ");
   return (
     <g class="drawn-north">
-      <g transform={`rotate(${short(deg)} ${x} ${y})`}>
+      <g transform={`rotate(${roundHundredth(deg)} ${x} ${y})`}>
         <polygon points={corners([0, -16], [6, 14], [0, 8])} {...THIN} fill="currentColor" />
         <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...THIN} />
       </g>
-      <Label frame={sheet} x={short(x + px(25) * sin)} y={short(y - px(25) * cos)} text={layoutDrawing.north} bold />
-      <Label frame={sheet} x={short(x + px(36))} y={y} text={layoutDrawing.bearing(bearingDeg)} anchor="start" />
+      <Label frame={sheet} x={roundHundredth(x + px(25) * sin)} y={roundHundredth(y - px(25) * cos)} text={layoutDrawing.north} bold />
+      <Label frame={sheet} x={roundHundredth(x + px(36))} y={y} text={layoutDrawing.bearing(bearingDeg)} anchor="start" />
     </g>
   );
 }

@@ -2,7 +2,7 @@ import type { Effect } from "../pages/guide/state.ts";
 import { changes as text } from "../text/en/changes.ts";
 
 /** What a changed plan changes, which answers it opens again, and where the guide would go on. */
-export const Changes = ({ changes, asksAgain, goesOnAt }: Effect) => (
+export const Changes = ({ changes, asksAgain, resumesAt }: Effect) => (
   <div class="changes">
     <h2>{text.what}</h2>
     {changes.length === 0 ? (
@@ -26,6 +26,6 @@ export const Changes = ({ changes, asksAgain, goesOnAt }: Effect) => (
         </ul>
       </details>
     )}
-    <p>{text.goesOn(goesOnAt)}</p>
+    <p>{text.goesOn(resumesAt)}</p>
   </div>
 );

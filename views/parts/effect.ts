@@ -1,19 +1,19 @@
-import { effectOf } from "../../machines/install/amend.ts";
+import { amendmentEffect } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import { allSteps, type Job } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { Effect } from "../pages/guide/state.ts";
-import { words } from "../reply.ts";
+import { wordsOf } from "../reply.ts";
 import { changeText } from "../text/en/changes.ts";
 
 /** What an amendment would change of a job as it stands, in words. */
 export function effectText(job: Job, to: Frozen, name: (id: string) => string): Effect {
-  const { reopened, goesOnAt } = effectOf(job, to);
+  const { reopened, goesOnAt } = amendmentEffect(job, to);
   const { answers, waived } = job.snapshot.context;
   const again = allSteps(job.frozen.script).filter(({ gate }) => gate && reopened.has(gate.id) && (answers[gate.id] || waived[gate.id]));
   return {
     changes: changesOf(job.frozen, to).map((change) => changeText(change, { name, zone: to.brief.zone })),
-    asksAgain: again.map((step) => words(step).ask?.(step.of) ?? step.id),
-    goesOnAt: words(goesOnAt).say(goesOnAt.of),
+    asksAgain: again.map((step) => wordsOf(step).ask?.(step.params) ?? step.id),
+    resumesAt: wordsOf(goesOnAt).say(goesOnAt.params),
   };
 }

@@ -1,9 +1,9 @@
-import type { Mark } from "../../machines/record/findings.ts";
+import type { Flag } from "../../machines/record/findings.ts";
 import type { TimeTaken } from "../pages/record/state.ts";
 import { markName, record } from "../text/en/record.ts";
 
 /** What stands out about an entry, in words. */
-export const Marks = ({ marks }: { marks: readonly Mark[] }) =>
+export const Marks = ({ marks }: { marks: readonly Flag[] }) =>
   marks.length === 0 ? null : (
     <p class="marks">
       {marks.map((mark) => (

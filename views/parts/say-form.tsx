@@ -16,7 +16,7 @@ export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...re
     class={rest.class}
   >
     <input type="hidden" name="as" value={me ?? ""} />
-    <input type="hidden" name="seen" value={guide.turn} />
+    <input type="hidden" name="seen" value={guide.revision} />
     <input type="hidden" name="key" value={newKey()} />
     {Object.entries(fields).map(([name, value]) => (
       <input type="hidden" name={name} value={value} />

@@ -27,13 +27,13 @@ const RIDGE = named(["ridge.kind", "ridge.count", "ridge.fromNearEndFt", "leaveO
 const ANCHORS = named(KINDS.flatMap((kind) => [`anchors.${kind}.plates`, `anchors.${kind}.stakes`]));
 const RINGS = named(EDGES.map((name) => `rings.${name}`));
 const SHIFTED = named(CORNERS.flatMap((corner) => [`shifted.${corner}.xFt`, `shifted.${corner}.yFt`]));
-const FEWEST_ROWS = 3;
-const MOST_ROWS = 60;
+const MIN_ROWS = 3;
+const MAX_ROWS = 60;
 
 /** Rows for poles more: those in use, and empty ones after them. */
 function rowsIn(values: Filled["values"]): number[] {
   const used = Object.keys(values).flatMap((k) => (values[k] === "" ? [] : Number(/^tent\.add\.(\d+)\.[xy]Ft$/.exec(k)?.[1] ?? 0)));
-  return Array.from({ length: Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, Math.max(0, ...used) + 2)) }, (_, i) => i + 1);
+  return Array.from({ length: Math.min(MAX_ROWS, Math.max(MIN_ROWS, Math.max(0, ...used) + 2)) }, (_, i) => i + 1);
 }
 const added = (row: number) => named(["kind", "xFt", "yFt"].map((what) => `add.${row}.${what}`));
 

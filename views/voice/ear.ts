@@ -1,10 +1,10 @@
 import annyang from "annyang";
 import type { VoiceStatus } from "../text/en/voice.ts";
 import { ERRORS } from "./engine.ts";
-import { type Engine, recognizerOver, type Spoken } from "./recognizer.ts";
+import { type Engine, type Utterance, utteranceRecognizer } from "./recognizer.ts";
 
 /** One thing heard, and whether it was said with the talk button held. */
-export type Heard = Spoken & { readonly talk: boolean };
+export type Heard = Utterance & { readonly talk: boolean };
 type Told = { readonly heard: (heard: Heard) => void; readonly status: (status: VoiceStatus) => void };
 
 /** A recognizer that has not started by then will not: on some phones it is there and does nothing. */
@@ -21,12 +21,12 @@ const TAP_LISTENS_MS = 6000;
 /** How far before the press a word may have begun. */
 const EARLY_MS = 300;
 /** So many ends in a row without a word, each sooner than this, and it is given up. */
-const MOST_ENDS = 5;
+const MAX_ENDS = 5;
 const SOON_MS = 1500;
-const MOST_NETWORK_ERRORS = 3;
+const MAX_NETWORK_ERRORS = 3;
 
 /** Listening through annyang: all the time, or while the talk button is held. One a page. */
-export class Ear {
+export class Listener {
   readonly #told: Told;
   #open = false;
   #listening = false;
@@ -35,7 +35,7 @@ export class Ear {
   #again = false;
   #from = Number.POSITIVE_INFINITY;
   #until = Number.NEGATIVE_INFINITY;
-  #spoken: Spoken | null = null;
+  #spoken: Utterance | null = null;
   #wordsSinceStart = false;
   #startedAt = 0;
   #ends = 0;
@@ -48,7 +48,7 @@ export class Ear {
 
   constructor(engine: Engine, told: Told) {
     this.#told = told;
-    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = recognizerOver(engine, (spoken) => {
+    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = utteranceRecognizer(engine, (spoken) => {
       this.#spoken = spoken;
       if (spoken.tooLong) this.#took([]);
     });
@@ -170,7 +170,7 @@ export class Ear {
       return;
     }
     this.#ends = soon ? this.#ends + 1 : 0;
-    if (this.#ends >= MOST_ENDS) {
+    if (this.#ends >= MAX_ENDS) {
       this.#giveUp("keepsStopping");
       return;
     }
@@ -181,7 +181,7 @@ export class Ear {
   #failed(error: string): void {
     const known = ERRORS[error];
     if (known) this.#giveUp(known);
-    else if (error === "network" && (++this.#networkErrors >= MOST_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
+    else if (error === "network" && (++this.#networkErrors >= MAX_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
   }
   #giveUp(status: VoiceStatus): void {
     this.#open = false;

@@ -5,10 +5,10 @@ import { aloud } from "../text/en/spoken.ts";
 const TAIL_MS = 400;
 /** Some browsers never say that they have finished: then this a letter, and no less than a moment. */
 const LETTER_MS = 110;
-const LEAST_MS = 2500;
+const MIN_MS = 2500;
 
 /** Speaks, one thing at a time, and knows when it did: what is heard meanwhile is its own voice. */
-export class Mouth {
+export class Speaker {
   #from = Number.POSITIVE_INFINITY;
   #until = Number.NEGATIVE_INFINITY;
   #text = "";
@@ -37,7 +37,7 @@ export class Mouth {
     const ended = () => saying === this.#saying && this.#ended();
     saying.onend = ended;
     saying.onerror = ended;
-    this.#timer = window.setTimeout(ended, Math.max(LEAST_MS, text.length * LETTER_MS));
+    this.#timer = window.setTimeout(ended, Math.max(MIN_MS, text.length * LETTER_MS));
     speechSynthesis.speak(saying);
   }
 

@@ -3,10 +3,10 @@ import { isHold } from "../../machines/speech/en/holds.ts";
 /** Something that turns sound into words, of the W3C's shape. */
 export type Engine = new () => SpeechRecognition;
 /** One thing said: its readings, best first, and when it began, in ms of `performance.now()`. */
-export type Spoken = { readonly alternatives: readonly string[]; readonly began: number; readonly tooLong: boolean };
+export type Utterance = { readonly alternatives: readonly string[]; readonly began: number; readonly tooLong: boolean };
 
-const MOST_CHARACTERS = 300;
-const MOST_ALTERNATIVES = 5;
+const MAX_CHARACTERS = 300;
+const MAX_ALTERNATIVES = 5;
 /** How long the first words take to come back from an engine. Where nothing better is known, speech began so long before. */
 const LAG_MS = 800;
 /** A start of speech that no words followed for so long was a noise. */
@@ -22,7 +22,7 @@ const QUIET_MS = 700;
 const HELD = "stop stop";
 
 type Final = { readonly text: string; readonly at: number };
-type Said = { readonly all: readonly string[]; readonly began: number; readonly fresh: boolean };
+type RecognizedText = { readonly all: readonly string[]; readonly began: number; readonly fresh: boolean };
 
 const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result, (r) => r.transcript.trim()).filter((t) => t !== "");
 
@@ -30,12 +30,12 @@ const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result
  * A recognizer of the W3C's shape over the engine that there is, made for annyang: it passes on whole utterances only,
  * each once, with the moment at which it began. Another engine takes this one's place by being given here.
  */
-export function recognizerOver(engine: Engine, take: (spoken: Spoken) => void): Engine {
+export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) => void): Engine {
   class Recognizer extends EventTarget {
     continuous = true;
     interimResults = false;
     lang = "en-US";
-    maxAlternatives = MOST_ALTERNATIVES;
+    maxAlternatives = MAX_ALTERNATIVES;
     onstart: (() => void) | null = null;
     onend: (() => void) | null = null;
     onsoundstart: (() => void) | null = null;
@@ -45,7 +45,7 @@ export function recognizerOver(engine: Engine, take: (spoken: Spoken) => void): 
     #onset: number | null = null;
     #first: number | null = null;
     #finals: Final[] = [];
-    #growing: Said | null = null;
+    #growing: RecognizedText | null = null;
     #quiet: number | undefined;
     /** What was taken since the engine started, by its place: some engines give it again from the first. */
     readonly #done = new Map<number, string>();
@@ -99,7 +99,11 @@ export function recognizerOver(engine: Engine, take: (spoken: Spoken) => void): 
     /** Some phones call each half of a sentence final, with no confidence in it: such a one waits for what it grows into. */
     #final(result: SpeechRecognitionResult): void {
       const now = performance.now();
-      const said: Said = { all: textsOf(result), began: this.#began(now), fresh: this.#onset !== null || (this.#first ?? now) < now };
+      const said: RecognizedText = {
+        all: textsOf(result),
+        began: this.#began(now),
+        fresh: this.#onset !== null || (this.#first ?? now) < now,
+      };
       const [text = ""] = said.all;
       const grown = this.#growing && text.toLowerCase().startsWith(this.#growing.all[0]?.toLowerCase() ?? "");
       if (this.#growing && !grown) this.#settle();
@@ -120,15 +124,15 @@ export function recognizerOver(engine: Engine, take: (spoken: Spoken) => void): 
       if (said) this.#pass(said);
     }
 
-    #pass({ all, began, fresh }: Said): void {
+    #pass({ all, began, fresh }: RecognizedText): void {
       const now = performance.now();
       this.#onset = null;
       this.#first = null;
       // A hold in ten kilobytes of words is still a hold.
       const alternatives = all
-        .map((t) => (t.length > MOST_CHARACTERS && isHold(t) ? HELD : t))
-        .filter((t) => t.length <= MOST_CHARACTERS)
-        .slice(0, MOST_ALTERNATIVES);
+        .map((t) => (t.length > MAX_CHARACTERS && isHold(t) ? HELD : t))
+        .filter((t) => t.length <= MAX_CHARACTERS)
+        .slice(0, MAX_ALTERNATIVES);
       const [text] = all;
       if (text === undefined || this.#isRepeat(text, now, fresh)) return;
       this.#finals = [...this.#finals, { text, at: now }].slice(-4);

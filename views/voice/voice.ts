@@ -1,12 +1,12 @@
 import { holdsInside, isHold } from "../../machines/speech/en/holds.ts";
 import { buzz } from "../pages/guide/client/buzz.ts";
-import { saidHere, shownAt } from "../pages/guide/client/turns.ts";
+import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
 import { regions } from "../regions.ts";
 import { label } from "../text/en/page.ts";
 import { type VoiceStatus, voice } from "../text/en/voice.ts";
-import { Ear, type Heard } from "./ear.ts";
+import { type Heard, Listener } from "./ear.ts";
 import { engineHere } from "./engine.ts";
-import { Mouth } from "./mouth.ts";
+import { Speaker } from "./mouth.ts";
 import { settings } from "./settings.ts";
 import { keepAwake } from "./wake-lock.ts";
 
@@ -23,7 +23,7 @@ const at = (id: string) => document.getElementById(id);
 export function useVoice(): void {
   const form = at(regions.ear) as HTMLFormElement | null;
   if (!form) return;
-  const mouth = new Mouth();
+  const mouth = new Speaker();
   mouth.quiet = !settings.speaks;
   keepAwake(() => {
     document.body.dataset.goesDark = "yes";
@@ -36,13 +36,13 @@ export function useVoice(): void {
   // Nobody holds this screen yet: there is nobody to hear.
   if (!engine || !window.isSecureContext || holder === "") return;
   document.body.classList.add("can-hear");
-  const ear = new Ear(engine, { heard: (heard) => take(heard, mouth, form), status: show });
+  const ear = new Listener(engine, { heard: (heard) => take(heard, mouth, form), status: show });
   watchTalkButton(ear, mouth);
   if (settings.listens) ear.start();
 }
 
 /** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
-function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form: HTMLFormElement): void {
+function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
     note(talk ? voice.tooLong : "");
     return;
@@ -55,10 +55,10 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Mouth, form:
     if (hold) note(label.hold);
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
-  const { turn, readBack } = shownAt(began);
+  const { revision, readBack } = shownAt(began);
   if (talk || (alternatives[0] ?? "").split(" ").length <= MOVES_IN_WORDS) saidHere();
   const values = {
-    seen: turn ?? "0",
+    seen: revision ?? "0",
     readBack: readBack ?? "",
     key: newKey(),
     alternatives: alternatives.join("\n"),
@@ -82,7 +82,7 @@ function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void 
 /** A key of its own for each thing said. */
 const newKey = () => `said-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("")}`;
 
-function watchTalkButton(ear: Ear, mouth: Mouth): void {
+function watchTalkButton(ear: Listener, mouth: Speaker): void {
   const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;
   const down = () => {
     mouth.hush();
@@ -103,7 +103,7 @@ function watchTalkButton(ear: Ear, mouth: Mouth): void {
 }
 
 /** Speaks what the screen shows, and nothing else: the answer to this phone's own words, then the call where it moved. */
-function speakReplies(mouth: Mouth, listens: () => boolean): void {
+function speakReplies(mouth: Speaker, listens: () => boolean): void {
   const step = () => document.querySelector<HTMLElement>("article.call")?.dataset.step;
   const heard = () => at(regions.heard)?.dataset.reply;
   let last = heard();

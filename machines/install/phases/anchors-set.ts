@@ -3,95 +3,95 @@ import { rightAngle, USUAL_TAPE_FT } from "../../site/right-angle.ts";
 import { CORNERS, type Corner, type EdgePlan, type Point, type StationKind, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
-import { mostShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
-import type { Call } from "../step.ts";
+import { maxShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
+import type { StepDraft } from "../step.ts";
 import { inForce } from "./utilities-marked.ts";
 
 /** Marks, then stakes: right kind, deep enough, not toward the tent, and as many as the plan says. */
-export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Call[] {
+export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): StepDraft[] {
   const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
   return [
-    { id: "baseline", of: { lengthFt: plan.edges[0]!.lengthFt } },
+    { id: "baseline", params: { lengthFt: plan.edges[0]!.lengthFt } },
     ...firstCorner(plan),
     {
       id: "squared",
-      of: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
+      params: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
       gate: gate(
         { kind: "square", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
         { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
       ),
     },
     ...plan.edges.map(
-      (e): Call => ({
+      (e): StepDraft => ({
         id: `marked.${e.name}`,
-        call: "marked.edge",
-        of: edgeOf(e),
+        wordsKey: "marked.edge",
+        params: edgeOf(e),
         gate: gate(exactly(e.rings), { reopenedBy: ["stations"] }),
       }),
     ),
-    { id: "kit.spread", of: { stakes: sum(plan, "stakes"), plates: sum(plan, "plates") } },
+    { id: "kit.spread", params: { stakes: sum(plan, "stakes"), plates: sum(plan, "plates") } },
     {
       id: "soil",
-      call: site.soilKnown ? "soil.named" : "soil.unknown",
-      of: { soil: sheet.soil },
-      ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, who: COMPETENT, reopenedBy: ["site", "sheet"] }) } : {}),
+      wordsKey: site.soilKnown ? "soil.named" : "soil.unknown",
+      params: { soil: sheet.soil },
+      ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["site", "sheet"] }) } : {}),
     },
-    { id: "stakes.kind", of: stakeOf, gate: gate(yes, { source: SHEET, reopenedBy: ["sheet"] }) },
+    { id: "stakes.kind", params: stakeOf, gate: gate(yes, { source: SHEET, reopenedBy: ["sheet"] }) },
     {
       id: "stakes.diameter",
-      of: stakeOf,
-      gate: gate(measure("in", sheet.stakeDiameterIn, null), { source: SHEET, who: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
+      params: stakeOf,
+      gate: gate(measure("in", sheet.stakeDiameterIn, null), { source: SHEET, roles: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
     },
     {
       id: "stakes.length",
-      of: stakeOf,
-      gate: gate(measure("in", sheet.stakeLengthIn, null), { source: SHEET, who: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
+      params: stakeOf,
+      gate: gate(measure("in", sheet.stakeLengthIn, null), { source: SHEET, roles: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }),
     },
     { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) },
-    { id: "drive.ticket", of: { ticket: ticket.number }, gate: inForce(ticket) },
+    { id: "drive.ticket", params: { ticket: ticket.number }, gate: inForce(ticket) },
     { id: "drive.protected", gate: gate(yes) },
-    ...plan.edges.flatMap((e): Call[] => [
-      { id: `drive.${e.name}`, call: "drive.edge", of: edgeOf(e) },
+    ...plan.edges.flatMap((e): StepDraft[] => [
+      { id: `drive.${e.name}`, wordsKey: "drive.edge", params: edgeOf(e) },
       {
         id: `showing.${e.name}`,
-        call: "showing.edge",
-        of: { ...edgeOf(e), mostIn: mostShowingIn(sheet) },
-        gate: gate(measure("in", 0, mostShowingIn(sheet)), {
+        wordsKey: "showing.edge",
+        params: { ...edgeOf(e), mostIn: maxShowingIn(sheet) },
+        gate: gate(measure("in", 0, maxShowingIn(sheet)), {
           source: sheet.embedmentIn === null ? PRACTICE : SHEET,
-          who: COMPETENT,
+          roles: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",
         }),
       },
       {
         id: `lean.${e.name}`,
-        call: "lean.stakes",
-        of: { ...edgeOf(e), ...stakeLeanDeg(sheet) },
+        wordsKey: "lean.stakes",
+        params: { ...edgeOf(e), ...stakeLeanDeg(sheet) },
         gate: gate(measure("deg", stakeLeanDeg(sheet).from, stakeLeanDeg(sheet).to), {
           source: sheet.stakeLeanDeg ? SHEET : PRACTICE,
-          who: COMPETENT,
+          roles: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",
         }),
       },
     ]),
-    ...groups(plan).flatMap((g): Call[] => [
-      { id: `stakes.${g.id}`, call: "count.stakes", of: g, gate: gate(exactly(g.stakes), { reopenedBy: ["stations", "anchors"] }) },
-      { id: `plates.${g.id}`, call: "count.plates", of: g, gate: gate(exactly(g.plates), { reopenedBy: ["stations", "anchors"] }) },
+    ...groups(plan).flatMap((g): StepDraft[] => [
+      { id: `stakes.${g.id}`, wordsKey: "count.stakes", params: g, gate: gate(exactly(g.stakes), { reopenedBy: ["stations", "anchors"] }) },
+      { id: `plates.${g.id}`, wordsKey: "count.plates", params: g, gate: gate(exactly(g.plates), { reopenedBy: ["stations", "anchors"] }) },
     ]),
     { id: "straps.choked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    ...(site.soilKnown ? [] : plan.edges.map((e): Call => pullTest(e, sheet.pullTestLbf))),
+    ...(site.soilKnown ? [] : plan.edges.map((e): StepDraft => pullTest(e, sheet.pullTestLbf))),
   ];
 }
 
 /** Ground of unknown kind: one pull an edge at the least, at the worst-looking stake. Without a figure on the sheet only an engineer's paper will do. */
-const pullTest = (e: EdgePlan, lbf: number | null): Call => ({
+const pullTest = (e: EdgePlan, lbf: number | null): StepDraft => ({
   id: `pull.${e.name}`,
-  call: lbf === null ? "pull.noFigure" : "pull.test",
-  of: { edge: e.name, lbf: lbf ?? "unknown" },
+  wordsKey: lbf === null ? "pull.noFigure" : "pull.test",
+  params: { edge: e.name, lbf: lbf ?? "unknown" },
   gate: gate(lbf === null ? { kind: "paperOnly" } : measure("lbf", lbf, null), {
     source: SHEET,
-    who: COMPETENT,
+    roles: COMPETENT,
     reopenedBy: ["site", "sheet", "anchors"],
     paper: "engineer",
   }),
@@ -103,7 +103,7 @@ const sum = (plan: TentPlan, what: "stakes" | "plates") => plan.stations.reduce(
 
 /** Stations counted together: the corners as one, then each edge's seam ends and sides. */
 function groups(plan: TentPlan) {
-  const of = (id: string, kind: StationKind, edge: string | null) => {
+  const group = (id: string, kind: StationKind, edge: string | null) => {
     const stations = plan.stations.filter((s) => s.kind === kind && (edge === null || s.edge === edge));
     return {
       id,
@@ -118,16 +118,16 @@ function groups(plan: TentPlan) {
     ["seamEnds", "seamEnd"],
     ["sides", "side"],
   ] as const;
-  const along = plan.edges.flatMap((e) => kinds.map(([id, kind]) => of(`${id}.${e.name}`, kind, e.name)));
-  return [of("corners", "corner", null), ...along].filter((g) => g.stations > 0);
+  const along = plan.edges.flatMap((e) => kinds.map(([id, kind]) => group(`${id}.${e.name}`, kind, e.name)));
+  return [group("corners", "corner", null), ...along].filter((g) => g.stations > 0);
 }
 
 /** Where the edges are long enough for it, the first corner is squared before all four are measured. */
-function firstCorner({ edges }: TentPlan): Call[] {
+function firstCorner({ edges }: TentPlan): StepDraft[] {
   const along = edges.find((e) => e.name === "AB")!.lengthFt;
   const across = edges.find((e) => e.name === "DA")!.lengthFt;
   const square = rightAngle(along, across, USUAL_TAPE_FT);
-  return square ? [{ id: "corner.first", of: square }] : [];
+  return square ? [{ id: "corner.first", params: square }] : [];
 }
 
 /** Where the corner marks are wanted: what cloth or site said otherwise is in it. */

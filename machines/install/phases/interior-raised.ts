@@ -2,7 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import type { Call } from "../step.ts";
+import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 
 /** A line of poles that goes up together. */
@@ -20,16 +20,16 @@ export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
 }
 
 /** The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. */
-export function interiorRaised(brief: Brief, plan: TentPlan): Call[] {
+export function interiorRaised(brief: Brief, plan: TentPlan): StepDraft[] {
   const poles = plan.poles.length;
   const lines = linesOf(brief, plan);
   return [
     { id: "hats", gate: gate(yes) },
-    { id: "poles.pinned", of: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
-    { id: "plates.atMarks", of: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
-    { id: "under.caller", gate: gate(yes, { who: COMPETENT, reopenedBy: ["crew"] }) },
-    { id: "under.hands", gate: gate(yes, { who: COMPETENT, reopenedBy: ["crew", "poles"] }) },
-    { id: "under.wayOut", gate: gate(yes, { who: COMPETENT }) },
+    { id: "poles.pinned", params: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+    { id: "plates.atMarks", params: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+    { id: "under.caller", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["crew"] }) },
+    { id: "under.hands", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["crew", "poles"] }) },
+    { id: "under.wayOut", gate: gate(yes, { roles: COMPETENT }) },
     ...lines.flatMap((line) =>
       underCalls(brief, line.id, { kind: line.kind, row: line.row, poles: line.poles.join(" "), count: line.poles.length }, "lean.line"),
     ),
@@ -42,26 +42,32 @@ export function interiorRaised(brief: Brief, plan: TentPlan): Call[] {
  * Wind, those who go under counted, the lift, feet restrained before hands come off, and the same number counted out by
  * somebody else. From the lift to the count out it is safer to finish than to leave.
  */
-function underCalls(brief: Brief, id: string, of: Call["of"], lift: string): Call[] {
-  const goOnFrom = `gust.${id}`;
-  const here = { of: of!, goOnFrom };
+function underCalls(brief: Brief, id: string, params: StepDraft["params"], lift: string): StepDraft[] {
+  const resumeFrom = `gust.${id}`;
+  const here = { params: params!, resumeFrom };
   const crew = onSite(brief.crew).length;
   return [
-    gust(goOnFrom, brief.sheet),
+    gust(resumeFrom, brief.sheet),
     {
       id: `under.${id}`,
-      call: "under.in",
+      wordsKey: "under.in",
       ...here,
-      gate: gate({ kind: "count", from: 0, to: crew }, { who: COMPETENT, reopenedBy: ["crew"] }),
+      gate: gate({ kind: "count", from: 0, to: crew }, { roles: COMPETENT, reopenedBy: ["crew"] }),
     },
-    { id: `lift.${id}`, call: lift, ...here, committed: true },
-    { id: `feet.${id}`, call: "feet.restrained", ...here, committed: true, gate: gate(yes, { who: COMPETENT, reopenedBy: ["poles"] }) },
+    { id: `lift.${id}`, wordsKey: lift, ...here, committed: true },
     {
-      id: `out.${id}`,
-      call: "under.out",
+      id: `feet.${id}`,
+      wordsKey: "feet.restrained",
       ...here,
       committed: true,
-      gate: gate({ kind: "sameCount", as: `under.${id}` }, { who: COMPETENT, otherThan: `under.${id}`, reopenedBy: ["crew"] }),
+      gate: gate(yes, { roles: COMPETENT, reopenedBy: ["poles"] }),
+    },
+    {
+      id: `out.${id}`,
+      wordsKey: "under.out",
+      ...here,
+      committed: true,
+      gate: gate({ kind: "sameCount", as: `under.${id}` }, { roles: COMPETENT, secondPersonTo: `under.${id}`, reopenedBy: ["crew"] }),
     },
   ];
 }

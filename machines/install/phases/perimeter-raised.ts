@@ -1,50 +1,50 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { LEAST_TURNS, WIND_GOOD_S } from "../limits.ts";
-import type { Call } from "../step.ts";
+import { MIN_TURNS, WIND_VALID_S } from "../limits.ts";
+import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 
 const CORNERS = ["A", "B", "C", "D"] as const;
 
 /** Side poles stand all round before anybody goes under. */
-export function perimeterRaised({ sheet }: Brief, plan: TentPlan): Call[] {
+export function perimeterRaised({ sheet }: Brief, plan: TentPlan): StepDraft[] {
   const stations = plan.stations.length;
-  const goOnFrom = "sides.gust";
+  const resumeFrom = "sides.gust";
   return [
-    gust(goOnFrom, sheet),
+    gust(resumeFrom, sheet),
     {
       id: "sides.warning",
-      call: "warning",
-      gate: gate({ kind: "yesNo", good: false }, { who: COMPETENT, goodForS: WIND_GOOD_S.otherwise }),
+      wordsKey: "warning",
+      gate: gate({ kind: "yesNo", good: false }, { roles: COMPETENT, validForS: WIND_VALID_S.otherwise }),
     },
     { id: "straps.threaded", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "straps.turns", of: { turns: LEAST_TURNS }, gate: gate(atLeast(LEAST_TURNS), { reopenedBy: ["stations", "anchors"] }) },
+    { id: "straps.turns", params: { turns: MIN_TURNS }, gate: gate(atLeast(MIN_TURNS), { reopenedBy: ["stations", "anchors"] }) },
     { id: "straps.locked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "sides.laid", of: { stations }, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
+    { id: "sides.laid", params: { stations }, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
     ...CORNERS.map(
-      (corner, i): Call => ({
+      (corner, i): StepDraft => ({
         id: `raise.${corner}`,
-        call: i === 0 ? "raise.firstCorner" : "raise.corner",
-        of: { corner },
+        wordsKey: i === 0 ? "raise.firstCorner" : "raise.corner",
+        params: { corner },
         committed: true,
         site: "raised",
-        goOnFrom,
+        resumeFrom,
       }),
     ),
     ...plan.edges
       .filter((e) => e.between.length > 0)
       .map(
-        (e): Call => ({
+        (e): StepDraft => ({
           id: `raise.${e.name}`,
-          call: "raise.edge",
-          of: { edge: e.name, poles: e.between.length, first: e.between[0]!, last: e.between.at(-1)! },
+          wordsKey: "raise.edge",
+          params: { edge: e.name, poles: e.between.length, first: e.between[0]!, last: e.between.at(-1)! },
           site: "raised",
-          goOnFrom,
+          resumeFrom,
         }),
       ),
-    { id: "pins.both", of: { stations }, site: "raised", goOnFrom, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
-    { id: "sides.feet", site: "raised", goOnFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
-    { id: "sides.notTight", site: "raised", goOnFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "pins.both", params: { stations }, site: "raised", resumeFrom, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
+    { id: "sides.feet", site: "raised", resumeFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "sides.notTight", site: "raised", resumeFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
   ];
 }

@@ -4,7 +4,7 @@ import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
 import type { StepId } from "../ids.ts";
-import type { Call } from "../step.ts";
+import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 import { linesOf } from "./interior-raised.ts";
 
@@ -15,67 +15,67 @@ export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", 
 >;
 
 /** Down in the reverse order: interior before any perimeter strap comes off, and everything counted back. */
-export function struck(brief: Brief, plan: TentPlan): Call[] {
+export function struck(brief: Brief, plan: TentPlan): StepDraft[] {
   const gustId = "strike.gust";
   const kit = (item: string) => plan.kit.find((k) => k.item === item)?.count ?? 0;
   const load = loadOf(plan, brief.kit);
   const stakes = kit("perimeterStake") + kit("interiorStake");
-  const up: Call[] = [
-    { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { who: COMPETENT }) },
-    { id: "strike.power", committed: true, gate: gate(yes, { who: COMPETENT }) },
+  const up: StepDraft[] = [
+    { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { roles: COMPETENT }) },
+    { id: "strike.power", committed: true, gate: gate(yes, { roles: COMPETENT }) },
     gust(gustId, brief.sheet),
     { id: "strike.walls", gate: gate(yes) },
     { id: "strike.ease" },
     {
       id: "strike.under",
-      call: "under.in",
-      of: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
-      gate: gate({ kind: "count", from: 0, to: onSite(brief.crew).length }, { who: COMPETENT, reopenedBy: ["crew"] }),
+      wordsKey: "under.in",
+      params: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
+      gate: gate({ kind: "count", from: 0, to: onSite(brief.crew).length }, { roles: COMPETENT, reopenedBy: ["crew"] }),
     },
     ...linesOf(brief, plan)
       .reverse()
       .map(
-        (l): Call => ({
+        (l): StepDraft => ({
           id: `lower.${l.id}`,
-          call: "lower.line",
-          of: { kind: l.kind, row: l.row, poles: l.poles.join(" "), count: l.poles.length },
+          wordsKey: "lower.line",
+          params: { kind: l.kind, row: l.row, poles: l.poles.join(" "), count: l.poles.length },
           committed: true,
         }),
       ),
     {
       id: "strike.out",
-      call: "under.out",
-      of: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
+      wordsKey: "under.out",
+      params: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
       committed: true,
-      gate: gate({ kind: "sameCount", as: "strike.under" }, { who: COMPETENT, otherThan: "strike.under", reopenedBy: ["crew"] }),
+      gate: gate({ kind: "sameCount", as: "strike.under" }, { roles: COMPETENT, secondPersonTo: "strike.under", reopenedBy: ["crew"] }),
     },
     {
       id: "strike.interiorDown",
-      of: { poles: plan.poles.length },
+      params: { poles: plan.poles.length },
       committed: true,
-      gate: gate(exactly(plan.poles.length), { who: COMPETENT, reopenedBy: ["poles"] }),
+      gate: gate(exactly(plan.poles.length), { roles: COMPETENT, reopenedBy: ["poles"] }),
     },
     { id: "strike.sides", committed: true },
     { id: "strike.corners", committed: true },
-  ].map((c: Call) => ({ ...c, site: "raised", goOnFrom: gustId }));
+  ].map((c: StepDraft) => ({ ...c, site: "raised", resumeFrom: gustId }));
   return [
     ...up,
-    { id: STRIKE_FROM.cloth, call: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", site: "spread" },
+    { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", site: "spread" },
     { id: "strike.fold", site: "spread" },
-    { id: STRIKE_FROM.stakes, of: { stakes } },
+    { id: STRIKE_FROM.stakes, params: { stakes } },
     {
       id: "back.stakes",
-      of: { stakes },
-      gate: gate(exactly(stakes), { who: COMPETENT, reopenedBy: ["anchors", "stations", "poles"], paper: "siteOwner" }),
+      params: { stakes },
+      gate: gate(exactly(stakes), { roles: COMPETENT, reopenedBy: ["anchors", "stations", "poles"], paper: "siteOwner" }),
     },
     {
       id: "back.kit",
-      of: { lines: load.length },
+      params: { lines: load.length },
       gate: gate(
         { kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: "kit.loaded" },
         { hard: false },
       ),
     },
-    { id: "strike.ground", gate: gate(yes, { who: COMPETENT }) },
+    { id: "strike.ground", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }

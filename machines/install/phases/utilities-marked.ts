@@ -4,7 +4,7 @@ import type { Brief, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { BRIEF, COMPETENT, document, exactly, gate, measure, type Source, yes } from "../gates.ts";
 import { overheadClearanceFt } from "../limits.ts";
-import type { Call } from "../step.ts";
+import type { StepDraft } from "../step.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 
@@ -18,7 +18,7 @@ const OVERHEAD: Source = {
 };
 
 /** Nothing goes into the ground until everybody who has a line there has answered. */
-export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan): Call[] {
+export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan): StepDraft[] {
   const load = loadOf(plan, kit);
   const marked = ticket.utilities.filter((u) => u.marked);
   const poleFt = plan.spec.centerPoleFt;
@@ -26,12 +26,12 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
   return [
     {
       id: "sheet.atHand",
-      of: { document: sheet.document },
-      gate: gate(document(sheet.document), { source: BRIEF, who: COMPETENT, reopenedBy: ["sheet"] }),
+      params: { document: sheet.document },
+      gate: gate(document(sheet.document), { source: BRIEF, roles: COMPETENT, reopenedBy: ["sheet"] }),
     },
     {
       id: "kit.loaded",
-      of: { lines: load.length, things: load.reduce((sum, line) => sum + line.count, 0) },
+      params: { lines: load.length, things: load.reduce((sum, line) => sum + line.count, 0) },
       // Kept when the plan changes on the site: what was loaded was loaded, and is judged against what is wanted now.
       gate: gate({ kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: null }, { hard: false }),
     },
@@ -39,69 +39,69 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
     { id: "talk.stopSignal", gate: gate(yes, { reopenedBy: ["crew"] }) },
     {
       id: "talk.rallyPoint",
-      of: { rallyPoint: site.rallyPoint, firstAid: site.firstAid, address: site.address },
+      params: { rallyPoint: site.rallyPoint, firstAid: site.firstAid, address: site.address },
       gate: gate(yes, { reopenedBy: ["site", "crew"] }),
     },
     {
       id: "talk.headcount",
-      of: { crew: onSite(crew).length },
+      params: { crew: onSite(crew).length },
       gate: gate(exactly(onSite(crew).length), { source: BRIEF, reopenedBy: ["crew"] }),
     },
     {
       id: "locate.ticket",
-      of: { ticket: ticket.number },
+      params: { ticket: ticket.number },
       gate: inForce(ticket),
     },
     {
       id: "locate.covers",
-      of: { setbackFt: plan.spec.setbackFt },
-      gate: gate(yes, { who: COMPETENT, reopenedBy: ["ticket", "stations"] }),
+      params: { setbackFt: plan.spec.setbackFt },
+      gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations"] }),
     },
     ...ticket.utilities.map(
-      (u): Call => ({
+      (u): StepDraft => ({
         id: `locate.${u.kind}`,
-        call: u.marked ? "locate.marked" : "locate.clear",
-        of: { utility: u.kind },
-        gate: gate(yes, { who: COMPETENT, reopenedBy: ["ticket"] }),
+        wordsKey: u.marked ? "locate.marked" : "locate.clear",
+        params: { utility: u.kind },
+        gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket"] }),
       }),
     ),
-    { id: "marks.walked", of: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket"] }) },
+    { id: "marks.walked", params: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket"] }) },
     ...PRIVATE_LINES.map(
-      (line): Call => ({
+      (line): StepDraft => ({
         id: `private.${line}`,
-        call: "private.asked",
-        of: { line },
-        gate: gate(yes, { who: COMPETENT, reopenedBy: ["site"] }),
+        wordsKey: "private.asked",
+        params: { line },
+        gate: gate(yes, { roles: COMPETENT, reopenedBy: ["site"] }),
       }),
     ),
-    ...lines.map((kv, i): Call => {
+    ...lines.map((kv, i): StepDraft => {
       const clearFt = overheadClearanceFt(kv);
       const listed = site.overheadKv.length > 0;
       return {
         id: `overhead.${i + 1}`,
-        call: listed ? "overhead.line" : "overhead.any",
-        of: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
+        wordsKey: listed ? "overhead.line" : "overhead.any",
+        params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
         gate:
           clearFt === null
-            ? gate({ kind: "paperOnly" }, { source: OVERHEAD, who: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
+            ? gate({ kind: "paperOnly" }, { source: OVERHEAD, roles: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
             : gate(measure("ft", poleFt + clearFt, null, !listed), {
                 source: OVERHEAD,
-                who: COMPETENT,
+                roles: COMPETENT,
                 reopenedBy: ["site", "poles", "stations"],
                 paper: "lineOwner",
               }),
       };
     }),
     { id: "white.footprint" },
-    { id: "white.stakeLine", of: { setbackFt: plan.spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "white.stakeLine", params: { setbackFt: plan.spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
     ...marked.map(
-      (u): Call => ({
+      (u): StepDraft => ({
         id: `nearest.${u.kind}`,
-        call: "nearest.mark",
-        of: { utility: u.kind, toleranceIn: ticket.toleranceIn },
+        wordsKey: "nearest.mark",
+        params: { utility: u.kind, toleranceIn: ticket.toleranceIn },
         gate: gate(measure("in", ticket.toleranceIn, null), {
           source: NEAREST,
-          who: COMPETENT,
+          roles: COMPETENT,
           reopenedBy: ["ticket", "stations", "anchors"],
           paper: "utilityOwner",
         }),
@@ -109,10 +109,10 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
     ),
     {
       id: "nearest.private",
-      of: { toleranceIn: ticket.toleranceIn },
+      params: { toleranceIn: ticket.toleranceIn },
       gate: gate(measure("in", ticket.toleranceIn, null, true), {
         source: NEAREST,
-        who: COMPETENT,
+        roles: COMPETENT,
         reopenedBy: ["site", "stations", "anchors"],
         paper: "siteOwner",
       }),
@@ -126,7 +126,7 @@ export const inForce = (ticket: Ticket) =>
     { kind: "document", expected: ticket.number, validFrom: ticket.validFrom, validTo: ticket.validTo },
     {
       source: { title: "The locate ticket's own dates; local one-call law governs", section: "start and expiry" },
-      who: COMPETENT,
+      roles: COMPETENT,
       reopenedBy: ["ticket"],
     },
   );

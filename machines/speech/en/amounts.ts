@@ -1,4 +1,4 @@
-import { digit, isA, type Step, smalls, type Whole, wholes } from "./number-words.ts";
+import { digit, isArticle, type Span, underHundred, type Whole, wholeNumbers } from "./number-words.ts";
 
 /** A number as it stands before a unit. `fraction` is a fraction alone, `mixed` a whole number with one after it. */
 export type Amount = Whole & { readonly kind: "whole" | "decimal" | "fraction" | "mixed" };
@@ -6,7 +6,7 @@ export type Amount = Whole & { readonly kind: "whole" | "decimal" | "fraction" |
  * A fraction. `bare` is one that needs "and" after a whole number: "a half", and words that are not in lowest terms, for
  * "twenty two eighths" is more likely twenty-two and an eighth than twenty and two eighths.
  */
-export type Fraction = Step & { readonly bare: boolean };
+export type Fraction = Span & { readonly bare: boolean };
 
 /** Denominators with how often they may be said in the singular after more than one: "three eighth inch" is said, "two third" is not. */
 const PARTS: readonly (readonly [under: number, one: string, many: string, singular: (n: number) => boolean])[] = [
@@ -26,11 +26,11 @@ const PARTS: readonly (readonly [under: number, one: string, many: string, singu
 
 /** Every number that may stand before a unit and starts at a piece: whole, decimal, fraction, both, or by the dozen. */
 export function amounts(t: readonly string[], i: number): Amount[] {
-  const whole = wholes(t, i);
+  const whole = wholeNumbers(t, i);
   const plain: Amount[] = [
     ...whole.map((w): Amount => ({ ...w, kind: "whole" })),
     ...decimals(t, i, whole),
-    ...[...fractions(t, i), ...halfHidden(t, i)].map(({ n, next }): Amount => ({ n, next, kind: "fraction" })),
+    ...[...fractions(t, i), ...missingSpace(t, i)].map(({ n, next }): Amount => ({ n, next, kind: "fraction" })),
     ...whole.flatMap((w) => mixed(t, w)),
   ];
   return [...plain, ...multiplied(t, i, plain)];
@@ -43,10 +43,10 @@ export function fractions(t: readonly string[], i: number): Fraction[] {
     const n = Number(written[1]) / Number(written[2]);
     return Number.isFinite(n) ? [{ n, next: i + 1, bare: false }] : [];
   }
-  const bare = isA(t[i]) ? denominators(t, i + 1, 1) : /^(?:half|quarter)$/.test(t[i] ?? "") ? denominators(t, i, 1) : [];
+  const bare = isArticle(t[i]) ? denominators(t, i + 1, 1) : /^(?:half|quarter)$/.test(t[i] ?? "") ? denominators(t, i, 1) : [];
   return [
     ...bare.map(({ n, next }) => ({ n: 1 / n, next, bare: true })),
-    ...smalls(t, i)
+    ...underHundred(t, i)
       .flatMap(({ n, next }) =>
         denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: common(n, under.n) > 1 })),
       )
@@ -57,7 +57,7 @@ export function fractions(t: readonly string[], i: number): Fraction[] {
 /** Greatest common divisor. */
 const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
 
-function denominators(t: readonly string[], i: number, over: number): Step[] {
+function denominators(t: readonly string[], i: number, over: number): Span[] {
   const written = /^(\d+)(?:ths?|nds?)$/.exec(t[i] ?? "");
   if (written)
     return PARTS.filter(([under]) => under === Number(written[1]))
@@ -71,7 +71,7 @@ function denominators(t: readonly string[], i: number, over: number): Step[] {
 }
 
 /** "51/2" may be 5 1/2 that lost its space: every such reading of an improper fraction in digits. */
-function halfHidden(t: readonly string[], i: number): Step[] {
+function missingSpace(t: readonly string[], i: number): Span[] {
   const written = /^(\d{2,6})\/(\d{1,2})$/.exec(t[i] ?? "");
   if (!written) return [];
   const [over, under] = [written[1]!, Number(written[2])];
@@ -100,7 +100,7 @@ function places(t: readonly string[], i: number): { digits: string; next: number
   }
   if (digits !== "") return [{ digits, next }];
   if (/^\d+$/.test(t[i] ?? "")) return [{ digits: t[i]!, next: i + 1 }];
-  return smalls(t, i).map((s) => ({ digits: String(s.n), next: s.next }));
+  return underHundred(t, i).map((s) => ({ digits: String(s.n), next: s.next }));
 }
 
 function mixed(t: readonly string[], w: Whole): Amount[] {
@@ -112,14 +112,14 @@ function mixed(t: readonly string[], w: Whole): Amount[] {
 
 /** "a dozen", "half a dozen", "two dozen"; "two and a half thousand". */
 function multiplied(t: readonly string[], i: number, plain: readonly Amount[]): Amount[] {
-  const one = isA(t[i]) ? i + 1 : i;
+  const one = isArticle(t[i]) ? i + 1 : i;
   const dozen: Amount[] = t[one] === "dozen" ? [{ n: 12, next: one + 1, kind: "whole" }] : [];
   return [
     ...dozen,
     ...plain
       .filter((a) => !a.onlyIn)
       .flatMap(({ n, next, kind }): Amount[] => {
-        const of = kind === "fraction" && isA(t[next]) ? next + 1 : next;
+        const of = kind === "fraction" && isArticle(t[next]) ? next + 1 : next;
         if (t[of] === "dozen" && n < 100) return [{ n: n * 12, next: of + 1, kind: "whole" }];
         return kind !== "whole" && of === next && t[of] === "thousand" ? [{ n: n * 1000, next: of + 1, kind: "whole" }] : [];
       }),

@@ -1,11 +1,11 @@
 import type { Gate, Value } from "../../install/gates.ts";
 import type { Step } from "../../install/step.ts";
-import type { Understood } from "../meanings.ts";
-import { thingsSaid } from "./kit-counts.ts";
-import { lengthsSaid } from "./lengths.ts";
-import { numberSaid } from "./number-in-unit.ts";
+import type { Meaning } from "../meanings.ts";
+import { parseKitCounts } from "./kit-counts.ts";
+import { parseLengths } from "./lengths.ts";
+import { numberInUnit } from "./number-in-unit.ts";
 import { readQuantity } from "./numbers.ts";
-import { placed } from "./place.ts";
+import { stripPlace } from "./place.ts";
 import { plain, trimmed } from "./plain.ts";
 
 /** A step whose gate is asked. */
@@ -41,50 +41,50 @@ const LEAN_LAST =
   /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?)$/i;
 
 /** What words answer to the gate of a call. Strict: the whole of it is the answer, or it is none. */
-export function answerSaid(heard: string, step: Asked): Understood {
-  const { rest, elsewhere } = placed(trimmed(heard), step);
+export function parseAnswer(heard: string, step: Asked): Meaning {
+  const { rest, elsewhere } = stripPlace(trimmed(heard), step);
   const meant = answerTo(rest, step);
-  return elsewhere && "ask" in meant ? { elsewhere: trimmed(heard) } : meant;
+  return elsewhere && "intent" in meant ? { elsewhere: trimmed(heard) } : meant;
 }
 
-function answerTo(said: string, step: Asked): Understood {
+function answerTo(said: string, step: Asked): Meaning {
   const { gate } = step;
   const words = plain(said);
-  const answer = (value: Value): Understood => ({ ask: { type: "answer", gate: gate.id, value } });
+  const answer = (value: Value): Meaning => ({ intent: { type: "answer", gate: gate.id, value } });
   if (NOT_KNOWN.test(words)) return answer({ kind: "unknown" });
-  const { asks } = gate;
-  switch (asks.kind) {
+  const { check } = gate;
+  switch (check.kind) {
     case "yesNo":
-      if (YES.test(words) || YES_AT[step.call]?.test(words)) return answer({ kind: "yesNo", yes: true });
+      if (YES.test(words) || YES_AT[step.wordsKey]?.test(words)) return answer({ kind: "yesNo", yes: true });
       return NO.test(words) ? answer({ kind: "yesNo", yes: false }) : { notUnderstood: true };
     case "document":
-      return documentSaid(said, asks.expected, answer);
+      return parseDocument(said, check.expected, answer);
     case "count":
     case "sameCount": {
-      if (NOBODY.test(words) || NONE_AT[step.call]?.test(words)) return answer({ kind: "count", n: 0 });
-      const read = numberSaid((COUNTED_AT[step.call]?.exec(said) ?? COUNTED.exec(said))?.[1] ?? said, "count");
+      if (NOBODY.test(words) || NONE_AT[step.wordsKey]?.test(words)) return answer({ kind: "count", n: 0 });
+      const read = numberInUnit((COUNTED_AT[step.wordsKey]?.exec(said) ?? COUNTED.exec(said))?.[1] ?? said, "count");
       return "n" in read ? answer({ kind: "count", n: read.n }) : read;
     }
     case "measure": {
       if (/^none(?: here)?$/.test(words)) return answer({ kind: "none" });
-      const leaning = leanSaid(said, step);
-      if (leaning !== null) return typeof leaning === "number" ? answer({ kind: "measure", n: leaning, unit: asks.unit }) : leaning;
-      const read = numberSaid(SHOWN.exec(said)?.[1] ?? said, asks.unit);
-      return "n" in read ? answer({ kind: "measure", n: read.n, unit: asks.unit }) : read;
+      const leaning = parseLean(said, step);
+      if (leaning !== null) return typeof leaning === "number" ? answer({ kind: "measure", n: leaning, unit: check.unit }) : leaning;
+      const read = numberInUnit(SHOWN.exec(said)?.[1] ?? said, check.unit);
+      return "n" in read ? answer({ kind: "measure", n: read.n, unit: check.unit }) : read;
     }
     case "square":
-      return told(lengthsSaid(said, asks), answer);
+      return told(parseLengths(said, check), answer);
     case "counts":
-      return told(thingsSaid(said, asks), answer);
+      return told(parseKitCounts(said, check), answer);
     default:
       return { notUnderstood: true };
   }
 }
 
-const told = (read: Value | Understood, answer: (value: Value) => Understood): Understood => ("kind" in read ? answer(read) : read);
+const told = (read: Value | Meaning, answer: (value: Value) => Meaning): Meaning => ("kind" in read ? answer(read) : read);
 
 /** A paper by its number. Spaces and dashes are the recognizer's own: the expected number is taken as it is written. */
-function documentSaid(said: string, expected: string | null, answer: (value: Value) => Understood): Understood {
+function parseDocument(said: string, expected: string | null, answer: (value: Value) => Meaning): Meaning {
   const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
   const named = said.replace(/^(?:ticket number|number|ticket|sheet|paper) /i, "");
   if (expected !== null && bare(named) === bare(expected)) return answer({ kind: "document", named: expected });
@@ -97,8 +97,8 @@ function documentSaid(said: string, expected: string | null, answer: (value: Val
  * A lean with its way: in, towards the tent, is minus; out is plus. Inches at the top of a side pole become degrees: the
  * angle whose sine is that over the pole's length. `null` where no lean was said, or of another pole than those asked.
  */
-function leanSaid(said: string, step: Asked): number | Understood | null {
-  if (step.gate.asks.kind !== "measure" || step.gate.asks.unit !== "deg") return null;
+function parseLean(said: string, step: Asked): number | Meaning | null {
+  if (step.gate.check.kind !== "measure" || step.gate.check.unit !== "deg") return null;
   const first = LEANS.exec(said);
   const last = LEAN_LAST.exec(said);
   const found = first ? { at: first[1], way: first[2]!, much: first[3]! } : last ? { at: last[1], way: last[3]!, much: last[2]! } : null;
@@ -112,19 +112,19 @@ function leanSaid(said: string, step: Asked): number | Understood | null {
   if (amounts.some((a) => a.n < 0)) return { whichWay: true };
   if (!isAsked(found.at, step)) return { elsewhere: said };
   const sign = /^(?:in|toward)/i.test(found.way) ? -1 : 1;
-  const degrees = numberSaid(found.much, "deg");
+  const degrees = numberInUnit(found.much, "deg");
   if ("n" in degrees) return sign * degrees.n;
-  const inches = numberSaid(found.much, "in");
-  const poleFt = Number(step.of.sidePoleFt);
+  const inches = numberInUnit(found.much, "in");
+  const poleFt = Number(step.params.sidePoleFt);
   if (!("n" in inches) || !(poleFt > 0) || inches.n >= poleFt * 12) return degrees;
   // Rounded up, never down: a lean just over its limit must not be read as on it.
   return (sign * Math.ceil((Math.asin(inches.n / (poleFt * 12)) * 1800) / Math.PI - 1e-6)) / 10;
 }
 
 /** Whether a pole named in an answer stands where the gate asks: C stands on BC and on CD. */
-function isAsked(at: string | undefined, { of }: Step): boolean {
+function isAsked(at: string | undefined, { params }: Step): boolean {
   if (at === undefined || at.toLowerCase() === "it") return true;
-  const edge = String(of.edge ?? of.corner ?? "");
+  const edge = String(params.edge ?? params.corner ?? "");
   const letters = at.toUpperCase().replaceAll(/\d/g, "");
   return letters.length === 1 ? edge.includes(letters) : edge === letters;
 }

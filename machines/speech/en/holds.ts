@@ -1,7 +1,9 @@
 /** Words that stop the work. Crews say them at every pole, so how they are said tells a hold from a pause. */
 const HOLD = /\b(?:hold|stop|freeze|halt|get out|look out|watch out|nobody move)\b/g;
 /** What may stand beside one hold word without making a sentence of it: "everybody stop", "hold it", "please stop now". */
-const BESIDE = new Set("everybody everyone all guys hey please now it up no right there everything emergency oh whoa woah the".split(" "));
+const FILLER_WORDS = new Set(
+  "everybody everyone all guys hey please now it up no right there everything emergency oh whoa woah the".split(" "),
+);
 const PAUSE = /\b(?:hold|stop|freeze|halt|get out|look out|watch out|nobody move|whoa|woah)\b/;
 
 /** Letters only: "stop,stop", "Stop - stop" and "STOP!" are the same words. */
@@ -19,7 +21,7 @@ export function isHold(heard: string): boolean {
   return words
     .replaceAll(HOLD, " ")
     .split(" ")
-    .every((word) => word === "" || BESIDE.has(word));
+    .every((word) => word === "" || FILLER_WORDS.has(word));
 }
 
 /** Whether a hold word stands in a longer sentence, or somebody says whoa: it may be meant. */

@@ -1,7 +1,7 @@
-import type { Asks, Value } from "../../install/gates.ts";
+import type { Check, Value } from "../../install/gates.ts";
 import type { KitItem } from "../../tent/types.ts";
-import type { Understood } from "../meanings.ts";
-import { numberSaid } from "./number-in-unit.ts";
+import type { Meaning } from "../meanings.ts";
+import { numberInUnit } from "./number-in-unit.ts";
 
 /** What each thing on the truck is called. A bare "stakes", "plates" or "straps" is taken only where the list has one kind of them. */
 const CALLED: Readonly<Record<KitItem, RegExp>> = {
@@ -21,15 +21,15 @@ const CALLED: Readonly<Record<KitItem, RegExp>> = {
   polePlate: /^(?:pole |base )?plates?$/,
 };
 
-type Counts = Extract<Asks, { kind: "counts" }>;
+type Counts = Extract<Check, { kind: "counts" }>;
 
 /** Things counted off a list: "eighty four stake plates", "stake plates 84". One kind at a time. */
-export function thingsSaid(said: string, asks: Counts): Value | Understood {
+export function parseKitCounts(said: string, asks: Counts): Value | Meaning {
   const words = said.toLowerCase();
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
     const items = Object.keys(asks.want).filter((item) => CALLED[item as KitItem]?.test(thing!));
     const [item] = items;
-    const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberSaid(number!, "count");
+    const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberInUnit(number!, "count");
     if (item === undefined || "notUnderstood" in read) continue;
     if (items.length > 1) return { notUnderstood: true };
     if ("n" in read)

@@ -1,6 +1,6 @@
-import type { Asks, Value } from "../../install/gates.ts";
+import type { Check, Value } from "../../install/gates.ts";
 import { LENGTHS, type LengthName, lengthFt } from "../../site/lengths.ts";
-import type { Understood } from "../meanings.ts";
+import type { Meaning } from "../meanings.ts";
 import { inUnit, readQuantity } from "./numbers.ts";
 
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
@@ -10,13 +10,13 @@ const PAIR =
 const NEXT_PAIR =
   /(?<!\b(?:diagonal|edge|side|from|the|and|then))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
 
-type Square = Extract<Asks, { kind: "square" }>;
+type Square = Extract<Check, { kind: "square" }>;
 
 /**
  * Lengths between corner marks as they are called off a tape, one or several. A bare number is feet. Of several readings
  * of one number only those between half and twice what is wanted are meant; where that leaves more than one, it is asked again.
  */
-export function lengthsSaid(said: string, asks: Square): Value | Understood {
+export function parseLengths(said: string, asks: Square): Value | Meaning {
   const ft: Partial<Record<LengthName, number>> = {};
   for (const part of said.split(NEXT_PAIR)) {
     const found = PAIR.exec(part.trim());

@@ -1,8 +1,8 @@
-import type { Understood } from "../meanings.ts";
+import type { Meaning } from "../meanings.ts";
 import { inUnit, readQuantity, type Wants } from "./numbers.ts";
 
 /** One number in the unit that is wanted, or why it is none: no number, several, or of another kind. */
-export function numberSaid(text: string, wants: Wants): { readonly n: number } | Understood {
+export function numberInUnit(text: string, wants: Wants): { readonly n: number } | Meaning {
   const readings = readQuantity(text);
   if (readings.length === 0) return { notUnderstood: true };
   const fitting = [...new Set(readings.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];

@@ -1,11 +1,11 @@
 /** A number read from one piece up to, but not with, another. */
-export type Step = { readonly n: number; readonly next: number };
+export type Span = { readonly n: number; readonly next: number };
 /**
  * A whole number. One that is only a guess among others says the unit it makes sense with, besides none: "six two" is
  * 62 or 6 ft 2 where inches follow or nothing does. With `ft` the guess is in feet whatever unit follows.
  */
-export type Whole = Step & { readonly onlyIn?: "in" | "m"; readonly ft?: true };
-type Small = Step & { readonly kind: "digit" | "teen" | "tens" | "both"; readonly word: boolean };
+export type Whole = Span & { readonly onlyIn?: "in" | "m"; readonly ft?: true };
+type Small = Span & { readonly kind: "digit" | "teen" | "tens" | "both"; readonly word: boolean };
 
 const ONES = new Map("one two three four five six seven eight nine".split(" ").map((w, i) => [w, i + 1]));
 const TEENS = new Map(
@@ -13,12 +13,12 @@ const TEENS = new Map(
 );
 const TENS = new Map("twenty thirty forty fifty sixty seventy eighty ninety".split(" ").map((w, i) => [w, i * 10 + 20]));
 const ZEROS = new Set(["zero", "nought", "naught", "nil"]);
-const isA = (word: string | undefined) => word === "a" || word === "an";
+const isArticle = (word: string | undefined) => word === "a" || word === "an";
 
-export { isA };
+export { isArticle };
 
 /** Every number from 1 to 99 that starts at a piece, in words or digits: at "twenty eight" both 20 and 28. */
-export function smalls(t: readonly string[], i: number): Small[] {
+export function underHundred(t: readonly string[], i: number): Small[] {
   const word = t[i] ?? "";
   const one = ONES.get(word);
   if (one !== undefined) return [{ n: one, next: i + 1, kind: "digit", word: true }];
@@ -44,7 +44,7 @@ export function digit(t: readonly string[], i: number, inside: boolean): number 
 }
 
 /** Every whole number, 0 to 999,999, that starts at a piece, however it is said. Bounded work: the pieces are few. */
-export function wholes(t: readonly string[], i: number): Whole[] {
+export function wholeNumbers(t: readonly string[], i: number): Whole[] {
   const word = t[i] ?? "";
   const zero = ZEROS.has(word) || (word === "none" && t.length === 1) ? [{ n: 0, next: i + 1 }] : [];
   const digits = /^\d+$/.test(word) ? [{ n: Number(word), next: i + 1 }] : [];
@@ -52,18 +52,18 @@ export function wholes(t: readonly string[], i: number): Whole[] {
 }
 
 /** "eight", "a hundred and twenty-eight", "twelve hundred", "8 hundred": up to 9,999. */
-function hundreds(t: readonly string[], i: number): Step[] {
-  const firsts = smalls(t, i);
+function hundreds(t: readonly string[], i: number): Span[] {
+  const firsts = underHundred(t, i);
   const large = /^[1-9]\d\d$/.test(t[i] ?? "") ? [{ n: Number(t[i]), next: i + 1 }] : [];
-  const counts: Step[] = [...firsts, ...oneBefore(t, i, "hundred")];
+  const counts: Span[] = [...firsts, ...oneBefore(t, i, "hundred")];
   const scaled = counts.filter(({ next }) => t[next] === "hundred");
-  return [...firsts, ...large, ...scaled.flatMap(({ n, next }) => andMore(t, { n: n * 100, next: next + 1 }, smalls))];
+  return [...firsts, ...large, ...scaled.flatMap(({ n, next }) => andMore(t, { n: n * 100, next: next + 1 }, underHundred))];
 }
 
 /** "two thousand five hundred", "a thousand and one"; the rest after "thousand" is under a thousand. */
-function thousands(t: readonly string[], i: number): Step[] {
+function thousands(t: readonly string[], i: number): Span[] {
   const firsts = hundreds(t, i);
-  const counts: Step[] = [...firsts.filter(({ n }) => n < 1000), ...oneBefore(t, i, "thousand")];
+  const counts: Span[] = [...firsts.filter(({ n }) => n < 1000), ...oneBefore(t, i, "thousand")];
   const under = (from: readonly string[], at: number) => (from[at] === "hundred" ? [] : hundreds(from, at).filter(({ n }) => n < 1000));
   const scaled = counts.filter(({ next }) => t[next] === "thousand");
   return [
@@ -76,19 +76,19 @@ function thousands(t: readonly string[], i: number): Step[] {
 }
 
 /** The one that is meant by "a hundred" and by a bare "hundred". */
-function oneBefore(t: readonly string[], i: number, name: string): Step[] {
+function oneBefore(t: readonly string[], i: number, name: string): Span[] {
   if (t[i] === name) return [{ n: 1, next: i }];
-  return isA(t[i]) && t[i + 1] === name ? [{ n: 1, next: i + 1 }] : [];
+  return isArticle(t[i]) && t[i + 1] === name ? [{ n: 1, next: i + 1 }] : [];
 }
 
-function andMore(t: readonly string[], whole: Step, rest: (t: readonly string[], i: number) => Step[]): Step[] {
+function andMore(t: readonly string[], whole: Span, rest: (t: readonly string[], i: number) => Span[]): Span[] {
   const from = t[whole.next] === "and" ? whole.next + 1 : whole.next;
   return [whole, ...rest(t, from).map(({ n, next }) => ({ n: whole.n + n, next }))];
 }
 
 /** Digit by digit: three to six of them, not from a zero. */
-function runs(t: readonly string[], i: number): Step[] {
-  const found: Step[] = [];
+function runs(t: readonly string[], i: number): Span[] {
+  const found: Span[] = [];
   let n = digit(t, i, false) ?? 0;
   if (n === 0) return [];
   for (let next = i + 1; next < i + 6; next++) {
@@ -105,7 +105,7 @@ function runs(t: readonly string[], i: number): Step[] {
  * "two fifty" may also be 2.50 and "six ten" 6 ft 10. Two single digits, and two numbers in digits ("20 8"), are never sure.
  */
 function pairs(t: readonly string[], i: number): Whole[] {
-  return smalls(t, i).flatMap((a) => [...smalls(t, a.next), ...zeroDigit(t, a.next)].flatMap((b) => pair(a, b)));
+  return underHundred(t, i).flatMap((a) => [...underHundred(t, a.next), ...zeroDigit(t, a.next)].flatMap((b) => pair(a, b)));
 }
 
 const zeroDigit = (t: readonly string[], i: number): Small[] =>

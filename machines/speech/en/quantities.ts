@@ -1,13 +1,13 @@
 import { type Amount, amounts, fractions } from "./amounts.ts";
-import { digit, isA } from "./number-words.ts";
+import { digit, isArticle } from "./number-words.ts";
 import { tokens } from "./tokens.ts";
-import { type Said, type Scale, UNITS, unitsAt } from "./units.ts";
+import { type Quantity, type Scale, UNITS, unitsAt } from "./units.ts";
 
 /** The largest number that is believed. */
-const MOST = 1_000_000;
+const MAX_VALUE = 1_000_000;
 
 /** A number with its unit, not yet turned into what the unit stands for. `one` is "a foot"; `assumed` a bare "foot". */
-export type Measure<U = Said["unit"]> = {
+export type Measure<U = Quantity["unit"]> = {
   readonly n: number;
   readonly unit: Scale<U> | null;
   readonly next: number;
@@ -24,27 +24,27 @@ export type Measure<U = Said["unit"]> = {
  * than the number, or the number is over a million; more than one, all different, where it is ambiguous. The time it
  * takes grows no faster than the text.
  */
-export function readQuantity(text: string): readonly Said[] {
+export function readQuantity(text: string): readonly Quantity[] {
   const all = tokens(text);
   if (!all || all.length === 0) return [];
   const minus = /^(?:-|minus|negative)$/.test(all[0]!);
   const t = minus ? all.slice(1) : all;
-  const found: Said[] = [];
+  const found: Quantity[] = [];
   for (const { n, unit } of [
     ...measures(t, 0, UNITS)
       .filter((m) => m.next === t.length && !m.assumed)
-      .map(said),
-    ...together(t),
+      .map(toQuantity),
+    ...combined(t),
   ]) {
     const signed = minus && n !== 0 ? -n : n;
-    if (!(n <= MOST) || found.some((f) => f.unit === unit && Math.abs(f.n - signed) <= 1e-9 * Math.max(1, n))) continue;
+    if (!(n <= MAX_VALUE) || found.some((f) => f.unit === unit && Math.abs(f.n - signed) <= 1e-9 * Math.max(1, n))) continue;
     found.push({ n: signed, unit });
   }
   return found;
 }
 
-const said = ({ n, unit, ft }: Measure): Said => {
-  if (n > MOST) return { n, unit: null };
+const toQuantity = ({ n, unit, ft }: Measure): Quantity => {
+  if (n > MAX_VALUE) return { n, unit: null };
   return ft || !unit ? { n, unit: ft ? "ft" : null } : { n: (n * unit.times) / unit.over, unit: unit.is };
 };
 
@@ -52,7 +52,7 @@ const said = ({ n, unit, ft }: Measure): Said => {
 export function measures<U>(t: readonly string[], i: number, units: readonly Scale<U>[]): Measure<U>[] {
   const simple: Measure<U>[] = [
     ...amounts(t, i).flatMap((a) => withUnit(t, a, units)),
-    ...(isA(t[i]) ? unitsAt(t, i + 1, units).map((u): Measure<U> => ({ ...u, n: 1, kind: "whole", one: true })) : []),
+    ...(isArticle(t[i]) ? unitsAt(t, i + 1, units).map((u): Measure<U> => ({ ...u, n: 1, kind: "whole", one: true })) : []),
     ...unitsAt(t, i, units).map((u): Measure<U> => ({ ...u, n: 1, kind: "whole", one: true, assumed: true })),
   ];
   return [...simple, ...simple.flatMap((m) => andPart(t, m))];
@@ -63,7 +63,7 @@ function withUnit<U>(t: readonly string[], a: Amount, units: readonly Scale<U>[]
   const base = { n, kind, sure: !onlyIn, ...(ft && { ft }) };
   const direct = unitsAt(t, a.next, units);
   const of = t[a.next] === "of" ? a.next + 1 : a.next;
-  const ofOne = isA(t[of]) && (kind === "fraction" || (kind === "mixed" && of > a.next)) ? unitsAt(t, of + 1, units) : [];
+  const ofOne = isArticle(t[of]) && (kind === "fraction" || (kind === "mixed" && of > a.next)) ? unitsAt(t, of + 1, units) : [];
   const fits = [...direct, ...ofOne].filter(({ unit }) => !onlyIn || unit.name === onlyIn);
   return [{ ...base, unit: null, next: a.next }, ...fits.map((u) => ({ ...base, ...u }))];
 }
@@ -85,13 +85,13 @@ function andPart<U>(t: readonly string[], m: Measure<U>): Measure<U>[] {
 }
 
 /** Two or more measures that make one: feet and inches; meters, centimeters and millimeters. */
-function together(t: readonly string[]): Said[] {
+function combined(t: readonly string[]): Quantity[] {
   return measures(t, 0, UNITS)
-    .filter((m) => m.kind === "whole" && m.sure !== false && !m.assumed && m.n <= MOST)
-    .flatMap((m): Said[] => {
+    .filter((m) => m.kind === "whole" && m.sure !== false && !m.assumed && m.n <= MAX_VALUE)
+    .flatMap((m): Quantity[] => {
       if (m.unit?.name === "ft") return inchesAfter(t, m);
       const n = m.unit?.name === "m" || m.unit?.name === "cm" ? metricAfter(t, m) : [];
-      return n.map((more) => said({ ...m, n: m.n + more }));
+      return n.map((more) => toQuantity({ ...m, n: m.n + more }));
     });
 }
 
@@ -101,7 +101,7 @@ function over(t: readonly string[], i: number): number {
   return t[at] === "and" ? at + 1 : at;
 }
 
-function inchesAfter(t: readonly string[], feet: Measure): Said[] {
+function inchesAfter(t: readonly string[], feet: Measure): Quantity[] {
   return measures(t, over(t, feet.next), UNITS)
     .filter((m) => m.next === t.length && m.n < 12 && m.sure !== false && !m.assumed)
     .filter(({ unit, kind }) => (unit === null ? kind !== "fraction" : unit.name === "in"))

@@ -1,4 +1,4 @@
-import { isA, smalls } from "./number-words.ts";
+import { isArticle, underHundred } from "./number-words.ts";
 import { measures } from "./quantities.ts";
 import { tokens } from "./tokens.ts";
 import { scale } from "./units.ts";
@@ -25,7 +25,7 @@ const LENGTHS = [
   scale("second", "min", 1, 60, "seconds | second | secs | sec"),
 ];
 /** Longer ago than a day nobody says a time without its date. */
-const MOST_AGO = 24 * 60;
+const MAX_MINUTES_AGO = 24 * 60;
 /** What tells the half of the day, with the hours that it is said of. */
 const HALVES: readonly (readonly [said: string, half: "am" | "pm", from: number, to: number])[] = [
   ["am", "am", 0, 12],
@@ -64,7 +64,7 @@ function ago(t: readonly string[]): Clock | null {
         .map((rest) => minutes + rest.n);
     });
   const [minutesAgo, ...others] = [...new Set(found)];
-  return minutesAgo !== undefined && others.length === 0 && minutesAgo <= MOST_AGO ? { minutesAgo } : null;
+  return minutesAgo !== undefined && others.length === 0 && minutesAgo <= MAX_MINUTES_AGO ? { minutesAgo } : null;
 }
 
 /** The one time there is, in its half of the day. */
@@ -128,12 +128,12 @@ function hoursAt(t: readonly string[], i: number, named: boolean): Hour[] {
   const word = t[i] ?? "";
   if (/^0\d$/.test(word)) return [{ hour: Number(word), next: i + 1, is24: "zero" }];
   if (isZero(word)) {
-    const digits = smalls(t, i + 1).filter(({ n }) => n < 10);
+    const digits = underHundred(t, i + 1).filter(({ n }) => n < 10);
     const none = isZero(t[i + 1]) ? i + 2 : i + 1;
     return [...digits.map(({ n, next }) => ({ hour: n, next, is24: "zero" as const })), { hour: 0, next: none, is24: "zero" }];
   }
   if (named && Object.hasOwn(NOONS, word)) return [{ hour: NOONS[word]!, next: i + 1, is24: "yes" }];
-  return smalls(t, i).flatMap(({ n, next }) => (n < 24 ? [{ hour: n, next, is24: "no" }] : []));
+  return underHundred(t, i).flatMap(({ n, next }) => (n < 24 ? [{ hour: n, next, is24: "no" }] : []));
 }
 
 /** The minutes that the rest of the pieces are: two digits, "oh five", or a number from ten. */
@@ -141,19 +141,19 @@ function minutesAt(t: readonly string[], i: number): number[] {
   if (i + 1 === t.length && /^\d\d$/.test(t[i]!)) return [Number(t[i])];
   if (isZero(t[i]) && i + 2 === t.length) {
     if (isZero(t[i + 1])) return [0];
-    return smalls(t, i + 1).flatMap(({ n, next }) => (n < 10 && next === t.length ? [n] : []));
+    return underHundred(t, i + 1).flatMap(({ n, next }) => (n < 10 && next === t.length ? [n] : []));
   }
-  return smalls(t, i).flatMap(({ n, next }) => (n >= 10 && next === t.length ? [n] : []));
+  return underHundred(t, i).flatMap(({ n, next }) => (n >= 10 && next === t.length ? [n] : []));
 }
 
 /** "quarter past two", "half past ten", "twenty-five minutes to four", "ten to noon". */
 function past(t: readonly string[]): Time[] {
-  const from = isA(t[0]) && t[1] === "quarter" ? 1 : 0;
+  const from = isArticle(t[0]) && t[1] === "quarter" ? 1 : 0;
   const word = t[from] ?? "";
   const parts = [
     ...(word === "quarter" || word === "1/4" ? [{ n: 15, next: from + 1 }] : []),
     ...(word === "half" || word === "1/2" ? [{ n: 30, next: from + 1 }] : []),
-    ...smalls(t, 0).filter(({ n }) => n < 60),
+    ...underHundred(t, 0).filter(({ n }) => n < 60),
   ];
   return parts.flatMap(({ n, next }) => {
     const at = /^(?:minutes?|mins?)$/.test(t[next] ?? "") && n !== 30 ? next + 1 : next;

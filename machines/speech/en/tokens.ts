@@ -1,5 +1,5 @@
 /** More pieces than the longest sensible quantity has; a text with more of them is talk. */
-const MOST = 40;
+const MAX_TOKENS = 40;
 const PIECE =
   /\d+\/\d+(?:(?:ths?|nds?)(?![a-z]))?|\d+(?:ths?|nds?)(?![a-z])|\d{1,2}:\d{2}(?!\d)|\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d,])|\d+(?:\.\d+)?|\.\d+|o'clock|[a-z]+(?:\.[a-z]+)*\.?|''|['"°,/-]/y;
 /** Short forms that are written with a full stop inside a text: "6 ft. 2 in." */
@@ -32,7 +32,7 @@ export function tokens(text: string): readonly string[] | null {
     if (at >= plain.length) return found;
     PIECE.lastIndex = at;
     const piece = PIECE.exec(plain)?.[0];
-    if (piece === undefined || found.length === MOST) return null;
+    if (piece === undefined || found.length === MAX_TOKENS) return null;
     at += piece.length;
     const bare = tidy(piece);
     if (/^[a-z].*\.$/.test(piece) && at < plain.length && !SHORT.test(bare)) return null;

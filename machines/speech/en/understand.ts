@@ -1,27 +1,27 @@
 import type { Step } from "../../install/step.ts";
-import type { Understood } from "../meanings.ts";
-import { answerSaid } from "./answers.ts";
+import type { Meaning } from "../meanings.ts";
+import { parseAnswer } from "./answers.ts";
 import { isHold } from "./holds.ts";
 import { plain, trimmed } from "./plain.ts";
-import { timed, windSaid } from "./wind.ts";
+import { parseWind, splitTaken } from "./wind.ts";
 
-const FIXED: readonly (readonly [RegExp, Understood])[] = [
-  [/^(?:next|done next|next call)$/, { ask: { type: "next" } }],
+const FIXED: readonly (readonly [RegExp, Meaning])[] = [
+  [/^(?:next|done next|next call)$/, { intent: { type: "next" } }],
   [
     /^(?:back|back one|go back one)(?: (?:i|we)(?:'ve)? (?:missed|skipped|dropped) (?:an?|one|the|two) (?:loop|hook|ring|hole|knot)s?)?$/,
-    { ask: { type: "back" } },
+    { intent: { type: "back" } },
   ],
-  [/^carry on$/, { ask: { type: "carryOn" } }],
+  [/^carry on$/, { intent: { type: "carryOn" } }],
   [/^(?:correct|that's correct|that is correct)$/, { confirm: "correct" }],
   [/^(?:wrong|no wrong|that's wrong|that is wrong|not correct|incorrect)$/, { confirm: "wrong" }],
   [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { question: "again", about: "" }],
   [/^(?:why|why is that|what for)$/, { question: "why", about: "" }],
   [/^(?:what'?s|what is) left$/, { question: "whatsLeft", about: "" }],
 ];
-const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Understood])[] = [
-  [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ ask: { type: "makeSafe", because: text.replace(/^because /i, "") || "said" } })],
-  [/^stand (?:the job )?down,? (?:because|since) (.+)$/is, (text) => ({ ask: { type: "standDown", because: text } })],
-  [/^note\b[ ,:-]*(.+)$/is, (text) => ({ ask: { type: "note", text } })],
+const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
+  [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || "said" } })],
+  [/^stand (?:the job )?down,? (?:because|since) (.+)$/is, (text) => ({ intent: { type: "standDown", because: text } })],
+  [/^note\b[ ,:-]*(.+)$/is, (text) => ({ intent: { type: "note", text } })],
   [/^(how many .+)$/is, (about) => ({ question: "howMany", about })],
   [/^(where\b.*)$/is, (about) => ({ question: "where", about })],
   [
@@ -38,12 +38,12 @@ const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
  * What words mean at a call. Pure; the same words at another call mean something else. How strictly they are taken when
  * they are spoken is another matter: `hear`.
  */
-export function understand(heard: string, step: Step | null): Understood {
-  if (isHold(heard)) return { ask: { type: "hold" } };
+export function understand(heard: string, step: Step | null): Meaning {
+  if (isHold(heard)) return { intent: { type: "hold" } };
   const words = plain(heard);
   const fixed = FIXED.find(([pattern]) => pattern.test(words));
   if (fixed) return fixed[1];
-  if (THUNDER.test(plain(timed(trimmed(heard)).words))) return { thunder: true };
+  if (THUNDER.test(plain(splitTaken(trimmed(heard)).words))) return { thunder: true };
   const said = trimmed(heard);
   for (const [pattern, make] of WITH_TEXT) {
     const found = pattern.exec(said);
@@ -51,10 +51,10 @@ export function understand(heard: string, step: Step | null): Understood {
   }
   const gate = step?.gate ?? null;
   const waive = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is.exec(said);
-  if (waive && gate) return { ask: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
-  const wind = windSaid(heard, gate?.asks.kind === "wind");
+  if (waive && gate) return { intent: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
+  const wind = parseWind(heard, gate?.check.kind === "wind");
   if (wind) return wind;
-  const answer: Understood = step && gate ? answerSaid(heard, { ...step, gate }) : { notUnderstood: true };
+  const answer: Meaning = step && gate ? parseAnswer(heard, { ...step, gate }) : { notUnderstood: true };
   const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(said);
-  return remark ? { ask: { type: "note", text: said } } : answer;
+  return remark ? { intent: { type: "note", text: said } } : answer;
 }

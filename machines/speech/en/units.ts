@@ -1,7 +1,7 @@
 import type { Unit } from "../../install/gates.ts";
 
 /** A number as it was said, with the unit where one was. */
-export type Said = { readonly n: number; readonly unit: Unit | "mph" | null };
+export type Quantity = { readonly n: number; readonly unit: Unit | "mph" | null };
 
 /** Metres in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
 export const METERS_PER_FOOT = 0.3048;
@@ -14,7 +14,7 @@ export const KM_PER_NAUTICAL_MILE = 1.852;
 export const NEWTONS_PER_LBF = 0.45359237 * 9.80665;
 
 /** A unit under all its names; one of it is `times / over` of what it stands for. Each name is one or more pieces. */
-export type Scale<U = Said["unit"]> = {
+export type Scale<U = Quantity["unit"]> = {
   readonly name: string;
   readonly is: U;
   readonly times: number;

@@ -1,18 +1,18 @@
-import type { Understood, WindSaid } from "../meanings.ts";
-import { numberSaid } from "./number-in-unit.ts";
+import type { Meaning, WindSaid } from "../meanings.ts";
+import { numberInUnit } from "./number-in-unit.ts";
 import { trimmed } from "./plain.ts";
 import { type Clock, readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
 /** No reading over this is one. Common practice, no source; the forms ask for the same. */
-const MOST_MPH = 200;
+const MAX_MPH = 200;
 const GUSTING = /^(?:wind (?:is )?)?(.+?),? (?:gusting|gusts of|gust)(?: up)?(?: to| of)? (.+)$/i;
 const ALONE = /^wind (?:is )?(.+)$/i;
 
 /** A wind reading as it is said: "fourteen gusting nineteen", "wind 12 knots, five minutes ago". `null` where it is none at all. */
-export function windSaid(heard: string, atWindGate: boolean): Understood | null {
-  const { words, taken } = timed(trimmed(heard));
+export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
+  const { words, taken } = splitTaken(trimmed(heard));
   if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
   const found = GUSTING.exec(words) ?? ALONE.exec(words) ?? (atWindGate ? /^(.+)$/.exec(words) : null);
   if (!found) return null;
@@ -20,18 +20,18 @@ export function windSaid(heard: string, atWindGate: boolean): Understood | null 
   // A unit said once, at the end, is meant for both figures.
   const unit = gust === undefined ? undefined : SPEED.exec(gust)?.[0];
   const speeds = [
-    numberSaid(unit && !SPEED.test(mean) ? `${mean} ${unit}` : mean, "mph"),
-    gust === undefined ? null : numberSaid(gust, "mph"),
+    numberInUnit(unit && !SPEED.test(mean) ? `${mean} ${unit}` : mean, "mph"),
+    gust === undefined ? null : numberInUnit(gust, "mph"),
   ];
   const trouble = speeds.find((s) => s !== null && !("n" in s));
-  if (trouble) return GUSTING.test(words) || ALONE.test(words) || !("notUnderstood" in trouble) ? (trouble as Understood) : null;
+  if (trouble) return GUSTING.test(words) || ALONE.test(words) || !("notUnderstood" in trouble) ? (trouble as Meaning) : null;
   const [mph, gustMph] = speeds.map((s) => (s === null ? null : Math.ceil((s as { n: number }).n * 10 - 1e-6) / 10));
-  if (mph! < 0 || mph! > MOST_MPH || (gustMph ?? mph!) < mph! || (gustMph ?? 0) > MOST_MPH) return { noSuchWind: true };
+  if (mph! < 0 || mph! > MAX_MPH || (gustMph ?? mph!) < mph! || (gustMph ?? 0) > MAX_MPH) return { noSuchWind: true };
   return { wind: { mph: mph!, gustMph: gustMph ?? null, taken } satisfies WindSaid };
 }
 
 /** Splits off when it was taken: "… at ten past two", "… five minutes ago". */
-export function timed(words: string): { readonly words: string; readonly taken: Clock | null } {
+export function splitTaken(words: string): { readonly words: string; readonly taken: Clock | null } {
   const at = /^(.*?),? (?:taken )?at (.+)$/i.exec(words);
   const ago = /^(.*?),? ((?:an? |half an? |[\w-]+ )(?:minutes?|hours?) ago|just now)$/i.exec(words);
   for (const found of [at, ago]) {

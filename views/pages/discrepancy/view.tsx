@@ -14,11 +14,11 @@ type Filled = { readonly values: Values; readonly problems: Values };
 type Props = Job & Filled & { readonly plan: TentPlan; readonly message: string | null };
 
 /** What the cloth or the site says otherwise than the plan, one thing at a time. */
-export const OtherwisePage = ({ job, title, plan, message, values, problems }: Props) => {
+export const DiscrepancyPage = ({ job, title, plan, message, values, problems }: Props) => {
   const on = (what: string) => ({ job, what, values: values.what === what ? values : {}, problems: values.what === what ? problems : {} });
   return (
     <Page title={text.title} style="/assets/tents.css">
-      <main class="open otherwise">
+      <main class="open discrepancy">
         <p class="small">{title}</p>
         <h1>{text.title}</h1>
         <p>{text.intro}</p>
@@ -70,15 +70,15 @@ export const OtherwisePage = ({ job, title, plan, message, values, problems }: P
 };
 
 /** What it would change, before a second person is asked. */
-export const OtherwisePutPage = ({ job, title, effect, values }: Job & { effect: Effect; values: Values }) => (
+export const ProposeDiscrepancyPage = ({ job, title, effect, values }: Job & { effect: Effect; values: Values }) => (
   <Page title={text.title} style="/assets/tents.css">
-    <main class="open otherwise">
+    <main class="open discrepancy">
       <p class="small">{title}</p>
       <h1>{text.title}</h1>
       <Changes {...effect} />
       <p>{text.versions}</p>
       {effect.changes.length > 0 && (
-        <form method="post" action={`/jobs/${job}/otherwise`} class="main">
+        <form method="post" action={`/jobs/${job}/discrepancy`} class="main">
           {Object.entries(values).map(([name, value]) => (
             <input type="hidden" name={name} value={value} />
           ))}
@@ -87,7 +87,7 @@ export const OtherwisePutPage = ({ job, title, effect, values }: Job & { effect:
           </button>
         </form>
       )}
-      <a class="button" href={`/jobs/${job}/otherwise?${new URLSearchParams(withoutKey(values))}`}>
+      <a class="button" href={`/jobs/${job}/discrepancy?${new URLSearchParams(withoutKey(values))}`}>
         {text.change}
       </a>
       <a class="button" href={`/jobs/${job}`}>
@@ -104,7 +104,7 @@ type KindProps = Filled & { job: string; what: string; title: string; open: stri
 const Kind = ({ job, what, title, open, values, problems, children }: KindProps) => (
   <details open={open === what}>
     <summary>{title}</summary>
-    <form method="post" action={`/jobs/${job}/otherwise`}>
+    <form method="post" action={`/jobs/${job}/discrepancy`}>
       <input type="hidden" name="what" value={what} />
       {children}
       <Entry name="because" text={text.because} what={what} values={values} problems={problems} />

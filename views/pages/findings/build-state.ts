@@ -1,4 +1,4 @@
-import { type Fold, MARKS, type Mark } from "../../../machines/record/findings.ts";
+import { FLAGS, type Flag, type Fold } from "../../../machines/record/findings.ts";
 import { record } from "../../text/en/record.ts";
 import { timesOf } from "../record/build-state.ts";
 import { placeName } from "../record/lines.ts";
@@ -19,7 +19,7 @@ export type JobFindings = {
   readonly counts: Counts;
   readonly times: readonly TimeTaken[];
   /** The first entry that does not fit the chain; what follows is not counted. */
-  readonly misfit: number | null;
+  readonly mismatch: number | null;
 };
 export type Findings = {
   readonly jobs: readonly JobFindings[];
@@ -32,7 +32,7 @@ export type Findings = {
 type Kept = { readonly job: string; readonly entries: number; readonly tip: string; readonly fold: Fold | null };
 
 /** All jobs from what is kept of them, with their sums. */
-export function findingsOf(kept: readonly Kept[]): Findings {
+export function buildFindings(kept: readonly Kept[]): Findings {
   const read = kept.flatMap((k) => (k.fold ? [{ rehearsal: k.fold.rehearsal, fold: k.fold, found: jobOf(k, k.fold) }] : []));
   const real = read.filter((r) => !r.rehearsal);
   const jobs = real.map((r) => r.found);
@@ -41,7 +41,7 @@ export function findingsOf(kept: readonly Kept[]): Findings {
     together: {
       jobs: jobs.length,
       entries: jobs.reduce((sum, j) => sum + j.entries, 0),
-      counts: Object.fromEntries(MARKS.map((mark: Mark) => [mark, jobs.reduce((sum, j) => sum + j.counts[mark], 0)])) as Counts,
+      counts: Object.fromEntries(FLAGS.map((mark: Flag) => [mark, jobs.reduce((sum, j) => sum + j.counts[mark], 0)])) as Counts,
       times: timesOf({ phaseMs: summed(real.map((r) => r.fold.phaseMs)) }),
     },
     rehearsals: read.filter((r) => r.rehearsal).map((r) => r.found),
@@ -61,7 +61,7 @@ const jobOf = ({ entries, tip }: Kept, fold: Fold): JobFindings => ({
   lastAt: fold.lastAt,
   counts: fold.counts,
   times: timesOf(fold),
-  misfit: fold.misfit,
+  mismatch: fold.mismatch,
 });
 
 function summed(all: readonly Readonly<Record<string, number>>[]): Record<string, number> {

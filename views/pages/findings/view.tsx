@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { MARKS } from "../../../machines/record/findings.ts";
+import { FLAGS } from "../../../machines/record/findings.ts";
 import { Page } from "../../parts/page.tsx";
 import { findings, markName, record } from "../../text/en/record.ts";
 import type { Findings, JobFindings } from "./build-state.ts";
@@ -39,7 +39,7 @@ const Table = ({ together, children }: { together?: Findings["together"]; childr
   <table class="jobs">
     <thead>
       <tr>
-        {[findings.job, findings.phase, ...MARKS.map(markName), findings.times].map((name) => (
+        {[findings.job, findings.phase, ...FLAGS.map(markName), findings.times].map((name) => (
           <th scope="col">{name}</th>
         ))}
       </tr>
@@ -51,7 +51,7 @@ const Table = ({ together, children }: { together?: Findings["together"]; childr
           <td class="place" data-name={findings.jobs}>
             {findings.sum(together.jobs)}
           </td>
-          {MARKS.map((mark) => (
+          {FLAGS.map((mark) => (
             <td class="number" data-name={markName(mark)}>
               {together.counts[mark]}
             </td>
@@ -71,12 +71,12 @@ export const JobRow = ({ job, rehearsal }: { job: JobFindings; rehearsal: boolea
       <a href={`/jobs/${job.job}/record`}>{job.title}</a>
       <span>{`${job.size}, ${record.entries(job.entries)}`}</span>
       {rehearsal && <strong class="mark">{findings.rehearsal}</strong>}
-      {job.misfit !== null && <strong class="mark refused">{findings.misfit(job.misfit)}</strong>}
+      {job.mismatch !== null && <strong class="mark refused">{findings.mismatch(job.mismatch)}</strong>}
     </th>
     <td class="place" data-name={findings.phase}>
       {job.phaseName}
     </td>
-    {MARKS.map((mark) => (
+    {FLAGS.map((mark) => (
       <td class="number" data-name={markName(mark)}>
         {job.counts[mark] === 0 ? (
           0

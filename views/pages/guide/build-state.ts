@@ -1,13 +1,13 @@
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
-import { attentionOf, type Job, stepOf } from "../../../machines/install/job.ts";
-import { READ_BACK_S, waiting } from "../../../machines/install/read-back.ts";
-import { countsWanted, status } from "../../../machines/install/status.ts";
+import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
+import { pendingReadBack, READ_BACK_S } from "../../../machines/install/read-back.ts";
+import { status, wantedCounts } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { weatherAt } from "../../../machines/install/weather.ts";
-import type { Said } from "../../../machines/record/entry.ts";
+import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
-import { type Held, replyTo, words } from "../../reply.ts";
+import { type LiveJob, replyTo, wordsOf } from "../../reply.ts";
 import { foundText } from "../../text/en/found.ts";
 import { limitText, sourceText, valueText } from "../../text/en/limits.ts";
 import { statusText } from "../../text/en/refusals.ts";
@@ -18,29 +18,32 @@ import type { GateState, GuideState, ThreadLine } from "./state.ts";
 const THREAD = 12;
 
 /** Everything a screen shows of a job at a moment, in words; `device` is whose screen it is, for what was heard there. */
-export function guideOf(held: Held, at: number, device: string | null = null): GuideState {
+export function buildGuideState(held: LiveJob, at: number, device: string | null = null): GuideState {
   const { job, entries, names, readOnly } = held;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
-  const step = stepOf(job);
+  const step = currentStep(job);
   const name = (id: string) => names[id] ?? id;
   const weather = weatherAt(context, at);
   return {
     job: entries[0]!.entry.job,
     title: brief.title,
     entry: entries.at(-1)!.entry.no,
-    turn: context.turn,
+    revision: context.revision,
     phase: step?.phase ?? "closed",
     phaseName: phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
-    progress: { at: script.steps.findIndex((s) => s.id === (context.goOnAt ?? step?.id)) + 1, of: script.steps.length },
+    progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
     call: step ? callWords(step) : null,
     rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name) : null,
-    held: attentionOf(job) === "working" ? null : { by: name(context.heldBy ?? ""), only: attentionOf(job) === "paused" ? "paused" : null },
+    held:
+      attentionState(job) === "working"
+        ? null
+        : { by: name(context.heldBy ?? ""), only: attentionState(job) === "paused" ? "paused" : null },
     weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
     readBack: device === null ? null : readBackOn(device, held, at, name),
-    makingSafe: context.goOnAt !== null,
+    makingSafe: context.resumeAt !== null,
     closed: step === null,
     proposed: context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name) },
@@ -54,12 +57,12 @@ export function guideOf(held: Held, at: number, device: string | null = null): G
 }
 
 function callWords(step: Step): NonNullable<GuideState["call"]> {
-  const { say, why, wrong, well } = words(step);
-  return { say: say(step.of), why, wrong, well };
+  const { say, why, wrong, well } = wordsOf(step);
+  return { say: say(step.params), why, wrong, well };
 }
 
-function readBackOn(device: string, held: Held, at: number, name: (id: string) => string): GuideState["readBack"] {
-  const waits = waiting(held.job, device, at);
+function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string): GuideState["readBack"] {
+  const waits = pendingReadBack(held.job, device, at);
   const heard = waits && held.entries[waits.entry - 1]?.entry;
   if (!waits || heard?.kind !== "command") return null;
   return { entry: waits.entry, words: replyTo(heard, held, name).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
@@ -69,44 +72,44 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
   const { context } = job.snapshot;
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const said = words(step);
-  const first = gate.otherThan === null ? undefined : context.answers[gate.otherThan];
+  const said = wordsOf(step);
+  const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
   return {
     id: gate.id,
     hard: gate.hard,
-    asks: gate.asks,
-    ask: said.ask?.(step.of) ?? "",
+    check: gate.check,
+    ask: said.ask?.(step.params) ?? "",
     limit: limitText(gate),
     source: sourceText(gate.source),
     status: is,
     statusWords: statusText(is),
     value: answer ? valueText(answer.value) : null,
     given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
-    want: gate.asks.kind === "counts" ? countsWanted(gate.asks, context) : {},
-    found: answer ? foundText(gate.asks, answer.value, context) : null,
+    want: gate.check.kind === "counts" ? wantedCounts(gate.check, context) : {},
+    found: answer ? foundText(gate.check, answer.value, context) : null,
     ifNot: said.ifNot ?? "",
-    otherwise: is === "outOfLimit" ? otherwiseOn(step, answer) : null,
+    discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
     paper: gate.paper,
-    who: gate.who,
+    roles: gate.roles,
     notBy: first ? name(first.by) : null,
   };
 }
 
 /** Rings are what the cloth has, whatever the plan says. */
-const otherwiseOn = ({ call, of }: Step, answer: Answer | undefined): string | null =>
-  (call === "marked.edge" || call === "rings.edge") && answer?.value.kind === "count"
-    ? `otherwise?what=rings&edge=${of.edge}&counted=${answer.value.n}`
+const discrepancyLink = ({ wordsKey, params }: Step, answer: Answer | undefined): string | null =>
+  (wordsKey === "marked.edge" || wordsKey === "rings.edge") && answer?.value.kind === "count"
+    ? `discrepancy?what=rings&edge=${params.edge}&counted=${answer.value.n}`
     : null;
 
-function threadLine(entry: Said, held: Held, name: (id: string) => string): ThreadLine {
+function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => string): ThreadLine {
   const { job } = held;
   const { command, outcome } = entry;
-  const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.ways).flat()].find((s) => s.id === entry.step);
+  const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
     no: entry.no,
     time: new Intl.DateTimeFormat("en-GB", { timeZone: job.frozen.brief.zone, hour: "2-digit", minute: "2-digit" }).format(entry.at),
     who: name(command.by),
-    call: step ? words(step).say(step.of) : "",
+    call: step ? wordsOf(step).say(step.params) : "",
     said: command.heard ?? saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
     reply: replyTo(entry, held, name).reply,

@@ -10,13 +10,13 @@ export const Dock = (screen: Screen) => {
   if (guide.readBack)
     return (
       <footer id={regions.dock} class="dock">
-        <SayForm screen={screen} fields={{ type: "correct", of: guide.readBack.entry }} class="main correct">
+        <SayForm screen={screen} fields={{ type: "correct", target: guide.readBack.entry }} class="main correct">
           <button type="submit">{voice.correct}</button>
         </SayForm>
         <div class="row">
           <Hold {...screen} />
           <Talk />
-          <SayForm screen={screen} fields={{ type: "wrong", of: guide.readBack.entry }} class="wrong-one">
+          <SayForm screen={screen} fields={{ type: "wrong", target: guide.readBack.entry }} class="wrong-one">
             <button type="submit">{voice.wrong}</button>
           </SayForm>
         </div>

@@ -1,4 +1,4 @@
-import { isByBits } from "../../../machines/install/status.ts";
+import { isCumulative } from "../../../machines/install/status.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { changes } from "../../text/en/changes.ts";
 import { feetInches } from "../../text/en/names.ts";
@@ -16,15 +16,15 @@ type Props = { screen: Screen; gate: GateState };
 export const GateTile = ({ screen, gate }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
     <p class="ask">{gate.ask}</p>
-    {gate.status !== "open" && !isByBits(gate.asks) && (
+    {gate.status !== "open" && !isCumulative(gate.check) && (
       <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>
     )}
     {gate.found !== null && <p class="found">{gate.found}</p>}
-    {isByBits(gate.asks) || <p class="limit">{label.wanted(gate.limit)}</p>}
+    {isCumulative(gate.check) || <p class="limit">{label.wanted(gate.limit)}</p>}
     {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
     {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
-    {gate.otherwise !== null && (
-      <a class="button" href={`/jobs/${screen.guide.job}/${gate.otherwise}`}>
+    {gate.discrepancy !== null && (
+      <a class="button" href={`/jobs/${screen.guide.job}/${gate.discrepancy}`}>
         {changes.title}
       </a>
     )}
@@ -71,8 +71,8 @@ const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decima
 
 const Buttons = ({ screen, gate }: Props) => {
   const unknown = <Press screen={screen} gate={gate} kind="unknown" text={label.unknown} class="quiet" />;
-  const { asks } = gate;
-  switch (asks.kind) {
+  const { check } = gate;
+  switch (check.kind) {
     case "yesNo":
       return (
         <div class="tiles">
@@ -91,19 +91,19 @@ const Buttons = ({ screen, gate }: Props) => {
             fields={{
               type: "answer",
               gate: gate.id,
-              kind: asks.kind === "measure" ? "measure" : "count",
-              ...(asks.kind === "measure" ? { unit: asks.unit } : {}),
+              kind: check.kind === "measure" ? "measure" : "count",
+              ...(check.kind === "measure" ? { unit: check.unit } : {}),
             }}
             class="number"
           >
             <label>
               <input name="value" aria-label={gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
             </label>
-            <div class="keypad" data-keypad={asks.kind === "measure" ? asks.unit : "count"} hx-morph-skip></div>
+            <div class="keypad" data-keypad={check.kind === "measure" ? check.unit : "count"} hx-morph-skip></div>
             <button type="submit">{label.record}</button>
           </SayForm>
           <div class="tiles">
-            {asks.kind === "measure" && asks.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={label.noneHere} />}
+            {check.kind === "measure" && check.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={label.noneHere} />}
             {unknown}
           </div>
         </>
@@ -111,11 +111,11 @@ const Buttons = ({ screen, gate }: Props) => {
     case "document":
       return (
         <>
-          {asks.expected !== null && (
-            <Press screen={screen} gate={gate} kind="document" value={asks.expected} text={label.thisOne(asks.expected)} />
+          {check.expected !== null && (
+            <Press screen={screen} gate={gate} kind="document" value={check.expected} text={label.thisOne(check.expected)} />
           )}
           <Answer screen={screen} gate={gate} kind="document">
-            <Text name="value" text={asks.expected === null ? label.paperNo : label.another} />
+            <Text name="value" text={check.expected === null ? label.paperNo : label.another} />
             <button type="submit">{label.record}</button>
           </Answer>
         </>
@@ -123,7 +123,7 @@ const Buttons = ({ screen, gate }: Props) => {
     case "lengths":
       return (
         <Answer screen={screen} gate={gate} kind="lengths">
-          {Object.entries(asks.want).map(([name, want]) => (
+          {Object.entries(check.want).map(([name, want]) => (
             <Text name={`ft.${name}`} text={`${name}, ${feetInches(want.ft)}`} />
           ))}
           <button type="submit">{label.record}</button>
@@ -132,7 +132,7 @@ const Buttons = ({ screen, gate }: Props) => {
     case "square":
       return (
         <>
-          <LengthsForm screen={screen} gate={gate} asks={asks} />
+          <LengthsForm screen={screen} gate={gate} asks={check} />
           {Object.keys(gate.given).length > 0 && (
             <div class="tiles apart">
               <Press screen={screen} gate={gate} kind="unknown" text={lengths.afresh} class="quiet" />
@@ -158,7 +158,7 @@ const Buttons = ({ screen, gate }: Props) => {
 
 /** A wind reading, taken now. */
 export const WindForm = ({ screen }: { screen: Screen }) => (
-  <SayForm screen={screen} fields={{ type: "reading", of: "wind" }} class="wind">
+  <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="wind">
     <label>
       {label.wind}
       <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />

@@ -1,13 +1,13 @@
-import type { Asks } from "../../../machines/install/gates.ts";
+import type { Check } from "../../../machines/install/gates.ts";
 import { LENGTHS, type LengthName, lengthFt } from "../../../machines/site/lengths.ts";
-import { squared, withinIn } from "../../../machines/site/squaring.ts";
+import { squared, toleranceIn } from "../../../machines/site/squaring.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { feetInches, inches } from "../../text/en/names.ts";
 import { label } from "../../text/en/page.ts";
 import { lengthName, lengths as text } from "../../text/en/squaring.ts";
 import type { GateState } from "./state.ts";
 
-type Square = Extract<Asks, { kind: "square" }>;
+type Square = Extract<Check, { kind: "square" }>;
 type Props = { screen: Screen; gate: GateState; asks: Square };
 
 /**
@@ -60,7 +60,7 @@ const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
 
 const Reading = ({ name, ft, asks }: { name: LengthName; ft: number | undefined; asks: Square }) => {
   const wantFt = lengthFt(asks.want, name);
-  const within = withinIn(wantFt, asks.inPer50Ft);
+  const within = toleranceIn(wantFt, asks.inPer50Ft);
   const offIn = ft === undefined ? 0 : (ft - wantFt) * 12;
   return (
     <tr>

@@ -11,10 +11,10 @@ export const Proposal = (screen: Screen) => {
       <p>{label.proposed(proposed.by, proposed.because)}</p>
       <Changes {...proposed} />
       <div class="tiles">
-        <SayForm screen={screen} fields={{ type: "agree", of: proposed.entry }}>
+        <SayForm screen={screen} fields={{ type: "agree", target: proposed.entry }}>
           <button type="submit">{label.agree}</button>
         </SayForm>
-        <SayForm screen={screen} fields={{ type: "disagree", of: proposed.entry }}>
+        <SayForm screen={screen} fields={{ type: "disagree", target: proposed.entry }}>
           <button type="submit">{label.disagree}</button>
         </SayForm>
       </div>

@@ -1,7 +1,7 @@
 import type { Role } from "../../../machines/install/brief.ts";
-import type { Asks, Gate, Paper } from "../../../machines/install/gates.ts";
+import type { Check, Gate, Paper } from "../../../machines/install/gates.ts";
 import type { GateId } from "../../../machines/install/ids.ts";
-import type { Missing, Status } from "../../../machines/install/refusals.ts";
+import type { Status, UnmetStatus } from "../../../machines/install/refusals.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
@@ -10,7 +10,7 @@ export type GuideState = {
   readonly title: string;
   /** The last entry; `turn` is the last one that changed what "next" means, and what a command is made against. */
   readonly entry: number;
-  readonly turn: number;
+  readonly revision: number;
   readonly phase: string;
   readonly phaseName: string;
   readonly step: string;
@@ -36,13 +36,13 @@ export type GuideState = {
 };
 
 /** What changes, in sentences; which answers would be asked again; and the call it would go on at. */
-export type Effect = { readonly changes: readonly string[]; readonly asksAgain: readonly string[]; readonly goesOnAt: string };
+export type Effect = { readonly changes: readonly string[]; readonly asksAgain: readonly string[]; readonly resumesAt: string };
 export type Proposed = Effect & { readonly entry: number; readonly by: string; readonly because: string };
 
 export type GateState = {
   readonly id: GateId;
   readonly hard: boolean;
-  readonly asks: Asks;
+  readonly check: Check;
   readonly ask: string;
   readonly limit: string;
   readonly source: string;
@@ -57,9 +57,9 @@ export type GateState = {
   readonly found: string | null;
   readonly ifNot: string;
   /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
-  readonly otherwise: string | null;
+  readonly discrepancy: string | null;
   readonly paper: Paper | null;
-  readonly who: Gate["who"];
+  readonly roles: Gate["roles"];
   /** Whose answer this must not be. */
   readonly notBy: string | null;
 };
@@ -77,4 +77,4 @@ export type ThreadLine = {
   readonly refused: boolean;
 };
 
-export type Reason = { readonly why: string; readonly gate?: GateId; readonly status?: Missing; readonly text: string };
+export type Reason = { readonly why: string; readonly gate?: GateId; readonly status?: UnmetStatus; readonly text: string };

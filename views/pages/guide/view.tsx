@@ -41,7 +41,7 @@ export const Thread = (screen: Screen) => {
           </li>
         ))}
       </ol>
-      <article class="call" data-turn={guide.turn} data-entry={guide.entry} data-step={guide.step}>
+      <article class="call" data-revision={guide.revision} data-entry={guide.entry} data-step={guide.step}>
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
         {guide.held && <p class="alarm">{guide.held.only === "paused" ? label.pausedBy(guide.held.by) : label.heldBy(guide.held.by)}</p>}
         <SaidBack {...screen} />

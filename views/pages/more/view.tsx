@@ -52,7 +52,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
           </div>
         </section>
         <WindForm screen={screen} />
-        <SayForm screen={screen} fields={{ type: "reading", of: "thunder" }}>
+        <SayForm screen={screen} fields={{ type: "reading", reading: "thunder" }}>
           <button type="submit">{label.thunder}</button>
         </SayForm>
         {withText("note", "text", label.note, label.record)}
@@ -68,7 +68,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
         <a class="button" href={`/jobs/${guide.job}/record`}>
           {record.link}
         </a>
-        <a class="button" href={`/jobs/${guide.job}/otherwise`}>
+        <a class="button" href={`/jobs/${guide.job}/discrepancy`}>
           {changes.title}
         </a>
         <form method="post" action={`/jobs/${guide.job}/rehearse`}>

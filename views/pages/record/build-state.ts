@@ -1,14 +1,14 @@
 import { PHASES } from "../../../machines/install/step.ts";
-import { type Fold, foldAll, MAKING_SAFE, type Mark } from "../../../machines/record/findings.ts";
-import { isCounted, type KitRow, outAndBack } from "../../../machines/record/kit-counts.ts";
-import type { Held } from "../../reply.ts";
+import { type Flag, type Fold, foldAll, MAKING_SAFE } from "../../../machines/record/findings.ts";
+import { isCounted, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
+import type { LiveJob } from "../../reply.ts";
 import { duration, record } from "../../text/en/record.ts";
 import { roleName } from "../../text/en/roles.ts";
 import { placeName, runsOf } from "./lines.ts";
 import type { Moment, PhaseRun, RecordState, TimeTaken } from "./state.ts";
 
 /** The whole record of a job in words. Entries that nobody can vouch for are not among those it is given. */
-export function recordOf(held: Held): RecordState {
+export function buildRecordState(held: LiveJob): RecordState {
   const { job, entries, names, readOnly } = held;
   const { fold, each } = foldAll(entries);
   const local = momentsIn(fold.zone);
@@ -33,9 +33,9 @@ export function recordOf(held: Held): RecordState {
 }
 
 /** The kit as it was counted, by answers that the entries given vouch for. */
-export function kitOf({ job, entries }: Pick<Held, "job" | "entries">): readonly KitRow[] {
+export function kitOf({ job, entries }: Pick<LiveJob, "job" | "entries">): readonly KitRow[] {
   const vouched = Object.entries(job.snapshot.context.answers).filter(([, answer]) => answer.entry <= entries.length);
-  const rows = outAndBack(job.frozen.script, Object.fromEntries(vouched));
+  const rows = kitCounts(job.frozen.script, Object.fromEntries(vouched));
   return isCounted(rows) ? rows : [];
 }
 
@@ -47,10 +47,10 @@ export const timesOf = ({ phaseMs }: Pick<Fold, "phaseMs">): TimeTaken[] =>
   });
 
 /** Only the entries with one of these marks, under their calls; calls and phases without any are left out. */
-export const onlyMarked = (phases: readonly PhaseRun[], show: readonly Mark[]): PhaseRun[] =>
+export const onlyMarked = (phases: readonly PhaseRun[], show: readonly Flag[]): PhaseRun[] =>
   phases.flatMap((phase) => {
     const calls = phase.calls.flatMap((call) => {
-      const lines = call.lines.filter(({ marks }) => marks.some((m) => show.includes(m)));
+      const lines = call.lines.filter(({ flags }) => flags.some((m) => show.includes(m)));
       return lines.length === 0 ? [] : [{ ...call, lines }];
     });
     return calls.length === 0 ? [] : [{ ...phase, calls }];

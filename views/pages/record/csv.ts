@@ -21,7 +21,7 @@ export const rowsOf = ({ phases, zone }: RecordState): (string | number)[][] => 
         line.heard ?? "",
         line.taken,
         line.reply,
-        line.marks.map(markName).join("; "),
+        line.flags.map(markName).join("; "),
         line.hash,
       ]),
     ),

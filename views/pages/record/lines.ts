@@ -2,10 +2,10 @@ import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { allSteps } from "../../../machines/install/job.ts";
 import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
-import { answeredBy, countedBy, type Earlier } from "../../../machines/record/effective-command.ts";
-import type { Entry, Said } from "../../../machines/record/entry.ts";
-import { frozenAfter, frozenIn, MAKING_SAFE, type Mark, stoodAt } from "../../../machines/record/findings.ts";
-import { gatesOf, type Held, replyThen, words } from "../../reply.ts";
+import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
+import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
+import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
+import { gatesOf, type LiveJob, replyThen, wordsOf } from "../../reply.ts";
 import { record } from "../../text/en/record.ts";
 import { phaseName, roleName } from "../../text/en/roles.ts";
 import { askText, saidText } from "../../text/en/said.ts";
@@ -18,8 +18,8 @@ export const placeName = (phase: string): string => phaseName(phase === MAKING_S
  * Every entry under the call that it was said to, the calls in the order they were stood at. One pass: each entry is put
  * into words with the script that was in force and the answers that had been given then. `each` are the marks, entry by entry.
  */
-export function runsOf({ job, entries, names }: Held, each: readonly (readonly Mark[])[], local: (at: number) => Moment) {
-  const earlier: Earlier = (no) => entries[no - 1]?.entry;
+export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment) {
+  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
   const name = (id: string) => names[id] ?? id;
   const { context } = job.snapshot;
   const answers: Record<GateId, Answer> = {};
@@ -30,12 +30,12 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
 
   const arrive = (entry: Entry) => {
     const frozen = frozenIn(frozenAt, earlier);
-    const phase = stoodAt(entry, frozen);
+    const phase = phaseAfter(entry, frozen);
     if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase), calls: [] });
     lines = [];
     phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step), lines });
   };
-  const phoneOf = ({ command }: Said): Phone => {
+  const phoneOf = ({ command }: CommandEntry): Phone => {
     const known = phones.get(command.device);
     if (known) return known;
     const count = [...phones.keys()].filter((d) => d !== OFFICE).length;
@@ -43,15 +43,15 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
     phones.set(command.device, phone);
     return phone;
   };
-  const lineOf = (entry: Said, hash: string): RecordLine => {
+  const lineOf = (entry: CommandEntry, hash: string): RecordLine => {
     const { command, no } = entry;
-    const counted = countedBy(entry, earlier);
+    const counted = effectiveCommandBy(entry, earlier);
     const gates = gatesOf(frozenIn(frozenAt, earlier).script);
     const { reply } = replyThen(entry, counted, { gates, answers, context, earlier, zone: job.frozen.brief.zone }, name);
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
-      const asks = gates.get(gate)?.gate?.asks;
-      const value = (asks && answeredBy(entry, asks, earlier)) ?? counted.value;
+      const asks = gates.get(gate)?.gate?.check;
+      const value = (asks && answerValue(entry, asks, earlier)) ?? counted.value;
       answers[gate] = { gate, value, by, device, at, entry: no };
     }
     return {
@@ -65,7 +65,7 @@ export function runsOf({ job, entries, names }: Held, each: readonly (readonly M
       taken: takenAs(entry, earlier),
       reply,
       holdsPlan: command.type === "amend",
-      marks: each[no - 1] ?? [],
+      flags: each[no - 1] ?? [],
       hash,
     };
   };
@@ -100,26 +100,26 @@ const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
   taken: record.openedLine,
   reply: "",
   holdsPlan: true,
-  marks: [],
+  flags: [],
   hash,
 });
 
 /** What an entry was taken as, so that it can be read on its own. */
-function takenAs({ command }: Said, earlier: Earlier): string {
+function takenAs({ command }: CommandEntry, earlier: EntryLookup): string {
   switch (command.type) {
     case "correct": {
-      const heard = earlier(command.of);
-      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? askText(heard.command.ask) : saidText(command);
-      return record.confirms(command.of, asked);
+      const heard = earlier(command.target);
+      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? askText(heard.command.intent) : saidText(command);
+      return record.confirms(command.target, asked);
     }
     case "wrong":
-      return record.drops(command.of);
+      return record.drops(command.target);
     case "readBack":
-      return record.readBack(askText(command.ask));
+      return record.readBack(askText(command.intent));
     case "agree":
-      return record.agrees(command.of);
+      return record.agrees(command.target);
     case "disagree":
-      return record.disagrees(command.of);
+      return record.disagrees(command.target);
     case "makeSafe":
       return record.because(saidText(command), command.because);
     default:
@@ -136,5 +136,5 @@ function sayOf({ script }: Frozen, id: StepId): string {
     known.set(script, steps);
   }
   const step = steps.get(id);
-  return step ? words(step).say(step.of) : id;
+  return step ? wordsOf(step).say(step.params) : id;
 }

@@ -1,5 +1,5 @@
 import type { CommandSource } from "../../../machines/install/commands.ts";
-import type { Fold, Mark } from "../../../machines/record/findings.ts";
+import type { Flag, Fold } from "../../../machines/record/findings.ts";
 import type { KitRow } from "../../../machines/record/kit-counts.ts";
 
 /** A job's record in words, by phase, call and time: what the page, its table and its data are made from. */
@@ -47,6 +47,6 @@ export type RecordLine = {
   readonly reply: string;
   /** Whether the entry holds a plan: the opening, and every change that was put forward. */
   readonly holdsPlan: boolean;
-  readonly marks: readonly Mark[];
+  readonly flags: readonly Flag[];
   readonly hash: string;
 };

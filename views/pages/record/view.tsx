@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { MARKS, type Mark } from "../../../machines/record/findings.ts";
+import { FLAGS, type Flag } from "../../../machines/record/findings.ts";
 import { Marks, Times } from "../../parts/findings.tsx";
 import { OutAndBack } from "../../parts/out-and-back.tsx";
 import { Page } from "../../parts/page.tsx";
@@ -8,7 +8,7 @@ import { markName, record, sourceName } from "../../text/en/record.ts";
 import type { CallRun, PhaseRun, RecordLine, RecordState } from "./state.ts";
 
 /** What was asked to be seen of a record: marks to show, all entries where there are none, and names that are no marks. */
-export type Show = { readonly marks: readonly Mark[]; readonly unknown: readonly string[] };
+export type Show = { readonly marks: readonly Flag[]; readonly unknown: readonly string[] };
 type Props = { readonly state: RecordState; readonly show: Show; readonly shown: number; readonly children?: Child };
 
 /** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
@@ -23,7 +23,7 @@ export const RecordPage = ({ state, show, shown, children }: Props) => (
       </p>
       <Facts state={state} />
       <Filter state={state} show={show} />
-      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), MARKS.join(", "))}</p>}
+      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS.join(", "))}</p>}
       {show.marks.length > 0 && (
         <p class="showing">{shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map(markName).join(", "))}</p>
       )}
@@ -46,7 +46,7 @@ const Facts = ({ state }: { state: RecordState }) => (
         <small>{record.compare}</small>
       </Fact>
     </dl>
-    <p class="on-paper">{MARKS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
+    <p class="on-paper">{FLAGS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
     <Times times={state.times} />
     <OutAndBack kit={state.kit} />
     <p class="small">{`${record.zone(state.zone)} ${record.spoken}`}</p>
@@ -77,7 +77,7 @@ const Filter = ({ state, show }: { state: RecordState; show: Show }) => (
   <form method="get" class="filter">
     <fieldset>
       <legend>{record.toldApart}</legend>
-      {MARKS.map((mark) => (
+      {FLAGS.map((mark) => (
         <label class={`mark ${mark}`}>
           <input type="checkbox" name="show" value={mark} checked={show.marks.includes(mark)} />
           <span>{markName(mark)}</span>
@@ -108,8 +108,8 @@ export const CallBlock = ({ call, job }: { call: CallRun; job: string }) => (
   </article>
 );
 
-const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply, holdsPlan, marks }: RecordLine & { job: string }) => (
-  <li id={`e${no}`} class={marks.length > 0 ? `marked ${marks.join(" ")}` : undefined}>
+const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply, holdsPlan, flags }: RecordLine & { job: string }) => (
+  <li id={`e${no}`} class={flags.length > 0 ? `marked ${flags.join(" ")}` : undefined}>
     <p class="by">
       <b class="no">{no}</b>
       <time datetime={time.utc}>{time.local}</time>
@@ -124,6 +124,6 @@ const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply
         </a>
       </p>
     )}
-    <Marks marks={marks} />
+    <Marks marks={flags} />
   </li>
 );

@@ -1,4 +1,4 @@
-import { LONGEST_WORK_MS } from "../../../machines/record/work-time.ts";
+import { MAX_WORK_GAP_MS } from "../../../machines/record/work-time.ts";
 import type { Forecast, PhaseTime } from "../../../machines/time/forecast.ts";
 import { PRIOR } from "../../../machines/time/learning.ts";
 import { phaseName } from "../../text/en/roles.ts";
@@ -23,7 +23,7 @@ export type Told = {
 };
 
 /** A forecast in words. */
-export function timeOf({ job, title, zone, rehearsal, readOnly, forecast, now }: Told): TimeState {
+export function buildTimeState({ job, title, zone, rehearsal, readOnly, forecast, now }: Told): TimeState {
   const utc = (at: number) => new Date(at).toISOString();
   const finish = readOnly ? null : (forecast?.finish ?? null);
   return {
@@ -42,7 +42,7 @@ export function timeOf({ job, title, zone, rehearsal, readOnly, forecast, now }:
     leftMin: readOnly ? null : (forecast?.left ?? null),
     finish: finish && { low: utc(finish.low), likely: utc(finish.likely), high: utc(finish.high) },
     phases: forecast?.phases.map(rowOf) ?? [],
-    assumed: time.assumed(PRIOR.jobs, LONGEST_WORK_MS / 60_000),
+    assumed: time.assumed(PRIOR.jobs, MAX_WORK_GAP_MS / 60_000),
   };
 }
 

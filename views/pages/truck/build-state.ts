@@ -1,17 +1,17 @@
-import { type Job, stepOf } from "../../../machines/install/job.ts";
-import { countsWanted } from "../../../machines/install/status.ts";
-import { KIT_BACK, KIT_OUT, type KitRow, outAndBack } from "../../../machines/record/kit-counts.ts";
+import { currentStep, type Job } from "../../../machines/install/job.ts";
+import { wantedCounts } from "../../../machines/install/status.ts";
+import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
-import { type Held, words } from "../../reply.ts";
+import { type LiveJob, wordsOf } from "../../reply.ts";
 import { record } from "../../text/en/record.ts";
 import { truck } from "../../text/en/truck.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
 
 /** The loading list of a job as it stands: what goes along, and what was counted onto the truck and back. */
-export function truckOf({ job, entries, readOnly }: Held): TruckState {
+export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState {
   const { brief, plan, script } = job.frozen;
   const asked = readOnly === null ? askedNow(job) : null;
-  const rows = outAndBack(script, job.snapshot.context.answers);
+  const rows = kitCounts(script, job.snapshot.context.answers);
   const way: Way = asked?.id === KIT_BACK || (asked === null && rows.some(({ back }) => back !== null)) ? "back" : "out";
   const load = loadOf(plan, brief.kit);
   const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
@@ -21,7 +21,7 @@ export function truckOf({ job, entries, readOnly }: Held): TruckState {
     title: brief.title,
     size: record.size(plan.widthFt, plan.lengthFt),
     rehearsal: brief.rehearsal === true,
-    turn: job.snapshot.context.turn,
+    revision: job.snapshot.context.revision,
     way,
     gate: asked?.id ?? null,
     readOnly: asked === null ? (readOnly ?? whenAsked(job)) : null,
@@ -35,9 +35,9 @@ type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, num
 
 /** What the guide asks to be counted where it stands; `null` where it asks for something else. */
 function askedNow(job: Job): Asked | null {
-  const gate = stepOf(job)?.gate;
-  if (gate?.asks.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
-  return { id: gate.id, wanted: countsWanted(gate.asks, job.snapshot.context) };
+  const gate = currentStep(job)?.gate;
+  if (gate?.check.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  return { id: gate.id, wanted: wantedCounts(gate.check, job.snapshot.context) };
 }
 
 /** The script's figure stands over one that is worked out again: an open job keeps the list it was opened with. */
@@ -75,7 +75,7 @@ function whenAsked({ frozen }: Job): string {
   if (out < 0 || back < 0) return truck.neverTicked;
   const say = (index: number) => {
     const step = frozen.script.steps[index]!;
-    return words(step).say(step.of);
+    return wordsOf(step).say(step.params);
   };
   return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
 }

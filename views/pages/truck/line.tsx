@@ -62,7 +62,7 @@ const AllOn = ({ screen: { state, me, newKey }, line }: Props) => (
 export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people"> & { line: Pick<TruckLine, "item"> }) => (
   <>
     <input type="hidden" name="as" value={me ?? ""} />
-    <input type="hidden" name="seen" value={state.turn} />
+    <input type="hidden" name="seen" value={state.revision} />
     <input type="hidden" name="key" value={newKey()} />
     <input type="hidden" name="gate" value={state.gate ?? ""} />
     <input type="hidden" name="item" value={line.item} />

@@ -30,7 +30,7 @@ export type TruckState = {
   readonly size: string;
   readonly rehearsal: boolean;
   /** What a tick is made against. */
-  readonly turn: number;
+  readonly revision: number;
   /** Which way the list is counted, or was counted last. */
   readonly way: Way;
   /** The gate that asks for it now; `null` where the list is only read. */

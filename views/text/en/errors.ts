@@ -50,7 +50,7 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
 };
 
 /** What is wrong with a request, and what to do. */
-export const edge = {
+export const errors = {
   empty: "Empty. Fill it in.",
   tooLong: (most: number) => `Too long. Keep it under ${most} characters.`,
   tooMany: (most: number) => `Too many. At most ${most}.`,

@@ -1,14 +1,14 @@
-import type { Asks, Value } from "../../../machines/install/gates.ts";
+import type { Check, Value } from "../../../machines/install/gates.ts";
 import type { JobState } from "../../../machines/install/state.ts";
-import { countsWanted } from "../../../machines/install/status.ts";
+import { wantedCounts } from "../../../machines/install/status.ts";
 import { squared } from "../../../machines/site/squaring.ts";
 import { kitName, things } from "./names.ts";
 import { squaredText } from "./squaring.ts";
 
 /** What an answer comes to, where that is more than its value; `null` where it is not. */
-export function foundText(asks: Asks, value: Value, state: Pick<JobState, "answers">): string | null {
+export function foundText(asks: Check, value: Value, state: Pick<JobState, "answers">): string | null {
   if (asks.kind === "square" && value.kind === "lengths") return squaredText(squared(value.ft, asks));
-  if (asks.kind === "counts" && value.kind === "counts") return countedText(countsWanted(asks, state), value.n, asks.as === null);
+  if (asks.kind === "counts" && value.kind === "counts") return countedText(wantedCounts(asks, state), value.n, asks.as === null);
   return null;
 }
 

@@ -1,6 +1,6 @@
 import type { Gate, Source, Unit, Value } from "../../../machines/install/gates.ts";
 import { LENGTHS, lengthFt } from "../../../machines/site/lengths.ts";
-import { withinIn } from "../../../machines/site/squaring.ts";
+import { toleranceIn } from "../../../machines/site/squaring.ts";
 import { feetInches, inches, things } from "./names.ts";
 
 /** A quantity as a crew says it. */
@@ -20,36 +20,36 @@ export function quantity(n: number, unit: Unit): string {
 }
 
 /** What a gate takes as good. */
-export function limitText({ asks }: Gate): string {
-  switch (asks.kind) {
+export function limitText({ check }: Gate): string {
+  switch (check.kind) {
     case "yesNo":
-      return asks.good ? "yes" : "no";
+      return check.good ? "yes" : "no";
     case "count":
-      if (asks.to === asks.from) return asks.to === 0 ? "none" : `exactly ${asks.from}`;
-      return asks.to === null ? `${asks.from} or more` : `${asks.from} to ${asks.to}`;
+      if (check.to === check.from) return check.to === 0 ? "none" : `exactly ${check.from}`;
+      return check.to === null ? `${check.from} or more` : `${check.from} to ${check.to}`;
     case "sameCount":
       return "as many as went in";
     case "measure": {
-      const none = asks.noneIsGood ? ", or none" : "";
-      if (asks.unit === "deg" && asks.from !== null && asks.to !== null) return leanText(asks.from, asks.to);
-      if (asks.unit === "ft" && asks.from === 0 && asks.to !== null) return `at most ${feetInches(asks.to)}${none}`;
-      if (asks.from === null) return `${quantity(asks.to ?? 0, asks.unit)} or less${none}`;
-      return asks.to === null
-        ? `${quantity(asks.from, asks.unit)} or more${none}`
-        : `${quantity(asks.from, asks.unit)} to ${quantity(asks.to, asks.unit)}${none}`;
+      const none = check.noneIsGood ? ", or none" : "";
+      if (check.unit === "deg" && check.from !== null && check.to !== null) return leanText(check.from, check.to);
+      if (check.unit === "ft" && check.from === 0 && check.to !== null) return `at most ${feetInches(check.to)}${none}`;
+      if (check.from === null) return `${quantity(check.to ?? 0, check.unit)} or less${none}`;
+      return check.to === null
+        ? `${quantity(check.from, check.unit)} or more${none}`
+        : `${quantity(check.from, check.unit)} to ${quantity(check.to, check.unit)}${none}`;
     }
     case "lengths":
-      return Object.entries(asks.want)
+      return Object.entries(check.want)
         .map(([name, w]) => `${name} ${feetInches(w.ft)} within ${inches(w.withinIn)}`)
         .join(", ");
     case "square":
-      return LENGTHS.map((name) => wantedLength(name, lengthFt(asks.want, name), asks.inPer50Ft)).join(", ");
+      return LENGTHS.map((name) => wantedLength(name, lengthFt(check.want, name), check.inPer50Ft)).join(", ");
     case "counts":
-      return Object.entries(asks.want)
+      return Object.entries(check.want)
         .map(([item, n]) => things(n, item))
         .join(", ");
     case "document":
-      return asks.expected ?? "its number";
+      return check.expected ?? "its number";
     case "wind":
       return "a fresh, workable wind reading";
     case "paperOnly":
@@ -57,7 +57,8 @@ export function limitText({ asks }: Gate): string {
   }
 }
 
-const wantedLength = (name: string, ft: number, inPer50Ft: number) => `${name} ${feetInches(ft)} within ${inches(withinIn(ft, inPer50Ft))}`;
+const wantedLength = (name: string, ft: number, inPer50Ft: number) =>
+  `${name} ${feetInches(ft)} within ${inches(toleranceIn(ft, inPer50Ft))}`;
 
 /** Off plumb: away from the tent is plus, and toward it is minus. */
 function leanText(from: number, to: number): string {

@@ -1,14 +1,14 @@
 import type { CommandSource } from "../../../machines/install/commands.ts";
-import type { Mark } from "../../../machines/record/findings.ts";
+import type { Flag } from "../../../machines/record/findings.ts";
 
-const MARK: Readonly<Record<Mark, string>> = {
+const MARK: Readonly<Record<Flag, string>> = {
   refused: "Refused",
   waived: "Left out",
   outOfLimit: "Out of limits",
   wentBack: "Gone back over",
   amended: "Plan changed",
 };
-export const markName = (mark: Mark): string => MARK[mark];
+export const markName = (mark: Flag): string => MARK[mark];
 
 const SOURCE: Readonly<Record<CommandSource, string>> = {
   press: "pressed",
@@ -118,7 +118,7 @@ export const findings = {
   unreadable: "Record cannot be read.",
   cannotRead: (job: string) =>
     `The first entry of job ${job} is not as it was written. Put your last copy of the data file in its place; check that copy first: npm run verify -- FILE.`,
-  misfit: (no: number) => `Entry ${no} does not fit the chain. It and what follows are not counted.`,
+  mismatch: (no: number) => `Entry ${no} does not fit the chain. It and what follows are not counted.`,
   home: "Job list",
   asJson: "As data (JSON)",
 } as const;

@@ -1,5 +1,5 @@
 import type { Did } from "../../../machines/install/commands.ts";
-import type { Missing, Refusal, Status } from "../../../machines/install/refusals.ts";
+import type { Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
 import { roleName } from "./roles.ts";
 
 /** What a refusal speaks about: the question, its limit, the answer given, what to do instead. */
@@ -57,7 +57,7 @@ export function refusalText(refusal: Refusal, about: About): string {
   }
 }
 
-function gateText(is: Missing, { ask, ifNot, limit, value, found }: About): string {
+function gateText(is: UnmetStatus, { ask, ifNot, limit, value, found }: About): string {
   const question = ask ?? "This has to be answered first.";
   if (found !== null && (is === "open" || is === "outOfLimit")) return found;
   switch (is) {

@@ -1,4 +1,4 @@
-import type { Binding, Command } from "../../../machines/install/commands.ts";
+import type { BindingIntent, Command } from "../../../machines/install/commands.ts";
 import { valueText } from "./limits.ts";
 
 /** A command that was pressed or sent, as it reads in the thread. */
@@ -13,7 +13,7 @@ export function saidText(command: Command): string {
     case "pause":
       return "Wait";
     case "readBack":
-      return askText(command.ask);
+      return askText(command.intent);
     case "correct":
       return "Correct";
     case "wrong":
@@ -39,7 +39,7 @@ export function saidText(command: Command): string {
 }
 
 /** What binds, as it is read back and as it stands in the record. */
-export function askText(ask: Binding): string {
+export function askText(ask: BindingIntent): string {
   switch (ask.type) {
     case "answer":
       return valueText(ask.value);
@@ -49,7 +49,7 @@ export function askText(ask: Binding): string {
       return `Stand down, because ${ask.because}`;
     case "reading": {
       const { reading } = ask;
-      return reading.of === "thunder"
+      return reading.kind === "thunder"
         ? "Thunder heard"
         : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph} mph`}`;
     }

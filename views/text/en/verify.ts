@@ -1,6 +1,6 @@
 import type { Verdict } from "../../../machines/record/verify-job.ts";
 
-const WHY: Readonly<Record<NonNullable<Verdict["misfit"]>["why"], string>> = {
+const WHY: Readonly<Record<NonNullable<Verdict["mismatch"]>["why"], string>> = {
   hash: "is not as it was written",
   notJson: "is no entry",
   prev: "does not follow the one before it",
@@ -20,11 +20,11 @@ export const verify = {
   neither: (file: string) => `${file} is neither a data file nor a record that was exported; name one of these.`,
   noRecord: (file: string) => `${file} is JSON, but no record that was exported: it has no job with a list of entries.`,
   noJobs: (file: string) => `${file} holds no job yet.`,
-  job(job: string, { title, entries, tip, misfit }: Verdict): string {
+  job(job: string, { title, entries, tip, mismatch }: Verdict): string {
     const what = `${oneLine(title ?? `Job ${job}`)}: ${entries === 1 ? "1 entry" : `${entries} entries`}`;
-    if (misfit === null) return `${what}, last hash ${tip}, holds.`;
+    if (mismatch === null) return `${what}, last hash ${tip}, holds.`;
     const good = tip === null ? "no entry before it" : `last hash before it ${tip}`;
-    return `${what}, does not hold: entry ${misfit.no} ${WHY[misfit.why]} (${good}).`;
+    return `${what}, does not hold: entry ${mismatch.no} ${WHY[mismatch.why]} (${good}).`;
   },
 } as const;
 

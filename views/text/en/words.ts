@@ -1,9 +1,9 @@
 /** What fills the words in: the call's own values. */
-export type Of = Readonly<Record<string, string | number>>;
+export type WordParams = Readonly<Record<string, string | number>>;
 /** The words of one call: what the guide says, what its gate asks, why, how it goes wrong, how it is done well, and what to do when it cannot be met. */
 export type CallWords = {
-  readonly say: (of: Of) => string;
-  readonly ask?: (of: Of) => string;
+  readonly say: (of: WordParams) => string;
+  readonly ask?: (of: WordParams) => string;
   readonly why: string;
   /** What goes wrong when it is skipped or hurried: the mistake as it really happens on a site, and what it leads to. */
   readonly wrong: string;

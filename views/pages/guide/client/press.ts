@@ -1,7 +1,7 @@
 import { regions } from "../../../regions.ts";
 import { label } from "../../../text/en/page.ts";
 import { buzz } from "./buzz.ts";
-import { isMine, saidHere, turnNow } from "./turns.ts";
+import { isMine, revisionNow, saidHere } from "./revisions.ts";
 
 /** How long after somebody else moved the call a press is taken to be meant for the one before. */
 const SETTLE_MS = 400;
@@ -16,7 +16,7 @@ export function watchPresses(): void {
   document.addEventListener(
     "pointerdown",
     () => {
-      shown = turnNow();
+      shown = revisionNow();
     },
     true,
   );
@@ -40,7 +40,7 @@ export function watchPresses(): void {
     },
     true,
   );
-  let last = turnNow();
+  let last = revisionNow();
   // The call stayed, and the press just made here was refused: twice, so that it is felt to be another thing.
   const refused = () => {
     if (isMine() && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
@@ -48,7 +48,7 @@ export function watchPresses(): void {
   const alarms = () => document.querySelectorAll(".call .alarm").length;
   let alarmed = alarms();
   const moved = () => {
-    const now = turnNow();
+    const now = revisionNow();
     const held = alarms() > alarmed;
     alarmed = alarms();
     if (now === last) return refused();
@@ -59,5 +59,5 @@ export function watchPresses(): void {
   new MutationObserver(() => {
     moved();
     document.querySelector("article.call")?.scrollIntoView({ block: "start" });
-  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-turn", "data-entry"] });
+  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-revision", "data-entry"] });
 }

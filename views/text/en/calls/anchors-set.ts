@@ -1,11 +1,11 @@
 import { feetInches, inches } from "../names.ts";
-import type { Of, Words } from "../words.ts";
+import type { WordParams, Words } from "../words.ts";
 
-const stake = (of: Of) => `${of.kind}, ${inches(Number(of.diameterIn))} by ${inches(Number(of.lengthIn))}`;
-const group = (of: Of) =>
+const stake = (of: WordParams) => `${of.kind}, ${inches(Number(of.diameterIn))} by ${inches(Number(of.lengthIn))}`;
+const group = (of: WordParams) =>
   of.kind === "corner" ? "the four corners" : `the ${of.stations} ${of.kind === "seamEnd" ? "seam ends" : "sides"} on ${of.edge}`;
 /** Both diagonals, or the one figure that both have. */
-const diagonals = ({ diagonalFt, AC, BD }: Of) => {
+const diagonals = ({ diagonalFt, AC, BD }: WordParams) => {
   const [ac, bd] = [AC ?? diagonalFt, BD ?? diagonalFt].map((ft) => feetInches(Number(ft)));
   return ac === bd ? ac : `${ac} A to C and ${bd} B to D`;
 };

@@ -1,11 +1,11 @@
 import { feetInches, pieceName, seamName } from "../names.ts";
-import type { Of, Words } from "../words.ts";
+import type { WordParams, Words } from "../words.ts";
 
-const seam = (of: Of) => {
+const seam = (of: WordParams) => {
   const name = seamName(of.seam);
   return `${name[0]!.toUpperCase()}${name.slice(1)}`;
 };
-const half = (of: Of) => (String(of.seam).startsWith("R-") ? seam(of) : `${seam(of)}, ${of.toward} half`);
+const half = (of: WordParams) => (String(of.seam).startsWith("R-") ? seam(of) : `${seam(of)}, ${of.toward} half`);
 
 export const sectionsJoined: Words = {
   "damage.cloth": {

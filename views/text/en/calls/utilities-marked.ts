@@ -1,9 +1,9 @@
 import { feetInches, utilityName } from "../names.ts";
-import type { Of, Words } from "../words.ts";
+import type { WordParams, Words } from "../words.ts";
 
-const voltage = (of: Of) => (of.kv === "unknown" ? "voltage not known" : `${of.kv} kV`);
+const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage not known" : `${of.kv} kV`);
 /** Above the table: no distance to measure against, only the owner's paper. */
-const byPaper = (of: Of) => of.clearFt === "unknown";
+const byPaper = (of: WordParams) => of.clearFt === "unknown";
 
 export const utilitiesMarked: Words = {
   "sheet.atHand": {

@@ -1,5 +1,5 @@
 /** What the screen showed at a moment: the turn a word is meant for, and the read-back that "correct" is meant for. */
-type Shown = { readonly at: number; readonly turn: string | null; readonly readBack: string | null; readonly mine: boolean };
+type Shown = { readonly at: number; readonly revision: string | null; readonly readBack: string | null; readonly mine: boolean };
 const shown: Shown[] = [];
 const KEPT = 200;
 /** How long after a word or a press of our own a moved call is taken to be its answer, in ms. */
@@ -8,7 +8,7 @@ const MINE_MS = 2000;
 const SETTLE_MS = 400;
 let mineAt = Number.NEGATIVE_INFINITY;
 
-export const turnNow = (): string | null => document.querySelector<HTMLElement>("[data-turn]")?.dataset.turn ?? null;
+export const revisionNow = (): string | null => document.querySelector<HTMLElement>("[data-revision]")?.dataset.revision ?? null;
 const readBackNow = (): string | null => document.querySelector<HTMLElement>(".read-back")?.dataset.of ?? null;
 
 /** Something was said or pressed here just now. */
@@ -19,17 +19,17 @@ export const saidHere = (): void => {
 export const isMine = (): boolean => performance.now() - mineAt < MINE_MS;
 
 /** Begins to remember. */
-export function rememberTurns(): void {
-  shown.push({ at: Number.NEGATIVE_INFINITY, turn: turnNow(), readBack: readBackNow(), mine: true });
+export function rememberRevisions(): void {
+  shown.push({ at: Number.NEGATIVE_INFINITY, revision: revisionNow(), readBack: readBackNow(), mine: true });
   new MutationObserver(() => {
-    const now = { at: performance.now(), turn: turnNow(), readBack: readBackNow(), mine: isMine() };
+    const now = { at: performance.now(), revision: revisionNow(), readBack: readBackNow(), mine: isMine() };
     const last = shown.at(-1);
-    if (now.turn !== last?.turn || now.readBack !== last?.readBack) shown.push(now);
+    if (now.revision !== last?.revision || now.readBack !== last?.readBack) shown.push(now);
     if (shown.length > KEPT) shown.splice(1, shown.length - KEPT);
-  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-turn", "data-of"] });
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-revision", "data-of"] });
 }
 
 /** What was on the screen, and had been read, at a moment in ms of `performance.now()`. */
-export function shownAt(at: number): Pick<Shown, "turn" | "readBack"> {
-  return shown.findLast((s) => s.at + (s.mine ? 0 : SETTLE_MS) <= at) ?? { turn: turnNow(), readBack: readBackNow() };
+export function shownAt(at: number): Pick<Shown, "revision" | "readBack"> {
+  return shown.findLast((s) => s.at + (s.mine ? 0 : SETTLE_MS) <= at) ?? { revision: revisionNow(), readBack: readBackNow() };
 }
