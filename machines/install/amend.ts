@@ -38,14 +38,14 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
 }
 
 /** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
-const question = (gate: Gate): unknown => (gate.check.kind === "counts" ? { ...gate, asks: { ...gate.check, want: null } } : gate);
+const question = (gate: Gate): unknown => (gate.check.kind === "counts" ? { ...gate, check: { ...gate.check, want: null } } : gate);
 
 /** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
-export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly goesOnAt: Step } {
+export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly resumesAt: Step } {
   const { context } = job.snapshot;
   const reopened = new Set(reopenedGates(job.frozen, to));
   const at = context.resumeAt ?? currentStep(job)!.id;
-  return { reopened, goesOnAt: resumeStep(job.frozen, to, at, context.startedFrom, reopened) };
+  return { reopened, resumesAt: resumeStep(job.frozen, to, at, context.startedFrom, reopened) };
 }
 
 /**
@@ -53,7 +53,7 @@ export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: Read
  * new; with none, where it stood. Making safe is not left: then only where it goes on afterward changes.
  */
 export function applyAmendment(job: Job, to: Frozen): Job {
-  const { reopened, goesOnAt: from } = amendmentEffect(job, to);
+  const { reopened, resumesAt: from } = amendmentEffect(job, to);
   const keep = <T>(record: Readonly<Record<string, T>>) =>
     Object.fromEntries(
       Object.entries(record).filter(
@@ -62,7 +62,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     );
   const { context } = job.snapshot;
   const makingSafe = context.resumeAt !== null;
-  const machine = installMachine(to.script, windLimits(to.brief.sheet), to.procedure);
+  const machine = installMachine(to.script, windLimits(to.brief.sheet));
   const value = {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },

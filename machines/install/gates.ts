@@ -28,11 +28,9 @@ export type Check =
       readonly to: number | null;
       readonly noneIsGood: boolean;
     }
-  /** Measured lengths against the wanted ones, each within its own tolerance. */
-  | { readonly kind: "lengths"; readonly want: Readonly<Record<string, { readonly ft: number; readonly withinIn: number }>> }
   /**
    * Lengths in feet between the four corner marks, at least five of AB BC CD DA AC BD, said in any order and over several
-   * answers. Judged together: the figure that fits them against the one that is wanted. In procedures 1 and 2: `lengths`.
+   * answers. Judged together: the figure that fits them against the one that is wanted.
    */
   | { readonly kind: "square"; readonly want: Readonly<Record<Corner, Point>>; readonly inPer50Ft: number }
   /**

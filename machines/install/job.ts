@@ -32,7 +32,7 @@ export type ReadBack = {
 
 /** A job at its first call, opened at `at`. */
 export function openJob(frozen: Frozen, at: Instant): Job {
-  const machine = installMachine(frozen.script, windLimits(frozen.brief.sheet), frozen.procedure);
+  const machine = installMachine(frozen.script, windLimits(frozen.brief.sheet));
   const [snapshot] = initialTransition(machine);
   const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
   return { frozen, machine, snapshot: opened, proposed: null, readBacks: {} };

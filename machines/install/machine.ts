@@ -20,9 +20,7 @@ const verdicts = <A extends readonly unknown[]>(actions: A) =>
  * nothing, so a hold needs no memory of where it was. A hold on a hold counts anew: a "carry on" that was on its way is
  * too old for it.
  */
-export function installMachine(script: Script, limits: JobState["limits"], procedure: string) {
-  // Under the first procedure a second hold left the first one's turn standing. Its records replay as they were made.
-  const again = procedure === "1" ? [] : (["hold"] as const);
+export function installMachine(script: Script, limits: JobState["limits"]) {
   const phase = (id: PhaseId) => {
     const steps = script.steps.filter((s) => s.phase === id);
     const states = steps.map((s) => [stateKey(s.id), stepState(script, script.steps.indexOf(s))] as const);
@@ -114,8 +112,8 @@ export function installMachine(script: Script, limits: JobState["limits"], proce
           },
           held: {
             on: {
-              hold: { actions: [...again, did("held")] },
-              pause: { actions: [...again, did("held")] },
+              hold: { actions: ["hold", did("held")] },
+              pause: { actions: ["hold", did("held")] },
               carryOn: [refuseUnlessDriver, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },

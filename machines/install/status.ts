@@ -18,10 +18,6 @@ export function accepts({ check, paper }: Gate, value: Value, state: Pick<JobSta
       return value.kind === "count" && Number.isSafeInteger(value.n) && value.n >= 0;
     case "measure":
       return value.kind === "none" ? check.noneIsGood : value.kind === "measure" && value.unit === check.unit && Number.isFinite(value.n);
-    case "lengths":
-      return (
-        value.kind === "lengths" && sameNames(value.ft, check.want) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0)
-      );
     case "square":
       return value.kind === "lengths" && named(value.ft, LENGTHS) && Object.values(value.ft).every((ft) => Number.isFinite(ft) && ft > 0);
     case "counts":
@@ -54,11 +50,6 @@ export function meetsLimit(asks: Check, value: Value, state: JobState): boolean 
       return value.kind === "none"
         ? asks.noneIsGood
         : value.kind === "measure" && value.n >= (asks.from ?? value.n) && value.n <= (asks.to ?? value.n);
-    case "lengths":
-      return (
-        value.kind === "lengths" &&
-        Object.entries(asks.want).every(([name, want]) => Math.abs((value.ft[name] ?? Number.NaN) - want.ft) * 12 <= want.withinIn + 1e-9)
-      );
     case "square":
       return value.kind === "lengths" && squared(value.ft, asks).is === "square";
     case "counts":
@@ -146,4 +137,3 @@ export function wantedCounts(asks: Extract<Check, { kind: "counts" }>, state: Pi
 const named = (given: object, known: readonly string[]) =>
   Object.keys(given).length > 0 && Object.keys(given).every((k) => known.includes(k));
 const plain = (named: string) => named.trim().replaceAll(/\s+/g, " ").toLowerCase();
-const sameNames = (a: object, b: object) => Object.keys(a).length === Object.keys(b).length && Object.keys(a).every((k) => k in b);

@@ -70,11 +70,11 @@ describe("what a changed plan changes, in a crew's words", () => {
 describe("what an amendment does to the job as it stands", () => {
   test("names what is asked again and where the guide goes on, before anybody agrees", () => {
     const crew = new Crew(briefOf(forty)).goTo("stakes.kind");
-    const { reopened, goesOnAt } = amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
+    const { reopened, resumesAt } = amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
     expect(reopened).toContain("marked.AB");
     expect(reopened).toContain("squared");
     expect(reopened).not.toContain("talk.hazards");
-    expect(goesOnAt.id).toBe("locate.covers");
+    expect(resumesAt.id).toBe("locate.covers");
   });
   test("what was loaded stays loaded: it is held against the new list", () => {
     const crew = new Crew(briefOf(forty)).goTo("stakes.kind");

@@ -4,7 +4,7 @@ import { attentionState, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
-import { COMMITTED, callOf, goesOnAt, STRIKE, stands, type Tent, workStops } from "./tent.ts";
+import { COMMITTED, callOf, resumesAt, STRIKE, stands, type Tent, workStops } from "./tent.ts";
 
 /** What the exploration remembers by hand beside the chart. */
 export type Memory = { readonly site: SiteState; readonly began: string; readonly resumeAt: string | null };
@@ -170,7 +170,7 @@ export function remember(t: Trial): Memory {
   const { tent, memory } = t;
   const to = callOf(tent, t.after);
   const what = did(t);
-  if (what === "makingSafe") return { ...memory, resumeAt: memory.resumeAt ?? goesOnAt(tent, callOf(tent, t.before)!.id) };
+  if (what === "makingSafe") return { ...memory, resumeAt: memory.resumeAt ?? resumesAt(tent, callOf(tent, t.before)!.id) };
   if (!to) return memory;
   if (what === "standingDown") return { site: to.site, began: to.id, resumeAt: null };
   if (what === "goingOn") return { ...memory, resumeAt: null };

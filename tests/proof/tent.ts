@@ -55,8 +55,6 @@ export function goodValue({ check, paper }: Gate): Value {
       return { kind: "count", n: 2 };
     case "measure":
       return { kind: "measure", unit: check.unit, n: check.from ?? check.to ?? 0 };
-    case "lengths":
-      return { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, { ft }]) => [name, ft])) };
     case "square":
       return { kind: "lengths", ft: lengthsOf(check.want) };
     case "counts":
@@ -79,8 +77,6 @@ export function badValue({ check }: Gate): Value {
       return { kind: "count", n: 1 };
     case "measure":
       return { kind: "measure", unit: check.unit, n: check.to === null ? check.from! - 0.5 : check.to + 0.5 };
-    case "lengths":
-      return { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, { ft }]) => [name, ft + 1])) };
     case "square":
       return { kind: "lengths", ft: lengthsOf({ ...check.want, C: { ...check.want.C, yFt: check.want.C.yFt - 1 } }) };
     case "counts":
@@ -150,7 +146,7 @@ export function siteAt(tent: Tent, id: string): SiteState {
 }
 
 /** Where work goes on after making safe: at the wind reading of the lift that was left; elsewhere at the call itself. */
-export function goesOnAt(tent: Tent, id: string): string {
+export function resumesAt(tent: Tent, id: string): string {
   const line = /^(?:gust|under|lift|feet|out)\.((?:quarters|center)\..+|upright)$/.exec(id);
   if (line) return `gust.${line[1]}`;
   const at = tent.place.get(id)!;

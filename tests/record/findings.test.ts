@@ -165,7 +165,7 @@ it("one entry at a time, kept as JSON between, it comes to the same as all at on
   expect(state).toEqual(fold());
 });
 
-it("the record of the first procedure folds to its end, every mark counted once", () => {
+it("the record of the procedure folds to its end, every mark counted once", () => {
   const lines = readFileSync(new URL("../golden/procedure-1.jsonl", import.meta.url), "utf8")
     .trim()
     .split("\n")

@@ -155,7 +155,7 @@ describe("a brief through its form", () => {
     expect([...Object.keys(before), ...Object.keys(before.site)]).not.toEqual(expect.arrayContaining(["kit"]));
     // Taken down before briefs could say more than this.
     expect(Object.keys(before).sort()).toEqual(["crew", "sheet", "site", "tent", "ticket", "title", "use", "zone"]);
-    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "rallyPoint", "overheadKv", "soilKnown"]);
+    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "overheadKv", "rallyPoint", "soilKnown"]);
   });
   it("with one end of the lean left empty takes what the field says of an empty one", () => {
     const { frozen, names } = readBrief(brief());

@@ -83,7 +83,7 @@ describe("a line changed behind the journal's back", () => {
 
   it("is read as it lies there, so that the chain can name it", () => {
     const journal = change("UPDATE entries SET bytes = x'7b7d' WHERE job = 'job-1' AND no = 2");
-    expect(verifyChain(journal.read("job-1"))).toMatchObject({ holds: false, firstMisfit: 2, why: "hash" });
+    expect(verifyChain(journal.read("job-1"))).toMatchObject({ holds: false, firstMismatch: 2, why: "hash" });
     expect(verifyChain(journal.read("job-2")).holds).toBe(true);
     expect(journal.keyed("job-1", "job-1-key-2")).toBeNull();
     journal.close();
@@ -164,7 +164,7 @@ describe("a fold that does not fit its entries", () => {
     const { file, meddle } = closedFile();
     meddle("DROP TRIGGER entries_stay; UPDATE entries SET bytes = x'00' WHERE job = 'job-1' AND no = 3; DELETE FROM folds");
     const journal = openJournal(file);
-    expect(journal.folds()[1]).toMatchObject({ job: "job-1", entries: 3, fold: { no: 2, misfit: 3 } });
+    expect(journal.folds()[1]).toMatchObject({ job: "job-1", entries: 3, fold: { no: 2, mismatch: 3 } });
     journal.close();
   });
 });

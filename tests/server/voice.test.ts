@@ -226,14 +226,14 @@ describe("a wind reading with its time", () => {
     await site.say("wind 8 gusting 11 five minutes ago", { as: "Maren" });
     const heard = site.last();
     await site.say("correct", { as: "Maren" });
-    expect(heard).toMatchObject({ command: { ask: { reading: { mph: 8, gustMph: 11 } } } });
-    const { at, command } = heard as unknown as { at: number; command: { ask: { reading: { takenAt: number } } } };
-    expect(Math.round((at - command.ask.reading.takenAt) / 60_000)).toBe(5);
+    expect(heard).toMatchObject({ command: { intent: { reading: { mph: 8, gustMph: 11 } } } });
+    const { at, command } = heard as unknown as { at: number; command: { intent: { reading: { takenAt: number } } } };
+    expect(Math.round((at - command.intent.reading.takenAt) / 60_000)).toBe(5);
   });
   it("from later than now is the last time that the clock showed it", async () => {
     await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
-    const { at, command } = site.last() as unknown as { at: number; command: { ask: { reading: { takenAt: number } } } };
-    expect(command.ask.reading.takenAt).toBeLessThan(at);
-    expect(new Date(command.ask.reading.takenAt).getUTCMinutes()).toBe(30);
+    const { at, command } = site.last() as unknown as { at: number; command: { intent: { reading: { takenAt: number } } } };
+    expect(command.intent.reading.takenAt).toBeLessThan(at);
+    expect(new Date(command.intent.reading.takenAt).getUTCMinutes()).toBe(30);
   });
 });

@@ -22,23 +22,23 @@ const ears = (step: ListeningContext["step"], more: Partial<ListeningContext> = 
 /** Spoken into an open microphone, or with the talk button held. */
 const open = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: false }, e);
 const talk = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: true }, e);
-const answer = (value: object) => ({ meant: { ask: { type: "answer", gate: "here", value } }, readBack: true });
+const answer = (value: object) => ({ meant: { intent: { type: "answer", gate: "here", value } }, readBack: true });
 
 describe("said for real, while lacing, with nothing before it", () => {
   it.each([
-    ["next", { ask: { type: "next" } }],
-    ["Next.", { ask: { type: "next" } }],
-    ["done, next", { ask: { type: "next" } }],
-    ["back one, I missed a loop", { ask: { type: "back" } }],
+    ["next", { intent: { type: "next" } }],
+    ["Next.", { intent: { type: "next" } }],
+    ["done, next", { intent: { type: "next" } }],
+    ["back one, I missed a loop", { intent: { type: "back" } }],
     ["again", { question: "again" }],
     ["where am I", { question: "again" }],
     ["how many to the ring", { question: "howMany" }],
     ["which piece is this", { question: "which" }],
     ["what's left", { question: "whatsLeft" }],
-    ["note: torn loop, seam two, eight foot out", { ask: { type: "note", text: "torn loop, seam two, eight foot out" } }],
-    ["note torn loop seam 2 8 ft out", { ask: { type: "note", text: "torn loop seam 2 8 ft out" } }],
-    ["everybody stop", { ask: { type: "hold" } }],
-    ["HOLD! HOLD!", { ask: { type: "hold" } }],
+    ["note: torn loop, seam two, eight foot out", { intent: { type: "note", text: "torn loop, seam two, eight foot out" } }],
+    ["note torn loop seam 2 8 ft out", { intent: { type: "note", text: "torn loop seam 2 8 ft out" } }],
+    ["everybody stop", { intent: { type: "hold" } }],
+    ["HOLD! HOLD!", { intent: { type: "hold" } }],
     ["thunder", { thunder: true }],
   ])("%s", (said, meant) => expect(open(said, ears(lacing))).toMatchObject({ source: "open", meant, readBack: false }));
 });
@@ -64,7 +64,7 @@ describe("said for real, with the talk button held, and read back", () => {
 
   it("a leave, with its reason", () =>
     expect(talk("leave it because nobody kneels here", ears(tied))).toMatchObject({
-      meant: { ask: { type: "waive", because: "nobody kneels here" } },
+      meant: { intent: { type: "waive", because: "nobody kneels here" } },
       readBack: true,
     }));
   it.each([
@@ -110,9 +110,9 @@ describe("what binds, said into an open microphone", () => {
     expect(open("albatross correct", waiting)).toMatchObject({ meant: { confirm: "correct" }, readBack: false });
   });
   it("carry on lets go of a pause, with nothing before it, and of a hold only when it is meant for the guide", () => {
-    expect(open("carry on", ears(lacing, { attention: "paused" }))).toMatchObject({ meant: { ask: { type: "carryOn" } } });
+    expect(open("carry on", ears(lacing, { attention: "paused" }))).toMatchObject({ meant: { intent: { type: "carryOn" } } });
     expect(open("carry on", ears(lacing, { attention: "held" }))).toMatchObject({ leftAlone: "wakeWord" });
-    expect(open("albatross carry on", ears(lacing, { attention: "held" }))).toMatchObject({ meant: { ask: { type: "carryOn" } } });
+    expect(open("albatross carry on", ears(lacing, { attention: "held" }))).toMatchObject({ meant: { intent: { type: "carryOn" } } });
   });
   it("while work is held or waits, a bare next is not taken", () => {
     expect(open("next", ears(lacing, { attention: "held" }))).toMatchObject({ leftAlone: "wakeWord" });
@@ -143,7 +143,7 @@ describe("never a command", () => {
     (said) => {
       for (const e of everywhere)
         for (const heard of [open(said, e), talk(said, e), open(`albatross ${said}`, e)])
-          expect(heard).toMatchObject({ meant: { ask: { type: "pause" } }, readBack: false });
+          expect(heard).toMatchObject({ meant: { intent: { type: "pause" } }, readBack: false });
     },
   );
 });
@@ -154,14 +154,14 @@ describe("an answer for another place than the one that is asked", () => {
     (said) => expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
   );
   it("a pole that the gate does not ask about is kept as a note", () =>
-    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({ meant: { ask: { type: "note" } } }));
+    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({ meant: { intent: { type: "note" } } }));
   it("a lean said where none is asked is kept as a note", () =>
-    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({ meant: { ask: { type: "note" } } }));
+    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({ meant: { intent: { type: "note" } } }));
 });
 
 describe("a recognizer's other guesses", () => {
   it("a hold in any of them holds", () =>
-    expect(open(["cold", "told", "hold"], ears(lacing))).toMatchObject({ meant: { ask: { type: "hold" } } }));
+    expect(open(["cold", "told", "hold"], ears(lacing))).toMatchObject({ meant: { intent: { type: "hold" } } }));
   it("one that can be read is read back, though it was not the best", () =>
     expect(talk(["ate showing", "8 showing"], ears(showing))).toMatchObject(answer({ kind: "measure", n: 8, unit: "in" })));
   it("two numbers are asked again, both named", () =>
@@ -198,12 +198,12 @@ describe("a hold, however it comes out", () => {
   ])("%s", (said) => {
     for (const e of [ears(lacing), ears(tied, { waiting: true }), ears(null)])
       for (const heard of [open(said, e), talk(said, e)])
-        expect(heard).toMatchObject({ meant: { ask: { type: "hold" } }, readBack: false });
+        expect(heard).toMatchObject({ meant: { intent: { type: "hold" } }, readBack: false });
   });
   it("a pause in any guess counts where the best one means nothing", () =>
-    expect(open(["whole that rope", "hold that rope"], ears(lacing))).toMatchObject({ meant: { ask: { type: "pause" } } }));
+    expect(open(["whole that rope", "hold that rope"], ears(lacing))).toMatchObject({ meant: { intent: { type: "pause" } } }));
   it("a note may tell of a hold", () =>
-    expect(open("note: he would not hold the pole", ears(lacing))).toMatchObject({ meant: { ask: { type: "note" } } }));
+    expect(open("note: he would not hold the pole", ears(lacing))).toMatchObject({ meant: { intent: { type: "note" } } }));
 });
 
 describe("while an answer waits for correct or wrong", () => {

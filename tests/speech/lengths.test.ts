@@ -5,13 +5,13 @@ import { rectangle } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 
 const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1 }, { wordsKey: "squared" });
-const ft = (lengths: Record<string, number>) => ({ ask: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
+const ft = (lengths: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
 const loading = stepWith({
   kind: "counts",
   as: null,
   want: { perimeterStake: 96, stakePlate: 44, perimeterStrap: 44, sidePole: 30, polePlate: 9, interiorStake: 9, interiorStrap: 9 },
 });
-const n = (counts: Record<string, number>) => ({ ask: { type: "answer", gate: "here", value: { kind: "counts", n: counts } } });
+const n = (counts: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "counts", n: counts } } });
 
 describe("a length called off the tape", () => {
   it.each([

@@ -35,9 +35,9 @@ describe("numbers as a crew writes and says them", () => {
 describe("words mean what the gate asks", () => {
   it("eight at a measure is a measure, at a count a count, at a yes or no nothing", () => {
     expect(understand("eight", asked(measure("in", 0, 6)))).toEqual({
-      ask: { type: "answer", gate: "here", value: { kind: "measure", n: 8, unit: "in" } },
+      intent: { type: "answer", gate: "here", value: { kind: "measure", n: 8, unit: "in" } },
     });
-    expect(understand("eight", asked(exactly(8)))).toEqual({ ask: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
+    expect(understand("eight", asked(exactly(8)))).toEqual({ intent: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
     expect(understand("eight", asked(yes))).toEqual({ notUnderstood: true });
   });
   it("a wrong unit is said to be wrong", () =>
@@ -55,11 +55,11 @@ describe("words mean what the gate asks", () => {
     expect(understand(heard, asked(yes))).toEqual({ notUnderstood: true });
     expect(understand(heard, asked(exactly(6)))).toEqual({ notUnderstood: true });
   });
-  it("hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ ask: { type: "hold" } }));
+  it("hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ intent: { type: "hold" } }));
   it("a wind with its gust", () =>
     expect(understand("fourteen gusting nineteen", null)).toEqual({
       wind: { mph: 14, gustMph: 19, taken: null },
     }));
   it("a note keeps its words as typed", () =>
-    expect(understand("note: torn loop, Seam 2", null)).toEqual({ ask: { type: "note", text: "torn loop, Seam 2" } }));
+    expect(understand("note: torn loop, Seam 2", null)).toEqual({ intent: { type: "note", text: "torn loop, Seam 2" } }));
 });

@@ -24,8 +24,6 @@ export function goodAnswer(gate: GateState, state: GuideState): { value: object;
           n: check.from === null ? check.to! : check.to === null ? check.from : (check.from + check.to) / 2,
         },
       };
-    case "lengths":
-      return { as, value: { kind: "lengths", ft: Object.fromEntries(Object.entries(check.want).map(([name, w]) => [name, w.ft])) } };
     case "square":
       return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(check.want, name)])) } };
     case "counts":

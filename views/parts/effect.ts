@@ -8,12 +8,12 @@ import { changeText } from "../text/en/changes.ts";
 
 /** What an amendment would change of a job as it stands, in words. */
 export function effectText(job: Job, to: Frozen, name: (id: string) => string): Effect {
-  const { reopened, goesOnAt } = amendmentEffect(job, to);
+  const { reopened, resumesAt } = amendmentEffect(job, to);
   const { answers, waived } = job.snapshot.context;
   const again = allSteps(job.frozen.script).filter(({ gate }) => gate && reopened.has(gate.id) && (answers[gate.id] || waived[gate.id]));
   return {
     changes: changesOf(job.frozen, to).map((change) => changeText(change, { name, zone: to.brief.zone })),
     asksAgain: again.map((step) => wordsOf(step).ask?.(step.params) ?? step.id),
-    resumesAt: wordsOf(goesOnAt).say(goesOnAt.params),
+    resumesAt: wordsOf(resumesAt).say(resumesAt.params),
   };
 }

@@ -12,7 +12,7 @@ export function sectionsJoined(_: Brief, plan: TentPlan): StepDraft[] {
     { id: "groundCloth", gate: gate(yes, { reopenedBy: ["pieces"] }) },
     { id: "softSoles", gate: gate(yes, { hard: false, reopenedBy: ["pieces"] }) },
     ...plan.pieces.map(
-      (p): StepDraft => ({ id: `lay.${p.id}`, wordsKey: "lay.piece", params: { piece: p.id, order: p.order, params: plan.pieces.length } }),
+      (p): StepDraft => ({ id: `lay.${p.id}`, wordsKey: "lay.piece", params: { piece: p.id, order: p.order, total: plan.pieces.length } }),
     ),
     { id: "laid.order", params: { pieces: plan.pieces.length }, gate: gate(yes, { reopenedBy: ["pieces", "seams"] }) },
     {

@@ -1,7 +1,6 @@
 import { isCumulative } from "../../../machines/install/status.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { changes } from "../../text/en/changes.ts";
-import { feetInches } from "../../text/en/names.ts";
 import { label } from "../../text/en/page.ts";
 import { lengths } from "../../text/en/squaring.ts";
 import { LengthsForm } from "./lengths-form.tsx";
@@ -119,15 +118,6 @@ const Buttons = ({ screen, gate }: Props) => {
             <button type="submit">{label.record}</button>
           </Answer>
         </>
-      );
-    case "lengths":
-      return (
-        <Answer screen={screen} gate={gate} kind="lengths">
-          {Object.entries(check.want).map(([name, want]) => (
-            <Text name={`ft.${name}`} text={`${name}, ${feetInches(want.ft)}`} />
-          ))}
-          <button type="submit">{label.record}</button>
-        </Answer>
       );
     case "square":
       return (

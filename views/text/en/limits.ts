@@ -38,10 +38,6 @@ export function limitText({ check }: Gate): string {
         ? `${quantity(check.from, check.unit)} or more${none}`
         : `${quantity(check.from, check.unit)} to ${quantity(check.to, check.unit)}${none}`;
     }
-    case "lengths":
-      return Object.entries(check.want)
-        .map(([name, w]) => `${name} ${feetInches(w.ft)} within ${inches(w.withinIn)}`)
-        .join(", ");
     case "square":
       return LENGTHS.map((name) => wantedLength(name, lengthFt(check.want, name), check.inPer50Ft)).join(", ");
     case "counts":

@@ -41,7 +41,7 @@ export const sectionsJoined: Words = {
     ifNot: "Change shoes, or leave it with a reason.",
   },
   "lay.piece": {
-    say: (of) => `Lay ${pieceName(of.piece)}, ${of.order} of ${of.of}. Right way up.`,
+    say: (of) => `Lay ${pieceName(of.piece)}, ${of.order} of ${of.total}. Right way up.`,
     why: "Laid in the wrong place, lace meets lace and the seam will not close.",
     wrong: "It is rolled out fast from the wrong end. It lies inside out, and everybody has to drag it round again.",
     well: "Read the name on the bag and on the hem before you unroll. A hand on each corner, walk it out, set it to its marks.",
