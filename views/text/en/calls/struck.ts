@@ -90,14 +90,6 @@ export const struck: Words = {
     well: "One by one onto the truck, said aloud, heads all one way. Then walk the stake line again, hole by hole.",
     ifNot: "Find it: the job stays open. One that cannot come out: show the site owner, and their paper.",
   },
-  "back.item": {
-    say: (of) => `Count back the ${kitName(of.item)}: ${of.count}.`,
-    ask: (of) => `How many ${kitName(of.item)} came back?`,
-    why: "What is short now is short on the next job.",
-    wrong: "It goes on the truck by the armful. The one behind the hedge stays there, and is missed a week later.",
-    well: "One hands up, one on the truck counts aloud. Look at each as it passes, and put the broken ones apart.",
-    ifNot: "Look again, or leave it with a reason.",
-  },
   "back.kit": {
     say: (of) => `Count the kit back off the loading list: ${of.lines} lines.`,
     ask: () => "What came back?",
