@@ -10,13 +10,13 @@ import { answerValue, type EntryLookup, effectiveCommand } from "../machines/rec
 import type { CommandEntry, Sealed } from "../machines/record/entry.ts";
 import { frozenBefore } from "../machines/record/findings.ts";
 import type { Reason } from "./pages/guide/state.ts";
+import type { CallText } from "./text/en/call-text.ts";
 import { calls } from "./text/en/calls.ts";
 import { changes, changeText } from "./text/en/changes.ts";
 import { foundText } from "./text/en/found.ts";
 import { limitText, valueText } from "./text/en/limits.ts";
 import { didText, leanText, readBackText, refusalText, takenText } from "./text/en/refusals.ts";
 import { askText } from "./text/en/said.ts";
-import type { CallWords } from "./text/en/words.ts";
 
 /** A job with its record and its people, as the server holds it. */
 export type LiveJob = {
@@ -27,7 +27,7 @@ export type LiveJob = {
 };
 
 /** The words of a call. */
-export const wordsOf = (step: Step): CallWords => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
+export const wordsOf = (step: Step): CallText => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
 /** Where an entry was said: the calls by their gates, and what had been answered. */
 export type ReplyContext = {

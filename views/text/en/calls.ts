@@ -1,3 +1,4 @@
+import type { CallTexts } from "./call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
 import { inspected } from "./calls/inspected.ts";
 import { interiorRaised } from "./calls/interior-raised.ts";
@@ -8,10 +9,9 @@ import { standing } from "./calls/standing.ts";
 import { struck } from "./calls/struck.ts";
 import { tensioned } from "./calls/tensioned.ts";
 import { utilitiesMarked } from "./calls/utilities-marked.ts";
-import type { Words } from "./words.ts";
 
 /** The words of every call, by its name. */
-export const calls: Words = {
+export const calls: CallTexts = {
   ...utilitiesMarked,
   ...anchorsSet,
   ...sectionsJoined,

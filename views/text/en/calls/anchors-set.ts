@@ -1,5 +1,5 @@
+import type { CallTexts, WordParams } from "../call-text.ts";
 import { feetInches, inches } from "../names.ts";
-import type { WordParams, Words } from "../words.ts";
 
 const stake = (of: WordParams) => `${of.kind}, ${inches(Number(of.diameterIn))} by ${inches(Number(of.lengthIn))}`;
 const group = (of: WordParams) =>
@@ -10,7 +10,7 @@ const diagonals = ({ diagonalFt, AC, BD }: WordParams) => {
   return ac === bd ? ac : `${ac} A to C and ${bd} B to D`;
 };
 
-export const anchorsSet: Words = {
+export const anchorsSet: CallTexts = {
   baseline: {
     say: (of) => `Stretch the baseline A to B, ${feetInches(Number(of.lengthFt))}. Pin both ends.`,
     why: "All else is measured from it.",

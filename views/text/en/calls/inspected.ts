@@ -1,7 +1,7 @@
+import type { CallTexts } from "../call-text.ts";
 import { inches } from "../names.ts";
-import type { Words } from "../words.ts";
 
-export const inspected: Words = {
+export const inspected: CallTexts = {
   "walked.edge": {
     say: (of) => `${of.edge}: somebody who did not tension it walks every station, corners included.`,
     ask: () => "How many stations were walked and are good?",

@@ -1,7 +1,7 @@
+import type { CallTexts } from "../call-text.ts";
 import { lineName } from "../names.ts";
-import type { Words } from "../words.ts";
 
-export const interiorRaised: Words = {
+export const interiorRaised: CallTexts = {
   hats: {
     say: () => "Hats on, everybody who goes near.",
     ask: () => "Is every head covered?",

@@ -1,6 +1,6 @@
-import type { Words } from "../words.ts";
+import type { CallTexts } from "../call-text.ts";
 
-export const makingSafe: Words = {
+export const makingSafe: CallTexts = {
   "safe.tools": {
     say: () => "Stop. Tools down, hammers down.",
     why: "First nobody gets hurt, then the rest.",

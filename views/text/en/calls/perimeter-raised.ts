@@ -1,6 +1,6 @@
-import type { Words } from "../words.ts";
+import type { CallTexts } from "../call-text.ts";
 
-export const perimeterRaised: Words = {
+export const perimeterRaised: CallTexts = {
   gust: {
     say: (of) => `Wind, out in the open, now. No raising at gusts of ${of.raiseGustMph} mph or more.`,
     ask: () => "What is the wind, and the gust?",

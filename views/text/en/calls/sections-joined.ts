@@ -1,5 +1,5 @@
+import type { CallTexts, WordParams } from "../call-text.ts";
 import { feetInches, pieceName, seamName } from "../names.ts";
-import type { WordParams, Words } from "../words.ts";
 
 const seam = (of: WordParams) => {
   const name = seamName(of.seam);
@@ -7,7 +7,7 @@ const seam = (of: WordParams) => {
 };
 const half = (of: WordParams) => (String(of.seam).startsWith("R-") ? seam(of) : `${seam(of)}, ${of.toward} half`);
 
-export const sectionsJoined: Words = {
+export const sectionsJoined: CallTexts = {
   "damage.cloth": {
     say: () => "Look over cloth, webbing and rings as they come off the truck.",
     ask: () => "How many damaged ones in the load path?",

@@ -1,6 +1,6 @@
-import type { Words } from "../words.ts";
+import type { CallTexts } from "../call-text.ts";
 
-export const standing: Words = {
+export const standing: CallTexts = {
   watch: {
     say: () => "Standing. Walk round it every day and after every blow: stakes, straps, poles, cloth.",
     ask: () => "Is all as it was handed over?",

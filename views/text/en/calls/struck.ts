@@ -1,7 +1,7 @@
-import { kitName, lineName } from "../names.ts";
-import type { Words } from "../words.ts";
+import type { CallTexts } from "../call-text.ts";
+import { lineName } from "../names.ts";
 
-export const struck: Words = {
+export const struck: CallTexts = {
   "strike.people": {
     say: () => "People out, tables and stage out.",
     ask: () => "Is it empty?",

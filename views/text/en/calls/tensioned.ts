@@ -1,7 +1,7 @@
+import type { CallTexts } from "../call-text.ts";
 import { inches } from "../names.ts";
-import type { Words } from "../words.ts";
 
-export const tensioned: Words = {
+export const tensioned: CallTexts = {
   "tension.corners": {
     say: () => "Corners first: take up opposite corners together until the poles are plumb.",
     why: "The corners set the shape. Sides only follow.",

@@ -1,11 +1,11 @@
+import type { CallTexts, WordParams } from "../call-text.ts";
 import { feetInches, utilityName } from "../names.ts";
-import type { WordParams, Words } from "../words.ts";
 
 const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage not known" : `${of.kv} kV`);
 /** Above the table: no distance to measure against, only the owner's paper. */
 const byPaper = (of: WordParams) => of.clearFt === "unknown";
 
-export const utilitiesMarked: Words = {
+export const utilitiesMarked: CallTexts = {
   "sheet.atHand": {
     say: (of) => `Take out the sheet for this tent, ${of.document}.`,
     ask: () => "Which sheet is in your hand?",

@@ -1,7 +1,7 @@
 /** What fills the words in: the call's own values. */
 export type WordParams = Readonly<Record<string, string | number>>;
 /** The words of one call: what the guide says, what its gate asks, why, how it goes wrong, how it is done well, and what to do when it cannot be met. */
-export type CallWords = {
+export type CallText = {
   readonly say: (of: WordParams) => string;
   readonly ask?: (of: WordParams) => string;
   readonly why: string;
@@ -11,4 +11,4 @@ export type CallWords = {
   readonly well: string;
   readonly ifNot?: string;
 };
-export type Words = Readonly<Record<string, CallWords>>;
+export type CallTexts = Readonly<Record<string, CallText>>;
