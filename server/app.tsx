@@ -6,6 +6,7 @@ import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { errors } from "../views/text/en/errors.ts";
 import { Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
+import { NotWritten } from "./journal/journal.ts";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
@@ -51,6 +52,7 @@ export function createApp(world: Dependencies) {
   app.notFound((c) => answer(c.req.raw, new Problem(404, errors.noPage(c.req.path))));
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c.req.raw, error);
+    if (error instanceof NotWritten) return answer(c.req.raw, new Problem(503, errors.notWritten(error.failure)));
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
     return answer(c.req.raw, new Problem(422, errors.oops), 500);

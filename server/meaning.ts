@@ -3,7 +3,6 @@ import type { BindingIntent, Intent, Spoken } from "../machines/install/commands
 import type { DeviceId } from "../machines/install/ids.ts";
 import { attentionState, currentStep } from "../machines/install/job.ts";
 import { pendingReadBack } from "../machines/install/read-back.ts";
-import type { JobId } from "../machines/record/entry.ts";
 import { understand } from "../machines/speech/en/understand.ts";
 import { hear } from "../machines/speech/hear.ts";
 import type { Meaning } from "../machines/speech/meanings.ts";
@@ -14,7 +13,8 @@ import { quantity } from "../views/text/en/limits.ts";
 import { voice } from "../views/text/en/voice.ts";
 import { Problem } from "./input/problem.ts";
 import { type Body, toGateUnit } from "./input/say.ts";
-import type { LiveJob, LiveJobs } from "./jobs.ts";
+import type { LiveJobs } from "./jobs.ts";
+import { amendment, type LiveJob } from "./live-job.ts";
 
 /** What a request comes to: a command for the record; or only something said back, and why nothing is recorded. */
 export type Meant =
@@ -22,8 +22,7 @@ export type Meant =
   | { readonly tell: string; readonly because: "question" | "leftAlone" | "notCaught"; readonly heard: string | null };
 
 /** A body as what it means at the job as it stands. Throws a Problem where typed words or fields cannot be read. */
-export function meaningOf(desks: LiveJobs, id: JobId, device: DeviceId, { say }: Body): Meant {
-  const desk = desks.load(id);
+export function meaningOf(desks: LiveJobs, desk: LiveJob, device: DeviceId, { say }: Body): Meant {
   const now = desks.now();
   const step = currentStep(desk.job);
   const waits = pendingReadBack(desk.job, device, now)?.entry ?? null;
@@ -44,7 +43,7 @@ export function meaningOf(desks: LiveJobs, id: JobId, device: DeviceId, { say }:
     if ("wrong" in meant) throw new Problem(422, `${meant.wrong} ${errors.nothingRecorded}`);
     return { ...meant, spoken: null, heard: say.heard };
   }
-  return { ...pressed(desks, id, now, say), spoken: null, heard: null };
+  return { ...pressed(desk, now, say), spoken: null, heard: null };
 }
 
 /** `waits` is the entry that waits to be confirmed, `shown` the one that the screen showed when it was spoken of. */
@@ -82,14 +81,13 @@ const choices = ({ n, unit }: Extract<Meaning, { ambiguous: unknown }>["ambiguou
 
 /** A press, or a script's command. */
 function pressed(
-  desks: LiveJobs,
-  id: JobId,
+  desk: LiveJob,
   now: number,
   say: Exclude<Body["say"], { heard: string } | { alternatives: string[] }>,
 ): { ask: Intent; names?: Record<string, string> } {
   switch (say.type) {
     case "answer": {
-      const gate = currentStep(desks.load(id).job)?.gate ?? null;
+      const gate = currentStep(desk.job)?.gate ?? null;
       return { ask: { ...say, value: toGateUnit(say.value, gate?.id === say.gate ? gate : null) } };
     }
     case "reading": {
@@ -99,7 +97,7 @@ function pressed(
       return { ask: { type: "reading", reading: { kind: "wind", mph, gustMph, takenAt, place } } };
     }
     case "amend": {
-      const { frozen, names } = desks.amendment(id, say.brief);
+      const { frozen, names } = amendment(desk, say.brief);
       return { ask: { type: "amend", because: say.because, to: frozen }, names };
     }
     default:

@@ -7,7 +7,8 @@ import type { JobState } from "../machines/install/state.ts";
 import { isCumulative, status } from "../machines/install/status.ts";
 import type { Script, Step } from "../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommand } from "../machines/record/effective-command.ts";
-import type { CommandEntry, Sealed } from "../machines/record/entry.ts";
+import { type Entries, lookupIn } from "../machines/record/entries.ts";
+import type { CommandEntry } from "../machines/record/entry.ts";
 import { frozenBefore } from "../machines/record/findings.ts";
 import type { Reason } from "./pages/guide/state.ts";
 import type { CallText } from "./text/en/call-text.ts";
@@ -21,9 +22,11 @@ import { askText } from "./text/en/said.ts";
 /** A job with its record and its people, as the server holds it. */
 export type LiveJob = {
   readonly job: Job;
-  readonly entries: readonly Sealed[];
+  readonly entries: Entries;
   readonly names: Readonly<Record<string, string>>;
   readonly readOnly: string | null;
+  readonly warning: string | null;
+  readonly unrecorded: { readonly by: string; readonly is: "held" | "paused"; readonly why: string } | null;
 };
 
 /** The words of a call. */
@@ -72,7 +75,7 @@ export function replyTo(entry: CommandEntry, { job, entries }: LiveJob, name: Na
   return replyThen(
     entry,
     effectiveCommand(entry, entries),
-    { gates: gatesOf(job.frozen.script), answers, context, earlier: (no) => entries[no - 1]?.entry, zone: job.frozen.brief.zone },
+    { gates: gatesOf(job.frozen.script), answers, context, earlier: lookupIn(entries), zone: job.frozen.brief.zone },
     name,
   );
 }

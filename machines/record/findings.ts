@@ -5,7 +5,8 @@ import type { JobState } from "../install/state.ts";
 import { isComplete, meetsLimit } from "../install/status.ts";
 import type { Frozen } from "../install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
-import type { CommandEntry, Entry, JobId, Opening, Sealed } from "./entry.ts";
+import { type Entries, lookupIn } from "./entries.ts";
+import type { CommandEntry, Entry, JobId, Opening } from "./entry.ts";
 import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
 
 /** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
@@ -88,13 +89,10 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
 }
 
 /** A whole record: its fold, and what stands out about each entry. `mismatch` is the first line that was not given because it does not fit. */
-export function foldAll(
-  entries: readonly Sealed[],
-  mismatch: EntryNo | null = null,
-): Folded & { readonly each: readonly (readonly Flag[])[] } {
+export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Folded & { readonly each: readonly (readonly Flag[])[] } {
   const [first, ...rest] = entries;
   if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
-  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
+  const earlier = lookupIn(entries);
   let folded: Folded = { fold: openFold(first.entry), flags: [] };
   const each = [folded.flags];
   for (const { entry } of rest) {

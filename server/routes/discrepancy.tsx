@@ -12,6 +12,7 @@ import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } fro
 import type { Fields } from "../input/form.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import type { LiveJob } from "../live-job.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
@@ -23,24 +24,26 @@ import { deviceOf, holderOf } from "./screen.ts";
  */
 export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, values: Fields, problems: Fields, message: string | null) => {
-    const { job } = desks.load(id);
-    return page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...{ values, problems, message }} />);
-  };
+  const shown = (id: string, { job }: LiveJob, values: Fields, problems: Fields, message: string | null) =>
+    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...{ values, problems, message }} />);
 
-  app.get("/jobs/:id{[\\w-]+}/discrepancy", (c) => c.html(shown(c.req.param("id"), c.req.query(), {}, null)));
+  app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
+    const id = c.req.param("id");
+    return c.html(shown(id, await desks.load(id), c.req.query(), {}, null));
+  });
   app.post("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
     const { key, seen, put, ...fields } = await formBody(c);
     const { what } = fields;
     if (!isDiscrepancy(what)) throw new Problem(422, errors.oneOf(DISCREPANCIES), { what: errors.oneOf(DISCREPANCIES) });
-    const { job, names } = desks.load(id);
+    const live = await desks.load(id);
+    const { job, names } = live;
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
     const problems: Record<string, string> = because === "" ? { because: errors.empty } : {};
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= errors.tent(p);
-    if ("problems" in checked || because === "") return c.html(shown(id, fields, problems, errors.bodyShape), 422);
+    if ("problems" in checked || because === "") return c.html(shown(id, live, fields, problems, errors.bodyShape), 422);
     if (put !== "yes") {
       const amended = { ...brief, tent: checked.spec };
       const to = { procedure: PROCEDURE, brief: amended, plan: planTent(checked.spec), script: scriptOf(amended, planTent(checked.spec)) };
@@ -58,9 +61,9 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
       );
     }
     const input = { ...briefFromForm(briefToForm(brief, names)), tent: checked.spec };
-    const body = { as: holderOf(c, id, desks) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
-    const { reply } = sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) });
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}`, 303);
+    const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
+    const { reply } = await sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) });
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   return app;
 }

@@ -8,7 +8,8 @@ import { csv } from "../../views/parts/csv.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { record } from "../../views/text/en/record.ts";
 import { Problem } from "../input/problem.ts";
-import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import type { LiveJob } from "../live-job.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
 import { streamed, yieldTurn } from "./stream.ts";
 
@@ -20,22 +21,24 @@ export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const idOf = (c: Context) => c.req.param("id")!;
 
   /** A job with what can be vouched for as it lies in the file now, not as it is remembered. */
-  const vouched = (id: string): LiveJob => {
-    const desk = desks.load(id);
-    const chain = verifyChain(journal.read(id));
-    const fit = desk.entries.findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
+  const vouched = async (id: string): Promise<LiveJob> => {
+    const desk = await desks.load(id);
+    // Of a lost file memory is all there is, and was checked when it was loaded; the page says which.
+    if ((await journal.condition()).is === "lost") return desk;
+    const chain = verifyChain(await journal.read(id));
+    const fit = [...desk.entries].findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
     if (fit === 0) throw new Problem(409, errors.noOpening(id));
     return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: record.changed(fit + 1) };
   };
 
   app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
-    const desk = vouched(idOf(c));
+    const desk = await vouched(idOf(c));
     await yieldTurn();
     const state = buildRecordState(desk);
     return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
   });
-  app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
-    const desk = vouched(idOf(c));
+  app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
+    const desk = await vouched(idOf(c));
     const { entries, names, readOnly } = desk;
     const { fold, each } = foldAll(entries);
     return c.json({
@@ -44,17 +47,17 @@ export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
       problem: readOnly,
       findings: fold.counts,
       kit: kitOf(desk),
-      entries: entries.map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
+      entries: [...entries].map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
     });
   });
-  app.get("/jobs/:id{[\\w-]+}/record.csv", (c) => {
-    const rows = rowsOf(buildRecordState(vouched(idOf(c))));
+  app.get("/jobs/:id{[\\w-]+}/record.csv", async (c) => {
+    const rows = rowsOf(buildRecordState(await vouched(idOf(c))));
     return c.body(csv(rows), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="record-${idOf(c)}.csv"`,
     });
   });
-  app.get("/findings", (c) => c.body(streamed(findingsParts(buildFindings(journal.folds()))), 200, HTML));
-  app.get("/findings.json", (c) => c.json(buildFindings(journal.folds())));
+  app.get("/findings", async (c) => c.body(streamed(findingsParts(buildFindings(await journal.folds()))), 200, HTML));
+  app.get("/findings.json", async (c) => c.json(buildFindings(await journal.folds())));
   return app;
 }

@@ -5,7 +5,9 @@ import { PROCEDURE } from "../../machines/install/version.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
-import { type Dependencies, type LiveJob, type LiveJobs, requestDigest } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import type { LiveJob } from "../live-job.ts";
+import { requestDigest } from "../next-entry.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;
@@ -16,7 +18,7 @@ export function rehearseRoutes(desks: LiveJobs, { newId, now }: Dependencies) {
     const id = c.req.param("id");
     const { key } = await formBody(c);
     if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, errors.keyShape);
-    const opened = desks.open(rehearsalOf(desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
+    const opened = await desks.open(rehearsalOf(await desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });
 }

@@ -4,9 +4,13 @@ import { currentStep } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
 import { replyTo } from "../../views/reply.ts";
+import { label } from "../../views/text/en/page.ts";
+import { didText } from "../../views/text/en/refusals.ts";
 import { readSay } from "../input/say.ts";
-import { type LiveJob, type LiveJobs, personOf, requestDigest } from "../jobs.ts";
-import { meaningOf } from "../meaning.ts";
+import type { LiveJobs, Said } from "../jobs.ts";
+import type { LiveJob } from "../live-job.ts";
+import { type Meant, meaningOf } from "../meaning.ts";
+import { requestDigest } from "../next-entry.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
 export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notCaught";
@@ -23,35 +27,51 @@ export type Reply = {
   readonly step: string;
 };
 
-/** One thing said to a job, from raw body to reply. The same for pages, speech, typed words and office scripts. */
-export function sayTo(desks: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }): Reply {
+type Told = Extract<Meant, { tell: string }>;
+
+/**
+ * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
+ * office scripts.
+ */
+export async function sayTo(
+  desks: LiveJobs,
+  id: JobId,
+  raw: unknown,
+  from: { source: CommandSource; device: DeviceId },
+): Promise<{ live: LiveJob; reply: Reply }> {
   const body = readSay(raw);
-  const request = requestDigest({ ...from, body });
-  const desk = desks.load(id);
-  const person = personOf(desk, body.as);
-  const before = desks.repeated(id, body.key, request);
-  if (before?.entry.kind === "command") return replyOf(desk, before.entry);
-  const meant = meaningOf(desks, id, from.device, body);
-  if ("tell" in meant)
-    return { entry: null, outcome: null, went: meant.because, heard: meant.heard, reply: meant.tell, reasons: [], ...where(desk) };
-  const said = desks.say(id, meant.ask, {
-    key: body.key,
-    seen: body.seen,
-    as: person.id,
-    source: meant.spoken ?? (meant.heard === null ? from.source : "typed"),
-    device: from.device,
-    heard: meant.heard,
-    request,
+  const { key, seen, as } = body;
+  const said = await desks.say<Told>(id, { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) }, (live) => {
+    const meant = meaningOf(desks, live, from.device, body);
+    if ("tell" in meant) return { tell: meant };
+    return { ...meant, source: meant.spoken ?? (meant.heard === null ? from.source : "typed") };
   });
-  if (meant.names && "did" in said.entry.outcome) desks.addNames(id, meant.names);
-  return replyOf(desks.load(id), said.entry);
+  return { live: said.live, reply: replyOf(said) };
 }
 
-function replyOf(desk: LiveJob, entry: CommandEntry): Reply {
-  const { outcome } = entry;
-  const told = replyTo(entry, desk, (id) => desk.names[id] ?? id);
+function replyOf(said: Said<Told>): Reply {
+  const { live } = said;
+  const name = (id: string) => live.names[id] ?? id;
+  if ("tell" in said) {
+    const { tell, because, heard } = said.tell;
+    return { entry: null, outcome: null, went: because, heard, reply: tell, reasons: [], ...where(live) };
+  }
+  if ("unrecorded" in said) {
+    const { is, why } = said.unrecorded;
+    return {
+      entry: null,
+      outcome: { did: is },
+      went: "done",
+      heard: said.heard,
+      reply: `${didText(is)} ${label.unrecorded(why)}`,
+      reasons: [],
+      ...where(live),
+    };
+  }
+  const { entry } = said;
+  const { outcome, command, no, phase, step } = entry;
   const went = "refused" in outcome ? "refused" : outcome.did === "readBack" ? "readBack" : "done";
-  return { entry: entry.no, outcome, went, heard: entry.command.heard, ...told, phase: entry.phase, step: entry.step };
+  return { entry: no, outcome, went, heard: command.heard, ...replyTo(entry, live, name), phase, step };
 }
 
 const where = ({ job }: LiveJob) => ({ phase: currentStep(job)?.phase ?? "closed", step: currentStep(job)?.id ?? "closed" });

@@ -11,8 +11,9 @@ import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
 import { namedTentFromForm, pastedTent, readNamedTent } from "../input/saved-tent.ts";
 import { besideField, readTentForm, usualTent } from "../input/tent.ts";
-import { type Dependencies, requestDigest } from "../jobs.ts";
+import type { Dependencies } from "../jobs.ts";
 import type { Write } from "../journal/catalog.ts";
+import { requestDigest } from "../next-entry.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { page } from "./page.ts";
@@ -24,18 +25,18 @@ export function tentRoutes(world: Dependencies) {
   const app = new Hono();
   const shelf = createTentCatalog(world);
   const { newId } = world;
-  const list = () => ({ saved: shelf.saved(), examples: shelf.examples() });
+  const list = async () => ({ saved: await shelf.saved(), examples: shelf.examples() });
   const write = (c: Context, key: unknown, body: unknown): Write => {
     if (key !== undefined && (typeof key !== "string" || !/^[\w.-]{8,80}$/.test(key)))
       throw new Problem(422, errors.keyShape, { key: errors.keyShape });
     return { key: key ?? newId(), request: requestDigest({ path: c.req.path, body: body as object }) };
   };
-  const notAnExample = (id: string) => {
-    if (shelf.find(id)?.version === null) throw new Problem(409, errors.exampleStays);
+  const notAnExample = async (id: string) => {
+    if ((await shelf.find(id))?.version === null) throw new Problem(409, errors.exampleStays);
   };
   /** The saved tent that is to be changed. */
-  const savedOne = (id: string): ListedTent & { version: number } => {
-    const tent = shelf.get(id);
+  const savedOne = async (id: string): Promise<ListedTent & { version: number }> => {
+    const tent = await shelf.get(id);
     if (tent.version === null) throw new Problem(409, errors.exampleStays);
     return { ...tent, version: tent.version };
   };
@@ -55,15 +56,15 @@ export function tentRoutes(world: Dependencies) {
   const refused = (c: Context, values: Fields, error: Problem, form: Form) =>
     formPage(c, values, { ...form, message: error.message }, besideForm(error.fields, values), error.status);
 
-  app.get("/tents", (c) => c.html(page(<TentsPage {...list()} newKey={newId} pasted={null} />)));
-  app.get("/tents.json", (c) => c.json({ tents: [...shelf.saved(), ...shelf.examples()].map(asData) }));
-  app.get("/tents/new", (c) => {
+  app.get("/tents", async (c) => c.html(page(<TentsPage {...(await list())} newKey={newId} pasted={null} />)));
+  app.get("/tents.json", async (c) => c.json({ tents: [...(await shelf.saved()), ...shelf.examples()].map(asData) }));
+  app.get("/tents/new", async (c) => {
     const { from, width, length } = c.req.query();
     if (from === undefined) return formPage(c, usualTent(width, length), { action: "/tents", title: words.addTitle, sizes: true });
-    const { name, version } = shelf.get(from);
+    const { name, version } = await shelf.get(from);
     return formPage(
       c,
-      { ...shelf.form(from), name: version === null ? "" : words.copyOf(name) },
+      { ...(await shelf.form(from)), name: version === null ? "" : words.copyOf(name) },
       { action: "/tents", title: words.addTitle },
     );
   });
@@ -72,32 +73,32 @@ export function tentRoutes(world: Dependencies) {
     if (c.req.header("hx-request-type") !== "partial") return planned(c, values, { action: "/tents", title: words.addTitle });
     return c.html(await (<TentPreview values={values} {...previewOf(values)} />).toString());
   });
-  app.get("/tents/:file{[\\w-]+\\.json}", (c) => c.json(asData(shelf.get(c.req.param("file").slice(0, -".json".length)))));
-  app.get(`/tents/${ID}`, (c) => c.html(page(<TentPage tent={shelf.get(c.req.param("id"))} />)));
-  app.get(`/tents/${ID}/edit`, (c) => {
+  app.get("/tents/:file{[\\w-]+\\.json}", async (c) => c.json(asData(await shelf.get(c.req.param("file").slice(0, -".json".length)))));
+  app.get(`/tents/${ID}`, async (c) => c.html(page(<TentPage tent={await shelf.get(c.req.param("id"))} />)));
+  app.get(`/tents/${ID}/edit`, async (c) => {
     const id = c.req.param("id");
-    const { name, version } = savedOne(id);
-    return formPage(c, { ...shelf.form(id), name }, { action: `/tents/${id}`, title: words.editTitle(name), version });
+    const { name, version } = await savedOne(id);
+    return formPage(c, { ...(await shelf.form(id)), name }, { action: `/tents/${id}`, title: words.editTitle(name), version });
   });
-  app.get(`/tents/${ID}/remove`, (c) => c.html(page(<RemoveTentPage tent={savedOne(c.req.param("id"))} newKey={newId} />)));
+  app.get(`/tents/${ID}/remove`, async (c) => c.html(page(<RemoveTentPage tent={await savedOne(c.req.param("id"))} newKey={newId} />)));
 
   app.post("/tents", async (c) => {
     if (wantsJson(c)) {
       const { key, ...body } = objectOf(await jsonBody(c));
-      const id = shelf.add(readNamedTent(body), write(c, key, body));
-      return c.json(asData(shelf.get(id)), 201);
+      const id = await shelf.add(readNamedTent(body), write(c, key, body));
+      return c.json(asData(await shelf.get(id)), 201);
     }
     const { key, ...fields } = await formBody(c);
     const pasting = fields.json !== undefined;
     if (!pasting && fields.show === "plan") return planned(c, fields, { action: "/tents", title: words.addTitle });
     try {
       const input = pasting ? pastedTent(fields.json!, fields.name ?? "") : namedTentFromForm(fields);
-      const id = shelf.add(readNamedTent(input), write(c, key, fields));
+      const id = await shelf.add(readNamedTent(input), write(c, key, fields));
       return c.redirect(`/tents/${id}`, 303);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       if (!pasting) return refused(c, fields, error, { action: "/tents", title: words.addTitle });
-      return c.html(page(<TentsPage {...list()} newKey={newId} pasted={{ values: fields, error }} />), error.status);
+      return c.html(page(<TentsPage {...(await list())} newKey={newId} pasted={{ values: fields, error }} />), error.status);
     }
   });
 
@@ -106,32 +107,32 @@ export function tentRoutes(world: Dependencies) {
     if (wantsJson(c)) {
       const { key, version, ...body } = objectOf(await jsonBody(c));
       if (!Number.isSafeInteger(version)) throw new Problem(422, errors.versionShape, { version: errors.versionShape });
-      notAnExample(id);
+      await notAnExample(id);
       try {
-        shelf.change(id, version as number, readNamedTent(body), write(c, key, { ...body, version }));
+        await shelf.change(id, version as number, readNamedTent(body), write(c, key, { ...body, version }));
       } catch (error) {
-        const stored = shelf.find(id);
+        const stored = await shelf.find(id);
         if (!(error instanceof Problem) || error.status !== 409) throw error;
         if (!stored) throw new Problem(404, errors.noTent(id));
         return c.json({ problem: error.message, fields: error.fields, stored: asData(stored) }, 409);
       }
-      return c.json(asData(shelf.get(id)));
+      return c.json(asData(await shelf.get(id)));
     }
     const { key, ...fields } = await formBody(c);
-    notAnExample(id);
+    await notAnExample(id);
     const version = Number(fields.version);
     const form: Form = { action: `/tents/${id}`, title: words.editTitle(fields.name ?? ""), version };
     if (fields.show === "plan") return planned(c, fields, form);
     try {
-      shelf.change(id, version, readNamedTent(namedTentFromForm(fields)), write(c, key, fields));
+      await shelf.change(id, version, readNamedTent(namedTentFromForm(fields)), write(c, key, fields));
       return c.redirect(`/tents/${id}`, 303);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      const stored = shelf.find(id);
+      const stored = await shelf.find(id);
       // Gone meanwhile: what was typed can still be added anew.
       if (!stored) return refused(c, fields, new Problem(409, errors.tentGone), { action: "/tents", title: words.addTitle });
       if (error.status !== 409 || stored.version === version) return refused(c, fields, error, form);
-      const now = stored.plan ? { ...shelf.form(id), name: stored.name } : { name: stored.name };
+      const now = stored.plan ? { ...(await shelf.form(id)), name: stored.name } : { name: stored.name };
       return refused(c, fields, error, { ...form, version: stored.version ?? version, storedNow: now });
     }
   });
@@ -139,8 +140,8 @@ export function tentRoutes(world: Dependencies) {
   app.post(`/tents/${ID}/remove`, async (c) => {
     const id = c.req.param("id");
     const { key, ...fields } = await formBody(c);
-    notAnExample(id);
-    shelf.remove(id, Number(fields.version), write(c, key, fields));
+    await notAnExample(id);
+    await shelf.remove(id, Number(fields.version), write(c, key, fields));
     return c.redirect("/tents", 303);
   });
   return app;

@@ -8,7 +8,8 @@ import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
 import { time } from "../../views/text/en/time.ts";
 import { Problem } from "../input/problem.ts";
-import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import type { LiveJob } from "../live-job.ts";
 import { page } from "./page.ts";
 import { yieldTurn } from "./stream.ts";
 
@@ -17,9 +18,9 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const stateOf = async (c: Context, people: number | undefined) => {
     const id = c.req.param("id")!;
-    const desk = desks.load(id);
+    const desk = await desks.load(id);
     const { title, zone, rehearsal } = desk.job.frozen.brief;
-    const taught = journal.folds().flatMap(({ fold }): Taught[] => (fold ? [fold] : []));
+    const taught = (await journal.folds()).flatMap(({ fold }): Taught[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
     await yieldTurn();
     const factors = factorsFrom(taught, id);
@@ -55,7 +56,7 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
 /** A rehearsal takes no real time: for it, what the real job would take from its first call. */
 function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
-  const opening = entries[0]!.entry;
+  const opening = entries.at(0)!.entry;
   const at: Standing =
     fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
   return forecast(job.frozen, at, factors, now, people);

@@ -37,12 +37,17 @@ function layout(): unknown {
   }
 }
 /** What a journal gives of the record, all of it. */
-function held() {
+async function held() {
   const journal = openJournal(file);
   try {
-    return { rows: journal.read("job-1"), names: journal.names("job-1"), folds: journal.folds(), tents: journal.catalog.tents() };
+    return {
+      rows: await journal.read("job-1"),
+      names: await journal.names("job-1"),
+      folds: await journal.folds(),
+      tents: await journal.catalog.tents(),
+    };
   } finally {
-    journal.close();
+    await journal.close();
   }
 }
 
@@ -55,8 +60,8 @@ describe.each([
     made(file, record);
   });
 
-  it("is brought up when it is opened: the entries to the byte, the names, each job's fold, and room for tents", () => {
-    expect(held()).toEqual({
+  it("is brought up when it is opened: the entries to the byte, the names, each job's fold, and room for tents", async () => {
+    expect(await held()).toEqual({
       rows: asStored(record),
       names: { p1: "Ines" },
       folds: [{ job: "job-1", entries: 400, tip: record.at(-1)!.hash, fold: foldAll(record).fold }],
@@ -64,15 +69,15 @@ describe.each([
     });
     expect([layout(), readdirSync(folder)]).toEqual([3, ["data.db"]]);
   });
-  it("is brought up once, and is the same when it is opened again", () => {
-    const before = held();
-    expect([held(), layout()]).toEqual([before, 3]);
+  it("is brought up once, and is the same when it is opened again", async () => {
+    const before = await held();
+    expect([await held(), layout()]).toEqual([before, 3]);
   });
-  it("takes a tent once it is brought up, and holds it when it is opened again", () => {
+  it("takes a tent once it is brought up, and holds it when it is opened again", async () => {
     const journal = openJournal(file);
-    journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 20 }, kit: null, at: 5 }, { key: "key-00001", request: "r" });
-    journal.close();
-    expect(held().tents).toEqual([{ id: "t-1", name: "Blue", spec: { widthFt: 20 }, kit: null, version: 1, at: 5 }]);
+    await journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 20 }, kit: null, at: 5 }, { key: "key-00001", request: "r" });
+    await journal.close();
+    expect((await held()).tents).toEqual([{ id: "t-1", name: "Blue", spec: { widthFt: 20 }, kit: null, version: 1, at: 5 }]);
   });
   it.each([
     ["with a table missing", "DROP TABLE names"],
@@ -91,7 +96,7 @@ describe.each([
   // The folder stirs when the log is made and written to: each of these kills falls somewhere else in the bringing up.
   it.each([1, 2, 3, 4, 5, 6, 8, 12])("killed at the stir %d of its folder while it is opened, holds the whole record", async (stirs) => {
     const acknowledged = await appendUntilKilled(file, { entries: 1, stirs });
-    const { rows, names, folds } = held();
+    const { rows, names, folds } = await held();
     expect(rows.slice(0, 400)).toEqual(asStored(record));
     expect(rows.length).toBeGreaterThanOrEqual(400 + acknowledged.size);
     expect(names).toEqual({ p1: "Ines" });
@@ -106,15 +111,15 @@ it("a file of the first layout with folds that it never had is turned away", () 
 
 it.each(["folds", "tents", "writes"])(
   "a file of ours without its %s is turned away: a table is never made up behind anybody's back",
-  (table) => {
-    openJournal(file).close();
+  async (table) => {
+    await openJournal(file).close();
     sql(`DROP TABLE ${table}`);
     expect(() => openJournal(file)).toThrow(/is damaged/);
   },
 );
 
-it("a file of the next layout is refused in one sentence, and no byte of it is changed", () => {
-  openJournal(file).close();
+it("a file of the next layout is refused in one sentence, and no byte of it is changed", async () => {
+  await openJournal(file).close();
   sql("PRAGMA user_version = 4");
   const before = hashOf(readFileSync(file));
   expect(() => openJournal(file)).toThrow(

@@ -1,4 +1,4 @@
-import type { LiveJob } from "../../views/reply.ts";
+import type { LiveJob } from "../../server/live-job.ts";
 import { openedJob } from "./job.ts";
 
 /** A record of so many entries: answers good and not, refusals, notes, and calls gone over again and again. */
@@ -14,6 +14,6 @@ export async function longRecord(entries: number): Promise<{ held: LiveJob; job:
     () => job.say({ type: "note", text: "all standing round the cab" }, "Pia"),
     () => job.say({ type: "back" }),
   ];
-  while (job.entries().length < entries) round[(job.entries().length - 1) % round.length]!();
-  return { held: job.desks.load(job.job), job };
+  for (let no = 1; no < entries; no++) await round[(no - 1) % round.length]!();
+  return { held: await job.desks.load(job.job), job };
 }

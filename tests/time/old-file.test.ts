@@ -13,8 +13,8 @@ it("a data file whose folds know nothing of work yet gets them again from the en
   const journal = openJournal(file);
   const job = await openedJob(undefined, testApp(journal));
   await job.to((s) => s.phase === "sectionsJoined");
-  const folds = journal.folds();
-  journal.close();
+  const folds = await journal.folds();
+  await journal.close();
 
   // As the first version of folds wrote them.
   const { worked, ...old } = folds[0]!.fold!;
@@ -23,9 +23,9 @@ it("a data file whose folds know nothing of work yet gets them again from the en
   db.close();
 
   const again = openJournal(file);
-  expect(again.folds()).toEqual(folds);
-  expect(again.folds()[0]!.fold!.worked).toEqual(worked);
+  expect(await again.folds()).toEqual(folds);
+  expect((await again.folds())[0]!.fold!.worked).toEqual(worked);
   expect(worked.done).toEqual(["utilitiesMarked", "anchorsSet"]);
-  again.close();
+  await again.close();
   rmSync(folder, { recursive: true });
 });

@@ -5,6 +5,7 @@ import { pendingReadBack, READ_BACK_S } from "../../../machines/install/read-bac
 import { status, wantedCounts } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { weatherAt } from "../../../machines/install/weather.ts";
+import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { type LiveJob, replyTo, wordsOf } from "../../reply.ts";
@@ -19,14 +20,14 @@ const THREAD = 12;
 
 /** Everything a screen shows of a job at a moment, in words; `device` is whose screen it is, for what was heard there. */
 export function buildGuideState(held: LiveJob, at: number, device: string | null = null): GuideState {
-  const { job, entries, names, readOnly } = held;
+  const { job, entries, names, readOnly, warning } = held;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = currentStep(job);
   const name = (id: string) => names[id] ?? id;
   const weather = weatherAt(context, at);
   return {
-    job: entries[0]!.entry.job,
+    job: entries.at(0)!.entry.job,
     title: brief.title,
     entry: entries.at(-1)!.entry.no,
     revision: context.revision,
@@ -37,10 +38,7 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     call: step ? callWords(step) : null,
     rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name) : null,
-    held:
-      attentionState(job) === "working"
-        ? null
-        : { by: name(context.heldBy ?? ""), only: attentionState(job) === "paused" ? "paused" : null },
+    held: heldBy(held, name),
     weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
     readBack: device === null ? null : readBackOn(device, held, at, name),
     makingSafe: context.resumeAt !== null,
@@ -48,12 +46,18 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     proposed: context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: roleName(p.role) })),
-    thread: entries
-      .flatMap((e) => (e.entry.kind === "command" ? [e.entry] : []))
-      .slice(-THREAD)
-      .map((e) => threadLine(e, held, name)),
+    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, held, name)] : [])),
     readOnly,
+    warning,
   };
+}
+
+/** Whose hold it is. One that could not be recorded holds as well, and says so. */
+function heldBy({ job, unrecorded }: LiveJob, name: (id: string) => string): GuideState["held"] {
+  const only = (is: string) => (is === "paused" ? "paused" : null);
+  if (unrecorded) return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: unrecorded.why };
+  const is = attentionState(job);
+  return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 
 function callWords(step: Step): NonNullable<GuideState["call"]> {
@@ -63,7 +67,7 @@ function callWords(step: Step): NonNullable<GuideState["call"]> {
 
 function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string): GuideState["readBack"] {
   const waits = pendingReadBack(held.job, device, at);
-  const heard = waits && held.entries[waits.entry - 1]?.entry;
+  const heard = waits && lookupIn(held.entries)(waits.entry);
   if (!waits || heard?.kind !== "command") return null;
   return { entry: waits.entry, words: replyTo(heard, held, name).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
 }

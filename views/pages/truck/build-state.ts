@@ -17,7 +17,7 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState
   const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
   const count = (is: LineIs) => lines.filter((line) => line.is === is).length;
   return {
-    job: entries[0]!.entry.job,
+    job: entries.at(0)!.entry.job,
     title: brief.title,
     size: record.size(plan.widthFt, plan.lengthFt),
     rehearsal: brief.rehearsal === true,

@@ -49,6 +49,16 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
 };
 
+/** How the place where entries are kept failed. */
+type Loss = { readonly place: string; readonly how: "deleted" | "replaced" | "cutShort" };
+type Failure =
+  | { readonly why: "full"; readonly place: string }
+  | ({ readonly why: "lost" } & Loss)
+  | { readonly why: "failed"; readonly place: string; readonly said: string };
+const LOST: Record<Loss["how"], string> = { deleted: "was deleted", replaced: "was replaced by another", cutShort: "was cut short" };
+const lost = ({ place, how }: Loss) =>
+  `The data file ${place} ${LOST[how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
+
 /** What is wrong with a request, and what to do. */
 export const errors = {
   empty: "Empty. Fill it in.",
@@ -123,5 +133,14 @@ export const errors = {
     `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,
   readOnly: (no: number) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
   broken: (no: number) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
+  notWritten: (failure: Failure) => {
+    if (failure.why === "lost") return lost(failure);
+    return failure.why === "full"
+      ? `The disk with the data file ${failure.place} is full, so nothing more is recorded; make room on it.`
+      : `The disk with the data file ${failure.place} took nothing (${failure.said}), so nothing more is recorded; look after it.`;
+  },
+  lost,
+  low: ({ place, freeBytes }: { readonly place: string; readonly freeBytes: number }) =>
+    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`,
   oops: "Something went wrong here. Nothing was recorded; try again.",
 } as const;
