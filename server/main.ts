@@ -15,6 +15,9 @@ import { readBrief } from "./input/brief.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
 import { requestDigest } from "./next-entry.ts";
 
+/** How often it is tried to write holds that could not be written, in ms. */
+const RETRY_MS = 5_000;
+
 /** A day in the demo's future, as a date. */
 const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
@@ -31,6 +34,7 @@ async function main() {
     console.log(start.listening(`${tls ? "https" : "http"}://${host}:${info.port}/`, config.file)),
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
+  setInterval(() => void desks.writeHolds().catch(console.error), RETRY_MS).unref();
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
       server.close(() => void journal.close().finally(() => process.exit(0)));

@@ -33,9 +33,19 @@ export function watchFile(file: string) {
   const condition = (): Condition => {
     const how = look();
     if (how) return { is: "lost", place: file, how };
-    const { bavail, bsize } = statfsSync(dirname(file));
-    return bavail * bsize < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes: bavail * bsize } : { is: "sound" };
+    const freeBytes = freeIn(dirname(file));
+    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
   };
   look();
   return { look, condition };
+}
+
+/** Bytes that we may still write in a folder; `null` where the system does not say. */
+function freeIn(folder: string): number | null {
+  try {
+    const { bavail, bsize } = statfsSync(folder);
+    return bavail * bsize;
+  } catch {
+    return null;
+  }
 }

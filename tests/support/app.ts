@@ -16,16 +16,17 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
       at += seconds * 1000;
     },
   };
+  const hub = createHub();
   const { app, desks } = createApp({
     journal,
-    hub: createHub(),
+    hub,
     now: () => (at += 1000),
     newId: () => `id-${String(++ids).padStart(8, "0")}`,
     wakeWord: "albatross",
   });
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });
-  return { app, desks, clock, post, journal };
+  return { app, desks, hub, clock, post, journal };
 }
 
 export const brief = () => structuredClone(demoBrief("2026-06-01", "2026-06-20"));

@@ -1,9 +1,10 @@
 import type { LiveJob } from "../../server/live-job.ts";
-import { openedJob } from "./job.ts";
+import { brief, testApp } from "./app.ts";
+import { type OpenedJob, openedJob } from "./job.ts";
 
 /** A record of so many entries: answers good and not, refusals, notes, and calls gone over again and again. */
-export async function longRecord(entries: number): Promise<{ held: LiveJob; job: Awaited<ReturnType<typeof openedJob>> }> {
-  const job = await openedJob();
+export async function longRecord(entries: number, world = testApp()): Promise<{ held: LiveJob; job: OpenedJob }> {
+  const job = await openedJob({ ...brief(), title: `${entries} entries` }, world);
   const sheet = { type: "answer", gate: "sheet.atHand" } as const;
   const round = [
     () => job.say({ type: "next" }),
