@@ -1,25 +1,19 @@
+import type { LiveJob } from "../machines/conversation/live-job.ts";
 import { digest, type Hash } from "../machines/digest/digest.ts";
 import type { Person } from "../machines/install/brief.ts";
 import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
 import { decide } from "../machines/install/decide.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
-import { currentStep, type Job, openJob, stateDigest } from "../machines/install/job.ts";
+import { currentStep, openJob, stateDigest } from "../machines/install/job.ts";
 import { type CommandEntry, type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
 import { errors } from "../views/text/en/errors.ts";
 import type { Hub } from "./hub.ts";
-import { type Parsed, readBrief } from "./input/brief.ts";
+import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
 import type { Journal } from "./journal/journal.ts";
 
-/** A job in memory: what its record replays to, and its record. */
-export type LiveJob = {
-  readonly job: Job;
-  readonly entries: readonly Sealed[];
-  readonly names: Readonly<Record<PersonId, string>>;
-  readonly readOnly: string | null;
-};
 /** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
 export type Envelope = {
   readonly key: string;
@@ -119,30 +113,13 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
     return sealed;
   }
 
-  /** A brief as changed by an amendment. People keep their ids by name; a new name gets the next one. */
-  function amendment(id: JobId, input: unknown): Parsed {
-    const { names } = load(id);
-    const parsed = readBrief(input);
-    const known = new Map(Object.entries(names).map(([person, name]) => [name.toLowerCase(), person]));
-    let last = Math.max(0, ...Object.keys(names).map((p) => Number(p.slice(1))));
-    const ids = new Map(Object.entries(parsed.names).map(([person, name]) => [person, known.get(name.toLowerCase()) ?? `p${++last}`]));
-    const crew = parsed.frozen.brief.crew.map((p) => ({ ...p, id: ids.get(p.id)! }));
-    // A rehearsal stays one, and a real job never becomes one.
-    const { rehearsal: _, ...amendedBrief } = parsed.frozen.brief;
-    const { rehearsal } = load(id).job.frozen.brief;
-    return {
-      frozen: { ...parsed.frozen, brief: { ...amendedBrief, ...(rehearsal ? { rehearsal } : {}), crew } },
-      names: Object.fromEntries(Object.entries(parsed.names).map(([person, name]) => [ids.get(person)!, name])),
-    };
-  }
-
   function addNames(id: JobId, names: Readonly<Record<PersonId, string>>) {
     journal.name(id, names);
     const desk = load(id);
     desks.set(id, { ...desk, names: { ...desk.names, ...names } });
   }
 
-  return { load, open, repeated, say, amendment, addNames, now, wakeWord };
+  return { load, open, repeated, say, addNames, now, wakeWord };
 }
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 

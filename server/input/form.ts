@@ -1,4 +1,6 @@
-import { inUnit, readNumber, type Wants } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
+import type { Wants } from "../../machines/speech/quantity.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { Problem } from "./problem.ts";
 

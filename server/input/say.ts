@@ -1,6 +1,8 @@
 import * as v from "valibot";
+import type { Said } from "../../machines/conversation/interpret.ts";
 import type { Gate, Unit, Value } from "../../machines/install/gates.ts";
-import { inUnit, readNumber } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { Problem } from "./problem.ts";
 
@@ -30,7 +32,7 @@ const command = v.variant("type", [
   ...(["next", "back", "hold", "carryOn"] as const).map((type) => v.object({ type: v.literal(type) })),
   v.object({ type: v.literal("answer"), gate: text(80), value }),
   v.object({ type: v.literal("waive"), gate: text(80), because: text(300) }),
-  v.object({ type: v.literal("makeSafe"), because: text(300) }),
+  v.object({ type: v.literal("makeSafe"), because: v.optional(v.nullable(text(300)), null) }),
   v.object({ type: v.literal("standDown"), because: text(300) }),
   v.object({ type: v.literal("note"), text: text(1000) }),
   v.object({
@@ -39,7 +41,7 @@ const command = v.variant("type", [
     mph: v.pipe(finite, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200))),
     gustMph: v.optional(v.nullable(v.pipe(finite, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200)))), null),
     takenAt: v.optional(v.nullable(v.pipe(v.string(), v.isoTimestamp())), null),
-    place: v.optional(text(80), "in the open"),
+    place: v.optional(v.nullable(text(80)), null),
   }),
   v.object({ type: v.literal("amend"), because: text(300), brief: v.looseObject({}) }),
   v.object({ type: v.literal("correct"), target: v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole)) }),
@@ -61,8 +63,10 @@ const envelope = v.object({
   seen: v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole), v.minValue(0, errors.whole)),
 });
 
+/** What a press, or a script, asks for: still in the units and words that it came in. */
+export type Press = v.InferOutput<typeof command> | v.InferOutput<typeof thunder>;
 export type Body = v.InferOutput<typeof envelope> & {
-  readonly say: v.InferOutput<typeof command> | v.InferOutput<typeof thunder> | v.InferOutput<typeof heard> | v.InferOutput<typeof spoken>;
+  readonly said: Exclude<Said, { by: "press" }> | { readonly by: "press"; readonly press: Press };
 };
 
 /** One thing said, as JSON, or a Problem that names each field that is wrong. */
@@ -75,7 +79,12 @@ export function readSay(input: unknown): Body {
     "alternatives" in body ? spoken : "heard" in body ? heard : body.type === "reading" && body.kind === "thunder" ? thunder : command;
   const say = read(schema, body, fields);
   if (!around || !say || Object.keys(fields).length > 0) throw new Problem(422, errors.bodyShape, fields);
-  return { ...around, say: say as Body["say"] };
+  return { ...around, said: saidAs(say) };
+}
+
+function saidAs(say: v.InferOutput<typeof spoken> | v.InferOutput<typeof heard> | Press): Body["said"] {
+  if ("alternatives" in say) return { by: "voice", ...say };
+  return "heard" in say ? { by: "typing", words: say.heard } : { by: "press", press: say };
 }
 
 function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Record<string, string>): v.InferOutput<S> | null {

@@ -4,6 +4,7 @@ import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
+import { readAmendment } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
@@ -36,8 +37,9 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
   /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
   const effectOf = (id: string, fields: Fields) => {
-    const { job, names } = desks.load(id);
-    const to = desks.amendment(id, briefFromForm(fields));
+    const live = desks.load(id);
+    const { job, names } = live;
+    const to = readAmendment(live, briefFromForm(fields));
     return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person);
   };
   app.get("/jobs/:id{[\\w-]+}/amend", (c) => {

@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
@@ -11,7 +12,7 @@ import { csv } from "../../views/parts/csv.ts";
 import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
 import { UNITS, type Units } from "../../views/text/en/lengths.ts";
 import { Problem } from "../input/problem.ts";
-import type { LiveJob, LiveJobs } from "../jobs.ts";
+import type { LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */

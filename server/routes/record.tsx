@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { buildFindings } from "../../views/pages/findings/build-state.ts";
@@ -8,7 +9,7 @@ import { csv } from "../../views/parts/csv.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { record } from "../../views/text/en/record.ts";
 import { Problem } from "../input/problem.ts";
-import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
 import { streamed, yieldTurn } from "./stream.ts";
 

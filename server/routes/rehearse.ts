@@ -1,11 +1,12 @@
 import { Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import type { Instant } from "../../machines/install/ids.ts";
 import { scriptOf } from "../../machines/install/script.ts";
 import { PROCEDURE } from "../../machines/install/version.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
-import { type Dependencies, type LiveJob, type LiveJobs, requestDigest } from "../jobs.ts";
+import { type Dependencies, type LiveJobs, requestDigest } from "../jobs.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;

@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { foldAll } from "../../machines/record/findings.ts";
 import { startWorkTime } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
@@ -8,7 +9,7 @@ import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
 import { time } from "../../views/text/en/time.ts";
 import { Problem } from "../input/problem.ts";
-import type { Dependencies, LiveJob, LiveJobs } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 import { yieldTurn } from "./stream.ts";
 

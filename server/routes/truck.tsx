@@ -14,7 +14,7 @@ import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
-import { type Reply, sayTo } from "./say.ts";
+import { sayTo, type Told } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
@@ -81,7 +81,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   return app;
 
   /** One line said to the job: its own item and no other. Throws a Problem where the number is none. */
-  function tick(c: Context, fields: Fields, line: TruckLine): Reply {
+  function tick(c: Context, fields: Fields, line: TruckLine): Told {
     const { value = "", as: by, key, seen, gate } = fields;
     const wrong = new Problem(422, truck.notCount(value, line), { value: truck.notCount(value, line) });
     if (value.trim() === "") throw wrong;

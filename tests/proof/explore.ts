@@ -143,7 +143,7 @@ function withSite(memory: Memory, { tent, outcome, after }: Trial): Memory {
 
 const wind = (gustMph: number, takenAt: number): Intent => ({
   type: "reading",
-  reading: { kind: "wind", mph: Math.max(0, gustMph - 4), gustMph, takenAt, place: "in the open" },
+  reading: { kind: "wind", mph: Math.max(0, gustMph - 4), gustMph, takenAt, place: null },
 });
 const thunder = (takenAt: number): Intent => ({ type: "reading", reading: { kind: "thunder", takenAt } satisfies Reading });
 const press = (as: string, ask: Intent, role: Role = "lead", more: Partial<Try> = {}): Try => ({ as, ask, role, ...more });

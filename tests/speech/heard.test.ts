@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atLeast, exactly, measure, noneOf, yes } from "../../machines/install/gates.ts";
+import { english } from "../../machines/speech/en/english.ts";
 import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
 import { stepWith } from "../support/steps.ts";
 
@@ -17,6 +18,7 @@ const ears = (step: ListeningContext["step"], more: Partial<ListeningContext> = 
   attention: "working",
   waiting: false,
   wakeWord: "albatross",
+  language: english,
   ...more,
 });
 /** Spoken into an open microphone, or with the talk button held. */
@@ -30,11 +32,11 @@ describe("said for real, while lacing, with nothing before it", () => {
     ["Next.", { intent: { type: "next" } }],
     ["done, next", { intent: { type: "next" } }],
     ["back one, I missed a loop", { intent: { type: "back" } }],
-    ["again", { question: "again" }],
-    ["where am I", { question: "again" }],
-    ["how many to the ring", { question: "howMany" }],
-    ["which piece is this", { question: "which" }],
-    ["what's left", { question: "whatsLeft" }],
+    ["again", { question: { asks: "again" } }],
+    ["where am I", { question: { asks: "again" } }],
+    ["how many to the ring", { question: { asks: "howFarToTheRing" } }],
+    ["which piece is this", { question: { asks: "whichPiece" } }],
+    ["what's left", { question: { asks: "whatsLeft" } }],
     ["note: torn loop, seam two, eight foot out", { intent: { type: "note", text: "torn loop, seam two, eight foot out" } }],
     ["note torn loop seam 2 8 ft out", { intent: { type: "note", text: "torn loop seam 2 8 ft out" } }],
     ["everybody stop", { intent: { type: "hold" } }],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { english } from "../../machines/speech/en/english.ts";
 import { understand } from "../../machines/speech/en/understand.ts";
 import { hear } from "../../machines/speech/hear.ts";
 import { rectangle } from "../support/marks.ts";
@@ -45,7 +46,7 @@ describe("a length called off the tape", () => {
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: true },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
       ),
     ).toMatchObject({
       meant: ft({ AB: 120 }),
@@ -55,7 +56,7 @@ describe("a length called off the tape", () => {
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: false },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
       ),
     ).toMatchObject({
       leftAlone: "wakeWord",

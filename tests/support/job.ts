@@ -38,7 +38,7 @@ export async function openedJob(input: object = demo(), world = testApp()) {
     const state = await read();
     const good = goodAnswer(state.gate!, state);
     if ("wind" in good)
-      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: "in the open" } });
+      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: null } });
     return say({ type: "answer", gate: state.gate!.id, value: good.value as never }, good.as);
   };
   return { ...world, job, read, say, to, answerWell, entries: () => desks.load(job).entries };

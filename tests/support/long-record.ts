@@ -1,4 +1,4 @@
-import type { LiveJob } from "../../views/reply.ts";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { openedJob } from "./job.ts";
 
 /** A record of so many entries: answers good and not, refusals, notes, and calls gone over again and again. */

@@ -3,7 +3,7 @@ import { changesOf } from "../../machines/install/changes.ts";
 import { allSteps, type Job } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { Effect } from "../pages/guide/state.ts";
-import { wordsOf } from "../reply.ts";
+import { callText } from "../text/en/calls.ts";
 import { changeText } from "../text/en/changes.ts";
 
 /** What an amendment would change of a job as it stands, in words. */
@@ -13,7 +13,7 @@ export function effectText(job: Job, to: Frozen, name: (id: string) => string): 
   const again = allSteps(job.frozen.script).filter(({ gate }) => gate && reopened.has(gate.id) && (answers[gate.id] || waived[gate.id]));
   return {
     changes: changesOf(job.frozen, to).map((change) => changeText(change, { name, zone: to.brief.zone })),
-    asksAgain: again.map((step) => wordsOf(step).ask?.(step.params) ?? step.id),
-    resumesAt: wordsOf(resumesAt).say(resumesAt.params),
+    asksAgain: again.map((step) => callText(step).ask?.(step.params) ?? step.id),
+    resumesAt: callText(resumesAt).say(resumesAt.params),
   };
 }

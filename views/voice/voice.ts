@@ -113,7 +113,7 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
     last = heard();
     const went = at(regions.heard)?.dataset.went;
     if (mine && went === "readBack") buzz("readBack");
-    if (mine && (went === "refused" || went === "notCaught")) buzz("refused");
+    if (mine && (went === "refused" || went === "notUnderstood")) buzz("refused");
     const moved = step() !== told;
     if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
     told = step();

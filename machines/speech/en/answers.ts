@@ -1,12 +1,12 @@
 import type { Gate, Value } from "../../install/gates.ts";
 import type { Step } from "../../install/step.ts";
 import type { Meaning } from "../meanings.ts";
+import { plain, trimmed } from "../plain.ts";
 import { parseKitCounts } from "./kit-counts.ts";
 import { parseLengths } from "./lengths.ts";
 import { numberInUnit } from "./number-in-unit.ts";
-import { readQuantity } from "./numbers.ts";
 import { stripPlace } from "./place.ts";
-import { plain, trimmed } from "./plain.ts";
+import { readQuantity } from "./quantities.ts";
 
 /** A step whose gate is asked. */
 type Asked = Step & { readonly gate: Gate };

@@ -1,7 +1,8 @@
 import type { Check, Value } from "../../install/gates.ts";
 import { LENGTHS, type LengthName, lengthFt } from "../../site/lengths.ts";
 import type { Meaning } from "../meanings.ts";
-import { inUnit, readQuantity } from "./numbers.ts";
+import { inUnit } from "../quantity.ts";
+import { readQuantity } from "./quantities.ts";
 
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
 const PAIR =

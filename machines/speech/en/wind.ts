@@ -1,7 +1,8 @@
+import type { Clock } from "../clock.ts";
 import type { Meaning, WindSaid } from "../meanings.ts";
+import { trimmed } from "../plain.ts";
 import { numberInUnit } from "./number-in-unit.ts";
-import { trimmed } from "./plain.ts";
-import { type Clock, readClock } from "./times.ts";
+import { readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;

@@ -1,3 +1,6 @@
+import { findingOf } from "../../../machines/conversation/finding.ts";
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
 import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
@@ -7,12 +10,14 @@ import type { Step } from "../../../machines/install/step.ts";
 import { weatherAt } from "../../../machines/install/weather.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
-import { type LiveJob, replyTo, wordsOf } from "../../reply.ts";
-import { foundText } from "../../text/en/found.ts";
+import { callText } from "../../text/en/calls.ts";
+import { findingText } from "../../text/en/findings.ts";
 import { limitText, sourceText, valueText } from "../../text/en/limits.ts";
 import { statusText } from "../../text/en/refusals.ts";
+import { askText, replyText } from "../../text/en/replies.ts";
 import { phaseName, roleName, weatherWords } from "../../text/en/roles.ts";
 import { saidText } from "../../text/en/said.ts";
+import { clock } from "../../text/en/times.ts";
 import type { GateState, GuideState, ThreadLine } from "./state.ts";
 
 const THREAD = 12;
@@ -57,7 +62,7 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
 }
 
 function callWords(step: Step): NonNullable<GuideState["call"]> {
-  const { say, why, wrong, well } = wordsOf(step);
+  const { say, why, wrong, well } = callText(step);
   return { say: say(step.params), why, wrong, well };
 }
 
@@ -65,20 +70,21 @@ function readBackOn(device: string, held: LiveJob, at: number, name: (id: string
   const waits = pendingReadBack(held.job, device, at);
   const heard = waits && held.entries[waits.entry - 1]?.entry;
   if (!waits || heard?.kind !== "command") return null;
-  return { entry: waits.entry, words: replyTo(heard, held, name).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
+  return { entry: waits.entry, words: replied(heard, held, name), leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
 }
 
 function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string): GateState {
   const { context } = job.snapshot;
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const said = wordsOf(step);
+  const { ifNot } = callText(step);
+  const finding = answer ? findingOf(gate.check, answer.value, context) : null;
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
   return {
     id: gate.id,
     hard: gate.hard,
     check: gate.check,
-    ask: said.ask?.(step.params) ?? "",
+    ask: askText(step) ?? "",
     limit: limitText(gate),
     source: sourceText(gate.source),
     status: is,
@@ -86,8 +92,8 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     value: answer ? valueText(answer.value) : null,
     given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
     want: gate.check.kind === "counts" ? wantedCounts(gate.check, context) : {},
-    found: answer ? foundText(gate.check, answer.value, context) : null,
-    ifNot: said.ifNot ?? "",
+    found: finding && findingText(finding),
+    ifNot: ifNot ?? "",
     discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
     paper: gate.paper,
     roles: gate.roles,
@@ -107,12 +113,15 @@ function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => st
   const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
     no: entry.no,
-    time: new Intl.DateTimeFormat("en-GB", { timeZone: job.frozen.brief.zone, hour: "2-digit", minute: "2-digit" }).format(entry.at),
+    time: clock(job.frozen.brief.zone)(entry.at),
     who: name(command.by),
-    call: step ? wordsOf(step).say(step.params) : "",
+    call: step ? callText(step).say(step.params) : "",
     said: command.heard ?? saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: replyTo(entry, held, name).reply,
+    reply: replied(entry, held, name),
     refused: "refused" in outcome,
   };
 }
+
+const replied = (entry: CommandEntry, live: LiveJob, name: (id: string) => string): string =>
+  replyText(replyTo(entry, contextOf(live, entry)), { name, zone: live.job.frozen.brief.zone });

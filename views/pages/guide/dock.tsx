@@ -33,7 +33,7 @@ export const Dock = (screen: Screen) => {
         <Hold {...screen} />
         <Talk />
         {!guide.closed && (
-          <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe">
+          <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe">
             <button type="submit">{label.makeSafe}</button>
           </SayForm>
         )}

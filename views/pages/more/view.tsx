@@ -26,7 +26,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
       <main class="more" hx-ignore>
         {guide.rehearsal && <p class="rehearsal">{label.notReal}</p>}
         <h1>{guide.title}</h1>
-        <SayForm screen={screen} fields={{ type: "makeSafe", because: "pressed" }} class="safe main">
+        <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe main">
           <button type="submit">{label.makeSafe}</button>
         </SayForm>
         <Proposal {...screen} />

@@ -1,7 +1,7 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { PHASES } from "../../../machines/install/step.ts";
 import { type Flag, type Fold, foldAll, MAKING_SAFE } from "../../../machines/record/findings.ts";
 import { isCounted, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
-import type { LiveJob } from "../../reply.ts";
 import { duration, record } from "../../text/en/record.ts";
 import { roleName } from "../../text/en/roles.ts";
 import { placeName, runsOf } from "./lines.ts";

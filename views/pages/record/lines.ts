@@ -1,3 +1,5 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { replyTo, stepsByGate } from "../../../machines/conversation/reply-to.ts";
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { allSteps } from "../../../machines/install/job.ts";
@@ -5,10 +7,11 @@ import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
 import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
-import { gatesOf, type LiveJob, replyThen, wordsOf } from "../../reply.ts";
+import { callText } from "../../text/en/calls.ts";
 import { record } from "../../text/en/record.ts";
+import { replyText } from "../../text/en/replies.ts";
 import { phaseName, roleName } from "../../text/en/roles.ts";
-import { askText, saidText } from "../../text/en/said.ts";
+import { intentText, saidText } from "../../text/en/said.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
 
 /** The name of where a fold says that the guide stood. */
@@ -21,7 +24,7 @@ export const placeName = (phase: string): string => phaseName(phase === MAKING_S
 export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment) {
   const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
   const name = (id: string) => names[id] ?? id;
-  const { context } = job.snapshot;
+  const { context: state } = job.snapshot;
   const answers: Record<GateId, Answer> = {};
   const phones = new Map<string, Phone>();
   const phases: (Omit<PhaseRun, "calls"> & { calls: CallRun[] })[] = [];
@@ -46,8 +49,8 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   const lineOf = (entry: CommandEntry, hash: string): RecordLine => {
     const { command, no } = entry;
     const counted = effectiveCommandBy(entry, earlier);
-    const gates = gatesOf(frozenIn(frozenAt, earlier).script);
-    const { reply } = replyThen(entry, counted, { gates, answers, context, earlier, zone: job.frozen.brief.zone }, name);
+    const gates = stepsByGate(frozenIn(frozenAt, earlier).script);
+    const reply = replyText(replyTo(entry, { gates, answers, state, earlier }), { name, zone: job.frozen.brief.zone });
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
       const asks = gates.get(gate)?.gate?.check;
@@ -109,19 +112,19 @@ function takenAs({ command }: CommandEntry, earlier: EntryLookup): string {
   switch (command.type) {
     case "correct": {
       const heard = earlier(command.target);
-      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? askText(heard.command.intent) : saidText(command);
+      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? intentText(heard.command.intent) : saidText(command);
       return record.confirms(command.target, asked);
     }
     case "wrong":
       return record.drops(command.target);
     case "readBack":
-      return record.readBack(askText(command.intent));
+      return record.readBack(intentText(command.intent));
     case "agree":
       return record.agrees(command.target);
     case "disagree":
       return record.disagrees(command.target);
     case "makeSafe":
-      return record.because(saidText(command), command.because);
+      return command.because === null ? saidText(command) : record.because(saidText(command), command.because);
     default:
       return saidText(command);
   }
@@ -136,5 +139,5 @@ function sayOf({ script }: Frozen, id: StepId): string {
     known.set(script, steps);
   }
   const step = steps.get(id);
-  return step ? wordsOf(step).say(step.params) : id;
+  return step ? callText(step).say(step.params) : id;
 }

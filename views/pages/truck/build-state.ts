@@ -1,8 +1,9 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
 import { wantedCounts } from "../../../machines/install/status.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
-import { type LiveJob, wordsOf } from "../../reply.ts";
+import { callText } from "../../text/en/calls.ts";
 import { record } from "../../text/en/record.ts";
 import { truck } from "../../text/en/truck.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
@@ -75,7 +76,7 @@ function whenAsked({ frozen }: Job): string {
   if (out < 0 || back < 0) return truck.neverTicked;
   const say = (index: number) => {
     const step = frozen.script.steps[index]!;
-    return wordsOf(step).say(step.params);
+    return callText(step).say(step.params);
   };
   return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
 }

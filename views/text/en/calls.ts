@@ -1,4 +1,5 @@
-import type { CallTexts } from "./call-text.ts";
+import type { Step } from "../../../machines/install/step.ts";
+import type { CallText, CallTexts } from "./call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
 import { inspected } from "./calls/inspected.ts";
 import { interiorRaised } from "./calls/interior-raised.ts";
@@ -23,3 +24,6 @@ export const calls: CallTexts = {
   ...struck,
   ...makingSafe,
 };
+
+/** The words of a call; one that has none goes by its id. */
+export const callText = (step: Step): CallText => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
