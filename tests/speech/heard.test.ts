@@ -156,9 +156,13 @@ describe("an answer for another place than the one that is asked", () => {
     (said) => expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
   );
   it("a pole that the gate does not ask about is kept as a note", () =>
-    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({ meant: { intent: { type: "note" } } }));
+    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({
+      meant: { remark: "A's leaning in an inch and a half" },
+    }));
   it("a lean said where none is asked is kept as a note", () =>
-    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({ meant: { intent: { type: "note" } } }));
+    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({
+      meant: { remark: "C's leaning in an inch and a half" },
+    }));
 });
 
 describe("a recognizer's other guesses", () => {
