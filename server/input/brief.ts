@@ -1,12 +1,10 @@
 import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
 import type { Brief, Role, Site } from "../../machines/install/brief.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
 import type { Instant, PersonId } from "../../machines/install/ids.ts";
-import { scriptOf } from "../../machines/install/script.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
 import { errors } from "../../views/text/en/errors.ts";
@@ -131,9 +129,8 @@ export function readBrief(input: unknown): Parsed {
     ...(kit ? { kit } : {}),
     ...(rehearsal ? { rehearsal } : {}),
   };
-  const plan = planTent(tent.spec);
   return {
-    frozen: { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) },
+    frozen: freeze(brief),
     names: Object.fromEntries(crew.map((p, i) => [`p${i + 1}`, p.name])),
   };
 }

@@ -1,7 +1,5 @@
 import { Hono } from "hono";
-import { scriptOf } from "../../machines/install/script.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { DiscrepancyPage, ProposeDiscrepancyPage } from "../../views/pages/discrepancy/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
@@ -42,8 +40,7 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= errors.tent(p);
     if ("problems" in checked || because === "") return c.html(shown(id, fields, problems, errors.bodyShape), 422);
     if (put !== "yes") {
-      const amended = { ...brief, tent: checked.spec };
-      const to = { procedure: PROCEDURE, brief: amended, plan: planTent(checked.spec), script: scriptOf(amended, planTent(checked.spec)) };
+      const to = freeze({ ...brief, tent: checked.spec });
       const effect = effectText(job, to, (person) => names[person] ?? person);
       const { revision } = job.snapshot.context;
       return c.html(
