@@ -6,6 +6,7 @@ import type { Refusal } from "../machines/install/refusals.ts";
 import type { JobState } from "../machines/install/state.ts";
 import { isCumulative, status } from "../machines/install/status.ts";
 import type { Script, Step } from "../machines/install/step.ts";
+import { own } from "../machines/lookup/own.ts";
 import { answerValue, type EntryLookup, effectiveCommand } from "../machines/record/effective-command.ts";
 import type { CommandEntry, Sealed } from "../machines/record/entry.ts";
 import { frozenBefore } from "../machines/record/findings.ts";
@@ -27,7 +28,7 @@ export type LiveJob = {
 };
 
 /** The words of a call. */
-export const wordsOf = (step: Step): CallText => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
+export const wordsOf = (step: Step): CallText => own(calls, step.wordsKey) ?? { say: () => step.id, why: "", wrong: "", well: "" };
 
 /** Where an entry was said: the calls by their gates, and what had been answered. */
 export type ReplyContext = {
@@ -44,7 +45,7 @@ function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<ReplyC
   return refused.map((refusal) => {
     const id = "gate" in refusal ? refusal.gate : null;
     const step = id === null ? null : (gates.get(id) ?? null);
-    const answer = id === null ? undefined : answers[id];
+    const answer = id === null ? undefined : own(answers, id);
     const about = {
       ask: step ? (wordsOf(step).ask?.(step.params) ?? null) : null,
       ifNot: step ? (wordsOf(step).ifNot ?? null) : null,

@@ -1,3 +1,4 @@
+import { own } from "../lookup/own.ts";
 import type { Command } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant } from "./ids.ts";
 import type { Job, ReadBack } from "./job.ts";
@@ -8,7 +9,7 @@ type Of<T extends Command["type"]> = Extract<Command, { type: T }>;
 
 /** What waits for "correct" on a device at a moment, or null. */
 export function pendingReadBack(job: Job, device: DeviceId, at: Instant): ReadBack | null {
-  const waits = job.readBacks[device];
+  const waits = own(job.readBacks, device);
   return waits && at >= waits.at && at <= waits.at + job.frozen.limits.readBackS.is * 1000 ? waits : null;
 }
 

@@ -9,6 +9,7 @@ import { briefToForm } from "../input/brief-to-form.ts";
 import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } from "../input/discrepancy.ts";
 import type { Fields } from "../input/form.ts";
 import { Problem } from "../input/problem.ts";
+import { noFields } from "../input/strict.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
@@ -36,7 +37,8 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
-    const problems: Record<string, string> = because === "" ? { because: errors.empty } : {};
+    const problems = noFields();
+    if (because === "") problems.because = errors.empty;
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= errors.tent(p);
     if ("problems" in checked || because === "") return c.html(shown(id, fields, problems, errors.bodyShape), 422);
     if (put !== "yes") {

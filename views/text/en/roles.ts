@@ -1,6 +1,7 @@
 import type { Role } from "../../../machines/install/brief.ts";
 import type { Wind } from "../../../machines/install/state.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
+import { own } from "../../../machines/lookup/own.ts";
 
 const ROLES: Readonly<Record<Role, string>> = {
   lead: "lead",
@@ -29,7 +30,7 @@ const PHASES: Readonly<Record<string, string>> = {
   closed: "Closed",
 };
 /** The milestone that a phase works toward. */
-export const phaseName = (phase: string): string => PHASES[phase] ?? phase;
+export const phaseName = (phase: string): string => own(PHASES, phase) ?? phase;
 
 const WEATHER: Readonly<Record<Weather, string>> = {
   unknown: "Wind not known",
