@@ -13,7 +13,7 @@ export const FLAGS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] 
 export type Flag = (typeof FLAGS)[number];
 
 /** How entries are folded. A fold that was made another way is made anew from the entries. */
-export const FOLD_VERSION = 2;
+export const FOLD_VERSION = 1;
 /** Where the guide stands while making safe, from whichever phase. Its time is counted on its own. */
 export const MAKING_SAFE = "makingSafe";
 
