@@ -10,7 +10,7 @@ import type { Meaning } from "../machines/speech/meanings.ts";
 import { answerTo } from "../views/answer.ts";
 import { wordsOf } from "../views/reply.ts";
 import { errors } from "../views/text/en/errors.ts";
-import { quantity } from "../views/text/en/limits.ts";
+import { quantity } from "../views/text/en/names.ts";
 import { voice } from "../views/text/en/voice.ts";
 import { Problem } from "./input/problem.ts";
 import { type Body, toGateUnit } from "./input/say.ts";

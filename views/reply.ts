@@ -1,10 +1,11 @@
 import { changesOf } from "../machines/install/changes.ts";
+import { finding, isCumulative } from "../machines/install/checks/any-check.ts";
 import type { BindingIntent, Command } from "../machines/install/commands.ts";
 import type { GateId, Instant } from "../machines/install/ids.ts";
 import { allSteps, type Job } from "../machines/install/job.ts";
 import type { Refusal } from "../machines/install/refusals.ts";
 import type { JobState } from "../machines/install/state.ts";
-import { isCumulative, status } from "../machines/install/status.ts";
+import { status } from "../machines/install/status.ts";
 import type { Script, Step } from "../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommand } from "../machines/record/effective-command.ts";
 import type { CommandEntry, Sealed } from "../machines/record/entry.ts";
@@ -50,7 +51,7 @@ function reasonsFor(refused: readonly Refusal[], { gates, answers }: Pick<ReplyC
       ifNot: step ? (wordsOf(step).ifNot ?? null) : null,
       limit: step?.gate ? limitText(step.gate) : null,
       value: answer ? valueText(answer.value) : null,
-      found: answer && step?.gate ? foundText(step.gate.check, answer.value, { answers }) : null,
+      found: answer && step?.gate ? foundText(finding(step.gate.check, answer.value, { answers })) : null,
       name,
     };
     return {
@@ -101,7 +102,7 @@ export function replyThen(entry: CommandEntry, command: Command, then: ReplyCont
     return { ...did, reply: readBackText(heard, step && wordsOf(step).ask?.(step.params), gate && !good ? limitText(gate) : undefined) };
   }
   if (command.type === "amend") return { ...did, reply: `${did.reply} ${changedBy(entry, command, then, name)}` };
-  const found = gate && value ? foundText(gate.check, value, { answers }) : null;
+  const found = gate && value ? foundText(finding(gate.check, value, { answers })) : null;
   if (good || !gate) return found === null ? did : { ...did, reply: `${did.reply} ${found}` };
   return { reply: joined(reasonsFor([{ why: "gate", gate: gate.id, status: is }], { gates, answers }, name)), reasons: [] };
 }

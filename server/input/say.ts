@@ -1,31 +1,15 @@
 import * as v from "valibot";
-import type { Gate, Unit, Value } from "../../machines/install/gates.ts";
-import { inUnit, readNumber } from "../../machines/speech/en/numbers.ts";
+import { expected } from "../../machines/install/checks/any-check.ts";
+import { inUnitOf } from "../../machines/install/checks/measure.ts";
+import { finite, shortText } from "../../machines/install/checks/value-form.ts";
+import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
+import type { Gate, Value } from "../../machines/install/gates.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { Problem } from "./problem.ts";
 
-/** Text without half letters: a hash is made of what is stored. */
-const whole = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
-const text = (most: number) => v.pipe(v.string(), whole, v.trim(), v.minLength(1, errors.empty), v.maxLength(most, errors.tooLong(most)));
-const UNITS = ["in", "ft", "deg", "lbf", "turns"] as const satisfies readonly Unit[];
-const finite = v.pipe(v.number(errors.notANumber), v.finite(errors.notANumber));
-const value = v.variant("kind", [
-  v.strictObject({ kind: v.literal("yesNo"), yes: v.boolean(errors.yesOrNo) }),
-  v.strictObject({
-    kind: v.literal("count"),
-    n: v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole), v.minValue(0, errors.whole)),
-  }),
-  v.strictObject({ kind: v.literal("measure"), n: finite, unit: v.picklist([...UNITS, "mm", "m"], errors.oneOf([...UNITS, "mm", "m"])) }),
-  v.strictObject({ kind: v.literal("none") }),
-  v.strictObject({ kind: v.literal("unknown") }),
-  v.strictObject({ kind: v.literal("lengths"), ft: v.record(v.string(), v.pipe(finite, v.minValue(0.1, errors.notANumber))) }),
-  v.strictObject({
-    kind: v.literal("counts"),
-    n: v.record(v.string(), v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole), v.minValue(0, errors.whole))),
-  }),
-  v.strictObject({ kind: v.literal("document"), named: text(80) }),
-  v.strictObject({ kind: v.literal("paper"), by: text(80), document: text(80) }),
-]);
+const text = (max: number) => shortText(max, errors);
+const number = finite(errors);
+const value = valueSchema(errors);
 const command = v.variant("type", [
   ...(["next", "back", "hold", "carryOn"] as const).map((type) => v.object({ type: v.literal(type) })),
   v.object({ type: v.literal("answer"), gate: text(80), value }),
@@ -36,8 +20,8 @@ const command = v.variant("type", [
   v.object({
     type: v.literal("reading"),
     kind: v.literal("wind"),
-    mph: v.pipe(finite, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200))),
-    gustMph: v.optional(v.nullable(v.pipe(finite, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200)))), null),
+    mph: v.pipe(number, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200))),
+    gustMph: v.optional(v.nullable(v.pipe(number, v.minValue(0, errors.from(0, 200)), v.maxValue(200, errors.from(0, 200)))), null),
     takenAt: v.optional(v.nullable(v.pipe(v.string(), v.isoTimestamp())), null),
     place: v.optional(text(80), "in the open"),
   }),
@@ -85,13 +69,12 @@ function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Recor
   return null;
 }
 
-/** A measurement in the unit that its gate is asked in; millimeters and meters become inches and feet. A Problem where it cannot. */
-export function toGateUnit(raw: v.InferOutput<typeof value>, gate: Gate | null): Value {
-  if (raw.kind !== "measure") return raw;
-  const said = readNumber(`${raw.n} ${raw.unit}`);
-  if (gate?.check.kind !== "measure")
-    return { kind: "measure", n: raw.n, unit: raw.unit === "mm" ? "in" : raw.unit === "m" ? "ft" : raw.unit };
-  const n = said === null ? null : inUnit(said, gate.check.unit);
-  if (n === null) throw new Problem(422, errors.wrongUnit(raw.unit, gate.check.unit), { "value.unit": errors.oneOf([gate.check.unit]) });
-  return { kind: "measure", n: Math.round(n * 1e6) / 1e6, unit: gate.check.unit };
+/** A value as its gate takes it: a measurement in the unit that is asked for. Throws a Problem where it cannot be. */
+export function toGateUnit(given: GivenValue, gate: Gate | null): Value {
+  if (given.kind !== "measure") return given;
+  const asked = gate && expected(gate.check);
+  const wants = asked?.expects === "measure" ? asked.unit : null;
+  const measured = inUnitOf(given, wants);
+  if (measured) return measured;
+  throw new Problem(422, errors.wrongUnit(given.unit, wants!), { "value.unit": errors.oneOf([wants!]) });
 }

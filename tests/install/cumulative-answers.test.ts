@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Role } from "../../machines/install/brief.ts";
+import { accepts, isComplete, mergeAnswers, wantedParts } from "../../machines/install/checks/any-check.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import { gate as declared, type Value } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import { accepts, isComplete, mergeAnswers, wantedCounts } from "../../machines/install/status.ts";
 import { briefOf, frozenOf } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 import { taped } from "../support/marks.ts";
@@ -104,8 +104,8 @@ describe("what came back is held against what was loaded", () => {
   const asks = { kind: "counts", want: { stakePlate: 44, sidePole: 30 }, as: "kit.loaded" } as const;
   const loaded = { "kit.loaded": { value: { kind: "counts", n: { stakePlate: 46 } } } } as never;
   test("as many as were counted onto the truck, and as planned where nobody counted", () =>
-    expect(wantedCounts(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
-  test("as planned where nothing was counted at all", () => expect(wantedCounts(asks, { answers: {} })).toEqual(asks.want));
+    expect(wantedParts(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
+  test("as planned where nothing was counted at all", () => expect(wantedParts(asks, { answers: {} })).toEqual(asks.want));
   test("is judged once every line was counted", () => {
     expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46 } }, { answers: {} })).toBe(false);
     expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } }, { answers: {} })).toBe(true);

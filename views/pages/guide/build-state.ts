@@ -1,8 +1,9 @@
+import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
 import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
 import { pendingReadBack, READ_BACK_S } from "../../../machines/install/read-back.ts";
-import { status, wantedCounts } from "../../../machines/install/status.ts";
+import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { weatherAt } from "../../../machines/install/weather.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
@@ -84,9 +85,10 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     status: is,
     statusWords: statusText(is),
     value: answer ? valueText(answer.value) : null,
-    given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
-    want: gate.check.kind === "counts" ? wantedCounts(gate.check, context) : {},
-    found: answer ? foundText(gate.check, answer.value, context) : null,
+    given: givenParts(gate.check, answer?.value),
+    want: wantedParts(gate.check, context),
+    found: answer ? foundText(finding(gate.check, answer.value, context)) : null,
+    tile: tileInput(gate.check, answer?.value),
     ifNot: said.ifNot ?? "",
     discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
     paper: gate.paper,

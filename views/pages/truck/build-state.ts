@@ -1,5 +1,5 @@
+import { wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
-import { wantedCounts } from "../../../machines/install/status.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
 import { type LiveJob, wordsOf } from "../../reply.ts";
@@ -36,8 +36,8 @@ type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, num
 /** What the guide asks to be counted where it stands; `null` where it asks for something else. */
 function askedNow(job: Job): Asked | null {
   const gate = currentStep(job)?.gate;
-  if (gate?.check.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
-  return { id: gate.id, wanted: wantedCounts(gate.check, job.snapshot.context) };
+  if (!gate || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  return { id: gate.id, wanted: wantedParts(gate.check, job.snapshot.context) };
 }
 
 /** The script's figure stands over one that is worked out again: an open job keeps the list it was opened with. */

@@ -1,0 +1,7 @@
+/** The units that gates are asked in. */
+export const UNITS = ["in", "ft", "deg", "lbf", "turns"] as const;
+export type Unit = (typeof UNITS)[number];
+
+/** Meters in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
+export const METERS_PER_FOOT = 0.3048;
+export const METERS_PER_INCH = 0.0254;

@@ -1,0 +1,42 @@
+import * as v from "valibot";
+import type { Unit } from "./units.ts";
+
+/** Fields of a posted form. */
+export type Fields = Readonly<Record<string, string>>;
+
+/** Reads the number in a field as a crew writes it ("5 1/2", "89' 5""), in the unit that is wanted. Throws where it is none. */
+export type FieldNumber = (field: string, wants: Unit | "count") => number;
+
+/** The sentences that say what is wrong with a value, in the reader's language. */
+export type ValueErrors = {
+  readonly notANumber: string;
+  readonly whole: string;
+  readonly yesOrNo: string;
+  readonly empty: string;
+  readonly tooLong: (max: number) => string;
+  readonly oneOf: (names: readonly string[]) => string;
+  readonly from: (min: number, max: number) => string;
+};
+
+/** How one kind of value comes in from outside: as JSON, and as the fields of a form. */
+export type ValueForm<V extends { readonly kind: string }> = {
+  readonly kind: V["kind"];
+  readonly schema: (errors: ValueErrors) => v.GenericSchema;
+  /** The JSON that says the same as a form; what is wrong with it is for the schema to say. */
+  readonly fromFields: (fields: Fields, number: FieldNumber) => unknown;
+};
+
+export const finite = ({ notANumber }: ValueErrors) => v.pipe(v.number(notANumber), v.finite(notANumber));
+/** A count of things: whole, and none at the least. */
+export const counted = ({ notANumber, whole }: ValueErrors) => v.pipe(v.number(notANumber), v.safeInteger(whole), v.minValue(0, whole));
+
+/** Text without half letters: a hash is made of what is stored. */
+const withoutHalves = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
+export const shortText = (max: number, { empty, tooLong }: Pick<ValueErrors, "empty" | "tooLong">) =>
+  v.pipe(v.string(), withoutHalves, v.trim(), v.minLength(1, empty), v.maxLength(max, tooLong(max)));
+
+/** Fields named with a prefix, as numbers by the rest of their names. One that was left empty was not measured or counted. */
+export function numbersIn(fields: Fields, prefix: string, number: (field: string) => number): Record<string, number> {
+  const names = Object.keys(fields).filter((name) => name.startsWith(prefix) && fields[name]?.trim() !== "");
+  return Object.fromEntries(names.map((name) => [name.slice(prefix.length), number(name)]));
+}
