@@ -106,7 +106,7 @@ describe("what a tile has to answer with, as data", () => {
     }));
   test("lengths: the next one is the first that was not read", () => {
     const marks = { A: { xFt: 0, yFt: 0 }, B: { xFt: 0, yFt: 20 }, C: { xFt: 20, yFt: 20 }, D: { xFt: 20, yFt: 0 } };
-    const tile = tileInput({ kind: "square", want: marks, inPer50Ft: 1 }, { kind: "lengths", ft: { AB: 20, BC: 21 } });
+    const tile = tileInput({ kind: "lengths", want: marks, inPer50Ft: 1 }, { kind: "lengths", ft: { AB: 20, BC: 21 } });
     if (tile.input !== "readings") throw new Error(tile.input);
     expect([tile.next, tile.rows.map(({ name, good }) => [name, good]).slice(0, 3), tile.rows[1]!.offIn]).toEqual([
       "CD",

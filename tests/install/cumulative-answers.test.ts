@@ -18,7 +18,7 @@ const crewAt = (id: string) => {
 };
 const square = () => {
   const { check } = allSteps(script).find((s) => s.id === "squared")!.gate!;
-  return check as Extract<typeof check, { kind: "square" }>;
+  return check as Extract<typeof check, { kind: "lengths" }>;
 };
 const good = taped(square().want);
 const lengths = (ft: Record<string, number>): Value => ({ kind: "lengths", ft });

@@ -20,7 +20,7 @@ const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K
     good: ({ unit, from, to }) => ({ kind: "measure", unit, n: from === null ? to! : to === null ? from : (from + to) / 2 }),
     bad: ({ unit, from, to }) => ({ kind: "measure", unit, n: to === null ? from! - 0.5 : to + 0.5 }),
   },
-  square: {
+  lengths: {
     good: ({ want }) => ({ kind: "lengths", ft: tapedFt(want) }),
     bad: ({ want }) => ({ kind: "lengths", ft: tapedFt({ ...want, C: { ...want.C, yFt: want.C.yFt - 1 } }) }),
   },

@@ -11,13 +11,13 @@ import { finite, numbersIn, type ValueForm } from "./value-form.ts";
  * answers. Judged together: the figure that fits them against the one that is wanted.
  */
 export type LengthsCheck = {
-  readonly kind: "square";
+  readonly kind: "lengths";
   readonly want: Readonly<Record<Corner, Point>>;
   readonly inPer50Ft: number;
 };
 export type LengthsValue = { readonly kind: "lengths"; readonly ft: Readonly<Record<string, number>> };
 /** What the lengths come to: whether the corners stand square, or which mark to move. */
-export type LengthsFinding = { readonly kind: "square"; readonly squared: Squared };
+export type LengthsFinding = { readonly kind: "lengths"; readonly squared: Squared };
 
 const lengthsValue: ValueForm<LengthsValue> = {
   kind: "lengths",
@@ -35,7 +35,7 @@ const lengthsValue: ValueForm<LengthsValue> = {
 
 export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
   ...DEFAULTS,
-  kind: "square",
+  kind: "lengths",
   values: [lengthsValue],
   accepts: (_, { ft }) => {
     const read = Object.entries(ft);
@@ -48,7 +48,7 @@ export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
     isComplete: (_, { ft }) => Object.keys(ft).length >= MIN_LENGTHS,
     wanted: wantedFt,
   },
-  finding: (check, { ft }) => ({ kind: "square", squared: squared(ft, check) }),
+  finding: (check, { ft }) => ({ kind: "lengths", squared: squared(ft, check) }),
   tile: (check, given) => ({
     input: "readings",
     fields: { kind: "lengths" },

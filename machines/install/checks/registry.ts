@@ -43,7 +43,7 @@ export const CHECKS = {
   count,
   sameCount,
   measure,
-  square: lengths,
+  lengths,
   counts,
   document: namedDocument,
   wind,

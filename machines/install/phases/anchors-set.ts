@@ -17,7 +17,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Step
       id: "squared",
       params: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
       gate: gate(
-        { kind: "square", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
+        { kind: "lengths", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
         { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
       ),
     },

@@ -32,7 +32,7 @@ export const CHECK_TEXT: { readonly [K in Check["kind"]]: CheckText<K> } = {
       return to === null ? `${quantity(from, unit)} or more${none}` : `${quantity(from, unit)} to ${quantity(to, unit)}${none}`;
     },
   },
-  square: {
+  lengths: {
     limit: ({ want, inPer50Ft }) => LENGTHS.map((name) => wantedLength(name, lengthFt(want, name), inPer50Ft)).join(", "),
     found: ({ squared }) => squaredText(squared),
   },
