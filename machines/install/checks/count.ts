@@ -12,6 +12,7 @@ export const countValue: ValueForm<CountValue> = {
   fromFields: (_, number) => ({ kind: "count", n: number("value", "count") }),
 };
 
+/** Whether so many things can have been counted. */
 export const isWhole = (n: number): boolean => Number.isSafeInteger(n) && n >= 0;
 
 export const count: CheckKind<CountCheck, CountValue> = {

@@ -26,12 +26,14 @@ export type ValueForm<V extends { readonly kind: string }> = {
   readonly fromFields: (fields: Fields, number: FieldNumber) => unknown;
 };
 
+/** Any number but the infinite ones, which JSON has no word for. */
 export const finite = ({ notANumber }: ValueErrors) => v.pipe(v.number(notANumber), v.finite(notANumber));
 /** A count of things: whole, and none at the least. */
 export const counted = ({ notANumber, whole }: ValueErrors) => v.pipe(v.number(notANumber), v.safeInteger(whole), v.minValue(0, whole));
 
-/** Text without half letters: a hash is made of what is stored. */
+/** Half letters have no bytes on disk: a hash is made of what is stored. */
 const withoutHalves = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
+/** Text of one to `max` letters. */
 export const shortText = (max: number, { empty, tooLong }: Pick<ValueErrors, "empty" | "tooLong">) =>
   v.pipe(v.string(), withoutHalves, v.trim(), v.minLength(1, empty), v.maxLength(max, tooLong(max)));
 

@@ -19,6 +19,7 @@ const NONE_AT: Readonly<Record<string, RegExp>> = {
 };
 const NOBODY = /^(?:none|nobody)$/;
 
+/** How many: a number, alone or with what was counted after it; or that there is none. */
 export const parseCount: AnswerParser<"count"> = (said, _, step) => {
   const words = plain(said);
   if (NOBODY.test(words) || NONE_AT[step.wordsKey]?.test(words)) return { kind: "count", n: 0 };

@@ -5,12 +5,14 @@ import { numberInUnit } from "./number-in-unit.ts";
 import { readQuantity } from "./numbers.ts";
 import { plain } from "./plain.ts";
 
+/** What is measured may be said after it. */
 const SHOWN = /^(.+?) (?:showing|shows|away|clear)$/i;
 const LEANS =
   /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?leaning (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?) (.+)$/i;
 const LEAN_LAST =
   /^(?:([a-d]{1,2}\d*|it)(?:'s| is)? )?(?:leaning )?(.+?) (in|inwards?|out|outwards?|towards?(?: the tent)?|away(?: from the tent)?)$/i;
 
+/** A measurement in the unit that is asked for, or one that turns into it; in degrees, a lean with its way. */
 export const parseMeasure: AnswerParser<"measure"> = (said, { unit }, step) => {
   if (/^none(?: here)?$/.test(plain(said))) return { kind: "none" };
   const leaning = unit === "deg" ? parseLean(said, step) : null;

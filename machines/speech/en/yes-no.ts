@@ -8,6 +8,7 @@ const YES_AT: Readonly<Record<string, RegExp>> = {
   "half.tied": /^(?:tied off|knotted|tied off and hooked|knotted hook closed|knotted and the hook closed)$/,
 };
 
+/** Yes or no, in the words that a crew has for it. */
 export const parseYesNo: AnswerParser<"yesNo"> = (said, _, step) => {
   const words = plain(said);
   if (YES.test(words) || YES_AT[step.wordsKey]?.test(words)) return { kind: "yesNo", yes: true };
