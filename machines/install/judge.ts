@@ -1,6 +1,6 @@
 import { transition } from "xstate";
 import { applyAmendment } from "./amend.ts";
-import { unbelievable } from "./bounds.ts";
+import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import { allSteps, type Job } from "./job.ts";
 import type { Outcome, Refusal } from "./refusals.ts";

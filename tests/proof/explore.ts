@@ -23,9 +23,10 @@ import { attentionState, type Job, openJob } from "../../machines/install/job.ts
 import type { Machine } from "../../machines/install/machine.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import { type Frozen, SITE_STATES } from "../../machines/install/step.ts";
+import { badValue, oddValue } from "../support/answers.ts";
 import { commandOf, HOUR, MINUTE, PEOPLE, SECOND, START } from "./fixtures.ts";
 import { INVARIANTS, type Invariant, type Memory, NO_DEAD_END, ONE_OUTCOME, remember, type Trial } from "./invariants.ts";
-import { badValue, callOf, oddValue, siteAt, stands, type Tent, tentOf, thunderNear, windIs } from "./tent.ts";
+import { callOf, siteAt, stands, type Tent, tentOf, thunderNear, windIs } from "./tent.ts";
 
 type Role = keyof typeof PEOPLE;
 type Try = {
@@ -199,7 +200,7 @@ function tries(tent: Tent, { job, from }: Node): Try[] {
           heardOn: "a phone of its own",
         }),
       );
-    answer("bad answer", badValue(gate), answerer(tent, id));
+    answer("bad answer", badValue(gate.check), answerer(tent, id));
     answer("answer: not known", { kind: "unknown" }, answerer(tent, id));
     answer("answer of another kind", oddValue(gate.check), answerer(tent, id));
     answer("answer by a trainee, not allowed", value, "trainee");

@@ -23,7 +23,6 @@ export const PEOPLE = {
   watcher: "wanda",
   siteOwner: "otis",
 } as const satisfies Record<Role, string>;
-export const ON_SITE = 5;
 export const people: readonly Person[] = (Object.keys(PEOPLE) as Role[]).map((role) => ({ id: PEOPLE[role], role }));
 
 /** 20×20 ft in one piece: one pole, no seams. Ground of unknown kind, so it is pulled on. */
