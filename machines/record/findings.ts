@@ -7,48 +7,48 @@ import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-c
 import type { CommandEntry, Entry, JobId, Opening, Sealed } from "./entry.ts";
 import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
 
-/** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
+/** What a manager reviews: refusals, waivers, answers out of limits, steps back, and amendments. */
 export const FLAGS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
 export type Flag = (typeof FLAGS)[number];
 
-/** How entries are folded. A fold that was made another way is made anew from the entries. */
+/** Version of the folding rules. A fold of another version is rebuilt from the entries. */
 export const FOLD_VERSION = 1;
-/** Where the guide stands while making safe, from whichever phase. Its time is counted on its own. */
+/** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 
-/** What is kept of a job for whoever oversees many. Plain JSON, and derived: the entries are the record. */
+/** Summary of a job for whoever oversees many. Plain JSON, derived from the entries, which are the record. */
 export type Fold = {
   readonly job: JobId;
-  /** The last entry that was folded in. */
+  /** The last entry folded in. */
   readonly no: EntryNo;
   readonly title: string;
   readonly widthFt: number;
   readonly lengthFt: number;
   readonly zone: string;
-  /** As it was opened: no amendment takes a job out of the counts. */
+  /** As opened; an amendment cannot take a job out of the counts. */
   readonly rehearsal: boolean;
   readonly openedAt: Instant;
   readonly lastAt: Instant;
   readonly phase: string;
   readonly phaseMs: Readonly<Record<string, number>>;
-  /** Of that time what was work, and what there is to do. */
+  /** The part of that time that was work, and the work there is to do. */
   readonly worked: WorkTime;
   readonly counts: Readonly<Record<Flag, number>>;
   /** The opening, or the amendment, whose script is in force. */
   readonly frozenAt: EntryNo;
-  /** The last answers that a later count has to equal. */
+  /** The latest answers that a later count has to match. */
   readonly counted: Readonly<Record<GateId, Answer>>;
-  /** The first entry that does not fit the chain: from it on nothing is folded in. */
+  /** The first entry that does not fit the chain; nothing from there on is folded in. */
   readonly mismatch: EntryNo | null;
 };
 export type Folded = { readonly fold: Fold; readonly flags: readonly Flag[] };
 
-/** A fold of the first entry alone. */
+/** The fold of the opening entry alone. */
 export function openFold(entry: Opening): Fold {
   return {
     job: entry.job,
     no: entry.no,
-    ...named(entry.opened),
+    ...headlineOf(entry.opened),
     rehearsal: (entry.opened.brief as { rehearsal?: unknown }).rehearsal === true,
     openedAt: entry.at,
     lastAt: entry.at,
@@ -62,7 +62,7 @@ export function openFold(entry: Opening): Fold {
   };
 }
 
-/** The fold with one entry more, and what stands out about that entry. `earlier` finds those before it. */
+/** The fold with one more entry, and the flags of that entry. `earlier` looks up the entries before it. */
 export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Folded {
   const flags = flagsOf(fold, entry, earlier);
   const frozenAt = frozenAfter(fold.frozenAt, entry);
@@ -74,11 +74,11 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
     fold: {
       ...fold,
       no: entry.no,
-      ...(frozenAt === fold.frozenAt ? {} : named(frozen)),
+      ...(frozenAt === fold.frozenAt ? {} : headlineOf(frozen)),
       lastAt: Math.max(fold.lastAt, entry.at),
       phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
-      counts: flags.length === 0 ? fold.counts : counted(fold.counts, flags),
+      counts: flags.length === 0 ? fold.counts : addFlags(fold.counts, flags),
       worked: addWorkTime(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
       frozenAt,
       counted: countsAfter(fold, entry, earlier),
@@ -86,7 +86,10 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
   };
 }
 
-/** A whole record: its fold, and what stands out about each entry. `mismatch` is the first line that was not given because it does not fit. */
+/**
+ * Folds a whole record, with the flags of each entry. `mismatch` is the first line that was left out because it does not fit
+ * the chain. Throws if the first entry is not an opening, or another one is.
+ */
 export function foldAll(
   entries: readonly Sealed[],
   mismatch: EntryNo | null = null,
@@ -104,11 +107,11 @@ export function foldAll(
   return { ...folded, fold: { ...folded.fold, mismatch }, each };
 }
 
-/** The entry whose script is in force after one: an agreed amendment puts its own in the place of the one before. */
+/** The entry whose script is in force after this one: an agreed amendment replaces the script. */
 export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: CommandEntry): EntryNo =>
   "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.target : frozenAt;
 
-/** What an opening or an amendment froze. Throws where the entry is neither. */
+/** What an opening or an amendment froze. Throws if the entry is neither. */
 export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   const entry = earlier(no);
   if (entry?.kind === "opening") return entry.opened;
@@ -116,7 +119,7 @@ export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
 }
 
-/** What was in force when an entry was made: the opening, or the last amendment that was agreed to before it. */
+/** What was in force when an entry was made: the opening, or the last amendment agreed to before it. */
 export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
   for (let n = no - 1; n > 1; n--) {
     const entry = earlier(n);
@@ -127,7 +130,7 @@ export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
   return frozenIn(1, earlier);
 }
 
-/** The phase the guide stood in after an entry, making safe as one of its own. */
+/** The phase after an entry, with making safe as a phase of its own. */
 export function phaseAfter({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
   if (phase === "ground" || phase === "up") return MAKING_SAFE;
   return phase === "standing" && rulesOf(frozen).ways.has(step) ? MAKING_SAFE : phase;
@@ -144,14 +147,14 @@ function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] 
     case "amended":
       return ["amended"];
     case "answered":
-      return good(fold, entry, earlier) ? [] : ["outOfLimit"];
+      return isWithinLimits(fold, entry, earlier) ? [] : ["outOfLimit"];
     default:
       return [];
   }
 }
 
-/** Whether an answer that was taken lies within its gate's limits. */
-function good(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
+/** Whether an accepted answer is within its gate's limits. */
+function isWithinLimits(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
   const command = effectiveCommandBy(entry, earlier);
   if (command.type !== "answer") return true;
   const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
@@ -174,12 +177,12 @@ function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fol
 type Rules = {
   readonly gates: ReadonlyMap<GateId, Gate>;
   readonly ways: ReadonlySet<StepId>;
-  /** Gates whose counts a later one has to equal. */
+  /** Gates whose counts a later gate has to match. */
   readonly compared: ReadonlySet<GateId>;
 };
-const known = new WeakMap<Frozen, Rules>();
+const rulesCache = new WeakMap<Frozen, Rules>();
 function rulesOf(frozen: Frozen): Rules {
-  const before = known.get(frozen);
+  const before = rulesCache.get(frozen);
   if (before) return before;
   const gates = allSteps(frozen.script).flatMap(({ gate }) => (gate ? [gate] : []));
   const rules: Rules = {
@@ -187,12 +190,12 @@ function rulesOf(frozen: Frozen): Rules {
     ways: new Set(Object.values(frozen.script.escapes).flatMap((way) => way.map((s) => s.id))),
     compared: new Set(gates.flatMap(({ check }) => comparesWith(check) ?? [])),
   };
-  known.set(frozen, rules);
+  rulesCache.set(frozen, rules);
   return rules;
 }
 
-const named = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
-function counted(counts: Fold["counts"], marks: readonly Flag[]): Fold["counts"] {
+const headlineOf = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
+function addFlags(counts: Fold["counts"], marks: readonly Flag[]): Fold["counts"] {
   const sum = { ...counts };
   for (const mark of marks) sum[mark]++;
   return sum;

@@ -3,8 +3,8 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { foldAll } from "../../machines/record/findings.ts";
 import { startWorkTime } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
-import { factorsFrom, type Taught } from "../../machines/time/learning.ts";
-import type { Standing } from "../../machines/time/place.ts";
+import type { JobProgress } from "../../machines/time/job-stage.ts";
+import { factorsFrom, type JobHistory } from "../../machines/time/learning.ts";
 import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
 import { time } from "../../views/text/en/time.ts";
@@ -20,7 +20,7 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
     const id = c.req.param("id")!;
     const desk = desks.load(id);
     const { title, zone, rehearsal } = desk.job.frozen.brief;
-    const taught = journal.folds().flatMap(({ fold }): Taught[] => (fold ? [fold] : []));
+    const taught = journal.folds().flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
     await yieldTurn();
     const factors = factorsFrom(taught, id);
@@ -57,7 +57,7 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
 function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
   const opening = entries[0]!.entry;
-  const at: Standing =
+  const at: JobProgress =
     fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
   return forecast(job.frozen, at, factors, now, people);
 }

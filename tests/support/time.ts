@@ -6,9 +6,9 @@ import type { Opening } from "../../machines/record/entry.ts";
 import { startWorkTime, type WorkTime } from "../../machines/record/work-time.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
-import type { Taught } from "../../machines/time/learning.ts";
-import type { Standing } from "../../machines/time/place.ts";
-import { type Phase, TIMED } from "../../machines/time/rates.ts";
+import type { JobProgress } from "../../machines/time/job-stage.ts";
+import type { JobHistory } from "../../machines/time/learning.ts";
+import { type Phase, TIMED_PHASES } from "../../machines/time/rates.ts";
 import { eighty } from "../tent/tents.ts";
 import { briefFor, type Changes } from "./briefs.ts";
 
@@ -25,22 +25,22 @@ export function frozenWith(people: number, tent: SpecInput = eighty, changes: Ch
 export function assumedMin(frozen: Frozen, phase: Phase): number {
   const { quantities, people } = workOf(frozen)!;
   const e = estimate(phase, quantities, people);
-  if (e.is === "tooFew") throw new Error(`${phase} takes ${e.least}`);
+  if (e.is === "tooFew") throw new Error(`${phase} takes ${e.minPeople}`);
   return e.minutes;
 }
 
 const unworked = (frozen: Frozen): WorkTime => startWorkTime({ opened: frozen, step: frozen.script.steps[0]!.id } as Opening);
 
 /** A closed job whose phases took so many times the assumed minutes. */
-export function finished(job: string, frozen: Frozen, times: number | ((phase: Phase) => number)): Taught {
+export function finished(job: string, frozen: Frozen, times: number | ((phase: Phase) => number)): JobHistory {
   const byPhase = Object.fromEntries(
-    TIMED.map((phase) => [phase, assumedMin(frozen, phase) * (typeof times === "number" ? times : times(phase)) * MINUTE]),
+    TIMED_PHASES.map((phase) => [phase, assumedMin(frozen, phase) * (typeof times === "number" ? times : times(phase)) * MINUTE]),
   );
   return { job, rehearsal: false, mismatch: null, phase: "closed", worked: { ...unworked(frozen), byPhase, done: PHASES } };
 }
 
 /** A job that stands at a call, with the minutes worked in the phase until it came there and since. Earlier phases took what was assumed. */
-export function standingAt(frozen: Frozen, step: string, spent: { before?: number; atCall?: number } = {}): Standing {
+export function standingAt(frozen: Frozen, step: string, spent: { before?: number; atCall?: number } = {}): JobProgress {
   const phase = frozen.script.steps.find((s) => s.id === step)!.phase as PhaseId;
   const done = PHASES.slice(0, PHASES.indexOf(phase));
   const minutes: Record<string, number> = { [phase]: (spent.before ?? 0) + (spent.atCall ?? 0) };
@@ -50,7 +50,7 @@ export function standingAt(frozen: Frozen, step: string, spent: { before?: numbe
 }
 
 /** A job that was opened and to which nothing was said yet. */
-export const unstarted = (frozen: Frozen): Standing => ({
+export const unstarted = (frozen: Frozen): JobProgress => ({
   phase: "utilitiesMarked",
   no: 1,
   lastAt: 0,

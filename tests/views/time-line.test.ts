@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { forecast } from "../../machines/time/forecast.ts";
+import type { JobProgress } from "../../machines/time/job-stage.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";
-import type { Standing } from "../../machines/time/place.ts";
 import { clockAt, forecastLine } from "../../views/pages/time/line.ts";
 import { about } from "../../views/text/en/time.ts";
 import { frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 const frozen = frozenWith(7);
 const NOON = Date.UTC(2026, 5, 2, 18);
-const lineOf = (at: Standing, people?: number) =>
+const lineOf = (at: JobProgress, people?: number) =>
   forecastLine(forecast(frozen, { ...at, lastAt: NOON }, factorsFrom([], null), NOON, people)!, "America/Denver", NOON);
 
 describe("the forecast in one line", () => {

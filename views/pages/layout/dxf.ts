@@ -1,5 +1,5 @@
 import Drawing from "dxf-writer";
-import { cornerOf, edgeTapes, endsOf, OUT, stakeLines } from "../../../machines/tent/tape.ts";
+import { cornerOf, edgeTapes, endsOf, OUTWARD, stakeLines } from "../../../machines/tent/tape.ts";
 import { CORNERS, type Piece, type Point, type TentPlan } from "../../../machines/tent/types.ts";
 import { layOnSite } from "../../drawing/frame.ts";
 import { northDeg } from "../../drawing/surroundings.tsx";
@@ -67,7 +67,7 @@ export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, un
   }
   on("readings");
   for (const { edge, marks } of edgeTapes(plan)) {
-    const out = OUT[edge];
+    const out = OUTWARD[edge];
     const upright = out.xFt !== 0;
     for (const { station, readingFt } of marks) {
       const s = plan.stations.find((x) => x.id === station)!;
@@ -78,7 +78,7 @@ export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, un
   }
   on("surroundings");
   if (site.street) {
-    const out = OUT[site.street.edge];
+    const out = OUTWARD[site.street.edge];
     const from = middle(endsOf(site.street.edge).map((c) => cornerOf(plan, c)));
     const far = plan.spec.setbackFt + CLEAR_FT + STREET_FT;
     const at = { xFt: from.xFt + out.xFt * far, yFt: from.yFt + out.yFt * far };

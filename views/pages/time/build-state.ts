@@ -32,7 +32,7 @@ export function buildTimeState({ job, title, zone, rehearsal, readOnly, forecast
     zone,
     rehearsal,
     at: utc(now),
-    stands: forecast?.stands ?? null,
+    stands: forecast?.stage ?? null,
     held: forecast?.held ?? false,
     people: forecast?.people ?? null,
     onBrief: forecast?.work.people ?? null,
@@ -50,24 +50,24 @@ type Top = Pick<TimeState, "lead" | "headline" | "between" | "notes">;
 const line = (headline: string, ...notes: string[]): Top => ({ lead: null, headline, between: null, notes });
 
 function topOf(told: Forecast, zone: string, now: number, rehearsal: boolean): Top {
-  if (told.stands === "makingSafe") return line(time.makingSafe);
-  if (told.stands === "closed") return line(time.closed(about(told.spentMin)));
+  if (told.stage === "makingSafe") return line(time.makingSafe);
+  if (told.stage === "closed") return line(time.closed(about(told.spentMin)));
   if (told.tooFew.length > 0) {
-    const needs = told.tooFew.map(({ phase, least }) => time.needs(phaseName(phase), least)).join(", ");
+    const needs = told.tooFew.map(({ phase, minPeople }) => time.needs(phaseName(phase), minPeople)).join(", ");
     return line(time.tooFew(told.people, needs), time.notSafety);
   }
   if (!told.left) return line(time.notCounted);
-  const lead = told.held ? time.held : told.stands === "standing" ? time.stands : null;
+  const lead = told.held ? time.held : told.stage === "standing" ? time.stands : null;
   const [low, likely, high] = [about(told.left.low), about(told.left.likely), about(told.left.high)];
   if (!told.finish) {
-    const whole = told.of === "strike" ? time.strike : time.raise;
+    const whole = told.covers === "strike" ? time.strike : time.raise;
     const notes = [...(rehearsal ? [time.rehearsal] : []), ...(told.left.likely > DAY_MIN ? [time.long] : [])];
     return { lead, headline: whole(likely), between: time.between(low, high), notes };
   }
   const clock = clockAt(zone, now);
   return {
     lead,
-    headline: time.likely(told.of === "strike" ? time.struck : time.raised, clock.short(told.finish.likely)),
+    headline: time.likely(told.covers === "strike" ? time.struck : time.raised, clock.short(told.finish.likely)),
     between: time.between(clock.short(told.finish.low), clock.short(told.finish.high)),
     notes: [time.left(likely), time.zone(zone), ...(clock.today(told.finish.high) ? [] : [time.pastToday])],
   };
@@ -84,8 +84,8 @@ function rowOf({ phase, is, estimate, factor, whole, spentMin, left, overdue }: 
     is,
     people: estimate.people,
     estimateMin: timed ? estimate.minutes : null,
-    least: timed ? null : estimate.least,
-    restsOn: timed ? [...estimate.parts.map(time.part), time.fixed(estimate.fixed)] : [],
+    least: timed ? null : estimate.minPeople,
+    restsOn: timed ? [...estimate.parts.map(time.part), time.fixed(estimate.fixedMinutes)] : [],
     factor: { likely, low, high, jobs, leftOut },
     wholeMin: whole,
     spentMin,

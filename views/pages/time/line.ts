@@ -16,9 +16,9 @@ export function forecastLine(told: Forecast, zone: string, now: number): string 
   if (!told.left || told.held) return null;
   if (told.finish) {
     const clock = clockAt(zone, now).short;
-    const what = told.of === "strike" ? time.struck : time.raised;
+    const what = told.covers === "strike" ? time.struck : time.raised;
     return time.line(time.likely(what, clock(told.finish.likely)), clock(told.finish.low), clock(told.finish.high));
   }
-  const whole = told.of === "strike" ? time.strike : time.raise;
+  const whole = told.covers === "strike" ? time.strike : time.raise;
   return time.line(whole(about(told.left.likely)), about(told.left.low), about(told.left.high));
 }
