@@ -4,46 +4,43 @@ import { rightAngle, USUAL_TAPE_FT } from "../machines/site/right-angle.ts";
 import { inUnit, readNumber } from "../machines/speech/en/numbers.ts";
 import type { Question } from "../machines/speech/meanings.ts";
 import type { StationKind, TentPlan } from "../machines/tent/types.ts";
-import { answers } from "./text/en/answers.ts";
-import { calls } from "./text/en/calls.ts";
-import { feetInches, pieceName, seamName } from "./text/en/names.ts";
-import { phaseName } from "./text/en/roles.ts";
+import type { Words } from "./text/words.ts";
 
 /** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
-export function answerTo(question: Question, about: string, job: Job): string {
+export function answerTo(question: Question, about: string, job: Job, words: Words): string {
   const step = currentStep(job);
-  if (!step) return answers.closed;
-  const words = calls[step.wordsKey];
+  if (!step) return words.answers.closed;
+  const call = words.calls[step.wordsKey];
   switch (question) {
     case "again":
-      return words?.say(step.params) ?? "";
+      return call?.say(step.params) ?? "";
     case "why":
-      return words?.why ?? "";
+      return call?.why ?? "";
     case "whatsLeft":
-      return whatsLeft(job, step);
+      return whatsLeft(job, step, words);
     case "which":
-      return whichPiece(step);
+      return whichPiece(step, words);
     case "howMany":
-      if (/\bto the (?:next )?ring\b/.test(about.toLowerCase())) return toTheRing(step);
-      return howMany(about.toLowerCase(), job.frozen.plan);
+      if (/\bto the (?:next )?ring\b/.test(about.toLowerCase())) return toTheRing(step, words);
+      return howMany(about.toLowerCase(), job.frozen.plan, words);
     case "rightAngle":
-      return squareCorner(about, job.frozen.plan);
+      return squareCorner(about, job.frozen.plan, words);
     case "where":
-      return /\bnext\b/.test(about.toLowerCase()) ? whereNext(job, step) : whereIs(about, job.frozen.plan);
+      return /\bnext\b/.test(about.toLowerCase()) ? whereNext(job, step, words) : whereIs(about, job.frozen.plan, words);
   }
 }
 
 /** The cloth in hand at a call: a piece that is laid, or the two that are laced. */
-function whichPiece({ params }: Step): string {
+function whichPiece({ params }: Step, { answers, pieceName, seamName }: Words): string {
   if (params.piece !== undefined) return answers.thisPiece(pieceName(params.piece));
   if (params.lace !== undefined) return answers.thesePieces(pieceName(params.lace), pieceName(params.eyelet));
   return params.seam === undefined ? answers.noPiece : answers.thisSeam(seamName(params.seam));
 }
 
-const toTheRing = ({ params }: Step): string =>
+const toTheRing = ({ params }: Step, { answers, feetInches }: Words): string =>
   params.atFt === undefined ? answers.noRing : answers.ringAt(feetInches(Number(params.atFt)));
 
-function whatsLeft({ frozen }: Job, step: Step): string {
+function whatsLeft({ frozen }: Job, step: Step, { answers, phaseName }: Words): string {
   const { steps } = frozen.script;
   const at = Math.max(
     0,
@@ -53,7 +50,7 @@ function whatsLeft({ frozen }: Job, step: Step): string {
   return answers.left(steps.length - at, phaseName(step.phase), here);
 }
 
-function whereNext({ frozen }: Job, step: Step): string {
+function whereNext({ frozen }: Job, step: Step, { answers, calls }: Words): string {
   const { steps } = frozen.script;
   const next = steps[steps.findIndex((s) => s.id === step.id) + 1];
   return next ? answers.whereNext(calls[next.wordsKey]?.say(next.params) ?? "") : answers.lastCall;
@@ -66,7 +63,7 @@ const KINDS: readonly (readonly [RegExp, StationKind, string])[] = [
 ];
 
 /** Three, four, five as large as the edges and the tape allow. */
-function squareCorner(about: string, { edges }: TentPlan): string {
+function squareCorner(about: string, { edges }: TentPlan, { answers, feetInches }: Words): string {
   const said = about === "" ? null : readNumber(about);
   const tapeFt = said ? inUnit(said, "ft") : USUAL_TAPE_FT;
   if (tapeFt === null || (about !== "" && said === null)) return answers.noTape(about);
@@ -76,7 +73,7 @@ function squareCorner(about: string, { edges }: TentPlan): string {
   return square ? answers.rightAngle(square, feetInches(tapeFt)) : answers.shortTape(feetInches(tapeFt));
 }
 
-function howMany(about: string, plan: TentPlan): string {
+function howMany(about: string, plan: TentPlan, { answers }: Words): string {
   const edge = plan.edges.find((e) => about.includes(e.name.toLowerCase()));
   const kind = KINDS.find(([words]) => words.test(about));
   const stations = plan.stations.filter((s) => (!edge || s.edge === edge.name) && (!kind || s.kind === kind[1]));
@@ -102,7 +99,7 @@ function howMany(about: string, plan: TentPlan): string {
   return /seam/.test(about) ? answers.count(plan.seams.length, "seams") : answers.cannotCount(about);
 }
 
-function whereIs(about: string, plan: TentPlan): string {
+function whereIs(about: string, plan: TentPlan, { answers, feetInches }: Words): string {
   const named = about.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [];
   const found = [...plan.stations, ...plan.poles].find((p) => named.some((n) => n === p.id));
   return found ? answers.at(found.id, feetInches(found.xFt), feetInches(found.yFt)) : answers.noSuchPlace(about);

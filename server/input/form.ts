@@ -1,6 +1,5 @@
 import { inUnit, readNumber, type Wants } from "../../machines/speech/en/numbers.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { Problem } from "./problem.ts";
+import { Problem, type Sentence } from "./problem.ts";
 
 export type Fields = Readonly<Record<string, string>>;
 
@@ -71,8 +70,9 @@ function valueFromForm(f: Fields): unknown {
 
 function numberIn(text: string | undefined, wants: Wants, field: string): number {
   const said = readNumber(text ?? "");
-  if (!said) throw new Problem(422, errors.bodyShape, { [field]: errors.notNumber(text ?? "") });
+  if (!said) throw new Problem(422, (w) => w.errors.bodyShape, { [field]: (w) => w.errors.notNumber(text ?? "") });
   const n = inUnit(said, wants);
-  if (n === null) throw new Problem(422, errors.wrongUnit(said.unit ?? "", wants), { [field]: errors.wrongUnit(said.unit ?? "", wants) });
+  const wrongUnit: Sentence = (w) => w.errors.wrongUnit(said.unit ?? "", wants);
+  if (n === null) throw new Problem(422, wrongUnit, { [field]: wrongUnit });
   return Math.round(n * 1e6) / 1e6;
 }

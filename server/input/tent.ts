@@ -2,9 +2,9 @@ import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { templateFor } from "../../machines/tent/templates.ts";
 import { CORNERS, EDGES, type SpecProblem, type StationKind, type TentSpec } from "../../machines/tent/types.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { feetInches } from "../../views/text/en/names.ts";
+import type { Words } from "../../views/text/words.ts";
 import type { Fields } from "./form.ts";
+import type { Sentence, Wrong } from "./problem.ts";
 import { typed, typedAll, typedList } from "./typed.ts";
 
 const KINDS = ["corner", "seamEnd", "side"] as const satisfies readonly StationKind[];
@@ -39,7 +39,7 @@ export function tentFromForm(f: Fields): SpecInput {
 }
 
 /** A tent as the fields of its form: all of it, so that reading the form gives the same tent. */
-export function tentToForm(spec: TentSpec): Fields {
+export function tentToForm(spec: TentSpec, words: Words): Fields {
   const { ridge } = spec;
   const flat: [string, string][] = [
     ...LENGTHS.map((name): [string, string] => [name, String(spec[name])]),
@@ -62,31 +62,29 @@ export function tentToForm(spec: TentSpec): Fields {
     ]),
     ...EDGES.map((name): [string, string] => [`rings.${name}`, String(spec.rings?.[name] ?? "")]),
     ...CORNERS.flatMap((corner): [string, string][] => [
-      [`shifted.${corner}.xFt`, asTaped(spec.shifted?.[corner]?.xFt)],
-      [`shifted.${corner}.yFt`, asTaped(spec.shifted?.[corner]?.yFt)],
+      [`shifted.${corner}.xFt`, asTaped(spec.shifted?.[corner]?.xFt, words)],
+      [`shifted.${corner}.yFt`, asTaped(spec.shifted?.[corner]?.yFt, words)],
     ]),
   ];
   return Object.fromEntries(flat.map(([name, text]) => [`tent.${name}`, text]));
 }
 
 /** What a tent's form says: a spec, or the fields that are wrong with their sentences; `missing` are those left empty. */
-export type TentRead =
-  | { readonly spec: TentSpec }
-  | { readonly problems: Readonly<Record<string, string>>; readonly missing: readonly string[] };
+export type TentRead = { readonly spec: TentSpec } | { readonly problems: Wrong; readonly missing: readonly string[] };
 
 export function readTentForm(f: Fields): TentRead {
   const checked = checkSpec(tentFromForm(f));
   if ("spec" in checked) return checked;
   const named = checked.problems.map((p) => [besideField(`tent.${p.field}`, f), p] as const);
-  const problems: Record<string, string> = {};
-  for (const [field, p] of named) problems[field] ??= errors.tent(p);
+  const problems: Record<string, Sentence> = {};
+  for (const [field, p] of named) problems[field] ??= (w) => w.errors.tent(p);
   return { problems, missing: [...new Set(named.filter(([, p]) => isMissing(p)).map(([field]) => field))] };
 }
 
 /** Every problem of a spec from outside, by field. */
-export const tentProblems = (problems: readonly SpecProblem[]): Record<string, string> => {
-  const fields: Record<string, string> = {};
-  for (const p of problems) fields[`tent.${p.field}`] ??= errors.tent(p);
+export const tentProblems = (problems: readonly SpecProblem[]): Wrong => {
+  const fields: Record<string, Sentence> = {};
+  for (const p of problems) fields[`tent.${p.field}`] ??= (w) => w.errors.tent(p);
   return fields;
 };
 
@@ -106,10 +104,10 @@ const KNOWN: readonly string[] = [
 ] satisfies (keyof SpecInput)[];
 
 /** What a spec from outside says besides: a slip, as a misspelled `leaveOut` would leave no pole out. */
-export const unknownFields = (spec: object): [string, string][] =>
+export const unknownFields = (spec: object): [string, Sentence][] =>
   Object.keys(spec)
     .filter((field) => !KNOWN.includes(field))
-    .map((field) => [field, errors.noSuchField(field, KNOWN)]);
+    .map((field) => [field, (w) => w.errors.noSuchField(field, KNOWN)]);
 
 /** The form's field for a field of the spec or the brief: an item of a list that is typed in one field stands beside that field. */
 export function besideField(field: string, f: Fields): string {
@@ -163,7 +161,7 @@ const addedRows = (f: Fields): number[] =>
   );
 
 /** A short length as a tape shows it, where that is exactly it; otherwise in feet. */
-function asTaped(ft: number | undefined): string {
+function asTaped(ft: number | undefined, { feetInches }: Words): string {
   if (ft === undefined) return "";
   const taped = feetInches(ft);
   return typed(taped, "ft") === ft ? taped : String(ft);

@@ -4,6 +4,7 @@ import { currentStep } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
 import { replyTo } from "../../views/reply.ts";
+import type { Words } from "../../views/text/words.ts";
 import { readSay } from "../input/say.ts";
 import { type LiveJob, type LiveJobs, personOf, requestDigest } from "../jobs.ts";
 import { meaningOf } from "../meaning.ts";
@@ -24,14 +25,14 @@ export type Reply = {
 };
 
 /** One thing said to a job, from raw body to reply. The same for pages, speech, typed words and office scripts. */
-export function sayTo(desks: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }): Reply {
+export function sayTo(desks: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }, words: Words): Reply {
   const body = readSay(raw);
   const request = requestDigest({ ...from, body });
   const desk = desks.load(id);
   const person = personOf(desk, body.as);
   const before = desks.repeated(id, body.key, request);
-  if (before?.entry.kind === "command") return replyOf(desk, before.entry);
-  const meant = meaningOf(desks, id, from.device, body);
+  if (before?.entry.kind === "command") return replyOf(desk, before.entry, words);
+  const meant = meaningOf(desks, id, from.device, body, words);
   if ("tell" in meant)
     return { entry: null, outcome: null, went: meant.because, heard: meant.heard, reply: meant.tell, reasons: [], ...where(desk) };
   const said = desks.say(id, meant.ask, {
@@ -44,12 +45,12 @@ export function sayTo(desks: LiveJobs, id: JobId, raw: unknown, from: { source: 
     request,
   });
   if (meant.names && "did" in said.entry.outcome) desks.addNames(id, meant.names);
-  return replyOf(desks.load(id), said.entry);
+  return replyOf(desks.load(id), said.entry, words);
 }
 
-function replyOf(desk: LiveJob, entry: CommandEntry): Reply {
+function replyOf(desk: LiveJob, entry: CommandEntry, words: Words): Reply {
   const { outcome } = entry;
-  const told = replyTo(entry, desk, (id) => desk.names[id] ?? id);
+  const told = replyTo(entry, desk, (id) => desk.names[id] ?? id, words);
   const went = "refused" in outcome ? "refused" : outcome.did === "readBack" ? "readBack" : "done";
   return { entry: entry.no, outcome, went, heard: entry.command.heard, ...told, phase: entry.phase, step: entry.step };
 }

@@ -8,17 +8,13 @@ import { weatherAt } from "../../../machines/install/weather.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { type LiveJob, replyTo, wordsOf } from "../../reply.ts";
-import { foundText } from "../../text/en/found.ts";
-import { limitText, sourceText, valueText } from "../../text/en/limits.ts";
-import { statusText } from "../../text/en/refusals.ts";
-import { phaseName, roleName, weatherWords } from "../../text/en/roles.ts";
-import { saidText } from "../../text/en/said.ts";
+import type { Words } from "../../text/words.ts";
 import type { GateState, GuideState, ThreadLine } from "./state.ts";
 
 const THREAD = 12;
 
-/** Everything a screen shows of a job at a moment, in words; `device` is whose screen it is, for what was heard there. */
-export function buildGuideState(held: LiveJob, at: number, device: string | null = null): GuideState {
+/** Everything a screen shows of a job at a moment, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
+export function buildGuideState(held: LiveJob, at: number, device: string | null, words: Words): GuideState {
   const { job, entries, names, readOnly } = held;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
@@ -31,62 +27,62 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     entry: entries.at(-1)!.entry.no,
     revision: context.revision,
     phase: step?.phase ?? "closed",
-    phaseName: phaseName(step?.phase ?? "closed"),
+    phaseName: words.phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
     progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
-    call: step ? callWords(step) : null,
+    call: step ? callText(step, words) : null,
     rehearsal: brief.rehearsal === true,
-    gate: step?.gate ? gateState(step, step.gate, job, at, name) : null,
+    gate: step?.gate ? gateState(step, step.gate, job, at, name, words) : null,
     held:
       attentionState(job) === "working"
         ? null
         : { by: name(context.heldBy ?? ""), only: attentionState(job) === "paused" ? "paused" : null },
-    weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
-    readBack: device === null ? null : readBackOn(device, held, at, name),
+    weather: { is: weather, words: words.weatherWords(weather, context.wind, context.thunderAt, at) },
+    readBack: device === null ? null : readBackOn(device, held, at, name, words),
     makingSafe: context.resumeAt !== null,
     closed: step === null,
     proposed: context.proposed &&
-      job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name) },
-    people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: roleName(p.role) })),
+      job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
+    people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
     thread: entries
       .flatMap((e) => (e.entry.kind === "command" ? [e.entry] : []))
       .slice(-THREAD)
-      .map((e) => threadLine(e, held, name)),
-    readOnly,
+      .map((e) => threadLine(e, held, name, words)),
+    readOnly: readOnly && words.readOnlyText(readOnly),
   };
 }
 
-function callWords(step: Step): NonNullable<GuideState["call"]> {
-  const { say, why, wrong, well } = wordsOf(step);
+function callText(step: Step, words: Words): NonNullable<GuideState["call"]> {
+  const { say, why, wrong, well } = wordsOf(step, words);
   return { say: say(step.params), why, wrong, well };
 }
 
-function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string): GuideState["readBack"] {
+function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
   const waits = pendingReadBack(held.job, device, at);
   const heard = waits && held.entries[waits.entry - 1]?.entry;
   if (!waits || heard?.kind !== "command") return null;
-  return { entry: waits.entry, words: replyTo(heard, held, name).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
+  return { entry: waits.entry, words: replyTo(heard, held, name, words).reply, leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
 }
 
-function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string): GateState {
+function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string, words: Words): GateState {
   const { context } = job.snapshot;
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const said = wordsOf(step);
+  const said = wordsOf(step, words);
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
   return {
     id: gate.id,
     hard: gate.hard,
     check: gate.check,
     ask: said.ask?.(step.params) ?? "",
-    limit: limitText(gate),
-    source: sourceText(gate.source),
+    limit: words.limitText(gate),
+    source: words.sourceText(gate.source),
     status: is,
-    statusWords: statusText(is),
-    value: answer ? valueText(answer.value) : null,
+    statusWords: words.statusText(is),
+    value: answer ? words.valueText(answer.value) : null,
     given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
     want: gate.check.kind === "counts" ? wantedCounts(gate.check, context) : {},
-    found: answer ? foundText(gate.check, answer.value, context) : null,
+    found: answer ? words.foundText(gate.check, answer.value, context) : null,
     ifNot: said.ifNot ?? "",
     discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
     paper: gate.paper,
@@ -101,18 +97,18 @@ const discrepancyLink = ({ wordsKey, params }: Step, answer: Answer | undefined)
     ? `discrepancy?what=rings&edge=${params.edge}&counted=${answer.value.n}`
     : null;
 
-function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => string): ThreadLine {
+function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
   const { job } = held;
   const { command, outcome } = entry;
   const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
     no: entry.no,
-    time: new Intl.DateTimeFormat("en-GB", { timeZone: job.frozen.brief.zone, hour: "2-digit", minute: "2-digit" }).format(entry.at),
+    time: words.when.clock(job.frozen.brief.zone, entry.at),
     who: name(command.by),
-    call: step ? wordsOf(step).say(step.params) : "",
-    said: command.heard ?? saidText(command),
+    call: step ? wordsOf(step, words).say(step.params) : "",
+    said: command.heard ?? words.saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: replyTo(entry, held, name).reply,
+    reply: replyTo(entry, held, name, words).reply,
     refused: "refused" in outcome,
   };
 }

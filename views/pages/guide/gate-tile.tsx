@@ -1,8 +1,5 @@
 import { isCumulative } from "../../../machines/install/status.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
-import { changes } from "../../text/en/changes.ts";
-import { label } from "../../text/en/page.ts";
-import { lengths } from "../../text/en/squaring.ts";
 import { LengthsForm } from "./lengths-form.tsx";
 import type { GateState } from "./state.ts";
 
@@ -12,42 +9,42 @@ type Props = { screen: Screen; gate: GateState };
  * The gate under its call: what is asked, how it stands, and the buttons that answer it. Its id is the gate's, so that a
  * swap makes the next gate's fields anew: a number typed for one gate must never wait in the field of another.
  */
-export const GateTile = ({ screen, gate }: Props) => (
+export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
     <p class="ask">{gate.ask}</p>
     {gate.status !== "open" && !isCumulative(gate.check) && (
-      <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>
+      <p class="standing">{gate.value === null ? gate.statusWords : words.guide.given(gate.value, gate.statusWords)}</p>
     )}
     {gate.found !== null && <p class="found">{gate.found}</p>}
-    {isCumulative(gate.check) || <p class="limit">{label.wanted(gate.limit)}</p>}
-    {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
+    {isCumulative(gate.check) || <p class="limit">{words.guide.wanted(gate.limit)}</p>}
+    {gate.notBy !== null && <p class="limit">{words.guide.notBy(gate.notBy)}</p>}
     {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
     {gate.discrepancy !== null && (
       <a class="button" href={`/jobs/${screen.guide.job}/${gate.discrepancy}`}>
-        {changes.title}
+        {words.discrepancy.title}
       </a>
     )}
     <Buttons screen={screen} gate={gate} />
     {gate.paper !== null && (
       <details>
-        <summary>{label.paper}</summary>
+        <summary>{words.guide.paper}</summary>
         <Answer screen={screen} gate={gate} kind="paper">
-          <Text name="by" text={label.paperBy} />
-          <Text name="document" text={label.paperNo} />
-          <button type="submit">{label.record}</button>
+          <Text name="by" text={words.guide.paperBy} />
+          <Text name="document" text={words.guide.paperNo} />
+          <button type="submit">{words.page.record}</button>
         </Answer>
       </details>
     )}
     {!gate.hard && (
       <details>
-        <summary>{label.leave}</summary>
+        <summary>{words.guide.leave}</summary>
         <SayForm screen={screen} fields={{ type: "waive", gate: gate.id }}>
-          <Text name="because" text={label.because} />
-          <button type="submit">{label.leave}</button>
+          <Text name="because" text={words.page.because} />
+          <button type="submit">{words.guide.leave}</button>
         </SayForm>
       </details>
     )}
-    <p class="source">{label.source(gate.source)}</p>
+    <p class="source">{words.guide.source(gate.source)}</p>
   </section>
 );
 
@@ -69,14 +66,15 @@ const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decima
 );
 
 const Buttons = ({ screen, gate }: Props) => {
-  const unknown = <Press screen={screen} gate={gate} kind="unknown" text={label.unknown} class="quiet" />;
+  const { guide: text, lengths, page } = screen.words;
+  const unknown = <Press screen={screen} gate={gate} kind="unknown" text={text.unknown} class="quiet" />;
   const { check } = gate;
   switch (check.kind) {
     case "yesNo":
       return (
         <div class="tiles">
-          <Press screen={screen} gate={gate} kind="yesNo" value="yes" text={label.yes} />
-          <Press screen={screen} gate={gate} kind="yesNo" value="no" text={label.no} />
+          <Press screen={screen} gate={gate} kind="yesNo" value="yes" text={text.yes} />
+          <Press screen={screen} gate={gate} kind="yesNo" value="no" text={text.no} />
           {unknown}
         </div>
       );
@@ -99,10 +97,10 @@ const Buttons = ({ screen, gate }: Props) => {
               <input name="value" aria-label={gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
             </label>
             <div class="keypad" data-keypad={check.kind === "measure" ? check.unit : "count"} hx-morph-skip></div>
-            <button type="submit">{label.record}</button>
+            <button type="submit">{page.record}</button>
           </SayForm>
           <div class="tiles">
-            {check.kind === "measure" && check.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={label.noneHere} />}
+            {check.kind === "measure" && check.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={text.noneHere} />}
             {unknown}
           </div>
         </>
@@ -111,11 +109,11 @@ const Buttons = ({ screen, gate }: Props) => {
       return (
         <>
           {check.expected !== null && (
-            <Press screen={screen} gate={gate} kind="document" value={check.expected} text={label.thisOne(check.expected)} />
+            <Press screen={screen} gate={gate} kind="document" value={check.expected} text={text.thisOne(check.expected)} />
           )}
           <Answer screen={screen} gate={gate} kind="document">
-            <Text name="value" text={check.expected === null ? label.paperNo : label.another} />
-            <button type="submit">{label.record}</button>
+            <Text name="value" text={check.expected === null ? text.paperNo : text.another} />
+            <button type="submit">{page.record}</button>
           </Answer>
         </>
       );
@@ -147,16 +145,16 @@ const Buttons = ({ screen, gate }: Props) => {
 };
 
 /** A wind reading, taken now. */
-export const WindForm = ({ screen }: { screen: Screen }) => (
+export const WindForm = ({ screen, screen: { words } }: { screen: Screen }) => (
   <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="wind">
     <label>
-      {label.wind}
+      {words.guide.wind}
       <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
     <label>
-      {label.gust}
+      {words.guide.gust}
       <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
-    <button type="submit">{label.readWind}</button>
+    <button type="submit">{words.guide.readWind}</button>
   </SayForm>
 );

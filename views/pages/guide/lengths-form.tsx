@@ -2,9 +2,7 @@ import type { Check } from "../../../machines/install/gates.ts";
 import { LENGTHS, type LengthName, lengthFt } from "../../../machines/site/lengths.ts";
 import { squared, toleranceIn } from "../../../machines/site/squaring.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
-import { feetInches, inches } from "../../text/en/names.ts";
-import { label } from "../../text/en/page.ts";
-import { lengthName, lengths as text } from "../../text/en/squaring.ts";
+import type { Words } from "../../text/words.ts";
 import type { GateState } from "./state.ts";
 
 type Square = Extract<Check, { kind: "square" }>;
@@ -15,12 +13,13 @@ type Props = { screen: Screen; gate: GateState; asks: Square };
  * a time, as the tape gives it. Its id names what was read so far, so that a swap clears the field once it is taken down.
  */
 export const LengthsForm = ({ screen, gate, asks }: Props) => {
+  const { lengthName, lengths: text, page } = screen.words;
   const found = squared(gate.given, asks);
   const suspect = "suspect" in found ? found.suspect?.name : undefined;
   const next = LENGTHS.find((name) => gate.given[name] === undefined) ?? suspect ?? "AB";
   return (
     <>
-      <Readings gate={gate} asks={asks} />
+      <Readings gate={gate} asks={asks} words={screen.words} />
       <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind: "lengths" }} class="number">
         <fieldset class="which" id={`which-${Object.entries(gate.given).flat().join("-").replaceAll(".", "_")}`}>
           <legend>{text.which}</legend>
@@ -36,13 +35,13 @@ export const LengthsForm = ({ screen, gate, asks }: Props) => {
           </label>
         </fieldset>
         <div class="keypad" data-keypad="tape" hx-morph-skip></div>
-        <button type="submit">{label.record}</button>
+        <button type="submit">{page.record}</button>
       </SayForm>
     </>
   );
 };
 
-const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
+const Readings = ({ gate, asks, words, words: { lengths: text } }: Omit<Props, "screen"> & { words: Words }) => (
   <table class="lengths">
     <caption>{text.caption}</caption>
     <thead>
@@ -53,12 +52,15 @@ const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
       </tr>
     </thead>
     {LENGTHS.map((name) => (
-      <Reading name={name} ft={gate.given[name]} asks={asks} />
+      <Reading name={name} ft={gate.given[name]} asks={asks} words={words} />
     ))}
   </table>
 );
 
-const Reading = ({ name, ft, asks }: { name: LengthName; ft: number | undefined; asks: Square }) => {
+type ReadingProps = { name: LengthName; ft: number | undefined; asks: Square; words: Words };
+
+const Reading = ({ name, ft, asks, words }: ReadingProps) => {
+  const { feetInches, inches, lengthName, lengths: text } = words;
   const wantFt = lengthFt(asks.want, name);
   const within = toleranceIn(wantFt, asks.inPer50Ft);
   const offIn = ft === undefined ? 0 : (ft - wantFt) * 12;

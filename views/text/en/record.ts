@@ -33,11 +33,10 @@ export function duration(ms: number): string {
 
 /** The record of one job. */
 export const record = {
-  title: "The record",
+  of: (title: string) => `The record, ${title}`,
   link: "The record",
   planOf: (no: number) => `The plan of entry ${no}`,
   findings: "All jobs at a glance",
-  size: (widthFt: number, lengthFt: number) => `${widthFt} × ${lengthFt} ft`,
   rehearsal: "REHEARSAL: nothing was at stake",
   crew: "Crew",
   person: (name: string, role: string) => `${name}, ${role}`,
@@ -62,7 +61,6 @@ export const record = {
     `${entries === 1 ? "The one entry holds" : `All ${entries} entries hang together`}, and played again they give the states that were recorded.`,
   breaks: (why: string, no: number) =>
     `${why} It and what follows are not shown: nobody can vouch for them. The ${no === 1 ? "one entry" : `${no} entries`} before it hold.`,
-  changed: (no: number) => `Entry ${no} in the data file is no longer as it was written.`,
   lastHash: "Hash of the last entry",
   compare: "Compare it with a copy that was kept elsewhere: entries cut off at the end show in nothing else.",
   entries: (n: number) => (n === 1 ? "1 entry" : `${n} entries`),
@@ -114,7 +112,6 @@ export const findings = {
   these: (count: number, mark: string, title: string) => `${count}, ${mark}: ${title}`,
   rehearsals: "Rehearsals",
   notCounted: "Nothing was at stake here. They are in none of the counts above.",
-  rehearsal: "REHEARSAL",
   unreadable: "Record cannot be read.",
   cannotRead: (job: string) =>
     `The first entry of job ${job} is not as it was written. Put your last copy of the data file in its place; check that copy first: npm run verify -- FILE.`,
