@@ -56,10 +56,10 @@ function whereNext({ frozen }: Job, step: Step, { answers, calls }: Words): stri
   return next ? answers.whereNext(calls[next.wordsKey]?.say(next.params) ?? "") : answers.lastCall;
 }
 
-const KINDS: readonly (readonly [RegExp, StationKind, string])[] = [
-  [/corner/, "corner", "corners"],
-  [/seam end/, "seamEnd", "seam ends"],
-  [/side/, "side", "side stations"],
+const KINDS: readonly (readonly [RegExp, StationKind])[] = [
+  [/corner/, "corner"],
+  [/seam end/, "seamEnd"],
+  [/side/, "side"],
 ];
 
 /** Three, four, five as large as the edges and the tape allow. */
@@ -74,29 +74,30 @@ function squareCorner(about: string, { edges }: TentPlan, { answers, feetInches 
 }
 
 function howMany(about: string, plan: TentPlan, { answers }: Words): string {
+  const { things } = answers;
   const edge = plan.edges.find((e) => about.includes(e.name.toLowerCase()));
   const kind = KINDS.find(([words]) => words.test(about));
   const stations = plan.stations.filter((s) => (!edge || s.edge === edge.name) && (!kind || s.kind === kind[1]));
   const [first] = stations;
   for (const what of ["stakes", "plates"] as const) {
     if (!about.includes(what.slice(0, -1))) continue;
-    if (kind && first) return answers.each(stations.length, kind[2], first[what], what);
+    if (kind && first) return answers.each(stations.length, things[kind[1]], first[what], things[what]);
     return answers.count(
       stations.reduce((n, s) => n + s[what], 0),
-      what,
+      things[what],
     );
   }
   if (/strap/.test(about))
     return answers.count(
       stations.reduce((n, s) => n + s.plates, 0),
-      "straps",
+      things.straps,
     );
-  if (/ring/.test(about)) return edge ? answers.count(edge.rings, `rings on ${edge.name}`) : answers.cannotCount(about);
-  if (/quarter/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "quarter").length, "quarter poles");
-  if (/cent(?:re|er)/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "center").length, "center poles");
-  if (/pole|station/.test(about)) return answers.count(stations.length, kind ? kind[2] : "poles round the edge");
-  if (/piece/.test(about)) return answers.count(plan.pieces.length, "pieces");
-  return /seam/.test(about) ? answers.count(plan.seams.length, "seams") : answers.cannotCount(about);
+  if (/ring/.test(about)) return edge ? answers.count(edge.rings, things.ringsOn(edge.name)) : answers.cannotCount(about);
+  if (/quarter/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "quarter").length, things.quarterPoles);
+  if (/cent(?:re|er)/.test(about)) return answers.count(plan.poles.filter((p) => p.kind === "center").length, things.centerPoles);
+  if (/pole|station/.test(about)) return answers.count(stations.length, kind ? things[kind[1]] : things.edgePoles);
+  if (/piece/.test(about)) return answers.count(plan.pieces.length, things.pieces);
+  return /seam/.test(about) ? answers.count(plan.seams.length, things.seams) : answers.cannotCount(about);
 }
 
 function whereIs(about: string, plan: TentPlan, { answers, feetInches }: Words): string {

@@ -22,7 +22,7 @@ export const RecordPage = ({ state, show, shown, words, words: { markName, recor
       </p>
       <Facts state={state} words={words} />
       <Filter state={state} show={show} words={words} />
-      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS.join(", "))}</p>}
+      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS)}</p>}
       {show.marks.length > 0 && (
         <p class="showing">
           {shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map((mark) => markName(mark)).join(", "))}

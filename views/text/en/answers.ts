@@ -8,6 +8,20 @@ export const answers = {
   stations: (id: string, kind: string, edge: string) => `${id}: ${kind} on edge ${edge}.`,
   count: (n: number, what: string) => `${n} ${what}.`,
   each: (n: number, what: string, each: number, unit: string) => `${n} ${what}, ${each} ${unit} each, ${n * each} in all.`,
+  things: {
+    corner: "corners",
+    seamEnd: "seam ends",
+    side: "side stations",
+    stakes: "stakes",
+    plates: "plates",
+    straps: "straps",
+    ringsOn: (edge: string) => `rings on ${edge}`,
+    quarterPoles: "quarter poles",
+    centerPoles: "center poles",
+    edgePoles: "poles round the edge",
+    pieces: "pieces",
+    seams: "seams",
+  },
   cannotCount: (about: string) =>
     `The plan does not count "${about.slice(0, 40)}". Ask for stakes, plates, straps, poles, pieces, seams or rings.`,
   noSuchPlace: (about: string) =>

@@ -93,4 +93,11 @@ export function valueText(value: Value): string {
   }
 }
 
-export const sourceText = (source: Source): string => (typeof source === "string" ? source : `${source.title}, ${source.section}`);
+const SOURCES: Readonly<Record<Extract<Source, string>, string>> = {
+  "common practice, no source": "common practice, no source",
+  "from memory": "from memory",
+  "this tent's sheet": "this tent's sheet",
+  "this job's brief": "this job's brief",
+};
+/** A published title stays in the language that it was published in. */
+export const sourceText = (source: Source): string => (typeof source === "string" ? SOURCES[source] : `${source.title}, ${source.section}`);

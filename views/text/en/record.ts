@@ -55,7 +55,8 @@ export const record = {
   show: "Show only these",
   showAll: "Show all entries",
   showing: (shown: number, all: number, marks: string) => `Showing ${shown} of ${all} entries: ${marks}.`,
-  noSuch: (names: string, known: string) => `"${names}" is nothing to look for. All entries are shown. Choose from: ${known}.`,
+  noSuch: (names: string, known: readonly string[]) =>
+    `"${names}" is nothing to look for. All entries are shown. Choose from: ${known.join(", ")}.`,
   none: "No entry of that kind.",
   holds: (entries: number) =>
     `${entries === 1 ? "The one entry holds" : `All ${entries} entries hang together`}, and played again they give the states that were recorded.`,
