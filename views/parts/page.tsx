@@ -1,11 +1,12 @@
 import type { Child } from "hono/jsx";
 import { CLIENT_WORDS } from "../regions.ts";
+import type { Stylesheet } from "../stylesheets.ts";
 import type { Words } from "../text/words.ts";
 
-type Props = { words: Words; title: string; style?: string; children?: Child };
+type Props = { words: Words; title: string; styles?: readonly Stylesheet[]; children?: Child };
 
-/** A whole document. Everything on it works before any script has loaded. `style` is what a page wears besides what all do. */
-export const Page = ({ words, title, style, children }: Props) => (
+/** A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do. */
+export const Page = ({ words, title, styles = [], children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -14,8 +15,9 @@ export const Page = ({ words, title, style, children }: Props) => (
       <meta name="htmx-config" content='{"defaultTimeout":8000}' />
       <title>{`${title} · ${words.page.name}`}</title>
       <link rel="icon" href="/assets/icon.svg" />
-      <link rel="stylesheet" href="/assets/ridgecall.css" />
-      {style && <link rel="stylesheet" href={style} />}
+      {(["ridgecall", ...styles] as const).map((name) => (
+        <link rel="stylesheet" href={`/assets/${name}.css`} />
+      ))}
       <ClientWords words={words} />
       <script src="/assets/client.js" defer></script>
     </head>

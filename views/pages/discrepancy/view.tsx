@@ -18,7 +18,7 @@ export const DiscrepancyPage = ({ job, title, plan, message, values, problems, w
   const on = (what: string) =>
     values.what === what ? { job, what, words, values, problems } : { job, what, words, values: {}, problems: {} };
   return (
-    <Page words={words} title={text.title} style="/assets/tents.css">
+    <Page words={words} title={text.title}>
       <main class="open discrepancy">
         <p class="small">{title}</p>
         <h1>{text.title}</h1>
@@ -69,7 +69,7 @@ type Proposed = Job & { readonly effect: Effect; readonly values: Values; readon
 
 /** What it would change, before a second person is asked. */
 export const ProposeDiscrepancyPage = ({ job, title, effect, values, words, words: { discrepancy: text, page } }: Proposed) => (
-  <Page words={words} title={text.title} style="/assets/tents.css">
+  <Page words={words} title={text.title}>
     <main class="open discrepancy">
       <p class="small">{title}</p>
       <h1>{text.title}</h1>

@@ -92,7 +92,7 @@ export const Live = (screen: Shown) => (
 );
 
 export const GuidePage = (screen: Shown) => (
-  <Page words={screen.words} title={screen.guide.title}>
+  <Page words={screen.words} title={screen.guide.title} styles={["guide"]}>
     <div class="guide">
       <Strip {...screen} />
       <Thread {...screen} />

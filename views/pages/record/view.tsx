@@ -12,7 +12,7 @@ type Props = { readonly state: RecordState; readonly show: Show; readonly shown:
 
 /** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
 export const RecordPage = ({ state, show, shown, words, words: { markName, record }, children }: Props) => (
-  <Page words={words} title={record.of(state.title)} style="/assets/record.css">
+  <Page words={words} title={record.of(state.title)} styles={["marks", "record"]}>
     <main class="record" hx-ignore>
       <h1>{state.title}</h1>
       <p>{state.size}</p>

@@ -34,7 +34,7 @@ export const TentFormPage = ({
   const { words } = rest;
   const { fields, openJob, tents } = words;
   return (
-    <Page words={words} title={title} style="/assets/tents.css">
+    <Page words={words} title={title} styles={["tent-part"]}>
       <main class="open tent-form">
         <h1>{title}</h1>
         {message !== null && (

@@ -9,7 +9,7 @@ type Props = { state: TimeState; asked: Asked; words: Words };
 
 /** Crew and time of one job: the forecast in large type, another crew, each phase, what is assumed. */
 export const TimePage = ({ state, asked, words, words: { page, time } }: Props) => (
-  <Page words={words} title={time.title} style="/assets/time.css">
+  <Page words={words} title={time.title} styles={["time"]}>
     <main class="time" hx-ignore>
       {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{time.of(state.title)}</h1>

@@ -35,7 +35,7 @@ export const TruckPage = (screen: Shown) => {
   const { state, notice, words } = screen;
   const { page, truck } = words;
   return (
-    <Page words={words} title={truck.title} style="/assets/truck.css">
+    <Page words={words} title={truck.title} styles={["truck"]}>
       <main class="truck">
         <div class="top">
           <Head {...screen} />
