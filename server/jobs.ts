@@ -9,10 +9,10 @@ import { foldName, isPersonId } from "../machines/install/person-name.ts";
 import { type CommandEntry, type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
-import { errors } from "../views/text/en/errors.ts";
+import type { Languages } from "../views/text/languages.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
-import { Problem } from "./input/problem.ts";
+import { Problem, type Sentence } from "./input/problem.ts";
 import type { Journal } from "./journal/journal.ts";
 
 /** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
@@ -31,6 +31,8 @@ export type Dependencies = {
   readonly now: () => Instant;
   readonly newId: () => string;
   readonly wakeWord: string;
+  /** Those that a screen may ask for. */
+  readonly languages: Languages;
 };
 
 /** The one place where something happens: load, decide, append, publish. All of it synchronous, so two commands never cross. */
@@ -41,7 +43,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
     const known = desks.get(id);
     if (known) return known;
     const lines = journal.read(id);
-    if (lines.length === 0) throw new Problem(404, errors.noJob(id));
+    if (lines.length === 0) throw new Problem(404, (w) => w.errors.noJob(id));
     journal.refold(id);
     const desk = { ...replayed(id, lines), names: journal.names(id) };
     desks.set(id, desk);
@@ -84,7 +86,8 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
 
   function say(id: JobId, ask: Intent, from: Envelope): Sealed & { entry: CommandEntry } {
     const desk = load(id);
-    if (desk.readOnly) throw new Problem(409, desk.readOnly);
+    const { readOnly } = desk;
+    if (readOnly) throw new Problem(409, (w) => w.readOnlyText(readOnly));
     const person = personOf(desk, from.as);
     const tip = desk.entries.at(-1)!;
     const at = now();
@@ -135,24 +138,24 @@ export function personOf(desk: Pick<LiveJob, "job" | "names">, as: string): Pers
   const former = isPersonId(as) ? Object.keys(desk.names).find((known) => known === as) : undefined;
   if (former) return { id: former, role: "watcher" };
   const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
-  throw new Problem(422, errors.who(as, known), { as: errors.who(as, known) });
+  const notOnJob: Sentence = (w) => w.errors.who(as, known);
+  throw new Problem(422, notOnJob, { as: notOnJob });
 }
 
 /** Digest of a request's body as it came. */
 export const requestDigest = (body: unknown): Hash => digest.of(body);
 
 function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
-  if (before.entry.request !== request) throw new Problem(409, errors.keyUsed(key));
+  if (before.entry.request !== request) throw new Problem(409, (w) => w.errors.keyUsed(key));
   return before;
 }
 
 /** A job from its lines. A Problem where not even its opening can be read: there is nothing to show. */
 function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<LiveJob, "names"> {
   const chain = verifyChain(lines);
-  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, errors.noOpening(id));
+  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, (w) => w.errors.noOpening(id));
   const { job, entries, mismatch } = replayable(id, lines);
-  const readOnly = mismatch === null ? null : mismatch.why === "chain" ? errors.broken(mismatch.no) : errors.readOnly(mismatch.no);
-  return { job, entries, readOnly };
+  return { job, entries, readOnly: mismatch };
 }
 
 /** A record whose opening is of a shape, or leads to a state, that cannot be played is one without an opening. */
@@ -161,5 +164,5 @@ function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<
     const whole = replay(lines);
     if (whole.entries.length > 0) return whole;
   } catch {}
-  throw new Problem(409, errors.noOpening(id));
+  throw new Problem(409, (w) => w.errors.noOpening(id));
 }

@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { createSecureContext } from "node:tls";
 import { serve } from "@hono/node-server";
 import { Hono } from "hono";
-import { start } from "../views/text/en/start.ts";
+import { LANGUAGES } from "../views/text/languages.ts";
 import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
 import { readConfig } from "./config.ts";
@@ -14,6 +14,7 @@ import { createHub } from "./hub.ts";
 import { readBrief } from "./input/brief.ts";
 import { requestDigest } from "./jobs.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
+import { start } from "./terminal.ts";
 
 /** A day in the demo's future, as a date. */
 const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
@@ -21,7 +22,14 @@ const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toIS
 function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID, wakeWord: config.wakeWord });
+  const { app, desks } = createApp({
+    journal,
+    hub: createHub(),
+    now: () => Date.now(),
+    newId: randomUUID,
+    wakeWord: config.wakeWord,
+    languages: LANGUAGES,
+  });
   if (config.demo && journal.folds().length === 0)
     desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);

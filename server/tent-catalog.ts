@@ -4,10 +4,10 @@ import { planTent } from "../machines/tent/plan.ts";
 import { checkSpec } from "../machines/tent/spec.ts";
 import type { TentPlan } from "../machines/tent/types.ts";
 import { exampleName } from "../views/parts/tent-facts.ts";
-import { errors } from "../views/text/en/errors.ts";
+import type { Words } from "../views/text/words.ts";
 import type { Fields } from "./input/form.ts";
 import { kitToForm, readKit } from "./input/kit.ts";
-import { Problem } from "./input/problem.ts";
+import { Problem, type Sentence } from "./input/problem.ts";
 import type { NamedTent } from "./input/saved-tent.ts";
 import { tentToForm } from "./input/tent.ts";
 import type { Dependencies } from "./jobs.ts";
@@ -23,18 +23,15 @@ export type ListedTent = {
 };
 
 /** Examples never change: they are planned once. */
-let planned: readonly ListedTent[] | undefined;
-const examples = (): readonly ListedTent[] => {
-  planned ??= EXAMPLES.map(({ id, spec }) => {
-    const plan = planTent(spec);
-    return { id, name: exampleName(plan), version: null, plan, kit: null };
-  });
-  return planned;
-};
+let planned: readonly { readonly id: string; readonly plan: TentPlan }[] | undefined;
 
-/** The list of tents: what is saved, and the examples. The one place where a saved tent is written. */
-export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">) {
+/** The list of tents: what is saved, and the examples, called in words. The one place where a saved tent is written. */
+export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">, words: Words) {
   const { catalog } = journal;
+  const examples = (): readonly ListedTent[] => {
+    planned ??= EXAMPLES.map(({ id, spec }) => ({ id, plan: planTent(spec) }));
+    return planned.map(({ id, plan }) => ({ id, name: exampleName(plan, words), version: null, plan, kit: null }));
+  };
   const saved = (): ListedTent[] => catalog.tents().map(listedTent);
 
   function find(id: string): ListedTent | null {
@@ -43,30 +40,32 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
   }
   function get(id: string): ListedTent {
     const tent = find(id);
-    if (!tent) throw new Problem(404, errors.noTent(id));
+    if (!tent) throw new Problem(404, (w) => w.errors.noTent(id));
     return tent;
   }
   /** A tent and its kit notes as the fields of a form. */
   function form(id: string): Fields {
     const { plan, kit } = get(id);
-    if (!plan) throw new Problem(409, errors.tentUnreadable);
-    return { ...tentToForm(plan.spec), ...kitToForm(kit) };
+    if (!plan) throw new Problem(409, (w) => w.errors.tentUnreadable);
+    return { ...tentToForm(plan.spec, words), ...kitToForm(kit) };
   }
 
   /** Does a write once; a repeat is answered with the tent that it wrote. */
-  function once(write: Write, name: string, go: () => string, changed: string = errors.tentChanged): string {
+  function once(write: Write, name: string, go: () => string, changed: Sentence = (w) => w.errors.tentChanged): string {
     const before = catalog.written(write.key);
     if (before) {
-      if (before.request !== write.request) throw new Problem(409, errors.keyUsed(write.key));
+      if (before.request !== write.request) throw new Problem(409, (w) => w.errors.keyUsed(write.key));
       return before.tent;
     }
     const example = examples().find((e) => foldedName(e.name) === foldedName(name));
-    if (example) throw new Problem(422, errors.tentRefused, { name: errors.nameOfExample(example.name) });
+    if (example) throw nameRefused((w) => w.errors.nameOfExample(example.name));
     try {
       return go();
     } catch (error) {
-      if (error instanceof NameTaken)
-        throw new Problem(422, errors.tentRefused, { name: errors.nameTaken(catalog.tent(error.by)?.name ?? name) });
+      if (error instanceof NameTaken) {
+        const taken = catalog.tent(error.by)?.name ?? name;
+        throw nameRefused((w) => w.errors.nameTaken(taken));
+      }
       if (error instanceof Changed) throw new Problem(409, changed);
       throw error;
     }
@@ -90,12 +89,14 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
         catalog.remove(id, version, write);
         return id;
       },
-      errors.tentChangedSince,
+      (w) => w.errors.tentChangedSince,
     );
 
   return { saved, examples, find, get, form, add, change, remove };
 }
 export type TentCatalog = ReturnType<typeof createTentCatalog>;
+
+const nameRefused = (why: Sentence) => new Problem(422, (w) => w.errors.tentRefused, { name: why });
 
 /** Checked again: what lies in a file may be of an older program, or spoiled. */
 function listedTent({ id, name, spec, kit, version }: SavedTent): ListedTent {

@@ -2,7 +2,7 @@ import { Hono } from "hono";
 import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
 import { placeName } from "../../views/pages/record/lines.ts";
-import { record } from "../../views/text/en/record.ts";
+import type { Words } from "../../views/text/words.ts";
 import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { usualTent } from "../input/tent.ts";
@@ -15,19 +15,18 @@ import { page } from "./page.ts";
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(desks: LiveJobs, world: Dependencies) {
   const { journal, newId } = world;
-  const shelf = createTentCatalog(world);
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
-  const listed = () =>
+  const listed = (words: Words) =>
     journal.folds().flatMap(({ job, entries, fold }) =>
       fold
         ? [
             {
               id: job,
               title: fold.title,
-              size: record.size(fold.widthFt, fold.lengthFt),
+              size: words.page.size(fold.widthFt, fold.lengthFt),
               phase: fold.phase,
-              phaseName: placeName(fold.phase),
+              phaseName: placeName(fold.phase, words),
               entries,
               rehearsal: fold.rehearsal,
             },
@@ -39,15 +38,15 @@ export function jobRoutes(desks: LiveJobs, world: Dependencies) {
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
-  app.get("/", (c) => c.html(page(<HomePage jobs={listed()} />)));
-  app.get("/jobs.json", (c) => c.json({ jobs: listed() }));
+  app.get("/", (c) => c.html(page(<HomePage jobs={listed(c.get("words"))} words={c.get("words")} />)));
+  app.get("/jobs.json", (c) => c.json({ jobs: listed(c.get("words")) }));
   const opening = { action: "/jobs", newKey: newId };
   app.get("/jobs/new", (c) => {
     const { tent, width, length } = c.req.query();
-    return briefPage(c, tent === undefined ? usualTent(width, length) : shelf.form(tent), opening);
+    return briefPage(c, tent === undefined ? usualTent(width, length) : createTentCatalog(world, c.get("words")).form(tent), opening);
   });
   app.get("/jobs/:id{[\\w-]+}/plan.json", (c) => c.json(plan(c.req.param("id"))));
-  app.get("/jobs/:id{[\\w-]+}/plan", (c) => c.html(page(<PlanPage {...plan(c.req.param("id"))} />)));
+  app.get("/jobs/:id{[\\w-]+}/plan", (c) => c.html(page(<PlanPage {...plan(c.req.param("id"))} words={c.get("words")} />)));
   app.post("/jobs", async (c) => {
     if (wantsJson(c)) {
       const body = await jsonBody(c);

@@ -6,8 +6,6 @@ import { buildFindings } from "../../views/pages/findings/build-state.ts";
 import { buildRecordState, kitOf } from "../../views/pages/record/build-state.ts";
 import { rowsOf } from "../../views/pages/record/csv.ts";
 import { csv } from "../../views/parts/csv.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { record } from "../../views/text/en/record.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
@@ -25,15 +23,15 @@ export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
     const desk = desks.load(id);
     const chain = verifyChain(journal.read(id));
     const fit = desk.entries.findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
-    if (fit === 0) throw new Problem(409, errors.noOpening(id));
-    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: record.changed(fit + 1) };
+    if (fit === 0) throw new Problem(409, (w) => w.errors.noOpening(id));
+    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: { no: fit + 1, why: "changed" } };
   };
 
   app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
     const desk = vouched(idOf(c));
     await yieldTurn();
-    const state = buildRecordState(desk);
-    return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
+    const state = buildRecordState(desk, c.get("words"));
+    return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), c.get("words"))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
     const desk = vouched(idOf(c));
@@ -42,20 +40,24 @@ export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
     return c.json({
       job: idOf(c),
       names,
-      problem: readOnly,
+      problem: readOnly && c.get("words").readOnlyText(readOnly),
       findings: fold.counts,
       kit: kitOf(desk),
       entries: entries.map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
     });
   });
   app.get("/jobs/:id{[\\w-]+}/record.csv", (c) => {
-    const rows = rowsOf(buildRecordState(vouched(idOf(c))));
+    const words = c.get("words");
+    const rows = rowsOf(buildRecordState(vouched(idOf(c)), words), words);
     return c.body(csv(rows), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="record-${idOf(c)}.csv"`,
     });
   });
-  app.get("/findings", (c) => c.body(streamed(findingsParts(buildFindings(journal.folds()))), 200, HTML));
-  app.get("/findings.json", (c) => c.json(buildFindings(journal.folds())));
+  app.get("/findings", (c) => {
+    const words = c.get("words");
+    return c.body(streamed(findingsParts(buildFindings(journal.folds(), words), words)), 200, HTML);
+  });
+  app.get("/findings.json", (c) => c.json(buildFindings(journal.folds(), c.get("words"))));
   return app;
 }

@@ -6,10 +6,8 @@ import type { TruckScreen } from "../../views/pages/truck/line.tsx";
 import type { TruckLine } from "../../views/pages/truck/state.ts";
 import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
-import { roleName } from "../../views/text/en/roles.ts";
-import { truck } from "../../views/text/en/truck.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
@@ -21,11 +19,12 @@ import { deviceOf, holderOf } from "./screen.ts";
 export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
-  const stateOf = (c: Context) => buildTruckState(desks.load(idOf(c)));
+  const stateOf = (c: Context) => buildTruckState(desks.load(idOf(c)), c.get("words"));
   const screenOf = (c: Context): TruckScreen => {
     const { job, names } = desks.load(idOf(c));
-    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: roleName(p.role) }));
-    return { state: stateOf(c), me: holderOf(c, idOf(c), desks), people, newKey: newId };
+    const words = c.get("words");
+    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
+    return { state: stateOf(c), me: holderOf(c, idOf(c), desks), people, newKey: newId, words };
   };
   const countPage = (c: Context, line: TruckLine, typed: string, problem: string | null, status: 200 | 422 = 200) =>
     c.html(page(<TruckCountPage screen={screenOf(c)} line={line} typed={typed} problem={problem} />), status);
@@ -38,7 +37,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
     if (line && screen.me !== null) return countPage(c, line, "", null);
-    const notice = c.req.query("reply") ?? (line === undefined ? truck.noSuchLine(asked!) : null);
+    const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
     return c.html(page(<TruckPage {...screen} notice={notice} />));
   });
 
@@ -49,17 +48,17 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const partial = c.req.header("hx-request-type") === "partial";
     const before = stateOf(c).lines.find((l) => l.item === item);
     try {
-      if (!before) throw new Problem(422, truck.noSuchLine(item));
+      if (!before) throw new Problem(422, (w) => w.truck.noSuchLine(item));
       const reply = tick(c, fields, before);
       const screen = screenOf(c);
       const line = screen.state.lines.find((l) => l.item === item)!;
       const done = reply.went === "done" && line.counted !== null;
-      const told = done ? truck.taken(line, screen.state.way) : reply.reply;
+      const told = done ? screen.words.truck.taken(line, screen.state.way) : reply.reply;
       if (partial) return c.html(await (<TruckLive {...screen} item={done ? item : null} notice={told} />).toString());
       return done || !line.asked || fields.from === "list" ? toList(c, told, item) : countPage(c, line, value, told);
     } catch (error) {
       if (partial || !before?.asked || by === "" || !(error instanceof Problem) || error.status !== 422) throw error;
-      return countPage(c, before, value, error.message, 422);
+      return countPage(c, before, value, error.sentence(c.get("words")), 422);
     }
   });
 
@@ -73,7 +72,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   });
   app.get("/jobs/:id{[\\w-]+}/truck.json", (c) => c.json(stateOf(c)));
   app.get("/jobs/:id{[\\w-]+}/truck.csv", (c) =>
-    c.body(csv(truckRows(stateOf(c))), 200, {
+    c.body(csv(truckRows(stateOf(c), c.get("words"))), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="truck-${idOf(c)}.csv"`,
     }),
@@ -83,11 +82,12 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   /** One line said to the job: its own item and no other. Throws a Problem where the number is none. */
   function tick(c: Context, fields: Fields, line: TruckLine): Told {
     const { value = "", as: by, key, seen, gate } = fields;
-    const wrong = new Problem(422, truck.notCount(value, line), { value: truck.notCount(value, line) });
+    const notCount: Sentence = (w) => w.truck.notCount(value, line);
+    const wrong = new Problem(422, notCount, { value: notCount });
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) });
+      return sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

@@ -1,3 +1,4 @@
+import type { ReadOnly } from "../../../machines/conversation/live-job.ts";
 import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
@@ -77,7 +78,7 @@ export const errors = {
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
   spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
-  weight: (from: number, to: number) => (lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
+  weight: (from: number, to: number, lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
@@ -144,10 +145,16 @@ export const errors = {
   nothingHeard: "Nothing was heard. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is another place than this. ${ask}`,
-  nothingRecorded: "Nothing was recorded.",
+  notTaken: (why: string) => `${why} Nothing was recorded.`,
   noOpening: (id: string) =>
     `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,
-  readOnly: (no: number) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
-  broken: (no: number) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
   oops: "Something went wrong here. Nothing was recorded; try again.",
 } as const;
+
+const READ_ONLY: Readonly<Record<ReadOnly["why"], (no: number) => string>> = {
+  replay: (no) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
+  chain: (no) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
+  changed: (no) => `Entry ${no} in the data file is no longer as it was written.`,
+};
+/** Why a job can be read and not driven. */
+export const readOnlyText = ({ why, no }: ReadOnly): string => READ_ONLY[why](no);
