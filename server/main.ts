@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { createSecureContext } from "node:tls";
 import { serve } from "@hono/node-server";
 import { Hono } from "hono";
-import { start } from "../views/text/en/start.ts";
+import { LANGUAGES } from "../views/text/languages.ts";
 import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
 import { readConfig } from "./config.ts";
@@ -14,6 +14,7 @@ import { createHub } from "./hub.ts";
 import { readBrief } from "./input/brief.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
 import { requestDigest } from "./next-entry.ts";
+import { start } from "./terminal.ts";
 
 /** How often it is tried to write holds that could not be written, in ms. */
 const RETRY_MS = 5_000;
@@ -24,7 +25,14 @@ const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toIS
 async function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID, wakeWord: config.wakeWord });
+  const { app, desks } = createApp({
+    journal,
+    hub: createHub(),
+    now: () => Date.now(),
+    newId: randomUUID,
+    wakeWord: config.wakeWord,
+    languages: LANGUAGES,
+  });
   if (config.demo && (await journal.folds()).length === 0)
     await desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);

@@ -1,3 +1,4 @@
+import type { LiveJob } from "../machines/conversation/live-job.ts";
 import { digest, type Hash } from "../machines/digest/digest.ts";
 import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
 import { decide } from "../machines/install/decide.ts";
@@ -6,7 +7,7 @@ import { currentStep, type Job, stateDigest } from "../machines/install/job.ts";
 import type { Frozen } from "../machines/install/step.ts";
 import { type CommandEntry, type JobId, NO_ENTRY, type Opening } from "../machines/record/entry.ts";
 import type { Names } from "./journal/journal.ts";
-import { type LiveJob, personOf } from "./live-job.ts";
+import { personOf } from "./live-job.ts";
 
 /** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
 export type Envelope = {

@@ -4,10 +4,10 @@ import { planTent } from "../machines/tent/plan.ts";
 import { checkSpec } from "../machines/tent/spec.ts";
 import type { TentPlan } from "../machines/tent/types.ts";
 import { exampleName } from "../views/parts/tent-facts.ts";
-import { errors } from "../views/text/en/errors.ts";
+import type { Words } from "../views/text/words.ts";
 import type { Fields } from "./input/form.ts";
 import { kitToForm, readKit } from "./input/kit.ts";
-import { Problem } from "./input/problem.ts";
+import { Problem, type Sentence } from "./input/problem.ts";
 import type { NamedTent } from "./input/saved-tent.ts";
 import { tentToForm } from "./input/tent.ts";
 import type { Dependencies } from "./jobs.ts";
@@ -23,18 +23,15 @@ export type ListedTent = {
 };
 
 /** Examples never change: they are planned once. */
-let planned: readonly ListedTent[] | undefined;
-const examples = (): readonly ListedTent[] => {
-  planned ??= EXAMPLES.map(({ id, spec }) => {
-    const plan = planTent(spec);
-    return { id, name: exampleName(plan), version: null, plan, kit: null };
-  });
-  return planned;
-};
+let planned: readonly { readonly id: string; readonly plan: TentPlan }[] | undefined;
 
-/** The list of tents: what is saved, and the examples. The one place where a saved tent is written. */
-export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">) {
+/** The list of tents: what is saved, and the examples, called in words. The one place where a saved tent is written. */
+export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">, words: Words) {
   const { catalog } = journal;
+  const examples = (): readonly ListedTent[] => {
+    planned ??= EXAMPLES.map(({ id, spec }) => ({ id, plan: planTent(spec) }));
+    return planned.map(({ id, plan }) => ({ id, name: exampleName(plan, words), version: null, plan, kit: null }));
+  };
   const saved = async (): Promise<ListedTent[]> => (await catalog.tents()).map(listedTent);
 
   async function find(id: string): Promise<ListedTent | null> {
@@ -43,32 +40,39 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
   }
   async function get(id: string): Promise<ListedTent> {
     const tent = await find(id);
-    if (!tent) throw new Problem(404, errors.noTent(id));
+    if (!tent) throw new Problem(404, (w) => w.errors.noTent(id));
     return tent;
   }
   /** A tent and its kit notes as the fields of a form. */
   async function form(id: string): Promise<Fields> {
     const { plan, kit } = await get(id);
-    if (!plan) throw new Problem(409, errors.tentUnreadable);
-    return { ...tentToForm(plan.spec), ...kitToForm(kit) };
+    if (!plan) throw new Problem(409, (w) => w.errors.tentUnreadable);
+    return { ...tentToForm(plan.spec, words), ...kitToForm(kit) };
   }
 
   /** Does a write once; a repeat is answered with the tent that it wrote. */
-  async function once(write: Write, name: string, go: () => Promise<string>, changed: string = errors.tentChanged): Promise<string> {
+  async function once(
+    write: Write,
+    name: string,
+    go: () => Promise<string>,
+    changed: Sentence = (w) => w.errors.tentChanged,
+  ): Promise<string> {
     const before = await catalog.written(write.key);
     if (before) {
-      if (before.request !== write.request) throw new Problem(409, errors.keyUsed(write.key));
+      if (before.request !== write.request) throw new Problem(409, (w) => w.errors.keyUsed(write.key));
       return before.tent;
     }
     const example = examples().find((e) => foldedName(e.name) === foldedName(name));
-    if (example) throw new Problem(422, errors.tentRefused, { name: errors.nameOfExample(example.name) });
+    if (example) throw nameRefused((w) => w.errors.nameOfExample(example.name));
     try {
       return await go();
     } catch (error) {
       // The same write came twice at once, and the other was first.
       if (error instanceof WriteRepeated) return once(write, name, go, changed);
-      if (error instanceof NameTaken)
-        throw new Problem(422, errors.tentRefused, { name: errors.nameTaken((await catalog.tent(error.by))?.name ?? name) });
+      if (error instanceof NameTaken) {
+        const taken = (await catalog.tent(error.by))?.name ?? name;
+        throw nameRefused((w) => w.errors.nameTaken(taken));
+      }
       if (error instanceof Changed) throw new Problem(409, changed);
       throw error;
     }
@@ -92,12 +96,14 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
         await catalog.remove(id, version, write);
         return id;
       },
-      errors.tentChangedSince,
+      (w) => w.errors.tentChangedSince,
     );
 
   return { saved, examples, find, get, form, add, change, remove };
 }
 export type TentCatalog = ReturnType<typeof createTentCatalog>;
+
+const nameRefused = (why: Sentence) => new Problem(422, (w) => w.errors.tentRefused, { name: why });
 
 /** Checked again: what lies in a file may be of an older program, or spoiled. */
 function listedTent({ id, name, spec, kit, version }: SavedTent): ListedTent {

@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Instant } from "../install/ids.ts";
-import type { Clock } from "../speech/en/times.ts";
+import type { Clock } from "../speech/clock.ts";
 
 const MINUTE_MS = 60_000;
 

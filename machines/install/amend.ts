@@ -1,11 +1,12 @@
 import { digest } from "../digest/digest.ts";
+import { kindOf } from "./checks/registry.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import type { StepId } from "./ids.ts";
 import { currentStep, type Job } from "./job.ts";
-import { windLimits } from "./limits.ts";
 import { installMachine } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Step } from "./step.ts";
+import { weatherLimits } from "./weather.ts";
 
 /** The part of a job that each aspect names. */
 const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
@@ -37,8 +38,8 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
   });
 }
 
-/** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
-const question = (gate: Gate): unknown => (gate.check.kind === "counts" ? { ...gate, check: { ...gate.check, want: null } } : gate);
+/** A gate as far as a change of it asks again. */
+const question = (gate: Gate): unknown => ({ ...gate, check: kindOf(gate.check).question(gate.check) });
 
 /** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
 export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly resumesAt: Step } {
@@ -62,7 +63,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     );
   const { context } = job.snapshot;
   const makingSafe = context.resumeAt !== null;
-  const machine = installMachine(to.script, windLimits(to.brief.sheet));
+  const machine = installMachine(to.script, weatherLimits(to.limits));
   const value = {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },
@@ -71,7 +72,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     value: value as never,
     context: {
       ...context,
-      limits: windLimits(to.brief.sheet),
+      limits: weatherLimits(to.limits),
       answers: keep(context.answers),
       waived: keep(context.waived),
       resumeAt: makingSafe ? from.id : null,

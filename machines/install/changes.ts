@@ -1,4 +1,4 @@
-import { same } from "../tent/grid.ts";
+import { nearlyEqual } from "../tent/grid.ts";
 import { CORNERS, type Corner, type EdgeName, type InteriorPole, type KitItem, type Point } from "../tent/types.ts";
 import type { Role } from "./brief.ts";
 import type { PersonId } from "./ids.ts";
@@ -39,7 +39,7 @@ function ringsOf(from: Frozen, to: Frozen): Change[] {
 
 function polesOf(from: Frozen, to: Frozen): Change[] {
   const among = (pole: InteriorPole, poles: readonly InteriorPole[]) =>
-    poles.some((p) => p.kind === pole.kind && same(p.xFt, pole.xFt) && same(p.yFt, pole.yFt));
+    poles.some((p) => p.kind === pole.kind && nearlyEqual(p.xFt, pole.xFt) && nearlyEqual(p.yFt, pole.yFt));
   const only = (poles: readonly InteriorPole[], others: readonly InteriorPole[], more: boolean) =>
     poles.filter((p) => !among(p, others)).map(({ kind, id, xFt, yFt }): Change => ({ what: "pole", kind, id, at: { xFt, yFt }, more }));
   return [...only(to.plan.poles, from.plan.poles, true), ...only(from.plan.poles, to.plan.poles, false)];
@@ -50,7 +50,7 @@ function cornersOf(from: Frozen, to: Frozen): Change[] {
   return CORNERS.flatMap((corner): Change[] => {
     const [before, after] = [mark(from, corner), mark(to, corner)];
     const by = { xFt: after.xFt - before.xFt, yFt: after.yFt - before.yFt };
-    return same(by.xFt, 0) && same(by.yFt, 0) ? [] : [{ what: "corner", corner, by }];
+    return nearlyEqual(by.xFt, 0) && nearlyEqual(by.yFt, 0) ? [] : [{ what: "corner", corner, by }];
   });
 }
 

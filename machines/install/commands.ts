@@ -9,7 +9,13 @@ export type Spoken = (typeof SPOKEN)[number];
 export type CommandSource = "press" | "typed" | "office" | Spoken;
 
 export type Reading =
-  | { readonly kind: "wind"; readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant; readonly place: string }
+  | {
+      readonly kind: "wind";
+      readonly mph: number;
+      readonly gustMph: number | null;
+      readonly takenAt: Instant;
+      readonly place: string | null;
+    }
   | { readonly kind: "thunder"; readonly takenAt: Instant };
 
 /** What is read back when it is spoken, and counts once it is confirmed. */
@@ -26,7 +32,7 @@ export type Intent =
   | { readonly type: "back" }
   | { readonly type: "hold" }
   | { readonly type: "carryOn" }
-  | { readonly type: "makeSafe"; readonly because: string }
+  | { readonly type: "makeSafe"; readonly because: string | null }
   | { readonly type: "note"; readonly text: string }
   /** A hold word inside a sentence: work waits, until the lead's bare "carry on". */
   | { readonly type: "pause" }

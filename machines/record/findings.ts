@@ -1,56 +1,55 @@
+import { comparesWith, isComplete, meetsLimit } from "../install/checks/any-check.ts";
 import type { Answer, Gate } from "../install/gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
-import type { JobState } from "../install/state.ts";
-import { isComplete, meetsLimit } from "../install/status.ts";
 import type { Frozen } from "../install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
 import { type Entries, lookupIn } from "./entries.ts";
 import type { CommandEntry, Entry, JobId, Opening } from "./entry.ts";
 import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
 
-/** What a manager looks at: refused by the guide, left out with a reason, taken though not good, gone back over, plan changed. */
+/** What a manager reviews: refusals, waivers, answers out of limits, steps back, and amendments. */
 export const FLAGS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
 export type Flag = (typeof FLAGS)[number];
 
-/** How entries are folded. A fold that was made another way is made anew from the entries. */
-export const FOLD_VERSION = 2;
-/** Where the guide stands while making safe, from whichever phase. Its time is counted on its own. */
+/** Version of the folding rules. A fold of another version is rebuilt from the entries. */
+export const FOLD_VERSION = 1;
+/** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 
-/** What is kept of a job for whoever oversees many. Plain JSON, and derived: the entries are the record. */
+/** Summary of a job for whoever oversees many. Plain JSON, derived from the entries, which are the record. */
 export type Fold = {
   readonly job: JobId;
-  /** The last entry that was folded in. */
+  /** The last entry folded in. */
   readonly no: EntryNo;
   readonly title: string;
   readonly widthFt: number;
   readonly lengthFt: number;
   readonly zone: string;
-  /** As it was opened: no amendment takes a job out of the counts. */
+  /** As opened; an amendment cannot take a job out of the counts. */
   readonly rehearsal: boolean;
   readonly openedAt: Instant;
   readonly lastAt: Instant;
   readonly phase: string;
   readonly phaseMs: Readonly<Record<string, number>>;
-  /** Of that time what was work, and what there is to do. */
+  /** The part of that time that was work, and the work there is to do. */
   readonly worked: WorkTime;
   readonly counts: Readonly<Record<Flag, number>>;
   /** The opening, or the amendment, whose script is in force. */
   readonly frozenAt: EntryNo;
-  /** The last answers that a later count has to equal. */
+  /** The latest answers that a later count has to match. */
   readonly counted: Readonly<Record<GateId, Answer>>;
-  /** The first entry that does not fit the chain: from it on nothing is folded in. */
+  /** The first entry that does not fit the chain; nothing from there on is folded in. */
   readonly mismatch: EntryNo | null;
 };
 export type Folded = { readonly fold: Fold; readonly flags: readonly Flag[] };
 
-/** A fold of the first entry alone. */
+/** The fold of the opening entry alone. */
 export function openFold(entry: Opening): Fold {
   return {
     job: entry.job,
     no: entry.no,
-    ...named(entry.opened),
+    ...headlineOf(entry.opened),
     rehearsal: (entry.opened.brief as { rehearsal?: unknown }).rehearsal === true,
     openedAt: entry.at,
     lastAt: entry.at,
@@ -64,7 +63,7 @@ export function openFold(entry: Opening): Fold {
   };
 }
 
-/** The fold with one entry more, and what stands out about that entry. `earlier` finds those before it. */
+/** The fold with one more entry, and the flags of that entry. `earlier` looks up the entries before it. */
 export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Folded {
   const flags = flagsOf(fold, entry, earlier);
   const frozenAt = frozenAfter(fold.frozenAt, entry);
@@ -76,11 +75,11 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
     fold: {
       ...fold,
       no: entry.no,
-      ...(frozenAt === fold.frozenAt ? {} : named(frozen)),
+      ...(frozenAt === fold.frozenAt ? {} : headlineOf(frozen)),
       lastAt: Math.max(fold.lastAt, entry.at),
       phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
-      counts: flags.length === 0 ? fold.counts : counted(fold.counts, flags),
+      counts: flags.length === 0 ? fold.counts : addFlags(fold.counts, flags),
       worked: addWorkTime(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
       frozenAt,
       counted: countsAfter(fold, entry, earlier),
@@ -88,7 +87,10 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
   };
 }
 
-/** A whole record: its fold, and what stands out about each entry. `mismatch` is the first line that was not given because it does not fit. */
+/**
+ * Folds a whole record, with the flags of each entry. `mismatch` is the first line that was left out because it does not fit
+ * the chain. Throws if the first entry is not an opening, or another one is.
+ */
 export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Folded & { readonly each: readonly (readonly Flag[])[] } {
   const [first, ...rest] = entries;
   if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
@@ -103,11 +105,11 @@ export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Fold
   return { ...folded, fold: { ...folded.fold, mismatch }, each };
 }
 
-/** The entry whose script is in force after one: an agreed amendment puts its own in the place of the one before. */
+/** The entry whose script is in force after this one: an agreed amendment replaces the script. */
 export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: CommandEntry): EntryNo =>
   "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.target : frozenAt;
 
-/** What an opening or an amendment froze. Throws where the entry is neither. */
+/** What an opening or an amendment froze. Throws if the entry is neither. */
 export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   const entry = earlier(no);
   if (entry?.kind === "opening") return entry.opened;
@@ -115,7 +117,7 @@ export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
 }
 
-/** What was in force when an entry was made: the opening, or the last amendment that was agreed to before it. */
+/** What was in force when an entry was made: the opening, or the last amendment agreed to before it. */
 export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
   for (let n = no - 1; n > 1; n--) {
     const entry = earlier(n);
@@ -126,7 +128,7 @@ export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
   return frozenIn(1, earlier);
 }
 
-/** The phase the guide stood in after an entry, making safe as one of its own. */
+/** The phase after an entry, with making safe as a phase of its own. */
 export function phaseAfter({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
   if (phase === "ground" || phase === "up") return MAKING_SAFE;
   return phase === "standing" && rulesOf(frozen).ways.has(step) ? MAKING_SAFE : phase;
@@ -143,22 +145,21 @@ function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] 
     case "amended":
       return ["amended"];
     case "answered":
-      return good(fold, entry, earlier) ? [] : ["outOfLimit"];
+      return isWithinLimits(fold, entry, earlier) ? [] : ["outOfLimit"];
     default:
       return [];
   }
 }
 
-/** Whether an answer that was taken lies within its gate's limits. */
-function good(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
+/** Whether an accepted answer is within its gate's limits. */
+function isWithinLimits(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
   const command = effectiveCommandBy(entry, earlier);
   if (command.type !== "answer") return true;
   const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
   if (!gate || command.value.kind === "unknown") return false;
   const value = answerValue(entry, gate.check, earlier) ?? command.value;
-  // Of a state, a limit asks for nothing but the answers that it compares with.
-  const state = { answers: fold.counted } as unknown as JobState;
-  return !isComplete(gate.check, value, state) || meetsLimit(gate.check, value, state);
+  const given = { answers: fold.counted };
+  return !isComplete(gate.check, value, given) || meetsLimit(gate.check, value, given);
 }
 
 function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fold["counted"] {
@@ -174,27 +175,25 @@ function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fol
 type Rules = {
   readonly gates: ReadonlyMap<GateId, Gate>;
   readonly ways: ReadonlySet<StepId>;
-  /** Gates whose counts a later one has to equal. */
+  /** Gates whose counts a later gate has to match. */
   readonly compared: ReadonlySet<GateId>;
 };
-const known = new WeakMap<Frozen, Rules>();
+const rulesCache = new WeakMap<Frozen, Rules>();
 function rulesOf(frozen: Frozen): Rules {
-  const before = known.get(frozen);
+  const before = rulesCache.get(frozen);
   if (before) return before;
   const gates = allSteps(frozen.script).flatMap(({ gate }) => (gate ? [gate] : []));
   const rules: Rules = {
     gates: new Map(gates.map((g) => [g.id, g])),
     ways: new Set(Object.values(frozen.script.escapes).flatMap((way) => way.map((s) => s.id))),
-    compared: new Set(
-      gates.flatMap(({ check }) => (check.kind === "sameCount" || check.kind === "counts" ? [check.as] : [])).filter((id) => id !== null),
-    ),
+    compared: new Set(gates.flatMap(({ check }) => comparesWith(check) ?? [])),
   };
-  known.set(frozen, rules);
+  rulesCache.set(frozen, rules);
   return rules;
 }
 
-const named = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
-function counted(counts: Fold["counts"], marks: readonly Flag[]): Fold["counts"] {
+const headlineOf = ({ brief, plan }: Frozen) => ({ title: brief.title, zone: brief.zone, widthFt: plan.widthFt, lengthFt: plan.lengthFt });
+function addFlags(counts: Fold["counts"], marks: readonly Flag[]): Fold["counts"] {
   const sum = { ...counts };
   for (const mark of marks) sum[mark]++;
   return sum;

@@ -1,32 +1,38 @@
-import type { Check } from "../install/gates.ts";
+import { givenParts, wantedParts } from "../install/checks/any-check.ts";
+import type { Parts } from "../install/checks/check-kind.ts";
 import type { JobState } from "../install/state.ts";
 import type { Script } from "../install/step.ts";
 import { ORDER_OF_USE } from "../tent/load.ts";
 
-/** The calls at which the kit is counted onto the truck, and back again. */
+/** The steps at which the kit is counted onto the truck, and back. */
 export const KIT_OUT = "kit.loaded";
 export const KIT_BACK = "back.kit";
 
-/** One kind of thing: how many the list has, how many went out and came back as far as anybody counted, and what that comes to. */
+/** One kind of item: how many are listed, how many were counted out and back, and the difference. */
 export type KitRow = {
   readonly item: string;
   readonly listed: number;
   readonly out: number | null;
   readonly back: number | null;
-  /** Back less out; less the list's figure where nobody counted them out. `null` until they are counted back. */
+  /** Back minus out, or minus listed if nobody counted them out. `null` until they are counted back. */
   readonly difference: number | null;
 };
 
 /**
- * The kit out and back, in the order of use, from the answers that stand. Empty for a script that has no loading list. What
- * went out and is no longer on the list, because the plan was changed since, still has to come back.
+ * The kit out and back, in order of use, from the current answers. Empty if the script has no loading list. Items that went
+ * out but were dropped from the list by an amendment still have to come back, so they are included.
  */
 export function kitCounts(script: Script, answers: JobState["answers"]): KitRow[] {
-  const listed = { ...wanted(script, KIT_BACK), ...wanted(script, KIT_OUT) };
-  const counted = (gate: string) => {
-    const value = answers[gate]?.value;
-    return value?.kind === "counts" ? value.n : {};
+  const checkAt = (gate: string) => script.steps.find((s) => s.gate?.id === gate)?.gate?.check;
+  const wanted = (gate: string): Parts => {
+    const check = checkAt(gate);
+    return check ? wantedParts(check, { answers: {} }) : {};
   };
+  const counted = (gate: string): Parts => {
+    const check = checkAt(gate);
+    return check ? givenParts(check, answers[gate]?.value) : {};
+  };
+  const listed = { ...wanted(KIT_BACK), ...wanted(KIT_OUT) };
   const out = counted(KIT_OUT);
   const back = counted(KIT_BACK);
   const names = new Set([...ORDER_OF_USE, ...Object.keys(listed), ...Object.keys(out), ...Object.keys(back)]);
@@ -43,10 +49,5 @@ const rowOf = (item: string, listed: number, out: number | null, back: number | 
   difference: back === null ? null : back - (out ?? listed),
 });
 
-/** Whether anybody has counted anything. */
+/** Whether anything has been counted. */
 export const isCounted = (rows: readonly KitRow[]): boolean => rows.some(({ out, back }) => out !== null || back !== null);
-
-function wanted({ steps }: Script, id: string): Extract<Check, { kind: "counts" }>["want"] {
-  const asks = steps.find((s) => s.gate?.id === id)?.gate?.check;
-  return asks?.kind === "counts" ? asks.want : {};
-}

@@ -12,8 +12,8 @@ export type Replayed = {
 };
 
 /**
- * A job from its lines: the chain checked, every command decided again, and outcome and state compared with what was
- * recorded. Stops at the first line that does not fit. Throws where not even the opening can be read.
+ * Rebuilds a job from its lines: checks the chain, decides every command again, and compares outcome and state with the
+ * record. Stops at the first line that differs. Throws if the opening cannot be read.
  */
 export function replay(lines: readonly { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array }[]): Replayed {
   const chain = verifyChain(lines);
@@ -33,7 +33,7 @@ export function replay(lines: readonly { readonly no: number; readonly hash: Has
   return { job, entries: chain.entries, mismatch: chain.holds ? null : { no: chain.firstMismatch, why: "chain" } };
 }
 
-/** A command of a shape that the chart cannot read was never decided: its entry does not fit. */
+/** Null if deciding throws: a command that the chart cannot read was never decided, so its entry does not fit. */
 function attempt<T>(decided: () => T): T | null {
   try {
     return decided();

@@ -4,12 +4,12 @@ import { NO_ENTRY, type Sealed, unseal } from "./entry.ts";
 export type Chain =
   | { readonly holds: true; readonly entries: readonly Sealed[] }
   | { readonly holds: false; readonly entries: readonly Sealed[]; readonly firstMismatch: number; readonly why: Mismatch };
-/** Bytes are not those hashed; hashed bytes are no entry; does not follow the line before; number out of order; another job's. */
+/** Bytes do not match the hash; bytes are not an entry; wrong previous hash; number out of order; entry of another job. */
 export type Mismatch = "hash" | "notJson" | "prev" | "gap" | "job";
 
 /**
- * Reads the lines of one job in order; where one does not fit, names the first. The lines before it are given back. Lines
- * missing from the end cannot be seen from inside: compare the last hash with one that was kept elsewhere.
+ * Reads the lines of one job in order up to the first that does not fit, and reports that one. Lines missing from the end
+ * cannot be detected from the record itself: compare the last hash with a copy kept elsewhere.
  */
 export function verifyChain(lines: readonly { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array }[]): Chain {
   const entries: Sealed[] = [];

@@ -4,16 +4,16 @@ import { replay } from "./replay.ts";
 import { type Mismatch, verifyChain } from "./verify-chain.ts";
 
 export type Line = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
-/** What is wrong with the first entry that does not fit: with the chain, with what it replays to, or with the job it is of. */
+/** The result of verifying a job. `mismatch` is the first entry that does not fit: its chain, its replay, or its job. */
 export type Verdict = {
   readonly title: string | null;
   readonly entries: number;
-  /** The hash of the last entry that fits. */
+  /** Hash of the last entry that fits. */
   readonly tip: Hash | null;
   readonly mismatch: { readonly no: number; readonly why: Mismatch | "replay" | "opening" } | null;
 };
 
-/** Whether the lines of a job hang together, are that job's, and replay to what they say. */
+/** Checks that the lines form a chain, belong to this job, and replay to what they record. */
 export function verifyJob(job: JobId, lines: readonly Line[]): Verdict {
   const chain = verifyChain(lines);
   const first = chain.entries[0]?.entry;
@@ -34,13 +34,13 @@ export function verifyJob(job: JobId, lines: readonly Line[]): Verdict {
   }
 }
 
-/** An entry of an exported record as a line: its bytes are made anew, so that they fit its hash only where nothing was edited. */
+/** A line from an exported entry. Its bytes are rebuilt, so they match its hash only if nothing was edited. */
 export function lineOf(exported: unknown): Line {
   const { hash, marks: _derived, ...entry } = Object(exported) as { hash?: unknown; marks?: unknown } & Record<string, unknown>;
   return { no: entry.no as number, hash: String(hash), bytes: bytesOf(entry as unknown as Entry) };
 }
 
-/** Nothing that can be written down has no bytes: no hash fits them. */
+/** Empty if the entry has no JSON form; no hash matches that. */
 function bytesOf(entry: Entry): Uint8Array {
   try {
     return seal(entry).bytes;

@@ -1,10 +1,9 @@
 import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
 import type { Step } from "../install/step.ts";
-import { holdsInside, isHold } from "./en/holds.ts";
-import { plain } from "./en/plain.ts";
-import { understand } from "./en/understand.ts";
+import type { Language } from "./language.ts";
 import { isBinding, type Meaning } from "./meanings.ts";
+import { plain } from "./plain.ts";
 
 /** What the guide is waiting for when somebody speaks. */
 export type ListeningContext = {
@@ -14,6 +13,7 @@ export type ListeningContext = {
   readonly waiting: boolean;
   /** The word said first by those who speak into an open microphone and mean the guide. */
   readonly wakeWord: string;
+  readonly language: Language;
 };
 
 /** What was said into a device: a recognizer's alternatives, best first, and whether the talk button was held. */
@@ -28,45 +28,48 @@ export type Heard =
 const LACING: ReadonlySet<string> = new Set(["lace.start", "lace.ring", "lace.valance", "lace.back"]);
 const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.wordsKey);
 
+/** One of the recognizer's alternatives, and what it means at this call. */
+type Guess = { readonly words: string; readonly meant: Meaning };
+
 /**
  * One utterance at one moment. The strictness is by what a mistake costs: hold words are taken from anybody at once;
  * light words bare, as a whole utterance; what binds only with the talk button held or after the wake word, and then
- * it is read back. All else is chatter.
+ * it is read back. All else is chatter. Each alternative is understood once.
  */
-export function hear({ alternatives, talk }: Utterance, ears: ListeningContext): Heard {
+export function hear({ alternatives, talk }: Utterance, context: ListeningContext): Heard {
+  const { language, step, wakeWord, waiting } = context;
   const said = alternatives.map((a) => a.trim()).filter((a) => a !== "");
   const [best = ""] = said;
-  const woken = afterWakeWord(best, ears.wakeWord) === null ? [] : said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? []);
-  const source: Spoken = talk ? "talk" : woken.length > 0 ? "wake" : "open";
-  const hold = [...said, ...said.flatMap((a) => afterWakeWord(a, ears.wakeWord) ?? [])].find(isHold);
+  const afterWake = said.flatMap((a) => afterWakeWord(a, wakeWord) ?? []);
+  const woken = afterWakeWord(best, wakeWord) !== null;
+  const source: Spoken = talk ? "talk" : woken ? "wake" : "open";
+  const hold = [...said, ...afterWake].find(language.isHold);
   if (hold !== undefined) return { words: hold, source, meant: { intent: { type: "hold" } }, readBack: false };
-  const deliberate = woken.length > 0 ? woken : talk ? said : null;
-  const [first = ""] = deliberate ?? said;
-  const meant = understand(first, ears.step);
+  const guesses = (woken ? afterWake : said).map((words): Guess => ({ words, meant: language.understand(words, step) }));
+  const [first = NOTHING] = guesses;
+  const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   // A hold word in what was understood otherwise, or in a guess at what was not: work waits. A note may tell of one.
-  const waits = "notUnderstood" in meant ? said.some(holdsInside) : holdsInside(first) && !isNote(meant);
-  if (waits) return { words: best, source, meant: { intent: { type: "pause" } }, readBack: false };
-  if (deliberate) return meantFor(deliberate, source, ears);
-  if (isLight(meant, ears)) return { words: best, source, meant, readBack: false };
-  if (ears.waiting && NEGATIVE.test(plain(best))) return { words: best, source, meant: { confirm: "wrong" }, readBack: false };
-  const bound = said.some((words) => !("notUnderstood" in understand(words, ears.step)));
-  return { words: best, leftAlone: bound ? "wakeWord" : "chatter" };
+  const waits =
+    "notUnderstood" in first.meant ? said.some(language.holdsInside) : language.holdsInside(first.words) && !isNote(first.meant);
+  if (waits) return heard({ intent: { type: "pause" } });
+  if (woken || talk) return meantFor(guesses, source, context);
+  if (isLight(first.meant, context)) return heard(first.meant);
+  if (waiting && language.isNo(plain(best))) return heard({ confirm: "wrong" });
+  return { words: best, leftAlone: guesses.some(({ meant }) => !("notUnderstood" in meant)) ? "wakeWord" : "chatter" };
 }
 
-const isNote = (meant: Meaning): boolean =>
-  "intent" in meant && meant.intent.type === "note" && !/^[a-d]{1,2}\d*(?:'s| is) leaning/i.test(meant.intent.text);
-/** Said to what was read back: never an answer of its own, or "no" turns into a recorded yes at the next "yes". */
-const AFFIRMATIVE = /^(?:yes|yeah|yep|yup|aye|right|that's right|ok|okay|affirmative)$/;
-const NEGATIVE = /^(?:no|nope|not yet|negative)$/;
-const BEGINS_WITH_NO = /^(?:no|nope|not|wrong|negative)\b/;
+const NOTHING: Guess = { words: "", meant: { notUnderstood: true } };
+const isNote = (meant: Meaning): boolean => "intent" in meant && meant.intent.type === "note";
 
-/** What was said to the guide on purpose. Where the alternatives say different things it is asked again. */
-function meantFor(said: readonly string[], source: Spoken, ears: ListeningContext): Heard {
-  const [best = ""] = said;
+/**
+ * What was said to the guide on purpose. Where the alternatives say different things it is asked again. To what was read
+ * back, "yes" is never an answer of its own: a read-back of "no" would turn into a recorded yes.
+ */
+function meantFor(guesses: readonly Guess[], source: Spoken, { language, waiting }: ListeningContext): Heard {
+  const [{ words: best } = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
-  if (ears.waiting && AFFIRMATIVE.test(plain(best))) return heard({ sayCorrect: true });
-  if (ears.waiting && BEGINS_WITH_NO.test(plain(best))) return heard({ confirm: "wrong" });
-  const guesses = said.map((words) => ({ words, meant: understand(words, ears.step) }));
+  if (waiting && language.isYes(plain(best))) return heard({ sayCorrect: true });
+  if (waiting && language.beginsWithNo(plain(best))) return heard({ confirm: "wrong" });
   const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
   const one = agreed(understood);
   if (!one) return heard(several(understood));
@@ -77,8 +80,6 @@ function meantFor(said: readonly string[], source: Spoken, ears: ListeningContex
   if (cut || (!isBinding(one.meant) && one.words !== best)) return heard({ notUnderstood: true });
   return { ...one, source, readBack: isBinding(one.meant) };
 }
-
-type Guess = { readonly words: string; readonly meant: Meaning };
 
 function agreed(guesses: readonly Guess[]): Guess | null {
   const [first] = guesses;
@@ -95,7 +96,7 @@ function several(guesses: readonly Guess[]): Meaning {
 }
 
 function isLight(meant: Meaning, { step, attention, waiting }: ListeningContext): boolean {
-  if ("question" in meant || "thunder" in meant) return true;
+  if ("question" in meant || "thunder" in meant || "remark" in meant) return true;
   if ("confirm" in meant) return waiting && meant.confirm === "wrong";
   if (!("intent" in meant)) return false;
   switch (meant.intent.type) {

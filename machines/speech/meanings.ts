@@ -1,8 +1,7 @@
 import type { BindingIntent, Intent } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
-import type { Clock } from "./en/times.ts";
-
-export type Question = "again" | "why" | "whatsLeft" | "howMany" | "where" | "which" | "rightAngle";
+import type { Clock } from "./clock.ts";
+import type { Question } from "./question.ts";
 
 /** What a reading said aloud gives; the server knows what time "five minutes ago" is. */
 export type WindSaid = { readonly mph: number; readonly gustMph: number | null; readonly taken: Clock | null };
@@ -16,7 +15,9 @@ export type Meaning =
   | { readonly wind: WindSaid }
   | { readonly thunder: true }
   | { readonly confirm: "correct" | "wrong" }
-  | { readonly question: Question; readonly about: string }
+  | { readonly question: Question }
+  /** A pole's lean, said where none is asked: kept as a note. */
+  | { readonly remark: string }
   | { readonly wrongUnit: { readonly gave: string; readonly wants: string } }
   /** Under nothing, over any wind there is, or a gust under its mean. */
   | { readonly noSuchWind: true }

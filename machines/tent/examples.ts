@@ -2,19 +2,19 @@ import { checkSpec } from "./spec.ts";
 import { templateFor } from "./templates.ts";
 import type { TentSpec } from "./types.ts";
 
-/** A tent of a usual size, worked out from the usual pieces, poles and spacing. It is nobody's tent and nobody's sheet. */
+/** A tent of a common size built from the usual pieces, poles, and spacing. It stands for no maker's tent and no real sheet. */
 export type Example = { readonly id: string; readonly spec: TentSpec };
 
 type Size = {
   readonly widthFt: number;
   readonly lengthFt: number;
-  /** Left out where the top is one piece. */
+  /** Omitted for a one-piece top. */
   readonly ends?: readonly ("whole" | "split")[];
-  /** Where no number of rings is usual for the width, or another one is shown. */
+  /** Set where the width has no usual number of rings, or to show a different one. */
   readonly rings?: 0 | 1 | 2;
 };
 
-/** Sizes that are often seen. Common practice, no source. */
+/** Common sizes. Common practice, no source. */
 const SIZES: readonly Size[] = [
   { widthFt: 20, lengthFt: 20 },
   { widthFt: 20, lengthFt: 40 },
@@ -31,7 +31,7 @@ const SIZES: readonly Size[] = [
   { widthFt: 100, lengthFt: 200, ends: ["split"], rings: 2 },
 ];
 
-/** All examples, the smallest first. */
+/** All examples, smallest first. */
 export const EXAMPLES: readonly Example[] = SIZES.flatMap(({ widthFt, lengthFt, ends, rings }) =>
   ends ? ends.map((end) => exampleOf(widthFt, lengthFt, end, rings)) : [exampleOf(widthFt, lengthFt, "whole", rings)],
 );

@@ -1,9 +1,11 @@
 import type { KitItem, KitLine, TentPlan } from "./types.ts";
 
 /**
- * Every countable thing on the truck. A stake plate takes one ratchet strap; each interior pole stands on one pole plate
- * and is tied down by one stake and one strap. Common practice, no source. `use` is a key to the text of what it is for.
- * Ground cloths are not counted: nothing in a spec says how large they are.
+ * Counts every item that goes on the truck. Each stake plate takes one ratchet strap; each interior pole stands on one pole
+ * plate and is tied down with one stake and one strap. Common practice, no source. `use` is the key of the text that says
+ * what the item is for. Ground cloths are not counted because a spec does not give their size.
+ *
+ * @example kitOf(plan).find((line) => line.item === "sidePole").count // 32
  */
 export function kitOf(plan: Pick<TentPlan, "pieces" | "poles" | "stations" | "plates">): KitLine[] {
   const pieces = (kind: TentPlan["pieces"][number]["kind"]) => plan.pieces.filter((p) => p.kind === kind).length;

@@ -1,26 +1,26 @@
 import type { KitItem, TentPlan } from "./types.ts";
 
-/** What the yard says of an item: the share that goes along as spares (0.05 is 5 %), and what one weighs, where known. */
+/** What the yard says about an item: the fraction to add as spares (0.05 is 5%), and the weight of one, if known. */
 export type KitNote = { readonly spare?: number; readonly unitLb?: number };
 export type KitCatalog = Readonly<Partial<Record<KitItem, KitNote>>>;
 
-/** One line of the loading list. `lb` is null where no unit weight is known: it is never guessed. */
+/** One line of the loading list. `lb` is null when the unit weight is unknown; it is never guessed. */
 export type LoadLine = {
   readonly item: KitItem;
   readonly need: number;
   readonly spares: number;
   readonly count: number;
-  /** The share of spares (0.05 is 5 %), and who says so: the yard, or what is usual. */
+  /** The fraction of spares (0.05 is 5%), and where it comes from: the yard, or the usual figure. */
   readonly share: number;
   readonly shareBy: "yard" | "usual";
   readonly unitLb: number | null;
   readonly lb: number | null;
 };
 
-/** What a load weighs as far as it is known, in lb, and the things whose weight nobody has given. */
+/** Total of the known weights in lb, and the items whose weight is unknown. */
 export type LoadWeight = { readonly lb: number; readonly unknown: readonly string[] };
 
-/** Spares that usually go along, as a share of what the plan needs. Common practice, no source: the yard's own figure replaces it. */
+/** Usual spares as a fraction of what the plan needs; the yard's own figure replaces it. Common practice, no source. */
 export const USUAL_SPARE: Readonly<Partial<Record<KitItem, number>>> = {
   perimeterStake: 0.05,
   perimeterStrap: 0.05,
@@ -30,7 +30,7 @@ export const USUAL_SPARE: Readonly<Partial<Record<KitItem, number>>> = {
   sidePole: 0.03,
 };
 
-/** The order in which things are used on the site: what comes first stands first, and is loaded last. */
+/** Items in the order they are used on site: the first one used is first here, and is loaded last. */
 export const ORDER_OF_USE: readonly KitItem[] = [
   "perimeterStake",
   "stakePlate",
@@ -48,7 +48,11 @@ export const ORDER_OF_USE: readonly KitItem[] = [
   "interiorStrap",
 ];
 
-/** The kit with its spares and weights in the order of use. Spares are rounded up to whole ones. */
+/**
+ * The kit with spares and weights, in order of use. Spares are rounded up to whole items.
+ *
+ * @example loadOf(plan).find((line) => line.item === "stakePlate").spares // 2
+ */
 export function loadOf({ kit }: Pick<TentPlan, "kit">, catalog: KitCatalog = {}): LoadLine[] {
   return ORDER_OF_USE.flatMap((item): LoadLine[] => {
     const need = kit.find((line) => line.item === item)?.count ?? 0;
@@ -63,12 +67,18 @@ export function loadOf({ kit }: Pick<TentPlan, "kit">, catalog: KitCatalog = {})
 }
 
 /**
- * The order in which a truck is loaded: used first goes on last, by the tailgate. It is also roughly the order in which a
- * tent comes down again, so the same list counts the kit back. Common practice, no source.
+ * The order for loading the truck: what is used first goes on last, by the tailgate. The tent comes down in roughly the same
+ * order, so this list also counts the kit back. Common practice, no source.
+ *
+ * @example loadingOrder(["perimeterStake", "wholeTop", "centerPole"]) // ["centerPole", "wholeTop", "perimeterStake"]
  */
 export const loadingOrder = <T>(byUse: readonly T[]): T[] => byUse.toReversed();
 
-/** The weight of a load, with what is not known of it. */
+/**
+ * The weight of a load in lb, and the items of unknown weight that it leaves out.
+ *
+ * @example weightOf([{ item: "stakePlate", lb: 90 }, { item: "wholeTop", lb: null }]) // { lb: 90, unknown: ["wholeTop"] }
+ */
 export const weightOf = (lines: readonly { readonly item: string; readonly lb: number | null }[]): LoadWeight => ({
   lb: lines.reduce((sum, { lb }) => sum + (lb ?? 0), 0),
   unknown: lines.filter(({ lb }) => lb === null).map(({ item }) => item),

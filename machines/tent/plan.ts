@@ -8,9 +8,10 @@ import { stationsOf } from "./stations.ts";
 import type { TentPlan, TentSpec } from "./types.ts";
 
 /**
- * What stands on the ground for a spec that `checkSpec` has accepted. Lengths in feet, kept to a millionth of a foot.
+ * Computes the whole plan of a tent: pieces, seams, poles, stations, plates, and kit. The spec must come from `checkSpec`.
+ * Lengths in feet, rounded to a millionth of a foot.
  *
- * @example planTent(spec).stations.length // 36 for 80×100 ft in split ends with 10 ft spacing
+ * @example planTent(spec).stations.length // 36
  */
 export function planTent(spec: TentSpec): TentPlan {
   const pieces = piecesOf(spec);

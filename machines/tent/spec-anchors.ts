@@ -14,13 +14,13 @@ type Lengths = Pick<TentSpec, "centerPoleFt" | "sidePoleFt" | "setbackFt">;
 
 /** Pole lengths and setback in feet. The center pole is asked for, never assumed: overhead clearance hangs on it. */
 export function readLengths(input: SpecInput, widthFt: number | undefined, read: FieldReader): Lengths | undefined {
-  const sidePoleFt = read.within("sidePoleFt", "poleLength", input.sidePoleFt ?? SIDE_POLE_FT, SIDE_POLE);
-  const centerPoleFt = read.within("centerPoleFt", "poleLength", input.centerPoleFt, {
+  const sidePoleFt = read.withinRange("sidePoleFt", "poleLength", input.sidePoleFt ?? SIDE_POLE_FT, SIDE_POLE);
+  const centerPoleFt = read.withinRange("centerPoleFt", "poleLength", input.centerPoleFt, {
     from: (sidePoleFt ?? SIDE_POLE_FT) + 1,
     to: MAX_CENTER_POLE_FT,
     fallback: widthFt === undefined ? null : usualCenterPoleFt(widthFt, sidePoleFt),
   });
-  const setbackFt = read.within("setbackFt", "setback", input.setbackFt ?? SETBACK_FT, SETBACK);
+  const setbackFt = read.withinRange("setbackFt", "setback", input.setbackFt ?? SETBACK_FT, SETBACK);
   if (sidePoleFt === undefined || centerPoleFt === undefined || setbackFt === undefined) return undefined;
   return { sidePoleFt, centerPoleFt, setbackFt };
 }
@@ -35,10 +35,10 @@ export function readAnchors(input: SpecInput, read: FieldReader): TentSpec["anch
     const value = given[kind];
     if (value === undefined || value === null) return null;
     const count = fieldsOf(value);
-    const plates = read.within(`anchors.${kind}.plates`, "anchorCount", count.plates, { from: 1, to: MAX_PLATES, whole: true });
+    const plates = read.withinRange(`anchors.${kind}.plates`, "anchorCount", count.plates, { from: 1, to: MAX_PLATES, whole: true });
     const from = plates ?? 1;
     const to = from * MAX_STAKES_PER_PLATE;
-    const stakes = read.within(`anchors.${kind}.stakes`, "anchorCount", count.stakes, { from, to, whole: true });
+    const stakes = read.withinRange(`anchors.${kind}.stakes`, "anchorCount", count.stakes, { from, to, whole: true });
     return plates === undefined || stakes === undefined ? null : { plates, stakes };
   }
 }

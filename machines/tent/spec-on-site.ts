@@ -3,7 +3,7 @@ import { type FieldReader, fieldsOf } from "./reading.ts";
 import { seamsOf } from "./seams.ts";
 import { piecesOf } from "./sections.ts";
 import type { SpecInput } from "./spec-input.ts";
-import { stretchesOf } from "./stations.ts";
+import { stretchesBetweenFixed } from "./stations.ts";
 import { CORNERS, type Corner, EDGES, type EdgeName, type Point, type TentSpec } from "./types.ts";
 
 /** Bays that cloth is made with, in feet. Common practice, no source. */
@@ -20,7 +20,7 @@ export function readOnSite(input: SpecInput, spec: TentSpec, read: FieldReader):
 
 function readRingCounts(input: SpecInput, spec: TentSpec, read: FieldReader): TentSpec["rings"] {
   const given = fieldsOf(input.rings);
-  const stretches = stretchesOf(spec, seamsOf(spec, piecesOf(spec), polesOf(spec).poles));
+  const stretches = stretchesBetweenFixed(spec, seamsOf(spec, piecesOf(spec), polesOf(spec).poles));
   const bays = (edge: EdgeName, bay: number, round: (n: number) => number) =>
     stretches[edge].reduce((sum, ft) => sum + Math.max(1, round(ft / bay)), 1);
   return some(EDGES, (edge) => {
@@ -28,7 +28,7 @@ function readRingCounts(input: SpecInput, spec: TentSpec, read: FieldReader): Te
     if (value === undefined || value === null) return undefined;
     const from = bays(edge, BAY.mostFt, (n) => Math.ceil(n - 1e-6));
     const to = bays(edge, BAY.leastFt, (n) => Math.floor(n + 1e-6));
-    return read.within(`rings.${edge}`, "ringCount", value, { from, to, whole: true });
+    return read.withinRange(`rings.${edge}`, "ringCount", value, { from, to, whole: true });
   });
 }
 
@@ -39,7 +39,7 @@ function readShifted(input: SpecInput, read: FieldReader): TentSpec["shifted"] {
     if (value === undefined || value === null) return undefined;
     const { xFt, yFt } = fieldsOf(value);
     const by = (axis: string, ft: unknown) =>
-      read.within(`shifted.${corner}.${axis}`, "cornerShift", ft ?? 0, { from: -MAX_SHIFT_FT, to: MAX_SHIFT_FT });
+      read.withinRange(`shifted.${corner}.${axis}`, "cornerShift", ft ?? 0, { from: -MAX_SHIFT_FT, to: MAX_SHIFT_FT });
     const [across, along] = [by("xFt", xFt), by("yFt", yFt)];
     return across === undefined || along === undefined || (across === 0 && along === 0) ? undefined : { xFt: across, yFt: along };
   });

@@ -1,4 +1,4 @@
-import { same, toGrid } from "./grid.ts";
+import { nearlyEqual, toGrid } from "./grid.ts";
 import { patternOf, polesOf } from "./poles.ts";
 import { clamp, type FieldReader, fieldsOf, listOf } from "./reading.ts";
 import { ridgeEndsFt } from "./ridge.ts";
@@ -26,7 +26,7 @@ export function readRidge(input: SpecInput, size: Size, read: FieldReader): Ridg
   if (kind === "given") return readGiven(listOf(fromNearEndFt), size, read);
   if (kind !== "evenly") return read.refuse("ridge", "ridgeOutside", kind ?? input.ridge, size.onePiece ? "evenly" : "atSeams");
   const most = Math.floor((size.lengthFt - size.widthFt) / MIN_POLE_SPACING_FT) + 1;
-  const n = read.within("ridge.count", "ridgeOutside", count, { from: 1, to: most, whole: true, fallback: usual });
+  const n = read.withinRange("ridge.count", "ridgeOutside", count, { from: 1, to: most, whole: true, fallback: usual });
   return n === undefined ? undefined : { kind, count: n };
 }
 
@@ -34,11 +34,11 @@ function readGiven(given: readonly unknown[], size: Size, read: FieldReader): Ri
   const { fromFt, toFt } = ridgeEndsFt(size);
   if (given.length === 0) return read.refuse("ridge.fromNearEndFt", "noCenterPole", "", [toGrid((fromFt + toFt) / 2)]);
   const problems = read.problems.length;
-  const places = given.map((ft, i) => read.within(`ridge.fromNearEndFt[${i}]`, "ridgeOutside", ft, { from: fromFt, to: toFt }));
+  const places = given.map((ft, i) => read.withinRange(`ridge.fromNearEndFt[${i}]`, "ridgeOutside", ft, { from: fromFt, to: toFt }));
   if (read.problems.length > problems) return undefined;
   const inOrder = (places as number[]).sort((a, b) => a - b);
   const apart = inOrder.filter(
-    (ft, i) => i === 0 || ft - inOrder[i - 1]! >= MIN_POLE_SPACING_FT || same(ft - inOrder[i - 1]!, MIN_POLE_SPACING_FT),
+    (ft, i) => i === 0 || ft - inOrder[i - 1]! >= MIN_POLE_SPACING_FT || nearlyEqual(ft - inOrder[i - 1]!, MIN_POLE_SPACING_FT),
   );
   if (apart.length < inOrder.length) return read.refuse("ridge.fromNearEndFt", "poleTwice", inOrder.join(", "), apart);
   return { kind: "given", fromNearEndFt: inOrder };
@@ -77,8 +77,8 @@ function readAdded(
   read: FieldReader,
 ): Added | undefined {
   const pole = fieldsOf(value);
-  const xFt = read.number(`${field}.xFt`, pole.xFt);
-  const yFt = read.number(`${field}.yFt`, pole.yFt);
+  const xFt = read.finiteNumber(`${field}.xFt`, pole.xFt);
+  const yFt = read.finiteNumber(`${field}.yFt`, pole.yFt);
   const kind = (["center", "quarter"] as const).find((k) => k === pole.kind);
   if (kind === undefined) read.refuse(`${field}.kind`, "poleUnknown", pole.kind, "quarter");
   if (xFt === undefined || yFt === undefined || kind === undefined) return undefined;

@@ -1,4 +1,4 @@
-import { same, toGrid } from "./grid.ts";
+import { nearlyEqual, toGrid } from "./grid.ts";
 import { fillMids, MIN_MID_FT, nearestMids } from "./mids.ts";
 import { clamp, type FieldReader } from "./reading.ts";
 import type { SpecInput } from "./spec-input.ts";
@@ -14,7 +14,7 @@ export type Size = Pick<TentSpec, "widthFt" | "lengthFt" | "midsFt" | "onePiece"
 
 /** How large the tent is and what pieces it comes in; `undefined` when that cannot be told. */
 export function readSize(input: SpecInput, read: FieldReader): Size | undefined {
-  const widthFt = read.within("widthFt", "widthOutOfRange", input.widthFt, { from: MIN_WIDTH_FT, to: MAX_WIDTH_FT });
+  const widthFt = read.withinRange("widthFt", "widthOutOfRange", input.widthFt, { from: MIN_WIDTH_FT, to: MAX_WIDTH_FT });
   const midsFt = readMids(input.midsFt, read);
   const lengthFt = readLength(input, widthFt, midsFt, read);
   const sized = widthFt !== undefined && lengthFt !== undefined;
@@ -34,7 +34,7 @@ function readMids(value: unknown, read: FieldReader): number[] | null | undefine
   if (value === undefined || value === null) return null;
   if (!Array.isArray(value)) return read.refuse("midsFt", "notANumber", value);
   const mids = value.map((mid, i) => {
-    const ft = read.number(`midsFt[${i}]`, mid);
+    const ft = read.finiteNumber(`midsFt[${i}]`, mid);
     if (ft === undefined || ft >= MIN_MID_FT) return ft;
     return read.refuse(`midsFt[${i}]`, "midNotPositive", ft, MIN_MID_FT);
   });
@@ -51,16 +51,16 @@ function readLength(
   const missing = input.lengthFt === undefined || input.lengthFt === null;
   if (missing && midsFt === undefined) return undefined;
   if (missing && midsFt && widthFt === undefined) return undefined;
-  const lengthFt = missing && midsFt ? toGrid(widthFt! + sum(midsFt)) : read.number("lengthFt", input.lengthFt, widthFt);
+  const lengthFt = missing && midsFt ? toGrid(widthFt! + sum(midsFt)) : read.finiteNumber("lengthFt", input.lengthFt, widthFt);
   if (lengthFt === undefined) return undefined;
   if (widthFt !== undefined && lengthFt < widthFt) return read.refuse("lengthFt", "lengthUnderWidth", lengthFt, widthFt);
-  if (lengthFt >= MIN_WIDTH_FT && (lengthFt <= MAX_LENGTH_FT || same(lengthFt, MAX_LENGTH_FT))) return lengthFt;
+  if (lengthFt >= MIN_WIDTH_FT && (lengthFt <= MAX_LENGTH_FT || nearlyEqual(lengthFt, MAX_LENGTH_FT))) return lengthFt;
   return read.refuse("lengthFt", "lengthOutOfRange", lengthFt, clamp(lengthFt, MIN_WIDTH_FT, MAX_LENGTH_FT));
 }
 
 function fill(widthFt: number, lengthFt: number, given: number[] | null, read: FieldReader): number[] | undefined {
   const gapFt = toGrid(lengthFt - widthFt);
-  if (given && same(sum(given), gapFt)) return given;
+  if (given && nearlyEqual(sum(given), gapFt)) return given;
   if (gapFt > 0 && gapFt < MIN_MID_FT) return read.refuse("lengthFt", "midsDoNotAddUp", lengthFt, widthFt);
   if (given) return read.refuse("midsFt", "midsDoNotAddUp", given.join("+"), nearestMids(given, widthFt, lengthFt));
   return fillMids(widthFt, lengthFt);

@@ -1,4 +1,4 @@
-import { type FieldReader, fieldsOf, startReading } from "./reading.ts";
+import { createFieldReader, type FieldReader, fieldsOf } from "./reading.ts";
 import { readAnchors, readLengths } from "./spec-anchors.ts";
 import type { SpecInput } from "./spec-input.ts";
 import { readOnSite } from "./spec-on-site.ts";
@@ -12,14 +12,13 @@ const MIN_SPACING_FT = 1;
 const MAX_SPACING_FT = 20;
 
 /**
- * A tent that can be built, or every reason why not, each with the nearest value that works. Takes any value at all, since
- * a caller may have it from outside; lengths in feet, kept to a millionth.
+ * Checks a tent: a spec that can be built, or every problem with it, each with the nearest value that works. Accepts any
+ * value at all, because input may come from outside. Lengths in feet, rounded to a millionth.
  *
- * @example
- * checkSpec({ widthFt: 80, lengthFt: 100, midsFt: [20], splitEnds: true, spacingFt: 10, quarterRings: 1, centerPoleFt: 25 })
+ * @example checkSpec({ ...spec, spacingFt: 25 }) // { problems: [{ field: "spacingFt", code: "spacingTooWide", value: 25, nearest: 20 }] }
  */
 export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { readonly problems: readonly SpecProblem[] } {
-  const read = startReading();
+  const read = createFieldReader();
   const fields = fieldsOf(input) as SpecInput;
   const size = readSize(fields, read);
   const spacingFt = readSpacing(fields.spacingFt, read);
@@ -37,5 +36,5 @@ export function checkSpec(input: SpecInput): { readonly spec: TentSpec } | { rea
 
 function readSpacing(value: unknown, read: FieldReader): number | undefined {
   const code = typeof value === "number" && value > MAX_SPACING_FT ? "spacingTooWide" : "spacingNotPositive";
-  return read.within("spacingFt", code, value, { from: MIN_SPACING_FT, to: MAX_SPACING_FT, fallback: SPACING_FT });
+  return read.withinRange("spacingFt", code, value, { from: MIN_SPACING_FT, to: MAX_SPACING_FT, fallback: SPACING_FT });
 }

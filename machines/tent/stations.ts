@@ -3,13 +3,15 @@ import { distanceFt, toGrid } from "./grid.ts";
 import type { Corner, EdgeName, EdgePlan, Point, Seam, Station, StationKind, TentSpec } from "./types.ts";
 
 /**
- * The stations of the perimeter, clockwise from corner A, and the plan of each edge. Corners and seam ends are always
- * stations; between them the edge is divided into even bays no longer than the pole spacing. Numbers run clockwise along
- * an edge, seam ends counted in: AB1, AB2 … Common practice, no source.
+ * The stations around the perimeter, clockwise from corner A, and a summary of each edge. Corners and seam ends are always
+ * stations; between them each stretch is divided into equal bays no longer than the pole spacing. Stations are numbered
+ * clockwise along their edge, seam ends included: AB1, AB2 … Common practice, no source.
+ *
+ * @example stationsOf(spec, plan.seams).stations.slice(0, 3).map((station) => station.id) // ["A", "AB1", "AB2"]
  */
 export function stationsOf(spec: TentSpec, seams: readonly Seam[]): { stations: Station[]; edges: EdgePlan[] } {
   const edges = edgesOf(spec).map((edge) => {
-    const places = placesOf(spec, edge, seams);
+    const places = stationMarks(spec, edge, seams);
     const stations = places.map(({ kind, alongFt }, i): Station => {
       const id = i === 0 ? edge.name[0]! : `${edge.name}${i}`;
       return { id, kind, edge: edge.name, ...edge.at(alongFt), ...anchorsAt(spec, kind) };
@@ -34,46 +36,50 @@ export function stationsOf(spec: TentSpec, seams: readonly Seam[]): { stations: 
   };
 }
 
-/** How many even bays of at most `spacingFt` a stretch of an edge is divided into. */
-export const baysIn = (stretchFt: number, spacingFt: number): number => Math.max(1, Math.ceil(stretchFt / spacingFt - 1e-6));
+/**
+ * Number of equal bays, each at most `spacingFt` long, that a stretch of an edge is divided into.
+ *
+ * @example bayCount(45, 10) // 5
+ */
+export const bayCount = (stretchFt: number, spacingFt: number): number => Math.max(1, Math.ceil(stretchFt / spacingFt - 1e-6));
 
-type Place = { readonly kind: StationKind; readonly alongFt: number };
+type StationMark = { readonly kind: StationKind; readonly alongFt: number };
 
-/** The corner that an edge starts at and all that follows, without the corner that it ends at. */
-function placesOf(spec: TentSpec, edge: Edge, seams: readonly Seam[]): Place[] {
-  const fixed: Place[] = [
+/** The stations of an edge from its first corner up to, but not including, its last corner. */
+function stationMarks(spec: TentSpec, edge: Edge, seams: readonly Seam[]): StationMark[] {
+  const fixed: StationMark[] = [
     { kind: "corner", alongFt: 0 },
-    ...seamEndsFt(edge, seams).map((alongFt): Place => ({ kind: "seamEnd", alongFt })),
+    ...seamEndsFt(edge, seams).map((alongFt): StationMark => ({ kind: "seamEnd", alongFt })),
   ];
   const stretchesFt = fixed.map(({ alongFt }, i) => (fixed[i + 1]?.alongFt ?? edge.clothFt) - alongFt);
-  const bays = baysOf(stretchesFt, spec.spacingFt, spec.rings?.[edge.name]);
-  return fixed.flatMap((place, i): Place[] => {
-    const sides = Array.from({ length: bays[i]! - 1 }, (_, n): Place => {
+  const bays = allocateBays(stretchesFt, spec.spacingFt, spec.rings?.[edge.name]);
+  return fixed.flatMap((place, i): StationMark[] => {
+    const sides = Array.from({ length: bays[i]! - 1 }, (_, n): StationMark => {
       return { kind: "side", alongFt: toGrid(place.alongFt + (stretchesFt[i]! * (n + 1)) / bays[i]!) };
     });
     return [place, ...sides];
   });
 }
 
-/** Bays of each stretch. Where rings were counted, a bay more goes to the stretch with the widest, one fewer to the one with the narrowest. */
-function baysOf(stretchesFt: readonly number[], spacingFt: number, rings: number | undefined): number[] {
-  const bays = stretchesFt.map((ft) => baysIn(ft, spacingFt));
+/** Bays in each stretch. To match a counted number of rings, adds bays where they are widest or removes them where narrowest. */
+function allocateBays(stretchesFt: readonly number[], spacingFt: number, rings: number | undefined): number[] {
+  const bays = stretchesFt.map((ft) => bayCount(ft, spacingFt));
   if (rings === undefined) return bays;
-  const widthOf = (i: number, more: number) => stretchesFt[i]! / (bays[i]! + more);
-  const all = () => bays.reduce((a, b) => a + b, 0);
-  const first = (better: (i: number, than: number) => boolean, open: (i: number) => boolean) =>
-    bays.reduce((best, _, i) => (open(i) && (best < 0 || better(i, best)) ? i : best), -1);
-  while (all() < rings - 1)
+  const bayFt = (i: number, extraBays: number) => stretchesFt[i]! / (bays[i]! + extraBays);
+  const total = () => bays.reduce((a, b) => a + b, 0);
+  const bestIndex = (isBetter: (i: number, best: number) => boolean, isAllowed: (i: number) => boolean) =>
+    bays.reduce((best, _, i) => (isAllowed(i) && (best < 0 || isBetter(i, best)) ? i : best), -1);
+  while (total() < rings - 1)
     bays[
-      first(
-        (i, than) => widthOf(i, 0) > widthOf(than, 0) + 1e-9,
+      bestIndex(
+        (i, best) => bayFt(i, 0) > bayFt(best, 0) + 1e-9,
         () => true,
       )
     ]!++;
-  while (all() > rings - 1) {
-    const i = first(
-      (a, than) => widthOf(a, -1) < widthOf(than, -1) - 1e-9,
-      (a) => bays[a]! > 1,
+  while (total() > rings - 1) {
+    const i = bestIndex(
+      (i, best) => bayFt(i, -1) < bayFt(best, -1) - 1e-9,
+      (i) => bays[i]! > 1,
     );
     if (i < 0) break;
     bays[i]!--;
@@ -81,8 +87,13 @@ function baysOf(stretchesFt: readonly number[], spacingFt: number, rings: number
   return bays;
 }
 
-/** Lengths in feet between the fixed stations of each edge, along the cloth: what counted rings have to fit into. */
-export const stretchesOf = (spec: Pick<TentSpec, "widthFt" | "lengthFt">, seams: readonly Seam[]): Record<EdgeName, number[]> =>
+/**
+ * Lengths in feet between the fixed stations (corners and seam ends) of each edge, along the cloth. Counted rings have to fit
+ * into these.
+ *
+ * @example stretchesBetweenFixed(spec, plan.seams).BC // [40, 40]
+ */
+export const stretchesBetweenFixed = (spec: Pick<TentSpec, "widthFt" | "lengthFt">, seams: readonly Seam[]): Record<EdgeName, number[]> =>
   Object.fromEntries(
     edgesOf(spec).map((edge) => {
       const marks = [0, ...seamEndsFt(edge, seams), edge.clothFt];
@@ -93,19 +104,19 @@ export const stretchesOf = (spec: Pick<TentSpec, "widthFt" | "lengthFt">, seams:
 const seamEndsFt = (edge: Edge, seams: readonly Seam[]): number[] =>
   seams
     .flatMap((s) => (s.kind === "cross" ? [s.from, s.to] : [s.to]))
-    .filter((p) => edge.holds(p))
+    .filter((p) => edge.contains(p))
     .map((p) => edge.along(p))
     .sort((a, b) => a - b);
 
 type Edge = {
   readonly name: EdgeName;
-  /** Length of the cloth's edge; the marks on the ground stand `lengthFt` apart. */
+  /** Length of the edge of the cloth; the corner marks on the ground are `lengthFt` apart. */
   readonly clothFt: number;
   readonly lengthFt: number;
-  /** On the ground: the cloth's edge laid from corner mark to corner mark. */
+  /** Point on the ground for a distance along the cloth, with the edge laid from corner mark to corner mark. */
   readonly at: (alongFt: number) => Point;
   readonly along: (p: Point) => number;
-  readonly holds: (p: Point) => boolean;
+  readonly contains: (p: Point) => boolean;
 };
 
 function edgesOf({ widthFt: w, lengthFt: l, shifted }: Pick<TentSpec, "widthFt" | "lengthFt" | "shifted">): Edge[] {
@@ -123,9 +134,9 @@ function edgesOf({ widthFt: w, lengthFt: l, shifted }: Pick<TentSpec, "widthFt" 
     }),
   });
   return [
-    { name: "AB", ...between(a, b, l), along: (p) => p.yFt, holds: (p) => p.xFt === 0 },
-    { name: "BC", ...between(b, c, w), along: (p) => p.xFt, holds: (p) => p.yFt === l },
-    { name: "CD", ...between(c, d, l), along: (p) => toGrid(l - p.yFt), holds: (p) => p.xFt === w },
-    { name: "DA", ...between(d, a, w), along: (p) => toGrid(w - p.xFt), holds: (p) => p.yFt === 0 },
+    { name: "AB", ...between(a, b, l), along: (p) => p.yFt, contains: (p) => p.xFt === 0 },
+    { name: "BC", ...between(b, c, w), along: (p) => p.xFt, contains: (p) => p.yFt === l },
+    { name: "CD", ...between(c, d, l), along: (p) => toGrid(l - p.yFt), contains: (p) => p.xFt === w },
+    { name: "DA", ...between(d, a, w), along: (p) => toGrid(w - p.xFt), contains: (p) => p.yFt === 0 },
   ];
 }

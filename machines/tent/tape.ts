@@ -1,22 +1,22 @@
-import { distanceFt, same, toGrid } from "./grid.ts";
+import { distanceFt, nearlyEqual, toGrid } from "./grid.ts";
 import { type Corner, EDGES, type EdgeName, type Point, type StakePlate, type Station, type StationKind, type TentPlan } from "./types.ts";
 
-/** Read off a tape in feet: from where it starts, and back from where it ends. */
-export type Reading = { readonly readingFt: number; readonly backFt: number };
+/** A tape reading in feet, measured from the start of the tape and back from its end. */
+export type TapeReading = { readonly readingFt: number; readonly backFt: number };
 
-/** The marks of one edge off one tape, from its first corner to its last, both included. */
+/** The marks of one edge on one tape, from its first corner to its last, inclusive. */
 export type EdgeTape = {
   readonly edge: EdgeName;
   readonly from: Corner;
   readonly to: Corner;
   readonly lengthFt: number;
-  readonly marks: readonly (Reading & { readonly station: string; readonly kind: StationKind })[];
+  readonly marks: readonly (TapeReading & { readonly station: string; readonly kind: StationKind })[];
 };
 
-/** A plate off the tape along the stake line. `asideFt` is how far outside the tape it lies: 0 but where a corner was shifted. */
-export type PlateMark = Reading & {
+/** A plate on the tape along the stake line. `asideFt` is its offset outside the tape: 0 unless a corner was shifted. */
+export type PlateMark = TapeReading & {
   readonly station: string;
-  /** 1 is the first plate of its station, going clockwise. */
+  /** Number of the plate at its station, clockwise from 1. */
   readonly plate: number;
   readonly stakes: number;
   readonly bearingDeg: number;
@@ -24,8 +24,8 @@ export type PlateMark = Reading & {
 };
 
 /**
- * The stake line outside one edge, off one tape from stake-line corner to stake-line corner. A stake-line corner lies the
- * setback out from the tent's corner, square to both edges there: `start` and `end`, in the plane of the plan.
+ * The stake line outside one edge, on one tape from stake-line corner to stake-line corner. Those corners, `start` and `end`,
+ * are offset from the tent's corners by the setback, square to both edges there. Coordinates are those of the plan.
  */
 export type StakeLine = {
   readonly edge: EdgeName;
@@ -39,10 +39,10 @@ export type StakeLine = {
 };
 
 /**
- * Running readings for every edge, clockwise from A: each is measured from the first corner, never bay by bay, so that
- * errors do not add up. The places are the plan's own, also where a corner was shifted or the rings were counted.
+ * Running tape readings for every edge, clockwise from A. Each is measured from the first corner, not bay by bay, so that
+ * errors do not add up. Positions come from the plan, including shifted corners and counted rings.
  *
- * @example edgeTapes(plan)[0].marks.map((m) => m.readingFt) // AB of 80×100 ft: 0, 10, 20, 30, 40, 50, 60 … 100
+ * @example edgeTapes(plan)[1].marks.map((mark) => mark.readingFt) // [0, 10, 20, 30, 40, 50, 60, 70, 80]
  */
 export const edgeTapes = (plan: Pick<TentPlan, "stations">): EdgeTape[] =>
   EDGES.map((edge): EdgeTape => {
@@ -55,8 +55,9 @@ export const edgeTapes = (plan: Pick<TentPlan, "stations">): EdgeTape[] =>
   });
 
 /**
- * Every plate once, on the stake line that it lies on. One that lies on two, at a stake-line corner, is taken with the
- * line that starts there.
+ * Every plate exactly once, on its stake line. A plate at a stake-line corner belongs to the line that starts there.
+ *
+ * @example stakeLines(plan)[0].lengthFt // 112
  */
 export function stakeLines(plan: Pick<TentPlan, "stations" | "plates" | "spec">): StakeLine[] {
   const stations = new Map(plan.stations.map((s) => [s.id, s]));
@@ -64,17 +65,17 @@ export function stakeLines(plan: Pick<TentPlan, "stations" | "plates" | "spec">)
   const placed = plan.plates.map((plate) => {
     const no = (nth.get(plate.station) ?? 0) + 1;
     nth.set(plate.station, no);
-    return { plate, no, edge: lineOf(plate, stations.get(plate.station)!) };
+    return { plate, no, edge: stakeLineOf(plate, stations.get(plate.station)!) };
   });
   return EDGES.map((edge): StakeLine => {
     const [from, to] = endsOf(edge);
     const { setbackFt } = plan.spec;
-    const [start, end] = [stakeCorner(cornerOf(plan, from), setbackFt), stakeCorner(cornerOf(plan, to), setbackFt)];
+    const [start, end] = [stakeLineCorner(cornerOf(plan, from), setbackFt), stakeLineCorner(cornerOf(plan, to), setbackFt)];
     const lengthFt = distanceFt(start, end);
     const marks = placed
       .filter((p) => p.edge === edge)
       .map(({ plate, no }): PlateMark => {
-        const { alongFt, asideFt } = offTape(plate, start, end, lengthFt);
+        const { alongFt, asideFt } = alongAndAside(plate, start, end, lengthFt);
         const { station, stakes, bearingDeg } = plate;
         return { station, plate: no, stakes, bearingDeg, readingFt: alongFt, backFt: toGrid(lengthFt - alongFt), asideFt };
       })
@@ -83,51 +84,72 @@ export function stakeLines(plan: Pick<TentPlan, "stations" | "plates" | "spec">)
   });
 }
 
-/** Both diagonals of the corner marks in feet. */
+/**
+ * Both diagonals between the corner marks, in feet.
+ *
+ * @example diagonalsOf(plan) // { AC: 128.062485, BD: 128.062485 }
+ */
 export const diagonalsOf = (plan: Pick<TentPlan, "stations">): { readonly AC: number; readonly BD: number } => ({
   AC: distanceFt(cornerOf(plan, "A"), cornerOf(plan, "C")),
   BD: distanceFt(cornerOf(plan, "B"), cornerOf(plan, "D")),
 });
 
-/** The nearest eighth of an inch, in feet. */
+/**
+ * Rounds a length in feet to the nearest eighth of an inch; the result is in feet.
+ *
+ * @example toEighthIn(10.06) // 10.0625
+ */
 export const toEighthIn = (ft: number): number => Math.round(ft * 96) / 96;
 
-/** Whole millimeters. A foot is 0.3048 m, exact by definition (NIST SP 811, B.8). */
+/**
+ * Converts feet to whole millimeters. A foot is 0.3048 m, exact by definition (NIST SP 811, B.8).
+ *
+ * @example toMm(10) // 3048
+ */
 export const toMm = (ft: number): number => Math.round(ft * 304.8) + 0;
 
-/** The mark of a corner: its station, which stands where the corner was shifted to. */
+/**
+ * The station at a corner, at its shifted position if the corner was shifted.
+ *
+ * @example cornerOf(plan, "C").yFt // 100
+ */
 export const cornerOf = ({ stations }: Pick<TentPlan, "stations">, corner: Corner): Station => stations.find((s) => s.id === corner)!;
 
-/** The corners that an edge runs from and to, clockwise. */
+/**
+ * The corners an edge runs from and to, clockwise.
+ *
+ * @example endsOf("DA") // ["D", "A"]
+ */
 export const endsOf = (edge: EdgeName): [Corner, Corner] => [edge[0] as Corner, edge[1] as Corner];
 
-/** Outward from an edge, as the plan lays its plates. */
-export const OUT: Readonly<Record<EdgeName, Point>> = {
+/** Unit vector out of the tent at each edge. */
+export const OUTWARD: Readonly<Record<EdgeName, Point>> = {
   AB: { xFt: -1, yFt: 0 },
   BC: { xFt: 0, yFt: 1 },
   CD: { xFt: 1, yFt: 0 },
   DA: { xFt: 0, yFt: -1 },
 };
 
-/** The edge that ends where the other starts. */
-const before = (edge: EdgeName): EdgeName => EDGES[(EDGES.indexOf(edge) + 3) % 4]!;
+/** The edge that ends where this one starts. */
+const previousEdge = (edge: EdgeName): EdgeName => EDGES[(EDGES.indexOf(edge) + 3) % 4]!;
 
-const outFt = (edge: EdgeName, from: Point, to: Point): number => OUT[edge].xFt * (to.xFt - from.xFt) + OUT[edge].yFt * (to.yFt - from.yFt);
+const outwardFt = (edge: EdgeName, from: Point, to: Point): number =>
+  OUTWARD[edge].xFt * (to.xFt - from.xFt) + OUTWARD[edge].yFt * (to.yFt - from.yFt);
 
-/** A corner's plate that lies farther out from the edge that ends there is on the stake line of that edge. */
-function lineOf(plate: StakePlate, station: Station): EdgeName {
+/** A corner plate belongs to the stake line of the edge it is farther out from; a tie goes to the edge that starts there. */
+function stakeLineOf(plate: StakePlate, station: Station): EdgeName {
   if (station.kind !== "corner") return station.edge;
-  const [first, second] = [outFt(before(station.edge), station, plate), outFt(station.edge, station, plate)];
-  return first > second && !same(first, second) ? before(station.edge) : station.edge;
+  const [first, second] = [outwardFt(previousEdge(station.edge), station, plate), outwardFt(station.edge, station, plate)];
+  return first > second && !nearlyEqual(first, second) ? previousEdge(station.edge) : station.edge;
 }
 
-function stakeCorner(corner: Station, setbackFt: number): Point {
-  const [a, b] = [OUT[before(corner.edge)], OUT[corner.edge]];
+function stakeLineCorner(corner: Station, setbackFt: number): Point {
+  const [a, b] = [OUTWARD[previousEdge(corner.edge)], OUTWARD[corner.edge]];
   return { xFt: toGrid(corner.xFt + (a.xFt + b.xFt) * setbackFt), yFt: toGrid(corner.yFt + (a.yFt + b.yFt) * setbackFt) };
 }
 
-/** Along the tape from its start, and square out from it. */
-function offTape(p: Point, start: Point, end: Point, lengthFt: number): { alongFt: number; asideFt: number } {
+/** Coordinates of a point relative to a tape: distance along it, and offset square out from it. */
+function alongAndAside(p: Point, start: Point, end: Point, lengthFt: number): { alongFt: number; asideFt: number } {
   const [ux, uy] = [(end.xFt - start.xFt) / lengthFt, (end.yFt - start.yFt) / lengthFt];
   const [dx, dy] = [p.xFt - start.xFt, p.yFt - start.yFt];
   return { alongFt: toGrid(dx * ux + dy * uy), asideFt: toGrid(dy * ux - dx * uy) };

@@ -1,9 +1,9 @@
 /**
- * What a tent is asked for (`TentSpec`) and what stands on the ground for it (`TentPlan`).
+ * The description of a tent (`TentSpec`) and everything computed from it (`TentPlan`).
  *
- * Plane of the site, seen from above, lengths in feet: x runs across the width (0 to W), y along the length (0 to L),
- * y away from the person who stands at the near edge. Corners go clockwise from the near left:
- * A (0,0), B (0,L), C (W,L), D (W,0). The baseline A–B is the long left side.
+ * Coordinates are in feet, seen from above. x runs across the width (0 to W) and y along the length (0 to L), away from
+ * someone standing at the near edge. Corners go clockwise from the near left: A (0,0), B (0,L), C (W,L), D (W,0). The
+ * baseline A–B is the long left side.
  */
 export type Corner = "A" | "B" | "C" | "D";
 export type EdgeName = "AB" | "BC" | "CD" | "DA";
@@ -11,7 +11,7 @@ export const CORNERS: readonly Corner[] = ["A", "B", "C", "D"];
 export const EDGES: readonly EdgeName[] = ["AB", "BC", "CD", "DA"];
 export type Point = { readonly xFt: number; readonly yFt: number };
 
-/** Where the poles under the ridge stand, measured from the near end (edge DA). */
+/** Positions of the poles under the ridge, measured from the near end (edge DA). */
 export type RidgePattern =
   | { readonly kind: "atSeams" }
   | { readonly kind: "evenly"; readonly count: number }
@@ -19,30 +19,30 @@ export type RidgePattern =
 
 export type TentSpec = {
   readonly widthFt: number;
-  /** Lengths of the mid pieces, from the near end. Tent length is `widthFt` plus their sum. Empty for a one-piece top. */
+  /** Lengths of the mid pieces, from the near end. The tent's length is `widthFt` plus their sum. Empty for a one-piece top. */
   readonly midsFt: readonly number[];
-  /** Kept for a one-piece top, which has no mids; for a sectional top it equals width plus mids. */
+  /** Needed for a one-piece top, which has no mids; for a sectional top it equals the width plus the mids. */
   readonly lengthFt: number;
   readonly onePiece: boolean;
   readonly splitEnds: boolean;
   readonly spacingFt: number;
   readonly quarterRings: 0 | 1 | 2;
   readonly ridge: RidgePattern;
-  /** Pole ids of the pattern that this top does not carry. */
+  /** Ids of pattern poles that this top does not have. */
   readonly leaveOut: readonly string[];
   readonly add: readonly (Point & { readonly kind: "center" | "quarter" })[];
   readonly centerPoleFt: number;
   readonly sidePoleFt: number;
-  /** How far the stake line stands outside the side poles. */
+  /** Distance of the stake line outside the side poles. */
   readonly setbackFt: number;
-  /** Numbers of the tent's sheet; null takes the planning minimum. */
+  /** From the tent's sheet; null means the planning minimum. */
   readonly anchors: Readonly<Record<StationKind, AnchorCount | null>>;
-  /** Rings counted in the cloth along an edge, both corners included, where they are not what the spacing gives. */
+  /** Rings counted in the cloth along an edge, both corners included, if the count differs from what the spacing gives. */
   readonly rings?: Readonly<Partial<Record<EdgeName, number>>>;
-  /** How far a corner mark stands from where the rectangle has it, because the cloth or the site says so. */
+  /** Offset of a corner mark from its place on the rectangle, because of the cloth or the site. */
   readonly shifted?: Readonly<Partial<Record<Corner, Point>>>;
 };
-/** What of a spec decides where the interior poles stand. */
+/** The fields of a spec that determine where the interior poles stand. */
 export type PatternSpec = Pick<TentSpec, "widthFt" | "lengthFt" | "midsFt" | "onePiece" | "quarterRings" | "ridge">;
 export type AnchorCount = { readonly plates: number; readonly stakes: number };
 
@@ -51,27 +51,27 @@ export type Side = "near" | "far" | "left" | "right";
 export type Piece = {
   readonly id: string;
   readonly kind: "whole" | "end" | "splitEnd" | "mid";
-  /** 1 is laid first. */
+  /** Laying order, from 1. */
   readonly order: number;
   readonly at: Point & { readonly widthFt: number; readonly lengthFt: number };
-  /** Only the edges that are joined to another piece. */
+  /** Only edges that are joined to another piece. */
   readonly edges: Readonly<Partial<Record<Side, JoinEdge>>>;
 };
 export type SeamHalf = {
   readonly id: string;
-  /** The perimeter edge that this half is laced out to. */
+  /** The perimeter edge this half is laced out to. */
   readonly toward: EdgeName;
   readonly lengthFt: number;
-  /** Exactly the two pieces laced together along this half. */
+  /** The two pieces laced together along this half. */
   readonly lacePiece: string;
   readonly eyeletPiece: string;
-  /** Quarter-pole rings passed on the way out, in feet from the center ring. */
+  /** Positions of the quarter-pole rings along the way, in feet from the center ring. */
   readonly ringsAtFt: readonly number[];
 };
 export type Seam = {
   readonly id: string;
   readonly kind: "cross" | "ridge";
-  /** The piece, or a split end as a whole: end-DA, end-BC. Its halves name the single pieces. */
+  /** A piece, or a whole split end: end-DA, end-BC. The halves name the individual pieces. */
   readonly lacePiece: string;
   readonly eyeletPiece: string;
   readonly from: Point;
@@ -82,12 +82,12 @@ export type Seam = {
 export type InteriorPole = Point & {
   readonly id: string;
   readonly kind: "center" | "quarter";
-  /** Id of the row it is raised with: a ridge line, or a hip end. */
+  /** Id of the row it is raised with: a cross line, a hip end, or `added`. */
   readonly row: string;
   /** Ring 1 is nearest the eave; 0 for a center pole. */
   readonly ring: number;
 };
-/** A row of interior poles that is raised together, in order from the near end. */
+/** A row of interior poles that are raised together. Rows are in order from the near end. */
 export type PoleRow = {
   readonly id: string;
   readonly kind: "hip" | "cross" | "added";
@@ -97,30 +97,30 @@ export type PoleRow = {
 
 export type StationKind = "corner" | "seamEnd" | "side";
 export type Station = Point & {
-  /** A B C D, or the edge and the number clockwise: AB1, AB2 … */
+  /** A B C D, or the edge and a number, clockwise: AB1, AB2 … */
   readonly id: string;
   readonly kind: StationKind;
-  /** A corner belongs to the edge that starts at it, going clockwise. */
+  /** A corner belongs to the edge that starts there, going clockwise. */
   readonly edge: EdgeName;
   readonly plates: number;
   readonly stakes: number;
 };
 export type StakePlate = Point & {
   readonly station: string;
-  /** Compass-free bearing: degrees clockwise from the y axis, pointing out of the tent. */
+  /** Degrees clockwise from the y axis, pointing out of the tent. Not a compass bearing. */
   readonly bearingDeg: number;
   readonly stakes: number;
 };
 export type EdgePlan = {
   readonly name: EdgeName;
   readonly lengthFt: number;
-  /** Rings to be counted in the cloth along this edge, both corners included. */
+  /** Rings in the cloth along this edge, both corners included. */
   readonly rings: number;
   /** Stations between the corners, in order. */
   readonly between: readonly string[];
   readonly seamEnds: number;
   readonly sides: number;
-  /** Spacing of the bays in order, in feet. */
+  /** Length of each bay in order, in feet. */
   readonly baysFt: readonly number[];
 };
 
@@ -156,7 +156,7 @@ export type TentPlan = {
   readonly kit: readonly KitLine[];
 };
 
-/** Why a tent cannot be built, and the nearest thing that works. */
+/** Why a tent cannot be built, and the nearest value that works. */
 export type SpecProblem = {
   readonly field: string;
   readonly code: /** Missing, or not a finite number. */
@@ -177,17 +177,17 @@ export type SpecProblem = {
     | "ridgeOutside"
     | "poleUnknown"
     | "poleOutside"
-    /** Another pole stands within 1 ft of it. */
+    /** Within 1 ft of another pole. */
     | "poleTwice"
     | "noCenterPole"
     | "poleLength"
     | "setback"
     | "anchorCount"
-    /** More or fewer rings than bays of 1 to 20 ft between the seam ends allow. */
+    /** The rings would make bays between the seam ends shorter than 1 ft or longer than 20 ft. */
     | "ringCount"
-    /** Farther than cloth gives. */
+    /** Farther than the cloth can give. */
     | "cornerShift";
   readonly value: number | string;
-  /** A value of the same field that can be built, where there is one. */
+  /** A value for the same field that can be built, if there is one. */
   readonly nearest: number | string | readonly number[] | null;
 };

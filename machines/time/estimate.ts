@@ -1,54 +1,65 @@
 import type { Quantities } from "../install/quantities.ts";
-import { type ByHand, CALLER, type Part, type Phase, RATES } from "./rates.ts";
+import { CALLER, type HandPart, type Part, type Phase, RATES } from "./rates.ts";
 
-/** One part of a phase with what it rests on: `n` things, done by `people` at once of whom no more than `most` could be. */
+/** One part of a phase: how many items there are and how they are worked on. */
 export type PartTime = {
   readonly key: string;
-  readonly n: number;
-  /** Person-minutes a thing, or minutes a thing for a team. */
-  readonly each: number;
+  readonly count: number;
+  /** Person-minutes per item by hand, or minutes per item for a team. */
+  readonly minutesEach: number;
   readonly by: "hand" | "team";
-  /** People at it, or people in a team. */
+  /** People working at once by hand, or people in one team. */
   readonly people: number;
-  /** Teams at once; 1 where it is done by hand. */
+  /** Teams working at once; 1 if done by hand. */
   readonly teams: number;
   readonly minutes: number;
-  readonly at: readonly string[];
+  readonly calls: readonly string[];
 };
-/** Minutes of a phase by the assumed rates; or that no time can be given with so few. */
+/** Minutes for a phase at the assumed rates, or the smallest crew for which a time can be given. */
 export type Estimate =
   | {
       readonly is: "estimate";
       readonly people: number;
       readonly minutes: number;
-      readonly fixed: number;
+      readonly fixedMinutes: number;
       readonly parts: readonly PartTime[];
     }
-  | { readonly is: "tooFew"; readonly people: number; readonly least: number };
+  | { readonly is: "tooFew"; readonly people: number; readonly minPeople: number };
 
 /**
- * How long a phase takes by the rates alone: its fixed minutes and its parts, one after the other. More people never take
- * longer; from the most who can usefully be at a thing on, more do not take less. Under the least crew there is no answer.
+ * Estimates a phase from the rates alone: its fixed minutes plus its parts, one after another. More people never take longer,
+ * and beyond the number who can usefully work on a part they do not save time either. Below the minimum crew there is no
+ * estimate.
  */
 export function estimate(phase: Phase, q: Quantities, people: number): Estimate {
-  const { fixed, least, parts } = RATES[phase];
-  if (people < least(q)) return { is: "tooFew", people, least: least(q) };
+  const { fixedMinutes, minPeople, parts } = RATES[phase];
+  if (people < minPeople(q)) return { is: "tooFew", people, minPeople: minPeople(q) };
   const timed = parts.filter((part) => q[part.per] > 0).map((part) => partTime(part, q, people));
-  return { is: "estimate", people, minutes: timed.reduce((sum, p) => sum + p.minutes, fixed), fixed, parts: timed };
+  return { is: "estimate", people, minutes: timed.reduce((sum, p) => sum + p.minutes, fixedMinutes), fixedMinutes, parts: timed };
 }
 
 function partTime(part: Part, q: Quantities, people: number): PartTime {
-  const n = q[part.per];
-  const { key, at } = part;
+  const count = q[part.per];
+  const { key, calls } = part;
   if ("personMinutes" in part) {
-    const at1 = Math.min(people, mostAt(part, q));
+    const atOnce = Math.min(people, maxPeopleAt(part, q));
     const longest = part.room ? (q[part.room.longest] * part.personMinutes) / Math.min(people, part.room.hands) : 0;
-    const minutes = Math.max((n * part.personMinutes) / at1, longest);
-    return { key, at, n, each: part.personMinutes, by: "hand", people: at1, teams: 1, minutes };
+    const minutes = Math.max((count * part.personMinutes) / atOnce, longest);
+    return { key, calls, count, minutesEach: part.personMinutes, by: "hand", people: atOnce, teams: 1, minutes };
   }
-  const team = part.team(q);
-  const teams = Math.max(1, Math.min(part.teams, Math.floor((people - CALLER) / team)));
-  return { key, at, n, each: part.minutesEach(q), by: "team", people: team, teams, minutes: (n * part.minutesEach(q)) / teams };
+  const teamSize = part.teamSize(q);
+  const teams = Math.max(1, Math.min(part.maxTeams, Math.floor((people - CALLER) / teamSize)));
+  return {
+    key,
+    calls,
+    count,
+    minutesEach: part.minutesEach(q),
+    by: "team",
+    people: teamSize,
+    teams,
+    minutes: (count * part.minutesEach(q)) / teams,
+  };
 }
 
-const mostAt = ({ most, room }: ByHand, q: Quantities): number => Math.min(most, room ? room.hands * q[room.things] : most);
+const maxPeopleAt = ({ maxPeople, room }: HandPart, q: Quantities): number =>
+  Math.min(maxPeople, room ? room.hands * q[room.things] : maxPeople);

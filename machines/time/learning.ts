@@ -1,35 +1,38 @@
 import type { WorkTime } from "../record/work-time.ts";
 import { estimate } from "./estimate.ts";
-import { type Phase, RAISE, TIMED } from "./rates.ts";
-import { rangeOf, type Spread, tValue } from "./spread.ts";
+import { type LogNormal, rangeOf, studentT90 } from "./log-normal.ts";
+import { type Phase, RAISE_PHASES, TIMED_PHASES } from "./rates.ts";
 
-/** What is assumed before a single job is known. All three are common practice, no source. */
+/** The prior: what is assumed before any finished job is known. All three are common practice, no source. */
 export const PRIOR = {
-  /** The assumed rates weigh as much as so many finished jobs. They have no source: one job of the firm's own weighs as much. */
+  /** Weight of the assumed rates, in finished jobs. The rates have no source, so one of the firm's own jobs weighs as much. */
   jobs: 1,
-  /** Standard deviation, on the log scale, from job to job: two in three lie within a factor of e^0.35 = 1.4 either way. */
+  /** Standard deviation between jobs on the log scale: two in three are within a factor of e^0.35 = 1.4 either way. */
   sd: 0.35,
-  /** How firmly that spread is held, in jobs. */
+  /** Weight of that standard deviation, in jobs. */
   sdJobs: 4,
 } as const;
 
-/** A job whose phase took less than a sixth of its estimate, or more than six times it, was not timed: pressed through afterward, or left open. */
-export const BELIEVABLE = 6;
+/**
+ * Largest plausible ratio of worked to estimated time, either way. Beyond it the job was not timed as it happened: somebody
+ * pressed through it afterward, or left it open.
+ */
+export const MAX_PLAUSIBLE_RATIO = 6;
 
-/** How the firm's jobs compare with the assumed rates in one phase. Multiplied on an estimate it gives the next job's minutes. */
+/** How the firm's jobs compare with the assumed rates in one phase. Estimate × factor is the forecast for the next job. */
 export type Factor = {
-  /** Finished jobs that it rests on. */
+  /** Number of finished jobs it is based on. */
   readonly jobs: number;
-  /** Finished jobs that were not believable, and are not in it. */
+  /** Number of finished jobs excluded because their times are implausible. */
   readonly leftOut: number;
   readonly low: number;
   readonly likely: number;
   readonly high: number;
-  readonly spread: Spread;
+  readonly distribution: LogNormal;
 };
 export type Factors = Readonly<Record<Phase, Factor>>;
-/** What is kept of a job, as far as it can teach. */
-export type Taught = {
+/** The part of a job's fold that is learned from. */
+export type JobHistory = {
   readonly job: string;
   readonly rehearsal: boolean;
   readonly mismatch: number | null;
@@ -38,65 +41,70 @@ export type Taught = {
 };
 
 /**
- * A factor for each phase from the finished jobs, the one to be forecast left out. Jobs whose record does not hang together,
- * rehearsals, and phases that were never finished teach nothing.
+ * A factor for each phase from the finished jobs, excluding the job to be forecast. Rehearsals, records that do not verify,
+ * and unfinished phases are ignored.
  */
-export function factorsFrom(jobs: readonly Taught[], except: string | null): Factors {
+export function factorsFrom(jobs: readonly JobHistory[], except: string | null): Factors {
   const finished = jobs.filter((j) => j.job !== except && !j.rehearsal && j.mismatch === null && isFinished(j));
-  return Object.fromEntries(TIMED.map((phase) => [phase, factorOf(finished.flatMap(({ worked }) => ratioIn(worked, phase)))])) as Factors;
+  return Object.fromEntries(
+    TIMED_PHASES.map((phase) => [phase, factorOf(finished.flatMap(({ worked }) => ratioForPhase(worked, phase)))]),
+  ) as Factors;
 }
 
-/** Handed over, or over and done with: nothing of its raise is gone back to. */
-const isFinished = ({ phase, worked }: Taught): boolean =>
-  ["standing", "struck", "closed"].includes(phase) || RAISE.every((p) => worked.done.includes(p));
+/** Whether the raise is over for good, so that its times will not change. */
+const isFinished = ({ phase, worked }: JobHistory): boolean =>
+  ["standing", "struck", "closed"].includes(phase) || RAISE_PHASES.every((p) => worked.done.includes(p));
 
-/** Worked minutes over estimated minutes, with the people that the brief has on site; nothing where either is not known. */
-function ratioIn({ byPhase, done, work }: WorkTime, phase: Phase): number[] {
-  // A strike counts where the whole tent had stood: a tent that was stood down half way is less work to take down.
-  if (!done.includes(phase) || !work || (phase === "struck" && !RAISE.every((p) => done.includes(p)))) return [];
-  const wanted = estimate(phase, work.quantities, work.people);
+/** Worked over estimated minutes for the crew on the brief, as a list of one; empty if either is unknown. */
+function ratioForPhase({ byPhase, done, work }: WorkTime, phase: Phase): number[] {
+  // A tent that was stood down halfway is less work to strike, so only a strike after a complete raise counts.
+  if (!done.includes(phase) || !work || (phase === "struck" && !RAISE_PHASES.every((p) => done.includes(p)))) return [];
+  const estimated = estimate(phase, work.quantities, work.people);
   const minutes = (byPhase[phase] ?? 0) / 60_000;
-  return wanted.is === "estimate" && minutes > 0 ? [minutes / wanted.minutes] : [];
+  return estimated.is === "estimate" && minutes > 0 ? [minutes / estimated.minutes] : [];
 }
 
 /**
- * The factor from ratios of worked to estimated time. Logarithms y of the ratios are taken as normal about an unknown mean,
- * with the assumed rates as `PRIOR.jobs` earlier jobs of ratio 1 (n0) and the assumed spread as `PRIOR.sdJobs` (v0):
+ * The factor from ratios of worked to estimated time: the posterior predictive distribution of the next job's ratio. The
+ * logarithms y of the ratios are modeled as normal with unknown mean and variance. The prior counts as n0 = `PRIOR.jobs`
+ * earlier jobs of ratio 1 and, for the variance sd0², as v0 = `PRIOR.sdJobs` degrees of freedom:
  *
- *   mean = Σy / (n0 + n)              the geometric mean, drawn toward 1
+ *   mean = Σy / (n0 + n)              on the log scale, shrunk toward a ratio of 1
  *   s²   = (v0·sd0² + Σ(y − ȳ)² + ȳ²·n0·n/(n0 + n)) / (v0 + n)
  *   next = mean ± t(v0 + n)·s·√(1 + 1/(n0 + n))
  *
- * The normal model with its conjugate prior and the prediction of the next one; a textbook result, from memory.
+ * Normal model with conjugate prior; a textbook result, from memory.
  */
 export function factorOf(ratios: readonly number[]): Factor {
-  const all = ratios.filter((r) => r >= 1 / BELIEVABLE && r <= BELIEVABLE);
-  const y = winsorize(all.map(Math.log));
+  const plausible = ratios.filter((r) => r >= 1 / MAX_PLAUSIBLE_RATIO && r <= MAX_PLAUSIBLE_RATIO);
+  const y = winsorize(plausible.map(Math.log));
   const n = y.length;
   const total = y.reduce((a, b) => a + b, 0);
-  const own = n === 0 ? 0 : total / n;
+  const sampleMean = n === 0 ? 0 : total / n;
   const mean = total / (PRIOR.jobs + n);
-  const within = y.reduce((sum, v) => sum + (v - own) ** 2, 0);
-  const degrees = PRIOR.sdJobs + n;
-  const variance = (PRIOR.sdJobs * PRIOR.sd ** 2 + within + (own ** 2 * PRIOR.jobs * n) / (PRIOR.jobs + n)) / degrees;
-  const next = Math.sqrt(variance * (1 + 1 / (PRIOR.jobs + n)));
-  // As a normal spread whose 8 in 10 are those of Student's t.
-  const spread: Spread = { median: Math.exp(mean), sd: (next * tValue(degrees)) / tValue(Number.POSITIVE_INFINITY) };
-  return { jobs: n, leftOut: ratios.length - n, ...rangeOf(spread), spread };
+  const sumOfSquares = y.reduce((sum, v) => sum + (v - sampleMean) ** 2, 0);
+  const degreesOfFreedom = PRIOR.sdJobs + n;
+  const shrinkage = (sampleMean ** 2 * PRIOR.jobs * n) / (PRIOR.jobs + n);
+  const variance = (PRIOR.sdJobs * PRIOR.sd ** 2 + sumOfSquares + shrinkage) / degreesOfFreedom;
+  const predictiveSd = Math.sqrt(variance * (1 + 1 / (PRIOR.jobs + n)));
+  // A log-normal with the same 80% interval as Student's t.
+  const sd = (predictiveSd * studentT90(degreesOfFreedom)) / studentT90(Number.POSITIVE_INFINITY);
+  const distribution: LogNormal = { median: Math.exp(mean), sd };
+  return { jobs: n, leftOut: ratios.length - n, ...rangeOf(distribution), distribution };
 }
 
 /**
- * One wild job among three or more pulls no harder than one TAME spreads away from the middle one. The spread is the
- * assumed one, or the jobs' own where that is wider: 1.4826 times the middle distance from the middle, which for normal
- * values is the standard deviation. A textbook rule, from memory.
+ * Limits the pull of an outlier among three or more values by clamping each to within WINSOR_SDS standard deviations of the
+ * median. The standard deviation is the assumed one, or 1.4826 × the median absolute deviation if that is wider; for normal
+ * values the two agree. A textbook rule, from memory.
  */
 function winsorize(y: readonly number[]): number[] {
   if (y.length < 3) return [...y];
-  const middle = median(y);
-  const most = WINSOR_SPREADS * Math.max(PRIOR.sd, 1.4826 * median(y.map((v) => Math.abs(v - middle))));
-  return y.map((v) => Math.max(middle - most, Math.min(middle + most, v)));
+  const center = median(y);
+  const limit = WINSOR_SDS * Math.max(PRIOR.sd, 1.4826 * median(y.map((v) => Math.abs(v - center))));
+  return y.map((v) => Math.max(center - limit, Math.min(center + limit, v)));
 }
-const WINSOR_SPREADS = 2.5;
+const WINSOR_SDS = 2.5;
 
 function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);

@@ -2,13 +2,14 @@ import type { Step } from "../install/step.ts";
 import type { Estimate } from "./estimate.ts";
 
 /**
- * How much of a phase each of its calls takes, adding up to 1: fixed minutes evenly over all calls, each part over the calls
- * it is done at, by how many things a call names. A part whose calls this script has not is spread over all of them.
+ * The share of a phase that each of its calls takes; the shares add up to 1. Fixed minutes are split evenly over all calls.
+ * Each part is split over its own calls in proportion to the items they name, or over all calls if the script has none of
+ * its own.
  */
 export function sharesOf(steps: readonly Step[], phase: Extract<Estimate, { is: "estimate" }>): number[] {
-  const minutes = steps.map(() => phase.fixed / steps.length);
+  const minutes = steps.map(() => phase.fixedMinutes / steps.length);
   for (const part of phase.parts) {
-    const weights = steps.map((step) => (part.at.some((name) => isAt(step, name)) ? thingsIn(step) : 0));
+    const weights = steps.map((step) => (part.calls.some((name) => isDoneAt(step, name)) ? itemCount(step) : 0));
     const all = weights.reduce((a, b) => a + b, 0);
     for (const i of steps.keys()) minutes[i]! += part.minutes * (all > 0 ? weights[i]! / all : 1 / steps.length);
   }
@@ -16,10 +17,10 @@ export function sharesOf(steps: readonly Step[], phase: Extract<Estimate, { is: 
   return minutes.map((m) => m / total);
 }
 
-const isAt = ({ id, wordsKey }: Step, name: string): boolean => wordsKey === name || id === name || id.startsWith(`${name}.`);
+const isDoneAt = ({ id, wordsKey }: Step, name: string): boolean => wordsKey === name || id === name || id.startsWith(`${name}.`);
 
-/** Stations, poles or a count that a call names; 1 where it names none. */
-function thingsIn({ params }: Step): number {
+/** Number of stations, poles, or counted items that a call names; 1 if it names none. */
+function itemCount({ params }: Step): number {
   const named = [params.stations, params.poles, params.count].find((n) => typeof n === "number" && n > 0);
   return typeof named === "number" ? named : 1;
 }

@@ -1,6 +1,7 @@
-import { same } from "../../machines/tent/grid.ts";
+import { own } from "../../machines/lookup/own.ts";
+import { nearlyEqual } from "../../machines/tent/grid.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
-import type { Corner, EdgeName, SpecProblem, TentPlan } from "../../machines/tent/types.ts";
+import type { Corner, EdgeName, Point, SpecProblem, TentPlan } from "../../machines/tent/types.ts";
 import type { Fields } from "./form.ts";
 import { typed } from "./typed.ts";
 
@@ -19,13 +20,13 @@ export function specWithDiscrepancy(what: Discrepancy, f: Fields, { spec, poles 
       return { ...spec, add: [...spec.add, { kind: f.kind as "center", xFt: given("across", "ft")!, yFt: given("along", "ft")! }] };
     case "poleFewer": {
       const pole = poles.find((p) => p.id === f.pole);
-      const added = pole && spec.add.findIndex((a) => a.kind === pole.kind && same(a.xFt, pole.xFt) && same(a.yFt, pole.yFt));
+      const added = pole && spec.add.findIndex((a) => a.kind === pole.kind && nearlyEqual(a.xFt, pole.xFt) && nearlyEqual(a.yFt, pole.yFt));
       if (added !== undefined && added >= 0) return { ...spec, add: spec.add.filter((_, i) => i !== added) };
       return { ...spec, leaveOut: [...spec.leaveOut, f.pole ?? ""] };
     }
     case "corner": {
       const corner = f.corner as Corner;
-      const was = spec.shifted?.[corner] ?? { xFt: 0, yFt: 0 };
+      const was = own<Point>(spec.shifted ?? {}, corner) ?? { xFt: 0, yFt: 0 };
       const by = (name: string, from: number) => {
         const inches = given(name, "in") ?? 0;
         return typeof inches === "number" ? from + inches / 12 : inches;

@@ -1,4 +1,6 @@
-import { inUnit, readNumber, type Wants } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
+import type { Wants } from "../../machines/speech/quantity.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 
 /**
  * A number as somebody typed it ("8", "3 1/2 in", "26' 6""), in the unit that is wanted, kept to a millionth; `null` where

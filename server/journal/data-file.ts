@@ -1,6 +1,6 @@
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
-import { APPLICATION_ID, LAYOUT, TABLES, upgradeFrom } from "./tables.ts";
+import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
 
 /** Opens a data file, or one in memory for `:memory:`, with our tables in it; makes what is not there. */
 export function openDatabase(file: string): Sqlite.Database {
@@ -19,10 +19,8 @@ function prepare(db: Sqlite.Database) {
   for (const pragma of ["locking_mode = EXCLUSIVE", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "busy_timeout = 0"])
     db.pragma(pragma);
   const value = (query: string) => Number(Object.values(db.prepare(query).get() as object)[0]);
-  const made = `PRAGMA user_version = ${LAYOUT}; COMMIT;`;
   if (value("SELECT count(*) FROM sqlite_schema") === 0)
-    db.exec(`BEGIN IMMEDIATE; ${TABLES.get(LAYOUT)} PRAGMA application_id = ${APPLICATION_ID}; ${made}`);
-  else if (value("PRAGMA user_version") < LAYOUT) db.exec(`BEGIN IMMEDIATE; ${upgradeFrom(value("PRAGMA user_version"))} ${made}`);
+    db.exec(`BEGIN IMMEDIATE; ${TABLES} PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${LAYOUT}; COMMIT;`);
   else db.exec("BEGIN IMMEDIATE; COMMIT;");
 }
 

@@ -2,6 +2,7 @@ import type { Hash } from "../../machines/digest/digest.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
 import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
+import type { LostStorage, LowStorage, StorageFailure } from "../../machines/record/storage.ts";
 import type { Catalog } from "./catalog.ts";
 
 /** A line as it lies in the store, not trusted yet. */
@@ -54,16 +55,11 @@ export interface Journal {
   close(): Promise<void>;
 }
 
-/** What can have become of the place where entries are kept, while it was in use. */
-export type Loss = "deleted" | "replaced" | "cutShort";
-/**
- * `low`: there is room for some more entries, in `freeBytes`. `lost`: nothing more is written, and what can still be read of it
- * vouches for nothing.
- */
+/** How a store is doing. */
 export type Condition =
   | { readonly is: "sound" }
-  | { readonly is: "low"; readonly place: string; readonly freeBytes: number }
-  | { readonly is: "lost"; readonly place: string; readonly how: Loss };
+  | { readonly is: "low"; readonly low: LowStorage }
+  | { readonly is: "lost"; readonly lost: LostStorage };
 
 /** The entry does not follow the job's last one. */
 export class Conflict extends Error {
@@ -79,18 +75,12 @@ export class KeyUsed extends Error {
     this.name = "KeyUsed";
   }
 }
-/** Why a store took nothing: no room left on `place`, `place` lost, or what the system said. */
-export type Failure =
-  | { readonly why: "full"; readonly place: string }
-  | { readonly why: "lost"; readonly place: string; readonly how: Loss }
-  | { readonly why: "failed"; readonly place: string; readonly said: string };
 /** The store could not take it, whatever it was: nothing of it is there. */
 export class NotWritten extends Error {
-  readonly failure: Failure;
-  constructor(failure: Failure) {
-    super(
-      `${failure.place} took nothing: ${failure.why === "full" ? "no room left" : failure.why === "lost" ? failure.how : failure.said}`,
-    );
+  readonly failure: StorageFailure;
+  constructor(failure: StorageFailure) {
+    const { why, place } = failure;
+    super(`${place} took nothing: ${why === "full" ? "no room left" : why === "lost" ? failure.how : failure.said}`);
     this.name = "NotWritten";
     this.failure = failure;
   }

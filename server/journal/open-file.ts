@@ -1,6 +1,6 @@
 import { existsSync, linkSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { start } from "../../views/text/en/start.ts";
+import { start } from "../terminal.ts";
 import { logAlone, whatIsWrong } from "./check-file.ts";
 import { closeDatabase, openDatabase } from "./data-file.ts";
 import type { Journal } from "./journal.ts";

@@ -1,5 +1,6 @@
 import type Sqlite from "better-sqlite3";
-import { type Loss, NotWritten } from "./journal.ts";
+import type { Loss } from "../../machines/record/storage.ts";
+import { NotWritten } from "./journal.ts";
 
 /**
  * Runs writes in a transaction of their own, on disk when it returns. Throws what `write` throws, or NotWritten; then nothing

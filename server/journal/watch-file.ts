@@ -1,6 +1,7 @@
 import { statfsSync, statSync } from "node:fs";
 import { dirname } from "node:path";
-import type { Condition, Loss } from "./journal.ts";
+import type { Loss } from "../../machines/record/storage.ts";
+import type { Condition } from "./journal.ts";
 
 /**
  * Room below which people are warned, in bytes: 64 MiB. A raise of a large tent writes a few MiB, and the log beside the
@@ -32,9 +33,9 @@ export function watchFile(file: string) {
   };
   const condition = (): Condition => {
     const how = look();
-    if (how) return { is: "lost", place: file, how };
+    if (how) return { is: "lost", lost: { why: "lost", place: file, how } };
     const freeBytes = freeIn(dirname(file));
-    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
+    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", low: { place: dirname(file), freeBytes } } : { is: "sound" };
   };
   look();
   return { look, condition };

@@ -1,12 +1,10 @@
 import { Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Instant } from "../../machines/install/ids.ts";
-import { scriptOf } from "../../machines/install/script.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
-import type { LiveJob } from "../live-job.ts";
 import { requestDigest } from "../next-entry.ts";
 import { formBody } from "./body.ts";
 
@@ -17,7 +15,7 @@ export function rehearseRoutes(desks: LiveJobs, { newId, now }: Dependencies) {
   return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
     const id = c.req.param("id");
     const { key } = await formBody(c);
-    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, errors.keyShape);
+    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, (w) => w.errors.keyShape);
     const opened = await desks.open(rehearsalOf(await desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });
@@ -28,5 +26,5 @@ function rehearsalOf({ job, names }: LiveJob, at: Instant): Parsed {
   const { brief, plan } = job.frozen;
   const ticket = { ...brief.ticket, validFrom: at - DAY_MS, validTo: at + 14 * DAY_MS };
   const practiced = { ...brief, ticket, rehearsal: true as const };
-  return { frozen: { procedure: PROCEDURE, brief: practiced, plan, script: scriptOf(practiced, plan) }, names };
+  return { frozen: freeze(practiced, plan), names };
 }

@@ -1,23 +1,27 @@
+import { answerTo } from "../../machines/conversation/answer-to.ts";
+import { type Interpretation, interpret } from "../../machines/conversation/interpret.ts";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { CommandSource } from "../../machines/install/commands.ts";
-import type { DeviceId } from "../../machines/install/ids.ts";
+import type { DeviceId, EntryNo } from "../../machines/install/ids.ts";
 import { currentStep } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
+import { spokenOn } from "../../machines/speech/languages.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
-import { replyTo } from "../../views/reply.ts";
-import { label } from "../../views/text/en/page.ts";
-import { didText } from "../../views/text/en/refusals.ts";
+import { misunderstandingText, reasonText, replyText, unrecordedText } from "../../views/text/replies.ts";
+import type { Words } from "../../views/text/words.ts";
+import { readIntent } from "../input/intent.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import { readSay } from "../input/say.ts";
-import type { LiveJobs, Said } from "../jobs.ts";
-import type { LiveJob } from "../live-job.ts";
-import { type Meant, meaningOf } from "../meaning.ts";
+import type { LiveJobs, Unrecorded } from "../jobs.ts";
 import { requestDigest } from "../next-entry.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
-export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notCaught";
+export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notUnderstood";
 
 /** What a command or a question is answered with. `entry` is null where nothing was recorded; `heard` is what was taken from speech. */
-export type Reply = {
-  readonly entry: number | null;
+export type Told = {
+  readonly entry: EntryNo | null;
   readonly outcome: CommandEntry["outcome"] | null;
   readonly went: Went;
   readonly heard: string | null;
@@ -27,51 +31,81 @@ export type Reply = {
   readonly step: string;
 };
 
-type Told = Extract<Meant, { tell: string }>;
-
 /**
  * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
  * office scripts.
  */
 export async function sayTo(
-  desks: LiveJobs,
+  jobs: LiveJobs,
   id: JobId,
   raw: unknown,
   from: { source: CommandSource; device: DeviceId },
-): Promise<{ live: LiveJob; reply: Reply }> {
+  words: Words,
+): Promise<{ live: LiveJob; told: Told }> {
   const body = readSay(raw);
-  const { key, seen, as } = body;
-  const said = await desks.say<Told>(id, { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) }, (live) => {
-    const meant = meaningOf(desks, live, from.device, body);
-    if ("tell" in meant) return { tell: meant };
-    return { ...meant, source: meant.spoken ?? (meant.heard === null ? from.source : "typed") };
+  const { said, key, seen, as } = body;
+  const { device } = from;
+  const { wakeWord } = jobs;
+  const went = await jobs.say<Untaken>(id, { key, seen, as, device, request: requestDigest({ ...from, body }) }, (live) => {
+    const pressed = said.by === "press" ? readIntent(said.press, live, jobs.now()) : null;
+    const screen = { device, wakeWord, language: spokenOn(words.lang) };
+    const meant = interpret(live.job, screen, said.by === "press" ? { by: "press", intent: pressed!.intent } : said, jobs.now());
+    if (meant.is !== "command") return { tell: meant };
+    const { intent: ask, spoken, heard } = meant;
+    return { ask, heard, source: spoken ?? (heard === null ? from.source : "typed"), names: pressed?.names ?? {} };
   });
-  return { live: said.live, reply: replyOf(said) };
+  const { live } = went;
+  if ("tell" in went) return { live, told: toldOnly(live, went.tell, { wakeWord, typed: said.by === "typing", words }) };
+  if ("unrecorded" in went) return { live, told: toldOfHold(live, went, words) };
+  return { live, told: told(live, went.entry, words) };
 }
 
-function replyOf(said: Said<Told>): Reply {
-  const { live } = said;
-  const name = (id: string) => live.names[id] ?? id;
-  if ("tell" in said) {
-    const { tell, because, heard } = said.tell;
-    return { entry: null, outcome: null, went: because, heard, reply: tell, reasons: [], ...where(live) };
+type Untaken = Exclude<Interpretation, { is: "command" }>;
+type Telling = { readonly wakeWord: string; readonly typed: boolean; readonly words: Words };
+
+/** What is said back where nothing was recorded. Typed words that mean nothing are a mistake in the request. */
+function toldOnly(live: LiveJob, meant: Untaken, { wakeWord, typed, words }: Telling): Told {
+  const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
+  switch (meant.is) {
+    case "question":
+      return { ...nothing, went: "question", reply: words.answerText(answerTo(meant.question, live.job)) };
+    case "leftAlone":
+      return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? words.voice.sayFirst(wakeWord) : "" };
+    case "notUnderstood": {
+      const sentence: Sentence = (w) => misunderstandingText(meant.because, currentStep(live.job), w);
+      if (typed) throw new Problem(422, (w) => w.errors.notTaken(sentence(w)));
+      return { ...nothing, went: "notUnderstood", reply: sentence(words) };
+    }
   }
-  if ("unrecorded" in said) {
-    const { is, why } = said.unrecorded;
-    return {
-      entry: null,
-      outcome: { did: is },
-      went: "done",
-      heard: said.heard,
-      reply: `${didText(is)} ${label.unrecorded(why)}`,
-      reasons: [],
-      ...where(live),
-    };
-  }
-  const { entry } = said;
+}
+
+/** What is said back to a hold that is not recorded. */
+function toldOfHold(live: LiveJob, { unrecorded: { is, why }, heard }: Unrecorded, words: Words): Told {
+  const reply = `${words.didText(is)} ${words.guide.unrecorded(unrecordedText(why, words))}`;
+  return { entry: null, outcome: { did: is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
+}
+
+/** What is said back to an entry. Told from the entry, so that a repeated key is answered alike. */
+function told(live: LiveJob, entry: CommandEntry, words: Words): Told {
   const { outcome, command, no, phase, step } = entry;
-  const went = "refused" in outcome ? "refused" : outcome.did === "readBack" ? "readBack" : "done";
-  return { entry: no, outcome, went, heard: command.heard, ...replyTo(entry, live, name), phase, step };
+  const name = (id: string) => live.names[id] ?? id;
+  const reply = replyTo(entry, contextOf(live, entry));
+  const reasons = reply.is === "refused" ? reply.reasons : [];
+  return {
+    entry: no,
+    outcome,
+    went: reply.is === "refused" ? "refused" : reply.is === "readBack" ? "readBack" : "done",
+    heard: command.heard,
+    reply: replyText(reply, { name, zone: live.job.frozen.brief.zone }, words),
+    reasons: reasons.map((reason) => ({
+      ...("gate" in reason.refusal ? { gate: reason.refusal.gate } : {}),
+      ...("status" in reason.refusal ? { status: reason.refusal.status } : {}),
+      why: reason.refusal.why,
+      text: reasonText(reason, name, words),
+    })),
+    phase,
+    step,
+  };
 }
 
-const where = ({ job }: LiveJob) => ({ phase: currentStep(job)?.phase ?? "closed", step: currentStep(job)?.id ?? "closed" });
+const whereIn = ({ job }: LiveJob) => ({ phase: currentStep(job)?.phase ?? "closed", step: currentStep(job)?.id ?? "closed" });

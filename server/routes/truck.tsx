@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { buildTruckState } from "../../views/pages/truck/build-state.ts";
 import { TruckCountPage } from "../../views/pages/truck/count.tsx";
 import { truckRows } from "../../views/pages/truck/csv.ts";
@@ -6,12 +7,9 @@ import type { TruckScreen } from "../../views/pages/truck/line.tsx";
 import type { TruckLine } from "../../views/pages/truck/state.ts";
 import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
-import { roleName } from "../../views/text/en/roles.ts";
-import { truck } from "../../views/text/en/truck.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
-import type { LiveJob } from "../live-job.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
@@ -25,8 +23,9 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   const loaded = (c: Context) => desks.load(idOf(c));
   const screenOf = (c: Context, live: LiveJob): TruckScreen => {
     const { job, names } = live;
-    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: roleName(p.role) }));
-    return { state: buildTruckState(live), me: holderOf(c, live), people, newKey: newId };
+    const words = c.get("words");
+    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
+    return { state: buildTruckState(live, words), me: holderOf(c, live), people, newKey: newId, words };
   };
   const countPage = (c: Context, live: LiveJob, line: TruckLine, typed: string, problem: string | null, status: 200 | 422 = 200) =>
     c.html(page(<TruckCountPage screen={screenOf(c, live)} line={line} typed={typed} problem={problem} />), status);
@@ -40,7 +39,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
     if (line && screen.me !== null) return countPage(c, live, line, "", null);
-    const notice = c.req.query("reply") ?? (line === undefined ? truck.noSuchLine(asked!) : null);
+    const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
     return c.html(page(<TruckPage {...screen} notice={notice} />));
   });
 
@@ -50,19 +49,19 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const { item = "", value = "", as: by = "" } = fields;
     const partial = c.req.header("hx-request-type") === "partial";
     const live = await loaded(c);
-    const before = buildTruckState(live).lines.find((l) => l.item === item);
+    const before = buildTruckState(live, c.get("words")).lines.find((l) => l.item === item);
     try {
-      if (!before) throw new Problem(422, truck.noSuchLine(item));
-      const { reply, live: after } = await tick(c, fields, before);
+      if (!before) throw new Problem(422, (w) => w.truck.noSuchLine(item));
+      const { told: reply, live: after } = await tick(c, fields, before);
       const screen = screenOf(c, after);
       const line = screen.state.lines.find((l) => l.item === item)!;
       const done = reply.went === "done" && line.counted !== null;
-      const told = done ? truck.taken(line, screen.state.way) : reply.reply;
+      const told = done ? screen.words.truck.taken(line, screen.state.way) : reply.reply;
       if (partial) return c.html(await (<TruckLive {...screen} item={done ? item : null} notice={told} />).toString());
       return done || !line.asked || fields.from === "list" ? toList(c, told, item) : countPage(c, after, line, value, told);
     } catch (error) {
       if (partial || !before?.asked || by === "" || !(error instanceof Problem) || error.status !== 422) throw error;
-      return countPage(c, live, before, value, error.message, 422);
+      return countPage(c, live, before, value, error.sentence(c.get("words")), 422);
     }
   });
 
@@ -70,13 +69,13 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const first = screenOf(c, await loaded(c));
     return follow(c, hub, idOf(c), async () => {
       const live = await loaded(c);
-      const screen = { ...first, state: buildTruckState(live) };
+      const screen = { ...first, state: buildTruckState(live, c.get("words")) };
       return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
   });
-  app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(buildTruckState(await loaded(c))));
+  app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(buildTruckState(await loaded(c), c.get("words"))));
   app.get("/jobs/:id{[\\w-]+}/truck.csv", async (c) =>
-    c.body(csv(truckRows(buildTruckState(await loaded(c)))), 200, {
+    c.body(csv(truckRows(buildTruckState(await loaded(c), c.get("words")), c.get("words"))), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="truck-${idOf(c)}.csv"`,
     }),
@@ -86,11 +85,12 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   /** One line said to the job: its own item and no other. Throws a Problem where the number is none. */
   async function tick(c: Context, fields: Fields, line: TruckLine): ReturnType<typeof sayTo> {
     const { value = "", as: by, key, seen, gate } = fields;
-    const wrong = new Problem(422, truck.notCount(value, line), { value: truck.notCount(value, line) });
+    const notCount: Sentence = (w) => w.truck.notCount(value, line);
+    const wrong = new Problem(422, notCount, { value: notCount });
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return await sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) });
+      return await sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

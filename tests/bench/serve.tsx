@@ -10,6 +10,7 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { page } from "../../server/routes/page.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
+import { en } from "../../views/text/en/en.ts";
 import { brief, testApp } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 import { longRecord } from "../support/long-record.ts";
@@ -41,7 +42,7 @@ const insert = bareDb.prepare("INSERT INTO rows (key, bytes) VALUES (?, ?)");
 
 const swapped = await (await world.app.request(`/jobs/${fresh}/now?as=p1`)).text();
 const bytes = Buffer.from((await made.journal.read(fresh)).at(-1)!.bytes);
-const screen = { guide: buildGuideState(await world.desks.load(fresh), Date.now(), "device"), me: "p1", notice: null };
+const screen = { guide: buildGuideState(await world.desks.load(fresh), Date.now(), "bench-device", en), me: "p1", notice: null, words: en };
 let ids = 0;
 const newKey = () => `id-${String(++ids).padStart(8, "0")}`;
 const bare = new Hono()

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { voice } from "../../views/text/en/voice.ts";
+import { en } from "../../views/text/en/en.ts";
 import { opened, press, type World } from "../support/browser.ts";
 import { type EarMode, listen, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
 
@@ -68,7 +68,7 @@ describe("listening all the time", () => {
     const { entry } = await world.state();
     expect(await speak(page, "okay, next one!")).toMatchObject({ went: "leftAlone", notice: "" });
     expect(await page.locator("#heard").textContent()).toBe('Heard: "okay, next one!"');
-    expect(await speak(page, "eight showing")).toMatchObject({ went: "leftAlone", notice: voice.sayFirst("albatross") });
+    expect(await speak(page, "eight showing")).toMatchObject({ went: "leftAlone", notice: en.voice.sayFirst("albatross") });
     expect((await world.state()).entry).toBe(entry);
   });
 
@@ -186,7 +186,7 @@ describe("listening all the time", () => {
 });
 
 describe("an ear that lets people down: one clear line, and the buttons go on working", () => {
-  it.each<[EarMode, keyof typeof voice.status]>([
+  it.each<[EarMode, keyof typeof en.client.status]>([
     ["denied", "denied"],
     ["noMicrophone", "noMicrophone"],
     ["silent", "silent"],
@@ -197,7 +197,7 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     await page.click("text=More");
     await page.locator('[data-setting="listens"]').click();
     await page.click("text=Back to the call");
-    await page.locator("#ear-status", { hasText: voice.status[line] }).waitFor();
+    await page.locator("#ear-status", { hasText: en.client.status[line] }).waitFor();
     const { entry } = await world.state();
     await press(page, ".dock .hold button");
     await press(page, ".dock .main button");
@@ -222,7 +222,7 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     await page.locator(".dock .safe button").waitFor();
     expect(await page.locator("[data-talk]:visible").count()).toBe(0);
     await page.click("text=More");
-    await page.locator("#voice", { hasText: voice.status.none }).waitFor();
+    await page.locator("#voice", { hasText: en.client.status.none }).waitFor();
     expect(world.troubles).toEqual([]);
   });
 });

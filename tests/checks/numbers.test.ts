@@ -3,7 +3,9 @@ import { toCardinal as british } from "n2words/en-GB";
 import { toCardinal as american, toOrdinal } from "n2words/en-US";
 import { toWords } from "to-words/en-US";
 import { describe, expect, it } from "vitest";
-import { inUnit, readNumber, readQuantity } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
+import { readQuantity } from "../../machines/speech/en/quantities.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 import { feetInches, inches } from "../../views/text/en/names.ts";
 
 /** 0 to 2,000 one by one, then a spread to 999,999 whose step meets every last digit. */

@@ -3,9 +3,17 @@ import { workOf } from "../../machines/install/quantities.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import { forecast } from "../../machines/time/forecast.ts";
 import { factorOf, factorsFrom, PRIOR } from "../../machines/time/learning.ts";
-import { type Phase, RAISE } from "../../machines/time/rates.ts";
+import {
+  normalUpperQuantile,
+  normalUpperTail,
+  PHASE_CORRELATION,
+  rangeOf,
+  remainingAfter,
+  studentT90,
+  sumOf,
+} from "../../machines/time/log-normal.ts";
+import { type Phase, RAISE_PHASES } from "../../machines/time/rates.ts";
 import { sharesOf } from "../../machines/time/shares.ts";
-import { ALIKE, above, leftOf, rangeOf, sumOf, tValue, valueAbove } from "../../machines/time/spread.ts";
 import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 // Tables of the standard normal distribution and of Student's t, as any statistics book prints them; from memory.
@@ -18,11 +26,11 @@ describe("tables of the normal distribution and of Student's t", () => {
     [2.3263, 0.01],
     [3.0902, 0.001],
   ])("above %d lie %d of all", (z, share) => {
-    expect(above(z)).toBeCloseTo(share, 4);
-    expect(above(-z)).toBeCloseTo(1 - share, 4);
-    expect(valueAbove(share)).toBeCloseTo(z, 2);
+    expect(normalUpperTail(z)).toBeCloseTo(share, 4);
+    expect(normalUpperTail(-z)).toBeCloseTo(1 - share, 4);
+    expect(normalUpperQuantile(share)).toBeCloseTo(z, 2);
   });
-  it("the series and the continued fraction meet at 3", () => expect(above(3 - 1e-9) / above(3)).toBeCloseTo(1, 6));
+  it("the series and the continued fraction meet at 3", () => expect(normalUpperTail(3 - 1e-9) / normalUpperTail(3)).toBeCloseTo(1, 6));
   it.each([
     [4, 1.533],
     [5, 1.476],
@@ -32,7 +40,7 @@ describe("tables of the normal distribution and of Student's t", () => {
     [20, 1.325],
     [30, 1.31],
     [120, 1.289],
-  ])("of t with %d degrees of freedom 1 in 10 lie above %d", (degrees, t) => expect(tValue(degrees)).toBeCloseTo(t, 2));
+  ])("of t with %d degrees of freedom 1 in 10 lie above %d", (degrees, t) => expect(studentT90(degrees)).toBeCloseTo(t, 2));
 });
 
 /** Numbers that look random and are the same in each run: a linear congruential step of 32 bits, and pairs made normal (Box–Muller). */
@@ -48,7 +56,7 @@ function chance(seed: number) {
 type Chance = ReturnType<typeof chance>;
 
 /** What the phases of one job take, as times of the assumed minutes: about a true factor, spread, and as alike as stated. */
-function jobOf({ normal }: Chance, factor: number, sd: number, alike = ALIKE): (phase: Phase) => number {
+function jobOf({ normal }: Chance, factor: number, sd: number, alike = PHASE_CORRELATION): (phase: Phase) => number {
   const own = normal();
   const times = new Map<Phase, number>();
   return (phase) => {
@@ -62,9 +70,10 @@ function jobOf({ normal }: Chance, factor: number, sd: number, alike = ALIKE): (
 describe("a range that says eight in ten holds about eight in ten", () => {
   const frozen = frozenWith(7);
   const JOBS = 500;
-  const raiseOf = (times: (phase: Phase) => number) => RAISE.reduce((sum, phase) => sum + assumedMin(frozen, phase) * times(phase), 0);
+  const raiseOf = (times: (phase: Phase) => number) =>
+    RAISE_PHASES.reduce((sum, phase) => sum + assumedMin(frozen, phase) * times(phase), 0);
 
-  function heldIn(seed: number, n: number, truth: (c: Chance) => { factor: number; sd: number }, alike = ALIKE): number {
+  function heldIn(seed: number, n: number, truth: (c: Chance) => { factor: number; sd: number }, alike = PHASE_CORRELATION): number {
     const c = chance(seed);
     let held = 0;
     for (let i = 0; i < JOBS; i++) {
@@ -122,7 +131,10 @@ describe("a range that says eight in ten holds about eight in ten", () => {
       const off = (share: number) => Math.exp(0.5 * Math.sqrt((1 - share) / share) * c.normal());
       const spent = whole * times("sectionsJoined") * behindShare * off(behindShare);
       const rest = whole * times("sectionsJoined") * (1 - behindShare) * off(1 - behindShare);
-      const later = RAISE.slice(RAISE.indexOf("perimeterRaised")).reduce((sum, p) => sum + assumedMin(frozen, p) * times(p), 0);
+      const later = RAISE_PHASES.slice(RAISE_PHASES.indexOf("perimeterRaised")).reduce(
+        (sum, p) => sum + assumedMin(frozen, p) * times(p),
+        0,
+      );
       const { left } = forecast(frozen, standingAt(frozen, here, { before: spent }), factorsFrom(before, null), 0)!;
       if (rest + later >= left!.low && rest + later <= left!.high) held++;
     }
@@ -150,7 +162,7 @@ describe("sums and rests of spreads, against simulation", () => {
       expect(Math.abs(share(sums, at) - part)).toBeLessThan(0.015);
   });
   it("of things that last longer than they should, half are over by the median that is given", () => {
-    const { low: _, likely, high } = rangeOf(leftOf({ median: 30, sd: 0.5 }, 45));
+    const { low: _, likely, high } = rangeOf(remainingAfter({ median: 30, sd: 0.5 }, 45));
     const rest = Array.from({ length: 40 * N }, () => 30 * Math.exp(0.5 * c.normal()) - 45).filter((v) => v > 0);
     const under = (v: number) => rest.filter((r) => r < v).length / rest.length;
     expect(Math.abs(under(likely) - 0.5)).toBeLessThan(0.01);

@@ -1,13 +1,13 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { memoryJournal } from "../../server/journal/memory.ts";
-import { errors } from "../../views/text/en/errors.ts";
+import { storageText } from "../../views/text/en/errors.ts";
 import { brief, testApp } from "../support/app.ts";
 import { failingJournal } from "../support/failing-journal.ts";
 import { openedJob } from "../support/job.ts";
 
 const FULL = { why: "full", place: "/data/ridgecall.db" } as const;
-const SENTENCE = errors.notWritten(FULL);
+const SENTENCE = storageText(FULL);
 
 let disk: ReturnType<typeof failingJournal>;
 let job: Awaited<ReturnType<typeof openedJob>>;
@@ -121,7 +121,7 @@ describe("when there is room again", () => {
 });
 
 it("with little room left every screen is warned, while all is still recorded", async () => {
-  disk.state.condition = { is: "low", place: "/data", freeBytes: 40 * 1024 * 1024 };
+  disk.state.condition = { is: "low", low: { place: "/data", freeBytes: 40 * 1024 * 1024 } };
   const sentence = "Only 40 MB are free on the disk with /data; make room on it while everything can still be recorded.";
   expect((await job.read()).warning).toBe(sentence);
   expect(await page()).toContain(`<p class="warning">${sentence}</p>`);

@@ -76,7 +76,7 @@ describe("a spoken answer", () => {
   });
   it("said wrongly as yes is asked for the right word, and nothing is taken", async () => {
     await site.say("five showing");
-    expect(await site.say("yes")).toMatchObject({ went: "notCaught", reply: 'Say "correct", or "wrong".' });
+    expect(await site.say("yes")).toMatchObject({ went: "notUnderstood", reply: 'Say "correct", or "wrong".' });
     expect((await site.say("correct")).went).toBe("done");
   });
   it("is over after twenty seconds of silence", async () => {
@@ -133,9 +133,9 @@ describe("in the record", () => {
       went: "leftAlone",
       reply: expect.stringContaining("albatross"),
     });
-    expect(await site.say("gimme six more")).toMatchObject({ went: "notCaught" });
+    expect(await site.say("gimme six more")).toMatchObject({ went: "notUnderstood" });
     expect(await site.say(["fifteen showing", "fifty showing"])).toMatchObject({
-      went: "notCaught",
+      went: "notUnderstood",
       reply: expect.stringMatching(/^15 in, or 50 in\?/),
     });
     expect(await site.say("how many stakes at the corners", { talk: false })).toMatchObject({
@@ -218,7 +218,7 @@ describe("a wind reading with its time", () => {
     const told = await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
     expect(told.reply).toBe("Wind 8 mph gusting 11 mph, taken at 03:30. Correct, or wrong?");
     expect(await site.say("wind minus 14", { as: "Maren" })).toMatchObject({
-      went: "notCaught",
+      went: "notUnderstood",
       reply: expect.stringContaining("0 to 200"),
     });
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atLeast, exactly, measure, noneOf, yes } from "../../machines/install/gates.ts";
+import { english } from "../../machines/speech/en/english.ts";
 import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
 import { stepWith } from "../support/steps.ts";
 
@@ -17,6 +18,7 @@ const ears = (step: ListeningContext["step"], more: Partial<ListeningContext> = 
   attention: "working",
   waiting: false,
   wakeWord: "albatross",
+  language: english,
   ...more,
 });
 /** Spoken into an open microphone, or with the talk button held. */
@@ -30,11 +32,11 @@ describe("said for real, while lacing, with nothing before it", () => {
     ["Next.", { intent: { type: "next" } }],
     ["done, next", { intent: { type: "next" } }],
     ["back one, I missed a loop", { intent: { type: "back" } }],
-    ["again", { question: "again" }],
-    ["where am I", { question: "again" }],
-    ["how many to the ring", { question: "howMany" }],
-    ["which piece is this", { question: "which" }],
-    ["what's left", { question: "whatsLeft" }],
+    ["again", { question: { asks: "again" } }],
+    ["where am I", { question: { asks: "again" } }],
+    ["how many to the ring", { question: { asks: "howFarToTheRing" } }],
+    ["which piece is this", { question: { asks: "whichPiece" } }],
+    ["what's left", { question: { asks: "whatsLeft" } }],
     ["note: torn loop, seam two, eight foot out", { intent: { type: "note", text: "torn loop, seam two, eight foot out" } }],
     ["note torn loop seam 2 8 ft out", { intent: { type: "note", text: "torn loop seam 2 8 ft out" } }],
     ["everybody stop", { intent: { type: "hold" } }],
@@ -154,9 +156,13 @@ describe("an answer for another place than the one that is asked", () => {
     (said) => expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
   );
   it("a pole that the gate does not ask about is kept as a note", () =>
-    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({ meant: { intent: { type: "note" } } }));
+    expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({
+      meant: { remark: "A's leaning in an inch and a half" },
+    }));
   it("a lean said where none is asked is kept as a note", () =>
-    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({ meant: { intent: { type: "note" } } }));
+    expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({
+      meant: { remark: "C's leaning in an inch and a half" },
+    }));
 });
 
 describe("a recognizer's other guesses", () => {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { english } from "../../machines/speech/en/english.ts";
 import { understand } from "../../machines/speech/en/understand.ts";
 import { hear } from "../../machines/speech/hear.ts";
-import { rectangle } from "../support/marks.ts";
+import { rectangle, TAPING } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 
-const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1 }, { wordsKey: "squared" });
+const squaring = stepWith({ kind: "lengths", want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING }, { wordsKey: "squared" });
 const ft = (lengths: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
 const loading = stepWith({
   kind: "counts",
@@ -45,7 +46,7 @@ describe("a length called off the tape", () => {
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: true },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
       ),
     ).toMatchObject({
       meant: ft({ AB: 120 }),
@@ -55,7 +56,7 @@ describe("a length called off the tape", () => {
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: false },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross" },
+        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
       ),
     ).toMatchObject({
       leftAlone: "wakeWord",

@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { inUnit, type Quantity, readClock, readNumber, readQuantity } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
+import { readQuantity } from "../../machines/speech/en/quantities.ts";
+import { readClock } from "../../machines/speech/en/times.ts";
+import type { Quantity } from "../../machines/speech/quantity.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 
 const reads = (rows: readonly (readonly [text: string, n: number, unit: Quantity["unit"]])[]) =>
   it.each(rows)("%j is %d %s", (text, n, unit) => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { exactly, type gate, measure, yes } from "../../machines/install/gates.ts";
-import { inUnit, readNumber } from "../../machines/speech/en/numbers.ts";
+import { readNumber } from "../../machines/speech/en/numbers.ts";
 import { understand } from "../../machines/speech/en/understand.ts";
+import { inUnit } from "../../machines/speech/quantity.ts";
 import { stepWith } from "../support/steps.ts";
 
 const asked = (asks: Parameters<typeof gate>[0]) => stepWith(asks);

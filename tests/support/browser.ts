@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 import type { GuideState } from "../../views/pages/guide/state.ts";
-import { label } from "../../views/text/en/page.ts";
+import { en } from "../../views/text/en/en.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
 import { spawnServer } from "./spawn-server.ts";
@@ -73,7 +73,7 @@ const entryOn = (page: Page) => page.locator("article.call").getAttribute("data-
 export async function press(page: Page, selector: string): Promise<void> {
   const before = await entryOn(page);
   const later = page.locator(`article.call:not([data-entry="${before}"])`);
-  const justMoved = page.locator(".notice", { hasText: label.justMoved });
+  const justMoved = page.locator(".notice", { hasText: en.client.justMoved });
   for (let tries = 0; tries < 100; tries++) {
     await page.locator("#notice").evaluate((notice) => {
       notice.textContent = "";

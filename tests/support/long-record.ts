@@ -1,4 +1,4 @@
-import type { LiveJob } from "../../server/live-job.ts";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { brief, testApp } from "./app.ts";
 import { type OpenedJob, openedJob } from "./job.ts";
 

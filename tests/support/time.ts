@@ -1,16 +1,15 @@
+import type { Person } from "../../machines/install/brief.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { workOf } from "../../machines/install/quantities.ts";
-import { scriptOf } from "../../machines/install/script.ts";
 import type { Frozen, PhaseId } from "../../machines/install/step.ts";
 import { PHASES } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
 import type { Opening } from "../../machines/record/entry.ts";
 import { startWorkTime, type WorkTime } from "../../machines/record/work-time.ts";
-import { planTent } from "../../machines/tent/plan.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
-import type { Taught } from "../../machines/time/learning.ts";
-import type { Standing } from "../../machines/time/place.ts";
-import { type Phase, TIMED } from "../../machines/time/rates.ts";
+import type { JobProgress } from "../../machines/time/job-stage.ts";
+import type { JobHistory } from "../../machines/time/learning.ts";
+import { type Phase, TIMED_PHASES } from "../../machines/time/rates.ts";
 import { eighty } from "../tent/tents.ts";
 import { briefFor, type Changes } from "./briefs.ts";
 
@@ -18,33 +17,30 @@ const MINUTE = 60_000;
 
 /** An invented job for a tent, with so many people on site. */
 export function frozenWith(people: number, tent: SpecInput = eighty, changes: Changes = {}): Frozen {
-  const { crew, ...rest } = briefFor(tent, changes);
-  const more = Array.from({ length: Math.max(0, people - crew.length) }, (_, i) => ({ id: `hand-${i + 1}`, role: "crew" as const }));
-  const brief = { ...rest, crew: [...crew, ...more].slice(0, people) };
-  const plan = planTent(brief.tent);
-  return { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) };
+  const crew = Array.from({ length: people }, (_, i): Person => ({ id: `p${i + 1}`, role: (["lead", "competent"] as const)[i] ?? "crew" }));
+  return freeze(briefFor(tent, { ...changes, crew }));
 }
 
 /** The assumed minutes of a phase, with the people on the brief. */
 export function assumedMin(frozen: Frozen, phase: Phase): number {
   const { quantities, people } = workOf(frozen)!;
   const e = estimate(phase, quantities, people);
-  if (e.is === "tooFew") throw new Error(`${phase} takes ${e.least}`);
+  if (e.is === "tooFew") throw new Error(`${phase} takes ${e.minPeople}`);
   return e.minutes;
 }
 
 const unworked = (frozen: Frozen): WorkTime => startWorkTime({ opened: frozen, step: frozen.script.steps[0]!.id } as Opening);
 
 /** A closed job whose phases took so many times the assumed minutes. */
-export function finished(job: string, frozen: Frozen, times: number | ((phase: Phase) => number)): Taught {
+export function finished(job: string, frozen: Frozen, times: number | ((phase: Phase) => number)): JobHistory {
   const byPhase = Object.fromEntries(
-    TIMED.map((phase) => [phase, assumedMin(frozen, phase) * (typeof times === "number" ? times : times(phase)) * MINUTE]),
+    TIMED_PHASES.map((phase) => [phase, assumedMin(frozen, phase) * (typeof times === "number" ? times : times(phase)) * MINUTE]),
   );
   return { job, rehearsal: false, mismatch: null, phase: "closed", worked: { ...unworked(frozen), byPhase, done: PHASES } };
 }
 
 /** A job that stands at a call, with the minutes worked in the phase until it came there and since. Earlier phases took what was assumed. */
-export function standingAt(frozen: Frozen, step: string, spent: { before?: number; atCall?: number } = {}): Standing {
+export function standingAt(frozen: Frozen, step: string, spent: { before?: number; atCall?: number } = {}): JobProgress {
   const phase = frozen.script.steps.find((s) => s.id === step)!.phase as PhaseId;
   const done = PHASES.slice(0, PHASES.indexOf(phase));
   const minutes: Record<string, number> = { [phase]: (spent.before ?? 0) + (spent.atCall ?? 0) };
@@ -54,7 +50,7 @@ export function standingAt(frozen: Frozen, step: string, spent: { before?: numbe
 }
 
 /** A job that was opened and to which nothing was said yet. */
-export const unstarted = (frozen: Frozen): Standing => ({
+export const unstarted = (frozen: Frozen): JobProgress => ({
   phase: "utilitiesMarked",
   no: 1,
   lastAt: 0,

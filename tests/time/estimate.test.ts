@@ -2,13 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Quantities, type Quantity, workOf } from "../../machines/install/quantities.ts";
 import { estimate } from "../../machines/time/estimate.ts";
-import { RATES, TIMED } from "../../machines/time/rates.ts";
+import { RATES, TIMED_PHASES } from "../../machines/time/rates.ts";
 import { sharesOf } from "../../machines/time/shares.ts";
 import { frozenWith } from "../support/time.ts";
 import { eighty, forty, hundred, twenty } from "../tent/tents.ts";
 
 const workFor = (people: number, tent = eighty) => workOf(frozenWith(people, tent))!;
-const minutes = (phase: (typeof TIMED)[number], q: Quantities, people: number): number => {
+const minutes = (phase: (typeof TIMED_PHASES)[number], q: Quantities, people: number): number => {
   const e = estimate(phase, q, people);
   return e.is === "estimate" ? e.minutes : Number.POSITIVE_INFINITY;
 };
@@ -59,7 +59,7 @@ describe("an estimate", () => {
     expect(lacing({ ...quantities, longestHalfFt: 60, seamFt: 260 }, 40)!.minutes).toBe((60 * 0.6) / 2);
   });
   it("a center pole takes a full team and a caller: with fewer there is no time to tell", () => {
-    expect(estimate("interiorRaised", workFor(4).quantities, 4)).toEqual({ is: "tooFew", people: 4, least: 5 });
+    expect(estimate("interiorRaised", workFor(4).quantities, 4)).toEqual({ is: "tooFew", people: 4, minPeople: 5 });
     expect(estimate("interiorRaised", workFor(4, twenty).quantities, 3).is).toBe("estimate");
   });
   it("two more who make up no other team do not raise a quarter pole faster", () => {
@@ -92,7 +92,7 @@ describe("over any tent and crew", () => {
     centerPoleFt: fc.integer({ min: 8, max: 60 }),
     wallFt: fc.integer({ min: 0, max: 1040 }),
   });
-  const phase = fc.constantFrom(...TIMED);
+  const phase = fc.constantFrom(...TIMED_PHASES);
   const people = fc.integer({ min: 1, max: 60 });
   // More halves of the same length in all are more places to work at: that alone may be faster.
   const growing = fc.constantFrom(...(["perimeterFt", "stations", "tiedStations", "plates", "stakes", "pullTests"] as const));
@@ -104,10 +104,10 @@ describe("over any tent and crew", () => {
     fc.assert(
       fc.property(phase, quantities, people, (p, q, n) => {
         const e = estimate(p, q, n);
-        if (e.is === "tooFew") expect(e.least).toBeGreaterThan(n);
+        if (e.is === "tooFew") expect(e.minPeople).toBeGreaterThan(n);
         else {
           expect(Number.isFinite(e.minutes)).toBe(true);
-          expect(e.minutes).toBeGreaterThanOrEqual(RATES[p].fixed);
+          expect(e.minutes).toBeGreaterThanOrEqual(RATES[p].fixedMinutes);
           for (const part of e.parts) expect(part.minutes).toBeGreaterThan(0);
         }
       }),
@@ -141,7 +141,7 @@ it.each([
 ])("each call of %s ft has its share of its phase, and every part is done at calls of its own", (_size, tent) => {
   const frozen = frozenWith(12, tent, { site: { soilKnown: false } });
   const { quantities, people } = workOf(frozen)!;
-  for (const phase of TIMED) {
+  for (const phase of TIMED_PHASES) {
     const steps = frozen.script.steps.filter((s) => s.phase === phase);
     const e = estimate(phase, quantities, people);
     if (e.is === "tooFew") throw new Error("twelve are enough");
@@ -149,7 +149,7 @@ it.each([
     expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
     expect(Math.min(...shares)).toBeGreaterThan(0);
     for (const part of e.parts) {
-      const names = steps.filter((s) => part.at.some((at) => s.wordsKey === at || s.id === at || s.id.startsWith(`${at}.`)));
+      const names = steps.filter((s) => part.calls.some((at) => s.wordsKey === at || s.id === at || s.id.startsWith(`${at}.`)));
       expect(names.length, part.key).toBeGreaterThan(0);
     }
   }

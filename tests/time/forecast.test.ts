@@ -3,10 +3,10 @@ import { describe, expect, it } from "vitest";
 import { PHASES } from "../../machines/install/step.ts";
 import { MAX_WORK_GAP_MS } from "../../machines/record/work-time.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
+import type { JobProgress } from "../../machines/time/job-stage.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";
-import type { Standing } from "../../machines/time/place.ts";
-import { RAISE, TIMED } from "../../machines/time/rates.ts";
-import type { Range } from "../../machines/time/spread.ts";
+import type { Range } from "../../machines/time/log-normal.ts";
+import { RAISE_PHASES, TIMED_PHASES } from "../../machines/time/rates.ts";
 import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 const frozen = frozenWith(7);
@@ -14,14 +14,14 @@ const none = factorsFrom([], null);
 const steps = frozen.script.steps;
 const firstOf = (phase: string) => steps.find((s) => s.phase === phase)!.id;
 const MINUTE = 60_000;
-const told = (at: Standing, now = 0, people?: number, factors = none): Forecast => forecast(frozen, at, factors, now, people)!;
+const told = (at: JobProgress, now = 0, people?: number, factors = none): Forecast => forecast(frozen, at, factors, now, people)!;
 const width = ({ low, high }: Range) => high - low;
 
 describe("before the start", () => {
   it("there is a total with its range, and no time of day", () => {
     const f = told(unstarted(frozen));
-    expect([f.stands, f.of, f.finish, f.spentMin]).toEqual(["before", "raise", null, 0]);
-    const sum = RAISE.reduce((all, phase) => all + assumedMin(frozen, phase), 0);
+    expect([f.stage, f.covers, f.finish, f.spentMin]).toEqual(["before", "raise", null, 0]);
+    const sum = RAISE_PHASES.reduce((all, phase) => all + assumedMin(frozen, phase), 0);
     expect(f.left!.likely).toBeGreaterThan(sum);
     expect(f.left!.likely).toBeLessThan(sum * 1.15);
     expect(f.left!.low).toBeLessThan(f.left!.likely * 0.7);
@@ -37,7 +37,7 @@ describe("before the start", () => {
   });
   it("with too few people there is no total, and it says which phases they are too few for", () => {
     const f = told(unstarted(frozen), 0, 4);
-    expect([f.left, f.tooFew]).toEqual([null, [{ phase: "interiorRaised", least: 5 }]]);
+    expect([f.left, f.tooFew]).toEqual([null, [{ phase: "interiorRaised", minPeople: 5 }]]);
   });
   it("more people never take longer", () => {
     const likely = [5, 6, 8, 12, 20, 60].map((people) => told(unstarted(frozen), 0, people).left!.likely);
@@ -52,7 +52,7 @@ describe("during a raise", () => {
     expect(f.finish!.likely).toBe(Math.round(10 * MINUTE + f.left!.likely * MINUTE));
   });
   it("narrows as phases finish", () => {
-    const widths = RAISE.map((phase) => width(told(standingAt(frozen, firstOf(phase))).left!));
+    const widths = RAISE_PHASES.map((phase) => width(told(standingAt(frozen, firstOf(phase))).left!));
     expect(widths).toEqual([...widths].sort((a, b) => b - a));
     expect(widths.at(-1)).toBeLessThan(widths[0]! / 4);
   });
@@ -118,16 +118,16 @@ describe("during a raise", () => {
 describe("elsewhere", () => {
   it("while making safe there is no finish", () => {
     const at = { ...standingAt(frozen, firstOf("interiorRaised")), phase: "makingSafe" };
-    expect(told(at)).toMatchObject({ stands: "makingSafe", of: null, left: null, finish: null, tooFew: [] });
+    expect(told(at)).toMatchObject({ stage: "makingSafe", covers: null, left: null, finish: null, tooFew: [] });
   });
   it("a tent that stands has no finish of a raise: its strike is told, in minutes", () => {
     const f = told(standingAt(frozen, "watch"));
-    expect([f.stands, f.of, f.finish]).toEqual(["standing", "strike", null]);
+    expect([f.stage, f.covers, f.finish]).toEqual(["standing", "strike", null]);
     expect(f.left).toEqual(f.phases.at(-1)!.whole);
   });
   it("a strike has a finish of its own", () => {
     const f = told(standingAt(frozen, "strike.unlace", { before: 60 }));
-    expect([f.stands, f.of, f.finish !== null]).toEqual(["striking", "strike", true]);
+    expect([f.stage, f.covers, f.finish !== null]).toEqual(["striking", "strike", true]);
     expect(f.left!.likely).toBeLessThan(told(standingAt(frozen, "watch")).left!.likely);
   });
   it("a tent that was stood down before it was up: what was not raised is left out, what is left to strike is told", () => {
@@ -139,9 +139,9 @@ describe("elsewhere", () => {
   it("a closed job has nothing left, and what it took", () => {
     const at = standingAt(frozen, firstOf("struck"), { before: 100 });
     const f = told({ ...at, phase: "closed", worked: { ...at.worked, done: PHASES } });
-    expect(f).toMatchObject({ stands: "closed", left: null, finish: null });
+    expect(f).toMatchObject({ stage: "closed", left: null, finish: null });
     expect(f.spentMin).toBeCloseTo(
-      RAISE.reduce((all, phase) => all + assumedMin(frozen, phase), 100),
+      RAISE_PHASES.reduce((all, phase) => all + assumedMin(frozen, phase), 100),
       6,
     );
   });
@@ -166,7 +166,7 @@ it("at any call, however long it took: low ≤ likely ≤ high, all finite, none
         );
         const f = told(standingAt(frozen, step.id, { before, atCall }), 1000, people, factors);
         const ranges = [f.left, f.finish, ...f.phases.flatMap((p) => [p.whole, p.left])].filter((r) => r !== null);
-        expect(f.phases.map((p) => p.phase)).toEqual(TIMED);
+        expect(f.phases.map((p) => p.phase)).toEqual(TIMED_PHASES);
         for (const { low, likely, high } of ranges) {
           expect(low >= 0 && low <= likely && likely <= high && Number.isFinite(high)).toBe(true);
         }

@@ -26,7 +26,7 @@ it.each(readdirSync(folder))("the record %s is forecast from its first entry to 
     const { fold } = foldAll(entries.slice(0, n));
     const told = forecast(frozenAt(fold.frozenAt), fold, none, fold.lastAt, 12)!;
     expect(told.tooFew).toEqual([]);
-    expect(told.left !== null, `entry ${n}`).toBe(told.of !== null);
+    expect(told.left !== null, `entry ${n}`).toBe(told.covers !== null);
     if (told.left) expect(told.left.low > 0 && Number.isFinite(told.left.high)).toBe(true);
   }
   expect(foldAll(entries).fold).toMatchObject({ phase: "closed" });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BELIEVABLE, factorOf, factorsFrom, PRIOR } from "../../machines/time/learning.ts";
-import { TIMED } from "../../machines/time/rates.ts";
+import { factorOf, factorsFrom, MAX_PLAUSIBLE_RATIO, PRIOR } from "../../machines/time/learning.ts";
+import { TIMED_PHASES } from "../../machines/time/rates.ts";
 import { finished, frozenWith } from "../support/time.ts";
 
 const frozen = frozenWith(6);
@@ -9,7 +9,7 @@ const many = (n: number, times: number) => Array.from({ length: n }, (_, i) => f
 
 describe("what finished jobs teach", () => {
   it("none: the factor is 1, it rests on none, and its range is from about half to about double", () => {
-    for (const phase of TIMED) {
+    for (const phase of TIMED_PHASES) {
       const { likely, low, high, jobs } = factorsFrom([], null)[phase];
       expect([likely, jobs]).toEqual([1, 0]);
       expect([low, high].map((n) => n.toFixed(2))).toEqual(["0.47", "2.14"]);
@@ -23,12 +23,12 @@ describe("what finished jobs teach", () => {
   it("a hundred that took double: double within one in a hundred", () => expect(factorOf(Array(100).fill(2)).likely).toBeGreaterThan(1.98));
   it("one that took double moves the factor half way, by the root of two", () => expect(factorOf([2]).likely).toBeCloseTo(Math.SQRT2, 9));
   it("the more jobs agree, the narrower the range", () => {
-    const widths = [0, 2, 5, 20].map((n) => factorOf(Array(n).fill(1)).spread.sd);
+    const widths = [0, 2, 5, 20].map((n) => factorOf(Array(n).fill(1)).distribution.sd);
     expect(widths).toEqual([...widths].sort((a, b) => b - a));
     expect(widths[3]).toBeLessThan(widths[0]! / 2);
   });
   it("jobs that differ much leave the range wide", () => {
-    expect(factorOf([0.5, 2, 0.5, 2, 0.5, 2]).spread.sd).toBeGreaterThan(1.5 * factorOf([1, 1, 1, 1, 1, 1]).spread.sd);
+    expect(factorOf([0.5, 2, 0.5, 2, 0.5, 2]).distribution.sd).toBeGreaterThan(1.5 * factorOf([1, 1, 1, 1, 1, 1]).distribution.sd);
   });
   it("one wild job among nine moves the factor by less than a tenth", () => {
     const calm = factorOf(Array(9).fill(1.2)).likely;
@@ -37,7 +37,7 @@ describe("what finished jobs teach", () => {
   it("a job that was pressed through in a minute, or left open for weeks, is left out and counted as left out", () => {
     expect(factorOf([0.01, 40, 1.5])).toMatchObject({ jobs: 1, leftOut: 2 });
     expect(factorOf([0.01]).likely).toBe(1);
-    expect(factorOf([BELIEVABLE]).jobs).toBe(1);
+    expect(factorOf([MAX_PLAUSIBLE_RATIO]).jobs).toBe(1);
   });
   it("a phase learns from itself only", () => {
     const slow = [finished("a", frozen, (p) => (p === "anchorsSet" ? 3 : 1))];
@@ -63,7 +63,7 @@ describe("what teaches nothing", () => {
   it("a phase in which the job was stood down, while those finished before it teach; nor a strike of half a tent", () => {
     const down = { ...job!, worked: { ...job!.worked, done: ["utilitiesMarked" as const, "anchorsSet" as const, "struck" as const] } };
     const factors = factorsFrom([down], null);
-    expect(TIMED.map((phase) => factors[phase].jobs)).toEqual([1, 1, 0, 0, 0, 0, 0, 0]);
+    expect(TIMED_PHASES.map((phase) => factors[phase].jobs)).toEqual([1, 1, 0, 0, 0, 0, 0, 0]);
   });
   it("a phase that was worked with fewer people than a time can be told for", () => {
     const few = { ...job!, worked: { ...job!.worked, work: { ...job!.worked.work!, people: 3 } } };
@@ -74,9 +74,9 @@ describe("what teaches nothing", () => {
 
 it("a job handed over has finished its raise: it teaches all of it, and not the strike", () => {
   const [job] = many(1, 2);
-  const standing = { ...job!, phase: "standing", worked: { ...job!.worked, done: TIMED.filter((p) => p !== "struck") } };
+  const standing = { ...job!, phase: "standing", worked: { ...job!.worked, done: TIMED_PHASES.filter((p) => p !== "struck") } };
   const factors = factorsFrom([standing], null);
-  expect(TIMED.map((phase) => factors[phase].jobs)).toEqual([1, 1, 1, 1, 1, 1, 1, 0]);
+  expect(TIMED_PHASES.map((phase) => factors[phase].jobs)).toEqual([1, 1, 1, 1, 1, 1, 1, 0]);
 });
 
 it("whatever the ratios: low ≤ likely ≤ high, finite, over nothing, and likely within what was seen or 1", () =>
@@ -85,7 +85,7 @@ it("whatever the ratios: low ≤ likely ≤ high, finite, over nothing, and like
       const { low, likely, high, jobs, leftOut } = factorOf(ratios);
       expect(low > 0 && low <= likely && likely <= high && Number.isFinite(high)).toBe(true);
       expect(jobs + leftOut).toBe(ratios.length);
-      const seen = [1, ...ratios.filter((r) => r >= 1 / BELIEVABLE && r <= BELIEVABLE)];
+      const seen = [1, ...ratios.filter((r) => r >= 1 / MAX_PLAUSIBLE_RATIO && r <= MAX_PLAUSIBLE_RATIO)];
       expect(likely).toBeGreaterThanOrEqual(Math.min(...seen) - 1e-9);
       expect(likely).toBeLessThanOrEqual(Math.max(...seen) + 1e-9);
     }),

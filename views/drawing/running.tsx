@@ -1,4 +1,4 @@
-import { OUT } from "../../machines/tent/tape.ts";
+import { OUTWARD } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { THIN } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
@@ -9,7 +9,7 @@ import { spread } from "./spread.ts";
 /** Every station's name with its reading off the edge's tape, along all four edges, each led out from its mark. */
 export const Running = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
   <g class="drawn-running">
-    {(Object.keys(OUT) as EdgeName[]).map((edge) => (
+    {(Object.keys(OUTWARD) as EdgeName[]).map((edge) => (
       <RunningEdge plan={plan} sheet={sheet} of={sheet.edges[edge]} />
     ))}
   </g>
@@ -17,7 +17,7 @@ export const Running = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
 
 function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: EdgeLabels }) {
   const { px, reach } = sheet;
-  const { xFt: outX, yFt } = OUT[of.edge];
+  const { xFt: outX, yFt } = OUTWARD[of.edge];
   const outY = -yFt;
   const edgeOf = { AB: reach.left, BC: reach.top, CD: reach.right, DA: reach.bottom }[of.edge];
   const level = outX === 0;
@@ -25,8 +25,8 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
   const marks = of.labels
     .map((label) => {
       const s = stations.get(label.station)!;
-      const x = sheet.x(s.xFt + OUT[of.edge].xFt * plan.spec.setbackFt);
-      const y = sheet.y(s.yFt + OUT[of.edge].yFt * plan.spec.setbackFt);
+      const x = sheet.x(s.xFt + OUTWARD[of.edge].xFt * plan.spec.setbackFt);
+      const y = sheet.y(s.yFt + OUTWARD[of.edge].yFt * plan.spec.setbackFt);
       return { ...label, at: level ? x : y, line: level ? y : x };
     })
     .sort((a, b) => a.at - b.at);

@@ -1,7 +1,7 @@
 import annyang from "annyang";
-import type { VoiceStatus } from "../text/en/voice.ts";
 import { ERRORS } from "./engine.ts";
 import { type Engine, type Utterance, utteranceRecognizer } from "./recognizer.ts";
+import type { VoiceStatus } from "./status.ts";
 
 /** One thing heard, and whether it was said with the talk button held. */
 export type Heard = Utterance & { readonly talk: boolean };

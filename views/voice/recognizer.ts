@@ -1,4 +1,4 @@
-import { isHold } from "../../machines/speech/en/holds.ts";
+import { languageHere } from "./languages.ts";
 
 /** Something that turns sound into words, of the W3C's shape. */
 export type Engine = new () => SpeechRecognition;
@@ -18,8 +18,6 @@ const JOINED_MS = 10_000;
 
 /** A final without confidence is whole when nothing has come after it for so long. */
 const QUIET_MS = 700;
-/** What stands for a hold that is lost in a flood of words. */
-const HELD = "stop stop";
 
 type Final = { readonly text: string; readonly at: number };
 type RecognizedText = { readonly all: readonly string[]; readonly began: number; readonly fresh: boolean };
@@ -34,7 +32,7 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
   class Recognizer extends EventTarget {
     continuous = true;
     interimResults = false;
-    lang = "en-US";
+    lang = languageHere().listens;
     maxAlternatives = MAX_ALTERNATIVES;
     onstart: (() => void) | null = null;
     onend: (() => void) | null = null;
@@ -110,7 +108,7 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       const whole = grown && this.#growing ? { ...said, began: this.#growing.began, fresh: true } : said;
       clearTimeout(this.#quiet);
       this.#growing = null;
-      if (result[0]?.confidence !== 0 || whole.all.some(isHold)) {
+      if (result[0]?.confidence !== 0 || whole.all.some(languageHere().isHold)) {
         this.#pass(whole);
         return;
       }
@@ -128,9 +126,10 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       const now = performance.now();
       this.#onset = null;
       this.#first = null;
+      const { held, isHold } = languageHere();
       // A hold in ten kilobytes of words is still a hold.
       const alternatives = all
-        .map((t) => (t.length > MAX_CHARACTERS && isHold(t) ? HELD : t))
+        .map((t) => (t.length > MAX_CHARACTERS && isHold(t) ? held : t))
         .filter((t) => t.length <= MAX_CHARACTERS)
         .slice(0, MAX_ALTERNATIVES);
       const [text] = all;

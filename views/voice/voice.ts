@@ -1,13 +1,13 @@
-import { holdsInside, isHold } from "../../machines/speech/en/holds.ts";
 import { buzz } from "../pages/guide/client/buzz.ts";
 import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
+import { clientWords } from "../parts/client-words.ts";
 import { regions } from "../regions.ts";
-import { label } from "../text/en/page.ts";
-import { type VoiceStatus, voice } from "../text/en/voice.ts";
 import { type Heard, Listener } from "./ear.ts";
 import { engineHere } from "./engine.ts";
+import { languageHere } from "./languages.ts";
 import { Speaker } from "./mouth.ts";
 import { settings } from "./settings.ts";
+import type { VoiceStatus } from "./status.ts";
 import { keepAwake } from "./wake-lock.ts";
 
 /** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
@@ -44,15 +44,16 @@ export function useVoice(): void {
 /** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
 function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
-    note(talk ? voice.tooLong : "");
+    note(talk ? clientWords().tooLong : "");
     return;
   }
   if (!talk && mouth.isOwn(began, alternatives)) return;
+  const { holdsInside, isHold } = languageHere();
   const hold = alternatives.some(isHold);
   if (hold || holdsInside(alternatives[0] ?? "")) {
     mouth.hush();
     buzz("hold");
-    if (hold) note(label.hold);
+    if (hold) note(clientWords().hold);
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
   const { revision, readBack } = shownAt(began);
@@ -65,7 +66,7 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, for
     talk: talk ? "yes" : "no",
   };
   const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
-  send().catch(() => note(label.notSent));
+  send().catch(() => note(clientWords().notSent));
   if (hold) holdUntilAnswered(send);
 }
 
@@ -74,7 +75,7 @@ function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void 
   const before = at(regions.heard)?.dataset.reply;
   window.setTimeout(() => {
     if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
-    send().catch(() => note(label.notSent));
+    send().catch(() => note(clientWords().notSent));
     holdUntilAnswered(send, tries - 1);
   }, HOLD_AGAIN_MS);
 }
@@ -113,7 +114,7 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
     last = heard();
     const went = at(regions.heard)?.dataset.went;
     if (mine && went === "readBack") buzz("readBack");
-    if (mine && (went === "refused" || went === "notCaught")) buzz("refused");
+    if (mine && (went === "refused" || went === "notUnderstood")) buzz("refused");
     const moved = step() !== told;
     if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
     told = step();
@@ -127,7 +128,7 @@ function show(status: VoiceStatus): void {
   document.body.dataset.voice = status;
   const line = at(regions.earStatus);
   const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
-  if (line) line.textContent = status === "off" ? "" : [voice.status[status], dark ? voice.goesDark : ""].join(" ").trim();
+  if (line) line.textContent = status === "off" ? "" : [clientWords().status[status], dark ? clientWords().goesDark : ""].join(" ").trim();
 }
 
 function note(text: string): void {

@@ -1,5 +1,7 @@
 import type { Meaning } from "../meanings.ts";
-import { inUnit, readQuantity, type Wants } from "./numbers.ts";
+import type { Wants } from "../quantity.ts";
+import { inUnit } from "../quantity.ts";
+import { readQuantity } from "./quantities.ts";
 
 /** One number in the unit that is wanted, or why it is none: no number, several, or of another kind. */
 export function numberInUnit(text: string, wants: Wants): { readonly n: number } | Meaning {

@@ -1,7 +1,8 @@
+import type { Quantity } from "../quantity.ts";
 import { type Amount, amounts, fractions } from "./amounts.ts";
 import { digit, isArticle } from "./number-words.ts";
 import { tokens } from "./tokens.ts";
-import { type Quantity, type Scale, UNITS, unitsAt } from "./units.ts";
+import { type Scale, UNITS, unitsAt } from "./units.ts";
 
 /** The largest number that is believed. */
 const MAX_VALUE = 1_000_000;

@@ -1,16 +1,8 @@
+import type { Clock, Half } from "../clock.ts";
 import { isArticle, underHundred } from "./number-words.ts";
 import { measures } from "./quantities.ts";
 import { tokens } from "./tokens.ts";
 import { scale } from "./units.ts";
-
-type Half = "am" | "pm" | null;
-/**
- * A time of day, or how long ago. `hour` is of the 24-hour day wherever that is known: "2:15 pm" is 14, "12:15 am" is 0.
- * For `hour` 1 to 12, `half` is null exactly where nothing tells morning from afternoon ("2:15", "ten to three", "10:15");
- * otherwise it was said, or follows: "noon", a leading zero ("07:30", "oh seven thirty"), "hours" or "hundred". For
- * `hour` 0 and 13 to 23 there is no doubt: `half` is the one that was said, or null ("14:15", "midnight").
- */
-export type Clock = { readonly hour: number; readonly minute: number; readonly half: Half } | { readonly minutesAgo: number };
 
 /** Whether an hour is of the 24-hour day; after a zero it is, unless a half is said: "07:30", but "07:30 pm". */
 type Is24 = "no" | "zero" | "yes";

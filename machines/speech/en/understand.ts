@@ -1,8 +1,10 @@
+import { expected } from "../../install/checks/any-check.ts";
 import type { Step } from "../../install/step.ts";
 import type { Meaning } from "../meanings.ts";
+import { plain, trimmed } from "../plain.ts";
 import { parseAnswer } from "./answers.ts";
 import { isHold } from "./holds.ts";
-import { plain, trimmed } from "./plain.ts";
+import { parseQuestion } from "./questions.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
 const FIXED: readonly (readonly [RegExp, Meaning])[] = [
@@ -14,21 +16,11 @@ const FIXED: readonly (readonly [RegExp, Meaning])[] = [
   [/^carry on$/, { intent: { type: "carryOn" } }],
   [/^(?:correct|that's correct|that is correct)$/, { confirm: "correct" }],
   [/^(?:wrong|no wrong|that's wrong|that is wrong|not correct|incorrect)$/, { confirm: "wrong" }],
-  [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { question: "again", about: "" }],
-  [/^(?:why|why is that|what for)$/, { question: "why", about: "" }],
-  [/^(?:what'?s|what is) left$/, { question: "whatsLeft", about: "" }],
 ];
 const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
-  [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || "said" } })],
+  [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || null } })],
   [/^stand (?:the job )?down,? (?:because|since) (.+)$/is, (text) => ({ intent: { type: "standDown", because: text } })],
   [/^note\b[ ,:-]*(.+)$/is, (text) => ({ intent: { type: "note", text } })],
-  [/^(how many .+)$/is, (about) => ({ question: "howMany", about })],
-  [/^(where\b.*)$/is, (about) => ({ question: "where", about })],
-  [
-    /^(?:three,? four,? five|3[ ,-]*4[ ,-]*5|right angle|square corner)(?:,? (?:with|on|by) (?:an? )?(.+?)(?: tape)?)?$/is,
-    (about) => ({ question: "rightAngle", about }),
-  ],
-  [/^((?:which|what) (?:piece|edge|seam)\b.*)$/is, (about) => ({ question: "which", about })],
 ];
 const THUNDER = /^(?:(?:heard )?thunder(?: heard)?|lightning(?: seen)?)$/;
 /** A pole's lean, said where none is asked: worth keeping, and no answer to anything. */
@@ -49,12 +41,14 @@ export function understand(heard: string, step: Step | null): Meaning {
     const found = pattern.exec(said);
     if (found) return make((found[1] ?? "").trim());
   }
+  const question = parseQuestion(words, said);
+  if (question) return { question };
   const gate = step?.gate ?? null;
   const waive = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is.exec(said);
   if (waive && gate) return { intent: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
-  const wind = parseWind(heard, gate?.check.kind === "wind");
+  const wind = parseWind(heard, gate !== null && expected(gate.check).expects === "wind");
   if (wind) return wind;
   const answer: Meaning = step && gate ? parseAnswer(heard, { ...step, gate }) : { notUnderstood: true };
   const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(said);
-  return remark ? { intent: { type: "note", text: said } } : answer;
+  return remark ? { remark: said } : answer;
 }

@@ -1,17 +1,5 @@
-import type { Unit } from "../../install/gates.ts";
-
-/** A number as it was said, with the unit where one was. */
-export type Quantity = { readonly n: number; readonly unit: Unit | "mph" | null };
-
-/** Metres in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
-export const METERS_PER_FOOT = 0.3048;
-export const METERS_PER_INCH = 0.0254;
-/** Kilometres in an international mile: exact (NIST SP 811, B.8). */
-export const KM_PER_MILE = 1.609344;
-/** Kilometres an hour in a knot: the international nautical mile is 1852 m, exact (NIST SP 811, B.8). */
-export const KM_PER_NAUTICAL_MILE = 1.852;
-/** Newtons in a pound-force: the pound of 0.45359237 kg at 9.80665 m/s², both exact (NIST SP 811, B.8). */
-export const NEWTONS_PER_LBF = 0.45359237 * 9.80665;
+import { METERS_PER_FOOT, METERS_PER_INCH } from "../../install/checks/units.ts";
+import { KM_PER_MILE, KM_PER_NAUTICAL_MILE, NEWTONS_PER_LBF, type Quantity } from "../quantity.ts";
 
 /** A unit under all its names; one of it is `times / over` of what it stands for. Each name is one or more pieces. */
 export type Scale<U = Quantity["unit"]> = {

@@ -1,28 +1,28 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { replyTo, stepsByGate } from "../../../machines/conversation/reply-to.ts";
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
-import { allSteps } from "../../../machines/install/job.ts";
-import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
+import { stepsIn } from "../../../machines/install/job.ts";
+import type { Frozen } from "../../../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
 import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
-import { gatesOf, type LiveJob, replyThen, wordsOf } from "../../reply.ts";
-import { record } from "../../text/en/record.ts";
-import { phaseName, roleName } from "../../text/en/roles.ts";
-import { askText, saidText } from "../../text/en/said.ts";
+import { callText, replyText } from "../../text/replies.ts";
+import type { Words } from "../../text/words.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
 
 /** The name of where a fold says that the guide stood. */
-export const placeName = (phase: string): string => phaseName(phase === MAKING_SAFE ? "up" : phase);
+export const placeName = (phase: string, { phaseName }: Words): string => phaseName(phase === MAKING_SAFE ? "up" : phase);
 
 /**
  * Every entry under the call that it was said to, the calls in the order they were stood at. One pass: each entry is put
  * into words with the script that was in force and the answers that had been given then. `each` are the marks, entry by entry.
  */
-export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment) {
+export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment, words: Words) {
   const earlier = lookupIn(entries);
   const name = (id: string) => names[id] ?? id;
-  const { context } = job.snapshot;
+  const { context: state } = job.snapshot;
   const answers: Record<GateId, Answer> = {};
   const phones = new Map<string, Phone>();
   const phases: (Omit<PhaseRun, "calls"> & { calls: CallRun[] })[] = [];
@@ -32,23 +32,23 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   const arrive = (entry: Entry) => {
     const frozen = frozenIn(frozenAt, earlier);
     const phase = phaseAfter(entry, frozen);
-    if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase), calls: [] });
+    if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase, words), calls: [] });
     lines = [];
-    phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step), lines });
+    phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step, words), lines });
   };
   const phoneOf = ({ command }: CommandEntry): Phone => {
     const known = phones.get(command.device);
     if (known) return known;
     const count = [...phones.keys()].filter((d) => d !== OFFICE).length;
-    const phone = { label: command.device === OFFICE ? record.office : record.phone(count + 1), firstBy: name(command.by) };
+    const phone = { label: command.device === OFFICE ? words.record.office : words.record.phone(count + 1), firstBy: name(command.by) };
     phones.set(command.device, phone);
     return phone;
   };
   const lineOf = (entry: CommandEntry, hash: string): RecordLine => {
     const { command, no } = entry;
     const counted = effectiveCommandBy(entry, earlier);
-    const gates = gatesOf(frozenIn(frozenAt, earlier).script);
-    const { reply } = replyThen(entry, counted, { gates, answers, context, earlier, zone: job.frozen.brief.zone }, name);
+    const gates = stepsByGate(frozenIn(frozenAt, earlier).script);
+    const reply = replyText(replyTo(entry, { gates, answers, state, earlier }), { name, zone: job.frozen.brief.zone }, words);
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
       const asks = gates.get(gate)?.gate?.check;
@@ -59,11 +59,11 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
       no,
       time: local(entry.at),
       who: name(command.by),
-      roleName: roleName(command.role),
+      roleName: words.roleName(command.role),
       phone: phoneOf(entry),
       source: command.source,
       heard: command.heard,
-      taken: takenAs(entry, earlier),
+      taken: takenAs(entry, earlier, words),
       reply,
       holdsPlan: command.type === "amend",
       flags: each[no - 1] ?? [],
@@ -74,7 +74,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   for (const { entry, hash } of entries) {
     if (entry.kind === "opening") {
       arrive(entry);
-      lines.push(openedLine(entry.no, local(entry.at), hash));
+      lines.push(openedLine(entry.no, local(entry.at), hash, words));
       continue;
     }
     const before = earlier(entry.no - 1)!.step;
@@ -90,7 +90,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
 /** What a request without a screen of its own comes from. */
 const OFFICE = "office";
 
-const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
+const openedLine = (no: number, time: Moment, hash: string, { record }: Words): RecordLine => ({
   no,
   time,
   who: null,
@@ -106,36 +106,30 @@ const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
 });
 
 /** What an entry was taken as, so that it can be read on its own. */
-function takenAs({ command }: CommandEntry, earlier: EntryLookup): string {
+function takenAs({ command }: CommandEntry, earlier: EntryLookup, { intentText, record, saidText }: Words): string {
   switch (command.type) {
     case "correct": {
       const heard = earlier(command.target);
-      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? askText(heard.command.intent) : saidText(command);
+      const asked = heard?.kind === "command" && heard.command.type === "readBack" ? intentText(heard.command.intent) : saidText(command);
       return record.confirms(command.target, asked);
     }
     case "wrong":
       return record.drops(command.target);
     case "readBack":
-      return record.readBack(askText(command.intent));
+      return record.readBack(intentText(command.intent));
     case "agree":
       return record.agrees(command.target);
     case "disagree":
       return record.disagrees(command.target);
     case "makeSafe":
-      return record.because(saidText(command), command.because);
+      return command.because === null ? saidText(command) : record.because(saidText(command), command.because);
     default:
       return saidText(command);
   }
 }
 
-const known = new WeakMap<Script, ReadonlyMap<StepId, Step>>();
-function sayOf({ script }: Frozen, id: StepId): string {
-  if (id === "closed") return record.closedCall;
-  let steps = known.get(script);
-  if (!steps) {
-    steps = new Map(allSteps(script).map((s) => [s.id, s]));
-    known.set(script, steps);
-  }
-  const step = steps.get(id);
-  return step ? wordsOf(step).say(step.params) : id;
+function sayOf({ script }: Frozen, id: StepId, words: Words): string {
+  if (id === "closed") return words.record.closedCall;
+  const step = stepsIn(script).byId.get(id);
+  return step ? callText(step, words).say(step.params) : id;
 }

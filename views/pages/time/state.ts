@@ -1,6 +1,6 @@
 import type { Forecast } from "../../../machines/time/forecast.ts";
-import type { PhaseIs } from "../../../machines/time/place.ts";
-import type { Range } from "../../../machines/time/spread.ts";
+import type { PhaseStatus } from "../../../machines/time/job-stage.ts";
+import type { Range } from "../../../machines/time/log-normal.ts";
 
 /** Crew and time of one job, in words and in figures: what the page and its data are made from. */
 export type TimeState = {
@@ -10,7 +10,7 @@ export type TimeState = {
   readonly rehearsal: boolean;
   /** The moment it was worked out for, UTC. */
   readonly at: string;
-  readonly stands: Forecast["stands"] | null;
+  readonly stands: Forecast["stage"] | null;
   readonly held: boolean;
   /** People it is worked out for, and those on the brief; `null` where the plan cannot be counted. */
   readonly people: number | null;
@@ -34,7 +34,7 @@ export type TimeState = {
 export type PhaseRow = {
   readonly phase: string;
   readonly name: string;
-  readonly is: PhaseIs;
+  readonly is: PhaseStatus;
   /** Whom it is worked out for: what is done was done by those on the brief. */
   readonly people: number;
   /** Minutes by the assumed figures; `null` where there are too few people, and then `least` says how many it takes. */

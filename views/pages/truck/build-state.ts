@@ -1,14 +1,14 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
-import { wantedCounts } from "../../../machines/install/status.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
-import { type LiveJob, wordsOf } from "../../reply.ts";
-import { record } from "../../text/en/record.ts";
-import { truck } from "../../text/en/truck.ts";
+import { callText } from "../../text/replies.ts";
+import type { Words } from "../../text/words.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
 
 /** The loading list of a job as it stands: what goes along, and what was counted onto the truck and back. */
-export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState {
+export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Words): TruckState {
   const { brief, plan, script } = job.frozen;
   const asked = readOnly === null ? askedNow(job) : null;
   const rows = kitCounts(script, job.snapshot.context.answers);
@@ -19,12 +19,12 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState
   return {
     job: entries.at(0)!.entry.job,
     title: brief.title,
-    size: record.size(plan.widthFt, plan.lengthFt),
+    size: words.page.size(plan.widthFt, plan.lengthFt),
     rehearsal: brief.rehearsal === true,
     revision: job.snapshot.context.revision,
     way,
     gate: asked?.id ?? null,
-    readOnly: asked === null ? (readOnly ?? whenAsked(job)) : null,
+    readOnly: asked === null ? (readOnly ? words.readOnlyText(readOnly) : whenAsked(job, words)) : null,
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines),
@@ -36,8 +36,8 @@ type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, num
 /** What the guide asks to be counted where it stands; `null` where it asks for something else. */
 function askedNow(job: Job): Asked | null {
   const gate = currentStep(job)?.gate;
-  if (gate?.check.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
-  return { id: gate.id, wanted: wantedCounts(gate.check, job.snapshot.context) };
+  if (!gate || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  return { id: gate.id, wanted: wantedParts(gate.check, job.snapshot.context) };
 }
 
 /** The script's figure stands over one that is worked out again: an open job keeps the list it was opened with. */
@@ -69,13 +69,14 @@ function lineOf(row: KitRow, no: number, load: readonly LoadLine[], way: Way, as
 const uncounted = ({ item, count }: LoadLine): KitRow => ({ item, listed: count, out: null, back: null, difference: null });
 
 /** At which calls the list is ticked, for a guide that stands somewhere else. */
-function whenAsked({ frozen }: Job): string {
+function whenAsked({ frozen }: Job, words: Words): string {
+  const { truck } = words;
   const at = (id: string) => frozen.script.steps.findIndex((s) => s.gate?.id === id);
   const [out, back] = [at(KIT_OUT), at(KIT_BACK)];
   if (out < 0 || back < 0) return truck.neverTicked;
   const say = (index: number) => {
     const step = frozen.script.steps[index]!;
-    return wordsOf(step).say(step.params);
+    return callText(step, words).say(step.params);
   };
   return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
 }

@@ -1,26 +1,68 @@
+import type { Answer } from "../../../machines/conversation/answer-to.ts";
+import type { Countable } from "../../../machines/speech/question.ts";
+import type { StationKind } from "../../../machines/tent/types.ts";
+import { calls } from "./calls.ts";
+import { feetInches, pieceName, seamName } from "./names.ts";
+import { phaseName } from "./roles.ts";
+
+const KINDS: Readonly<Record<StationKind, string>> = { corner: "corners", seamEnd: "seam ends", side: "side stations" };
+const COUNTED: Readonly<Record<Exclude<Countable, "rings">, string>> = {
+  stakes: "stakes",
+  plates: "plates",
+  straps: "straps",
+  quarterPoles: "quarter poles",
+  centerPoles: "center poles",
+  sidePoles: "poles round the edge",
+  pieces: "pieces",
+  seams: "seams",
+};
+/** As much of somebody's words as is said back to them. */
+const quoted = (words: string) => `"${words.slice(0, 40)}"`;
+
 /** Answers to what a crew asks. Each is short enough to hear. */
-export const answers = {
-  nothingAsked: "Nothing is asked here. Say next when it is done.",
-  left: (calls: number, phase: string, here: number) => `${here} ${here === 1 ? "call" : "calls"} left to "${phase}", ${calls} in all.`,
-  closed: "The job is closed. Nothing is left.",
-  whereNext: (say: string) => `Next comes: ${say}`,
-  lastCall: "This is the last call.",
-  stations: (id: string, kind: string, edge: string) => `${id}: ${kind} on edge ${edge}.`,
-  count: (n: number, what: string) => `${n} ${what}.`,
-  each: (n: number, what: string, each: number, unit: string) => `${n} ${what}, ${each} ${unit} each, ${n * each} in all.`,
-  cannotCount: (about: string) =>
-    `The plan does not count "${about.slice(0, 40)}". Ask for stakes, plates, straps, poles, pieces, seams or rings.`,
-  noSuchPlace: (about: string) =>
-    `The plan has no place "${about.slice(0, 40)}". Ask for a station, a pole or a piece by its name, or say where next.`,
-  thisPiece: (name: string) => `This is ${name}.`,
-  thesePieces: (lace: string, eyelet: string) => `Loops of ${lace} go through the holes of ${eyelet}.`,
-  thisSeam: (name: string) => `This is ${name}.`,
-  noPiece: "No piece is in hand at this call.",
-  ringAt: (ft: string) => `The ring is ${ft} from the middle. The plan does not count loops: lace until you reach it.`,
-  noRing: "No ring is laced to at this call.",
-  rightAngle: ({ alongFt, acrossFt, diagonalFt }: { alongFt: number; acrossFt: number; diagonalFt: number }, tape: string) =>
-    `With a tape of ${tape}: ${alongFt} ft along the baseline, ${acrossFt} ft across, ${diagonalFt} ft between the two marks.`,
-  noTape: (about: string) => `"${about.slice(0, 40)}" is no length of tape. Say it like: three four five with a fifty foot tape.`,
-  shortTape: (tape: string) => `A tape of ${tape} is too short for three, four, five. Five feet at the least.`,
-  at: (name: string, x: string, y: string) => `${name}: ${x} from the baseline, ${y} from edge DA.`,
-} as const;
+export function answerText(answer: Answer): string {
+  switch (answer.is) {
+    case "closed":
+      return "The job is closed. Nothing is left.";
+    case "call":
+      return calls[answer.step.wordsKey]?.say(answer.step.params) ?? "";
+    case "why":
+      return calls[answer.step.wordsKey]?.why ?? "";
+    case "left":
+      return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} in all.`;
+    case "next":
+      return answer.step ? `Next comes: ${calls[answer.step.wordsKey]?.say(answer.step.params) ?? ""}` : "This is the last call.";
+    case "piece":
+      return `This is ${pieceName(answer.piece)}.`;
+    case "pieces":
+      return `Loops of ${pieceName(answer.lace)} go through the holes of ${pieceName(answer.eyelet)}.`;
+    case "seam":
+      return `This is ${seamName(answer.seam)}.`;
+    case "noPiece":
+      return "No piece is in hand at this call.";
+    case "ring":
+      return `The ring is ${feetInches(answer.atFt)} from the middle. The plan does not count loops: lace until you reach it.`;
+    case "noRing":
+      return "No ring is laced to at this call.";
+    case "count":
+      return `${answer.n} ${answer.what === "rings" ? `rings on ${answer.edge}` : COUNTED[answer.what]}.`;
+    case "stations":
+      return `${answer.n} ${KINDS[answer.kind]}.`;
+    case "each":
+      return `${answer.n} ${KINDS[answer.kind]}, ${answer.each} ${answer.what} each, ${answer.n * answer.each} in all.`;
+    case "cannotCount":
+      return `The plan does not count ${quoted(answer.words)}. Ask for stakes, plates, straps, poles, pieces, seams or rings.`;
+    case "place":
+      return `${answer.id}: ${feetInches(answer.xFt)} from the baseline, ${feetInches(answer.yFt)} from edge DA.`;
+    case "noSuchPlace":
+      return `The plan has no place ${quoted(answer.words)}. Ask for a station, a pole or a piece by its name, or say where next.`;
+    case "rightAngle": {
+      const { alongFt, acrossFt, diagonalFt } = answer.square;
+      return `With a tape of ${feetInches(answer.tapeFt)}: ${alongFt} ft along the baseline, ${acrossFt} ft across, ${diagonalFt} ft between the two marks.`;
+    }
+    case "shortTape":
+      return `A tape of ${feetInches(answer.tapeFt)} is too short for three, four, five. Five feet at the least.`;
+    case "noTape":
+      return `${quoted(answer.words)} is no length of tape. Say it like: three four five with a fifty foot tape.`;
+  }
+}

@@ -1,4 +1,4 @@
-import type { CallTexts } from "./call-text.ts";
+import type { CallTexts } from "../call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
 import { inspected } from "./calls/inspected.ts";
 import { interiorRaised } from "./calls/interior-raised.ts";

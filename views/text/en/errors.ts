@@ -1,9 +1,28 @@
+import type { ReadOnly } from "../../../machines/conversation/live-job.ts";
+import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
+import type { LostStorage, LowStorage, StorageFailure } from "../../../machines/record/storage.ts";
+import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
 
 const nearest = (p: SpecProblem) =>
   p.nearest === null
     ? ""
     : ` Nearest that works: ${Array.isArray(p.nearest) ? p.nearest.join(p.field === "midsFt" ? " + " : ", ") : p.nearest}.`;
+
+/** Text from outside as a sentence can hold it: what nobody would see is written out. */
+const visible = (text: string) =>
+  [...text.slice(0, 40)]
+    .map((c) =>
+      /[\p{C}\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}]/u.test(c)
+        ? `U+${c.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`
+        : c,
+    )
+    .join("");
+
+/** A share in percent, to a ten-thousandth; what is too large for that as it is. */
+const percent = (share: number) => (Math.abs(share) < 1e9 ? Math.round(share * 1e6) / 1e4 : `${share} × 100`);
+
+const UNIT = { count: "", in: " in", ft: " ft", m: " m", mm: " mm", deg: " degrees", lbf: " lb", turns: " turns", mph: " mph" } as const;
 
 /** Fields that are counted, not measured. */
 const COUNTED = /^(?:anchors|rings|ridge\.count)/;
@@ -13,8 +32,8 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
     p.value === ""
       ? "Nothing is given here, and a number is wanted."
       : `"${p.value}" is not a number. ${COUNTED.test(p.field) ? "Count them." : "Give a number of feet."}`,
-  widthOutOfRange: (p) => `${p.value} ft wide is outside 20 to 120 ft.`,
-  lengthOutOfRange: (p) => `${p.value} ft long is outside 20 to 400 ft.`,
+  widthOutOfRange: (p) => `${p.value} ft wide is outside ${MIN_WIDTH_FT} to ${MAX_WIDTH_FT} ft.`,
+  lengthOutOfRange: (p) => `${p.value} ft long is outside ${MIN_WIDTH_FT} to ${MAX_LENGTH_FT} ft.`,
   lengthUnderWidth: (p) => `${p.value} ft long is less than the width. The long side goes in as the length.`,
   midsDoNotAddUp: (p) => `Mids of ${p.value} ft do not fill the length less the two ends.`,
   midNotPositive: (p) => `A mid of ${p.value} ft cannot be laid.`,
@@ -49,16 +68,6 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
 };
 
-/** How the place where entries are kept failed. */
-type Loss = { readonly place: string; readonly how: "deleted" | "replaced" | "cutShort" };
-type Failure =
-  | { readonly why: "full"; readonly place: string }
-  | ({ readonly why: "lost" } & Loss)
-  | { readonly why: "failed"; readonly place: string; readonly said: string };
-const LOST: Record<Loss["how"], string> = { deleted: "was deleted", replaced: "was replaced by another", cutShort: "was cut short" };
-const lost = ({ place, how }: Loss) =>
-  `The data file ${place} ${LOST[how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
-
 /** What is wrong with a request, and what to do. */
 export const errors = {
   empty: "Empty. Fill it in.",
@@ -68,9 +77,9 @@ export const errors = {
   notANumber: "Not a number. Give a number in the unit named.",
   outside: (n: number, from: number, to: number) => `${n} is out of range. From ${from} to ${to}.`,
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
-  spare: (share: unknown) => `Spares of ${Math.round(Number(share) * 1e6) / 1e4} % are outside 0 to 100 %.`,
+  spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
-  weight: (from: number, to: number) => (lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
+  weight: (from: number, to: number, lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
@@ -100,8 +109,17 @@ export const errors = {
   tentChangedSince: "Somebody else changed this tent, or took it out, since you looked. Nothing was done: look at it again first.",
   tentGone: "Somebody else took this tent out of the list while you were typing. What you typed is still here: save it to add it anew.",
   exampleStays: "An example cannot be changed or taken out. Copy it, and change the copy.",
-  noSuchField: (field: string, known: readonly string[]) =>
-    `"${field.slice(0, 40)}" is nothing that a tent's spec says. It says: ${known.join(", ")}.`,
+  notKnown: (field: string, nearest: string | null, known: readonly string[]) => {
+    const what = `"${visible(field)}" is not known`;
+    return nearest === null ? `${what}. Known here: ${known.join(", ")}.` : `${what}; did you mean ${nearest}?`;
+  },
+  unbelievable: (n: number, unit: keyof typeof UNIT, from: number, to: number) =>
+    `${n} is out of range. From ${from} to ${to}${UNIT[unit]}.`,
+  gustUnderMean: (gust: number, mean: number) => `A gust of ${gust} mph is under its mean wind of ${mean} mph. Read it again.`,
+  notATime: (text: string) => `"${text.slice(0, 40)}" is no time. Write it like 2026-06-01T07:00:00Z.`,
+  unseenLetter: (name: string) => `"${visible(name)}" has a letter that nobody sees. Type the name again.`,
+  noLetter: (name: string) => `"${visible(name)}" has no letter in it. Give a name.`,
+  likeAnId: (name: string) => `"${visible(name)}" is how the record numbers people. Give the name itself.`,
   noTentGiven: 'There is no tent in it. Give one as {"name": "…", "spec": {…}}, as the list gives it.',
   pastedNotJson: (text: string) =>
     text === "" ? "Nothing was pasted in." : `"${text.slice(0, 40)}" is not the beginning of whole JSON. Paste all of it, from { to }.`,
@@ -123,24 +141,39 @@ export const errors = {
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
-  noSuchWind: "That is no wind. From 0 to 200 mph, and a gust is no less than the wind it is in. Say it again.",
+  noSuchWind: `That is no wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and a gust is no less than the wind it is in. Say it again.`,
   whichWay: "Which way does it lean? Say it with in or out.",
   nothingHeard: "Nothing was heard. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is another place than this. ${ask}`,
-  nothingRecorded: "Nothing was recorded.",
+  notTaken: (why: string) => `${why} Nothing was recorded.`,
   noOpening: (id: string) =>
     `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,
-  readOnly: (no: number) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
-  broken: (no: number) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
-  notWritten: (failure: Failure) => {
-    if (failure.why === "lost") return lost(failure);
-    return failure.why === "full"
-      ? `The disk with the data file ${failure.place} is full, so nothing more is recorded; make room on it.`
-      : `The disk with the data file ${failure.place} took nothing (${failure.said}), so nothing more is recorded; look after it.`;
-  },
-  lost,
-  low: ({ place, freeBytes }: { readonly place: string; readonly freeBytes: number }) =>
-    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`,
   oops: "Something went wrong here. Nothing was recorded; try again.",
 } as const;
+
+type Misfit = Exclude<ReadOnly, LostStorage>;
+const READ_ONLY: Readonly<Record<Misfit["why"], (no: number) => string>> = {
+  replay: (no) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
+  chain: (no) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
+  changed: (no) => `Entry ${no} in the data file is no longer as it was written.`,
+};
+/** Why a job can be read and not driven. */
+export const readOnlyText = (is: ReadOnly): string => (is.why === "lost" ? storageText(is) : READ_ONLY[is.why](is.no));
+
+const LOST: Readonly<Record<LostStorage["how"], string>> = {
+  deleted: "was deleted",
+  replaced: "was replaced by another",
+  cutShort: "was cut short",
+};
+/** Why nothing more is recorded. */
+export function storageText(failure: StorageFailure): string {
+  const { place, why } = failure;
+  if (why === "full") return `The disk with the data file ${place} is full, so nothing more is recorded; make room on it.`;
+  if (why === "failed")
+    return `The disk with the data file ${place} took nothing (${failure.said}), so nothing more is recorded; look after it.`;
+  return `The data file ${place} ${LOST[failure.how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
+}
+/** Said while there still is room. */
+export const lowStorageText = ({ place, freeBytes }: LowStorage): string =>
+  `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`;

@@ -1,3 +1,6 @@
+import type { Unit } from "../../../machines/install/gates.ts";
+import { own } from "../../../machines/lookup/own.ts";
+
 /** Feet as a tape shows them, to 1/16 in: 89.443 is 89 ft 5 5/16 in. */
 export function feetInches(ft: number): string {
   const sixteenths = Math.round(Math.abs(ft) * 192);
@@ -22,6 +25,22 @@ export function inches(n: number): string {
   return `${n < 0 && sixteenths > 0 ? "-" : ""}${text} in`;
 }
 
+/** A quantity as a crew says it. */
+export function quantity(n: number, unit: Unit): string {
+  switch (unit) {
+    case "in":
+      return inches(n);
+    case "ft":
+      return feetInches(n);
+    case "deg":
+      return `${Math.round(n * 10) / 10}°`;
+    case "lbf":
+      return `${n} lb`;
+    case "turns":
+      return `${n} turns`;
+  }
+}
+
 export const seamName = (id: string | number | undefined): string => {
   const text = String(id ?? "");
   return text.startsWith("R-") ? `ridge seam at ${text.slice(2)}` : `seam ${text.replace(/^S/, "")}`;
@@ -39,7 +58,7 @@ const UTILITIES: Readonly<Record<string, string>> = {
   sewer: "sewer",
   reclaimedWater: "reclaimed water",
 };
-export const utilityName = (kind: string | number | undefined): string => UTILITIES[String(kind)] ?? String(kind);
+export const utilityName = (kind: string | number | undefined): string => own(UTILITIES, String(kind)) ?? String(kind);
 const KIT: Readonly<Record<string, string>> = {
   wholeTop: "tops",
   endPiece: "end pieces",
@@ -56,9 +75,10 @@ const KIT: Readonly<Record<string, string>> = {
   interiorStrap: "interior straps",
   polePlate: "pole plates",
 };
-export const kitName = (item: string | number | undefined): string => KIT[String(item)] ?? String(item);
+export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
+const NUMBER = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
 /** A number with its thousands apart, to a tenth at the most. */
-export const number = (n: number): string => new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 }).format(n);
+export const number = (n: number): string => NUMBER.format(n);
 /** So many of a thing: 1 top, 84 stake plates. Every name of the kit ends in an s that one of them loses. */
 export const things = (n: number, item: string): string => `${number(n)} ${n === 1 ? kitName(item).replace(/s$/, "") : kitName(item)}`;
 /** A row of interior poles as a crew calls it. */

@@ -13,7 +13,7 @@ export function saidText(command: Command): string {
     case "pause":
       return "Wait";
     case "readBack":
-      return askText(command.intent);
+      return intentText(command.intent);
     case "correct":
       return "Correct";
     case "wrong":
@@ -24,7 +24,7 @@ export function saidText(command: Command): string {
     case "waive":
     case "standDown":
     case "reading":
-      return askText(command);
+      return intentText(command);
     case "makeSafe":
       return "Make safe";
     case "note":
@@ -39,7 +39,7 @@ export function saidText(command: Command): string {
 }
 
 /** What binds, as it is read back and as it stands in the record. */
-export function askText(ask: BindingIntent): string {
+export function intentText(ask: BindingIntent): string {
   switch (ask.type) {
     case "answer":
       return valueText(ask.value);

@@ -1,5 +1,5 @@
 import type { PartTime } from "../../../machines/time/estimate.ts";
-import type { PhaseIs } from "../../../machines/time/place.ts";
+import type { PhaseStatus } from "../../../machines/time/job-stage.ts";
 
 const THINGS: Readonly<Record<string, (n: number) => string>> = {
   whiteLine: (n) => `${n} ft of white line`,
@@ -27,8 +27,8 @@ const THINGS: Readonly<Record<string, (n: number) => string>> = {
   folding: (n) => `${n} sq ft of cloth to fold`,
   pulling: (n) => `${n} stakes to pull`,
 };
-const IS: Readonly<Record<PhaseIs, string>> = { done: "Done", now: "Under way", later: "To come", skipped: "Left out" };
-export const phaseIsName = (is: PhaseIs): string => IS[is];
+const IS: Readonly<Record<PhaseStatus, string>> = { done: "Done", now: "Under way", later: "To come", skipped: "Left out" };
+export const phaseIsName = (is: PhaseStatus): string => IS[is];
 
 const people = (n: number) => (n === 1 ? "1 person" : `${n} people`);
 const jobs = (n: number) => (n === 1 ? "1 finished job" : `${n} finished jobs`);
@@ -44,6 +44,7 @@ export function about(minutes: number): string {
 /** The page of crew and time. */
 export const time = {
   title: "Crew and time",
+  of: (title: string) => `Crew and time: ${title}`,
   link: "Crew and time",
   likely: (what: string, at: string) => `${what} ${at}`,
   raised: "Likely done",
@@ -86,10 +87,10 @@ export const time = {
   spent: (work: string) => work,
   nothing: "none",
   fixed: (minutes: number) => `talks, papers, checks, walking: ${about(minutes)}`,
-  part: ({ key, n, each, by, people: at, teams, minutes }: PartTime) => {
-    const things = (THINGS[key] ?? ((count: number) => `${count} of ${key}`))(Math.round(n));
-    if (by === "hand") return `${things} × ${short(each)} person-min, ${at} at it: ${about(minutes)}`;
-    return `${things} × ${short(each)} min, ${teams === 1 ? `a team of ${at}` : `${teams} teams of ${at}`}: ${about(minutes)}`;
+  part: ({ key, count, minutesEach, by, people: at, teams, minutes }: PartTime) => {
+    const things = (THINGS[key] ?? ((count: number) => `${count} of ${key}`))(Math.round(count));
+    if (by === "hand") return `${things} × ${short(minutesEach)} person-min, ${at} at it: ${about(minutes)}`;
+    return `${things} × ${short(minutesEach)} min, ${teams === 1 ? `a team of ${at}` : `${teams} teams of ${at}`}: ${about(minutes)}`;
   },
   restsOn: (minutes: string) => `${minutes}: what it rests on`,
   times: (factor: number, low: number, high: number) => `× ${factor.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`,

@@ -1,5 +1,5 @@
+import { clientWords } from "../../../parts/client-words.ts";
 import { regions } from "../../../regions.ts";
-import { label } from "../../../text/en/page.ts";
 import { buzz } from "./buzz.ts";
 import { isMine, revisionNow, saidHere } from "./revisions.ts";
 
@@ -31,7 +31,7 @@ export function watchPresses(): void {
         event.preventDefault();
         event.stopImmediatePropagation();
         const notice = document.getElementById(regions.notice);
-        if (notice) notice.textContent = label.justMoved;
+        if (notice) notice.textContent = clientWords().justMoved;
         return;
       }
       if (shown !== null) seen.value = shown;

@@ -1,0 +1,118 @@
+import { currentStep, type Job } from "../install/job.ts";
+import type { EscapeId, PhaseId, Step } from "../install/step.ts";
+import { type RightAngle, rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
+import type { Countable, Question } from "../speech/question.ts";
+import type { EdgeName, StationKind, TentPlan } from "../tent/types.ts";
+
+/** What the guide answers to a question, as facts; `views/text` has the sentences. */
+export type Answer =
+  | { readonly is: "closed" }
+  | { readonly is: "call" | "why"; readonly step: Step }
+  | { readonly is: "left"; readonly calls: number; readonly phase: PhaseId | EscapeId; readonly here: number }
+  /** `null` after the last call. */
+  | { readonly is: "next"; readonly step: Step | null }
+  | { readonly is: "piece"; readonly piece: string }
+  | { readonly is: "pieces"; readonly lace: string; readonly eyelet: string }
+  | { readonly is: "seam"; readonly seam: string }
+  | { readonly is: "noPiece" }
+  | { readonly is: "ring"; readonly atFt: number }
+  | { readonly is: "noRing" }
+  | { readonly is: "count"; readonly n: number; readonly what: Countable; readonly edge: EdgeName | null }
+  | { readonly is: "stations"; readonly n: number; readonly kind: StationKind }
+  | { readonly is: "each"; readonly n: number; readonly kind: StationKind; readonly each: number; readonly what: "stakes" | "plates" }
+  | { readonly is: "cannotCount"; readonly words: string }
+  | { readonly is: "place"; readonly id: string; readonly xFt: number; readonly yFt: number }
+  | { readonly is: "noSuchPlace"; readonly words: string }
+  | { readonly is: "rightAngle"; readonly square: RightAngle; readonly tapeFt: number }
+  | { readonly is: "shortTape"; readonly tapeFt: number }
+  | { readonly is: "noTape"; readonly words: string };
+
+/** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
+export function answerTo(question: Question, job: Job): Answer {
+  const step = currentStep(job);
+  if (!step) return { is: "closed" };
+  const { plan } = job.frozen;
+  switch (question.asks) {
+    case "again":
+      return { is: "call", step };
+    case "why":
+      return { is: "why", step };
+    case "whatsLeft":
+      return left(job, step);
+    case "whereNext":
+      return { is: "next", step: following(job, step) };
+    case "whichPiece":
+      return piece(step);
+    case "howFarToTheRing":
+      return step.params.atFt === undefined ? { is: "noRing" } : { is: "ring", atFt: Number(step.params.atFt) };
+    case "howMany":
+      return howMany(question, plan);
+    case "where": {
+      const found = [...plan.stations, ...plan.poles].find((p) => question.places.includes(p.id));
+      return found ? { is: "place", id: found.id, xFt: found.xFt, yFt: found.yFt } : { is: "noSuchPlace", words: question.words };
+    }
+    case "rightAngle":
+      return squareCorner(question, plan);
+  }
+}
+
+function left({ frozen }: Job, step: Step): Answer {
+  const { steps } = frozen.script;
+  const at = Math.max(
+    0,
+    steps.findIndex((s) => s.id === step.id),
+  );
+  const here = steps.slice(at).filter((s) => s.phase === step.phase).length;
+  return { is: "left", calls: steps.length - at, phase: step.phase, here };
+}
+
+function following({ frozen }: Job, step: Step): Step | null {
+  const { steps } = frozen.script;
+  return steps[steps.findIndex((s) => s.id === step.id) + 1] ?? null;
+}
+
+/** The cloth in hand at a call: a piece that is laid, or the two that are laced. */
+function piece({ params }: Step): Answer {
+  if (params.piece !== undefined) return { is: "piece", piece: String(params.piece) };
+  if (params.lace !== undefined) return { is: "pieces", lace: String(params.lace), eyelet: String(params.eyelet) };
+  return params.seam === undefined ? { is: "noPiece" } : { is: "seam", seam: String(params.seam) };
+}
+
+/** Three, four, five as large as the edges and the tape allow. */
+function squareCorner({ tapeFt: named, words }: Extract<Question, { asks: "rightAngle" }>, { edges }: TentPlan): Answer {
+  if (named === "unknown") return { is: "noTape", words };
+  const tapeFt = named ?? USUAL_TAPE_FT;
+  const lengthFt = (name: EdgeName) => edges.find((e) => e.name === name)!.lengthFt;
+  const square = rightAngle(lengthFt("AB"), lengthFt("DA"), tapeFt);
+  return square ? { is: "rightAngle", square, tapeFt } : { is: "shortTape", tapeFt };
+}
+
+function howMany({ what, edge, kind, words }: Extract<Question, { asks: "howMany" }>, plan: TentPlan): Answer {
+  const stations = plan.stations.filter((s) => (edge === null || s.edge === edge) && (kind === null || s.kind === kind));
+  const [first] = stations;
+  const count = (n: number): Answer => (what === null ? { is: "cannotCount", words } : { is: "count", n, what, edge });
+  switch (what) {
+    case "stakes":
+    case "plates":
+      if (kind && first) return { is: "each", n: stations.length, kind, each: first[what], what };
+      return count(stations.reduce((n, s) => n + s[what], 0));
+    case "straps":
+      return count(stations.reduce((n, s) => n + s.plates, 0));
+    case "rings": {
+      const rings = plan.edges.find((e) => e.name === edge)?.rings;
+      return rings === undefined ? { is: "cannotCount", words } : count(rings);
+    }
+    case "quarterPoles":
+      return count(plan.poles.filter((p) => p.kind === "quarter").length);
+    case "centerPoles":
+      return count(plan.poles.filter((p) => p.kind === "center").length);
+    case "sidePoles":
+    case null:
+      if (kind) return { is: "stations", n: stations.length, kind };
+      return count(stations.length);
+    case "pieces":
+      return count(plan.pieces.length);
+    case "seams":
+      return count(plan.seams.length);
+  }
+}

@@ -1,0 +1,66 @@
+import { EDGES, type StationKind } from "../../tent/types.ts";
+import { inUnit } from "../quantity.ts";
+import type { Countable, Question } from "../question.ts";
+import { readNumber } from "./numbers.ts";
+
+const WHOLE: readonly (readonly [RegExp, Question])[] = [
+  [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { asks: "again" }],
+  [/^(?:why|why is that|what for)$/, { asks: "why" }],
+  [/^(?:what'?s|what is) left$/, { asks: "whatsLeft" }],
+];
+const RIGHT_ANGLE = /^(?:three,? four,? five|3[ ,-]*4[ ,-]*5|right angle|square corner)(?:,? (?:with|on|by) (?:an? )?(.+?)(?: tape)?)?$/is;
+const HOW_MANY = /^how many .+$/is;
+const WHERE = /^where\b.*$/is;
+const WHICH_PIECE = /^(?:which|what) (?:piece|edge|seam)\b.*$/is;
+
+/** The first that is named is what is counted. */
+const COUNTED: readonly (readonly [RegExp, Countable])[] = [
+  [/stake(?!\s?plate)/, "stakes"],
+  [/plate/, "plates"],
+  [/strap/, "straps"],
+  [/ring/, "rings"],
+  [/quarter/, "quarterPoles"],
+  [/cent(?:re|er)/, "centerPoles"],
+  [/pole|station/, "sidePoles"],
+  [/piece/, "pieces"],
+  [/seam(?! end)/, "seams"],
+];
+const KINDS: readonly (readonly [RegExp, StationKind])[] = [
+  [/corner/, "corner"],
+  [/seam end/, "seamEnd"],
+  [/side/, "side"],
+];
+
+/** What words ask: `words` as they are compared, `said` as they were said. `null` where they ask nothing that the plan can tell. */
+export function parseQuestion(words: string, said: string): Question | null {
+  const whole = WHOLE.find(([pattern]) => pattern.test(words));
+  if (whole) return whole[1];
+  if (HOW_MANY.test(said)) return howMany(said);
+  if (WHERE.test(said)) return where(said);
+  const square = RIGHT_ANGLE.exec(said);
+  if (square) return { asks: "rightAngle", ...tape(square[1]?.trim() ?? "") };
+  return WHICH_PIECE.test(said) ? { asks: "whichPiece" } : null;
+}
+
+function howMany(words: string): Question {
+  const about = words.toLowerCase();
+  if (/\bto the (?:next )?ring\b/.test(about)) return { asks: "howFarToTheRing" };
+  return {
+    asks: "howMany",
+    what: COUNTED.find(([pattern]) => pattern.test(about))?.[1] ?? null,
+    edge: EDGES.find((name) => new RegExp(`\\b${name}\\b`, "i").test(about)) ?? null,
+    kind: KINDS.find(([pattern]) => pattern.test(about))?.[1] ?? null,
+    words,
+  };
+}
+
+function where(words: string): Question {
+  if (/\bnext\b/i.test(words)) return { asks: "whereNext" };
+  return { asks: "where", places: words.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [], words };
+}
+
+function tape(words: string): { tapeFt: number | "unknown" | null; words: string } {
+  if (words === "") return { tapeFt: null, words };
+  const said = readNumber(words);
+  return { tapeFt: (said && inUnit(said, "ft")) ?? "unknown", words };
+}

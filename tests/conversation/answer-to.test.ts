@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { answerTo } from "../../machines/conversation/answer-to.ts";
+import { parseQuestion } from "../../machines/speech/en/questions.ts";
+import { plain, trimmed } from "../../machines/speech/plain.ts";
+import { Crew } from "../support/crew.ts";
+
+const crew = new Crew().goTo("baseline");
+const { plan, script } = crew.job.frozen;
+const ask = (words: string, at = crew) => {
+  const question = parseQuestion(plain(words), trimmed(words));
+  if (!question) throw new Error(`"${words}" asks nothing`);
+  return answerTo(question, at.job);
+};
+
+describe("what a crew asks is answered from the plan", () => {
+  it.each([
+    ["how many stakes", { is: "count", what: "stakes", n: plan.stations.reduce((n, s) => n + s.stakes, 0) }],
+    ["how many stake plates on the truck", { is: "count", what: "plates", n: plan.plates.length }],
+    ["how many stakes at the corners", { is: "each", kind: "corner", n: 4, what: "stakes" }],
+    ["how many rings on AB", { is: "count", what: "rings", edge: "AB", n: plan.edges[0]!.rings }],
+    ["how many side poles are there on bc", { is: "stations", kind: "side" }],
+    ["how many poles in the cab", { is: "count", what: "sidePoles", n: plan.stations.length }],
+    ["how many rings", { is: "cannotCount", words: "how many rings" }],
+    ["how many beers", { is: "cannotCount", words: "how many beers" }],
+    ["where is A", { is: "place", id: "A", xFt: 0, yFt: 0 }],
+    ["where is the kettle", { is: "noSuchPlace", words: "where is the kettle" }],
+    ["three four five with a banana", { is: "noTape", words: "banana" }],
+    ["3 4 5 with a 4 foot tape", { is: "shortTape", tapeFt: 4 }],
+    ["which piece is this", { is: "noPiece" }],
+    ["how many to the ring", { is: "noRing" }],
+  ])("%s", (words, answer) => expect(ask(words)).toMatchObject(answer));
+
+  it("what is left is counted to the end, and to the end of this phase", () => {
+    const at = script.steps.findIndex((s) => s.id === "baseline");
+    const here = script.steps.slice(at).filter((s) => s.phase === "anchorsSet").length;
+    expect(ask("what's left")).toEqual({ is: "left", calls: script.steps.length - at, phase: "anchorsSet", here });
+  });
+  it("where next is the call after this one", () => {
+    const at = script.steps.findIndex((s) => s.id === "baseline");
+    expect(ask("where next")).toEqual({ is: "next", step: script.steps[at + 1] });
+  });
+  it("again and why are of the call that is on", () => {
+    expect(ask("again")).toMatchObject({ is: "call", step: { id: "baseline" } });
+    expect(ask("why")).toMatchObject({ is: "why", step: { id: "baseline" } });
+  });
+});

@@ -1,0 +1,52 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { contextOf, type Reply, replyTo } from "../../machines/conversation/reply-to.ts";
+import type { CommandEntry } from "../../machines/record/entry.ts";
+import { type OpenedJob, openedJob } from "../support/job.ts";
+
+let job: OpenedJob;
+beforeEach(async () => {
+  job = await openedJob();
+});
+/** What the guide says back to an entry as the job stands now. */
+const replied = async (entry: CommandEntry | Promise<CommandEntry>): Promise<Reply> =>
+  replyTo(await entry, contextOf(await job.desks.load(job.job), await entry));
+
+describe("what the guide says back, as facts", () => {
+  it("a next past an open gate names the gate and its call", async () =>
+    expect(await replied(job.say({ type: "next" }))).toMatchObject({
+      is: "refused",
+      reasons: [{ refusal: { why: "gate", gate: "sheet.atHand", status: "open" }, step: { id: "sheet.atHand" }, value: null }],
+    }));
+  it("an answer out of limits is recorded, and is said to be so with its value", async () =>
+    expect(await replied(job.say({ type: "answer", gate: "sheet.atHand", value: { kind: "document", named: "RC-4040" } }))).toMatchObject({
+      is: "notGood",
+      reason: { refusal: { status: "outOfLimit" }, value: { named: "RC-4040" } },
+    }));
+  it("a good answer is no more than done", async () => expect(await replied(job.answerWell())).toEqual({ is: "done", did: "answered" }));
+  it("a part of a list says what is still missing", async () => {
+    await job.to((s) => s.step === "kit.loaded");
+    const reply = await replied(job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: { stakePlate: 1 } } }));
+    if (reply.is !== "notGood" || reply.reason.finding?.kind !== "counts") throw new Error(JSON.stringify(reply));
+    expect(reply.reason.finding.missing).not.toContain("stakePlate");
+    expect(reply.reason.finding.off).toMatchObject([{ item: "stakePlate", n: 1 }]);
+  });
+  it("what is heard is read back with its question, and said to be out of limit before it is confirmed", async () =>
+    expect(
+      await replied(
+        job.say({ type: "readBack", intent: { type: "answer", gate: "sheet.atHand", value: { kind: "document", named: "X-1" } } }),
+      ),
+    ).toMatchObject({ is: "readBack", step: { id: "sheet.atHand" }, outOfLimit: true, takenAt: null }));
+  it("a reading of ten minutes ago is read back with its time, one of just now without", async () => {
+    const at = job.desks.now();
+    const wind = (takenAt: number) =>
+      ({ type: "readBack", intent: { type: "reading", reading: { kind: "wind", mph: 5, gustMph: null, takenAt, place: null } } }) as const;
+    expect(await replied(job.say(wind(at - 600_000)))).toMatchObject({ is: "readBack", takenAt: at - 600_000 });
+    expect(await replied(job.say(wind(at)))).toMatchObject({ is: "readBack", takenAt: null });
+  });
+  it("said again later, it is the same: later answers change nothing about it", async () => {
+    const entry = await job.say({ type: "next" });
+    const first = await replied(entry);
+    await job.to((s) => s.step === "talk.hazards");
+    expect(await replied(entry)).toEqual(first);
+  });
+});
