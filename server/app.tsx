@@ -5,6 +5,7 @@ import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { bodyLimit } from "./body-limit.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
+import { NotWritten } from "./journal/journal.ts";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
@@ -53,6 +54,7 @@ export function createApp(world: Dependencies) {
   app.notFound((c) => answer(c, new Problem(404, (w) => w.errors.noPage(c.req.path))));
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c, error);
+    if (error instanceof NotWritten) return answer(c, new Problem(503, (w) => w.notRecordedText(error.failure)));
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);

@@ -11,7 +11,7 @@ import { Problem, type Sentence } from "./input/problem.ts";
 import type { NamedTent } from "./input/saved-tent.ts";
 import { tentToForm } from "./input/tent.ts";
 import type { Dependencies } from "./jobs.ts";
-import { Changed, foldedName, NameTaken, type SavedTent, type Write } from "./journal/catalog.ts";
+import { Changed, foldedName, NameTaken, type SavedTent, type Write, WriteRepeated } from "./journal/catalog.ts";
 
 /** A tent of the list with its plan; `version` is `null` for an example. `plan` is `null` where the saved spec cannot be read. */
 export type ListedTent = {
@@ -32,27 +32,32 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
     planned ??= EXAMPLES.map(({ id, spec }) => ({ id, plan: planTent(spec) }));
     return planned.map(({ id, plan }) => ({ id, name: exampleName(plan, words), version: null, plan, kit: null }));
   };
-  const saved = (): ListedTent[] => catalog.tents().map(listedTent);
+  const saved = async (): Promise<ListedTent[]> => (await catalog.tents()).map(listedTent);
 
-  function find(id: string): ListedTent | null {
-    const kept = catalog.tent(id);
+  async function find(id: string): Promise<ListedTent | null> {
+    const kept = await catalog.tent(id);
     return kept ? listedTent(kept) : (examples().find((e) => e.id === id) ?? null);
   }
-  function get(id: string): ListedTent {
-    const tent = find(id);
+  async function get(id: string): Promise<ListedTent> {
+    const tent = await find(id);
     if (!tent) throw new Problem(404, (w) => w.errors.noTent(id));
     return tent;
   }
   /** A tent and its kit notes as the fields of a form. */
-  function form(id: string): Fields {
-    const { plan, kit } = get(id);
+  async function form(id: string): Promise<Fields> {
+    const { plan, kit } = await get(id);
     if (!plan) throw new Problem(409, (w) => w.errors.tentUnreadable);
     return { ...tentToForm(plan.spec, words), ...kitToForm(kit) };
   }
 
   /** Does a write once; a repeat is answered with the tent that it wrote. */
-  function once(write: Write, name: string, go: () => string, changed: Sentence = (w) => w.errors.tentChanged): string {
-    const before = catalog.written(write.key);
+  async function once(
+    write: Write,
+    name: string,
+    go: () => Promise<string>,
+    changed: Sentence = (w) => w.errors.tentChanged,
+  ): Promise<string> {
+    const before = await catalog.written(write.key);
     if (before) {
       if (before.request !== write.request) throw new Problem(409, (w) => w.errors.keyUsed(write.key));
       return before.tent;
@@ -60,10 +65,12 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
     const example = examples().find((e) => foldedName(e.name) === foldedName(name));
     if (example) throw nameRefused((w) => w.errors.nameOfExample(example.name));
     try {
-      return go();
+      return await go();
     } catch (error) {
+      // The same write came twice at once, and the other was first.
+      if (error instanceof WriteRepeated) return once(write, name, go, changed);
       if (error instanceof NameTaken) {
-        const taken = catalog.tent(error.by)?.name ?? name;
+        const taken = (await catalog.tent(error.by))?.name ?? name;
         throw nameRefused((w) => w.errors.nameTaken(taken));
       }
       if (error instanceof Changed) throw new Problem(409, changed);
@@ -71,22 +78,22 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
     }
   }
   const add = (tent: NamedTent, write: Write) =>
-    once(write, tent.name, () => {
+    once(write, tent.name, async () => {
       const id = newId();
-      catalog.add(id, { ...tent, at: now() }, write);
+      await catalog.add(id, { ...tent, at: now() }, write);
       return id;
     });
   const change = (id: string, version: number, tent: NamedTent, write: Write) =>
-    once(write, tent.name, () => {
-      catalog.change(id, version, { ...tent, at: now() }, write);
+    once(write, tent.name, async () => {
+      await catalog.change(id, version, { ...tent, at: now() }, write);
       return id;
     });
   const remove = (id: string, version: number, write: Write) =>
     once(
       write,
       "",
-      () => {
-        catalog.remove(id, version, write);
+      async () => {
+        await catalog.remove(id, version, write);
         return id;
       },
       (w) => w.errors.tentChangedSince,

@@ -1,4 +1,5 @@
 import { Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { DiscrepancyPage, ProposeDiscrepancyPage } from "../../views/pages/discrepancy/view.tsx";
@@ -22,14 +23,14 @@ import { deviceOf, holderOf } from "./screen.ts";
  */
 export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, values: Fields, problems: Fields, message: string | null, words: Words) => {
-    const { job } = desks.load(id);
-    return page(
-      <DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...{ values, problems, message, words }} />,
-    );
-  };
+  const shown = (id: string, { job }: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) =>
+    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...form} />);
 
-  app.get("/jobs/:id{[\\w-]+}/discrepancy", (c) => c.html(shown(c.req.param("id"), c.req.query(), {}, null, c.get("words"))));
+  app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
+    const id = c.req.param("id");
+    const form = { values: c.req.query(), problems: {}, message: null, words: c.get("words") };
+    return c.html(shown(id, await desks.load(id), form));
+  });
   app.post("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
     const { key, seen, put, ...fields } = await formBody(c);
@@ -37,7 +38,8 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     const words = c.get("words");
     const notOne: Sentence = (w) => w.errors.oneOf(DISCREPANCIES);
     if (!isDiscrepancy(what)) throw new Problem(422, notOne, { what: notOne });
-    const { job, names } = desks.load(id);
+    const live = await desks.load(id);
+    const { job, names } = live;
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
@@ -45,7 +47,7 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     if (because === "") problems.because = (w) => w.errors.empty;
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= (w) => w.errors.tent(p);
     if ("problems" in checked || because === "")
-      return c.html(shown(id, fields, inWords(problems, words), words.errors.bodyShape, words), 422);
+      return c.html(shown(id, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
     if (put !== "yes") {
       const to = freeze({ ...brief, tent: checked.spec });
       const effect = effectText(job, to, (person) => names[person] ?? person, words);
@@ -63,9 +65,9 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
       );
     }
     const input = { ...briefFromForm(briefToForm(brief, names, words)), tent: checked.spec };
-    const body = { as: holderOf(c, id, desks) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
-    const { reply } = sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) }, words);
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}`, 303);
+    const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
+    const { reply } = await sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   return app;
 }

@@ -2,6 +2,7 @@ import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/step.ts";
+import { lookupIn } from "../../machines/record/entries.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { LayoutDrawing } from "../../views/drawing/layout.tsx";
 import { UNITS, type Units } from "../../views/drawing/units.ts";
@@ -18,9 +19,9 @@ import { page } from "./page.ts";
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
 export function layoutRoutes(desks: LiveJobs) {
   const app = new Hono();
-  const stateOf = (c: Context): LayoutState => {
+  const stateOf = async (c: Context): Promise<LayoutState> => {
     const id = c.req.param("id")!;
-    const desk = desks.load(id);
+    const desk = await desks.load(id);
     const version = versionIn(c, desk);
     const { brief, plan } = version?.frozen ?? desk.job.frozen;
     return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site, version: version?.no ?? null };
@@ -29,30 +30,30 @@ export function layoutRoutes(desks: LiveJobs) {
     "content-disposition": `attachment; filename="${name.replace(".", `-${c.req.param("id")}.`)}"`,
   });
 
-  app.get("/jobs/:id{[\\w-]+}/layout", (c) => {
-    const state = stateOf(c);
+  app.get("/jobs/:id{[\\w-]+}/layout", async (c) => {
+    const state = await stateOf(c);
     return c.html(page(<LayoutPage state={state} units={unitsIn(c)} paper={paperIn(c)} words={c.get("words")} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
-    const { plan, site } = stateOf(c);
+    const { plan, site } = await stateOf(c);
     const { baselineBearingDeg: north, street } = site;
     const drawing = <LayoutDrawing plan={plan} north={north} street={street} units={unitsIn(c)} words={c.get("words")} />;
     return c.body(standalone(String(await drawing)), 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
-  app.get("/jobs/:id{[\\w-]+}/layout.dxf", (c) =>
-    c.body(layoutDxf(stateOf(c), unitsIn(c), c.get("words")), 200, {
+  app.get("/jobs/:id{[\\w-]+}/layout.dxf", async (c) =>
+    c.body(layoutDxf(await stateOf(c), unitsIn(c), c.get("words")), 200, {
       "content-type": "image/vnd.dxf; charset=utf-8",
       ...file(c, "layout.dxf"),
     }),
   );
-  app.get("/jobs/:id{[\\w-]+}/marks.csv", (c) =>
-    c.body(csv(markRows(stateOf(c).plan, c.get("words"))), 200, {
+  app.get("/jobs/:id{[\\w-]+}/marks.csv", async (c) =>
+    c.body(csv(markRows((await stateOf(c)).plan, c.get("words"))), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       ...file(c, "marks.csv"),
     }),
   );
-  app.get("/jobs/:id{[\\w-]+}/layout.json", (c) => {
-    const { job, plan, site } = stateOf(c);
+  app.get("/jobs/:id{[\\w-]+}/layout.json", async (c) => {
+    const { job, plan, site } = await stateOf(c);
     const { widthFt, lengthFt, stations, plates, poles, pieces, seams } = plan;
     const { baselineBearingDeg = null, street = null } = site;
     const tapes = { edges: edgeTapes(plan), stakeLines: stakeLines(plan), diagonalsFt: diagonalsOf(plan) };
@@ -69,7 +70,7 @@ const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", (given) 
 function versionIn(c: Context, { job, entries }: LiveJob): { no: number; frozen: Frozen } | null {
   const asked = c.req.query("entry");
   if (asked === undefined) return null;
-  const entry = entries[Number(asked) - 1]?.entry;
+  const entry = lookupIn(entries)(Number(asked));
   const frozen = entry?.kind === "opening" ? entry.opened : entry?.command.type === "amend" ? entry.command.to : undefined;
   if (!entry || !frozen) throw new Problem(404, (w) => w.layout.noVersion(asked));
   return digest.of(frozen) === digest.of(job.frozen) ? null : { no: entry.no, frozen };

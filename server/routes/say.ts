@@ -13,7 +13,8 @@ import type { Words } from "../../views/text/words.ts";
 import { readIntent } from "../input/intent.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import { readSay } from "../input/say.ts";
-import { type LiveJobs, personOf, requestDigest } from "../jobs.ts";
+import type { LiveJobs, Unrecorded } from "../jobs.ts";
+import { requestDigest } from "../next-entry.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
 export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notUnderstood";
@@ -30,24 +31,36 @@ export type Told = {
   readonly step: string;
 };
 
-/** One thing said to a job, from raw body to reply. The same for pages, speech, typed words and office scripts. */
-export function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }, words: Words): Told {
+type From = { readonly source: CommandSource; readonly device: DeviceId };
+type NothingRecorded = Exclude<Interpretation, { is: "command" }>;
+
+/**
+ * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
+ * office scripts.
+ */
+export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From, words: Words): Promise<{ live: LiveJob; reply: Told }> {
   const body = readSay(raw);
-  const request = requestDigest({ ...from, body });
-  const live = jobs.load(id);
-  const person = personOf(live, body.as);
-  const before = jobs.repeated(id, body.key, request);
-  if (before?.entry.kind === "command") return told(live, before.entry, words);
-  const { said } = body;
-  const pressed = said.by === "press" ? readIntent(said.press, live, jobs.now()) : null;
+  const { key, seen, as, said } = body;
+  const envelope = { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) };
   const screen = { device: from.device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
-  const meant = interpret(live.job, screen, said.by === "press" ? { by: "press", intent: pressed!.intent } : said, jobs.now());
-  if (meant.is !== "command") return toldOnly(live, meant, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words });
-  const source = meant.spoken ?? (meant.heard === null ? from.source : "typed");
-  const { key, seen } = body;
-  const { entry } = jobs.say(id, meant.intent, { key, seen, as: person.id, source, device: from.device, heard: meant.heard, request });
-  if (pressed?.names && "did" in entry.outcome) jobs.addNames(id, pressed.names);
-  return told(jobs.load(id), entry, words);
+  const done = await jobs.say<NothingRecorded>(id, envelope, (live) => {
+    const at = jobs.now();
+    const pressed = said.by === "press" ? readIntent(said.press, live, at) : null;
+    const meant = interpret(live.job, screen, pressed ?? (said as Exclude<typeof said, { by: "press" }>), at);
+    if (meant.is !== "command") return { tell: meant };
+    const { intent, heard, spoken } = meant;
+    const source = spoken ?? (heard === null ? from.source : "typed");
+    return { intent, heard, source, ...(pressed?.names ? { names: pressed.names } : {}) };
+  });
+  const { live } = done;
+  if ("tell" in done) return { live, reply: toldOnly(live, done.tell, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words }) };
+  return { live, reply: "entry" in done ? told(live, done.entry, words) : unrecorded(live, done, words) };
+}
+
+/** A hold that could not be written holds, and says so. */
+function unrecorded(live: LiveJob, { unrecorded: hold, heard }: Unrecorded, words: Words): Told {
+  const reply = `${words.didText(hold.is)} ${words.guide.unrecorded(words.notRecordedText(hold.why))}`;
+  return { entry: null, outcome: { did: hold.is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
 }
 
 type Telling = { readonly wakeWord: string; readonly typed: boolean; readonly words: Words };

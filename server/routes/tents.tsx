@@ -9,8 +9,9 @@ import { previewOf } from "../input/preview.ts";
 import { inWords, Problem, type Sentence, type Wrong } from "../input/problem.ts";
 import { namedTentFromForm, noTentGiven, pastedTent, readNamedTent } from "../input/saved-tent.ts";
 import { besideField, readTentForm, usualTent } from "../input/tent.ts";
-import { type Dependencies, requestDigest } from "../jobs.ts";
+import type { Dependencies } from "../jobs.ts";
 import type { Write } from "../journal/catalog.ts";
+import { requestDigest } from "../next-entry.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { page } from "./page.ts";
@@ -24,17 +25,17 @@ export function tentRoutes(world: Dependencies) {
   const app = new Hono();
   const shelf = (c: Context) => createTentCatalog(world, c.get("words"));
   const { newId } = world;
-  const list = (c: Context) => ({ saved: shelf(c).saved(), examples: shelf(c).examples() });
+  const list = async (c: Context) => ({ saved: await shelf(c).saved(), examples: shelf(c).examples() });
   const write = (c: Context, key: unknown, body: unknown): Write => {
     if (key !== undefined && (typeof key !== "string" || !/^[\w.-]{8,80}$/.test(key))) throw new Problem(422, keyShape, { key: keyShape });
     return { key: key ?? newId(), request: requestDigest({ path: c.req.path, body: body as object }) };
   };
-  const notAnExample = (c: Context, id: string) => {
-    if (shelf(c).find(id)?.version === null) throw new Problem(409, (w) => w.errors.exampleStays);
+  const notAnExample = async (c: Context, id: string) => {
+    if ((await shelf(c).find(id))?.version === null) throw new Problem(409, (w) => w.errors.exampleStays);
   };
   /** The saved tent that is to be changed. */
-  const savedOne = (c: Context, id: string): ListedTent & { version: number } => {
-    const tent = shelf(c).get(id);
+  const savedOne = async (c: Context, id: string): Promise<ListedTent & { version: number }> => {
+    const tent = await shelf(c).get(id);
     if (tent.version === null) throw new Problem(409, (w) => w.errors.exampleStays);
     return { ...tent, version: tent.version };
   };
@@ -72,42 +73,46 @@ export function tentRoutes(world: Dependencies) {
     return formPage(c, values, { ...form, message: error.sentence(words) }, beside, error.status);
   };
 
-  app.get("/tents", (c) => c.html(page(<TentsPage words={c.get("words")} {...list(c)} newKey={newId} pasted={null} />)));
-  app.get("/tents.json", (c) => c.json({ tents: [...shelf(c).saved(), ...shelf(c).examples()].map(asData) }));
-  app.get("/tents/new", (c) => {
+  app.get("/tents", async (c) => c.html(page(<TentsPage words={c.get("words")} {...(await list(c))} newKey={newId} pasted={null} />)));
+  app.get("/tents.json", async (c) => c.json({ tents: [...(await shelf(c).saved()), ...shelf(c).examples()].map(asData) }));
+  app.get("/tents/new", async (c) => {
     const { from, width, length } = c.req.query();
     if (from === undefined) return formPage(c, usualTent(width, length), { ...adding(c), sizes: true });
-    const { name, version } = shelf(c).get(from);
-    return formPage(c, { ...shelf(c).form(from), name: version === null ? "" : c.get("words").tents.copyOf(name) }, adding(c));
+    const { name, version } = await shelf(c).get(from);
+    return formPage(c, { ...(await shelf(c).form(from)), name: version === null ? "" : c.get("words").tents.copyOf(name) }, adding(c));
   });
   app.post("/tents/preview", async (c) => {
     const values = await formBody(c);
     if (c.req.header("hx-request-type") !== "partial") return planned(c, values, adding(c));
     return c.html(await (<TentPreview words={c.get("words")} values={values} {...previewOf(values, c.get("words"))} />).toString());
   });
-  app.get("/tents/:file{[\\w-]+\\.json}", (c) => c.json(asData(shelf(c).get(c.req.param("file").slice(0, -".json".length)))));
-  app.get(`/tents/${ID}`, (c) => c.html(page(<TentPage words={c.get("words")} tent={shelf(c).get(c.req.param("id"))} />)));
-  app.get(`/tents/${ID}/edit`, (c) => {
+  app.get("/tents/:file{[\\w-]+\\.json}", async (c) => c.json(asData(await shelf(c).get(c.req.param("file").slice(0, -".json".length)))));
+  app.get(`/tents/${ID}`, async (c) => c.html(page(<TentPage words={c.get("words")} tent={await shelf(c).get(c.req.param("id"))} />)));
+  app.get(`/tents/${ID}/edit`, async (c) => {
     const id = c.req.param("id");
-    const { name, version } = savedOne(c, id);
-    return formPage(c, { ...shelf(c).form(id), name }, { action: `/tents/${id}`, title: c.get("words").tents.editTitle(name), version });
+    const { name, version } = await savedOne(c, id);
+    return formPage(
+      c,
+      { ...(await shelf(c).form(id)), name },
+      { action: `/tents/${id}`, title: c.get("words").tents.editTitle(name), version },
+    );
   });
-  app.get(`/tents/${ID}/remove`, (c) =>
-    c.html(page(<RemoveTentPage words={c.get("words")} tent={savedOne(c, c.req.param("id"))} newKey={newId} />)),
+  app.get(`/tents/${ID}/remove`, async (c) =>
+    c.html(page(<RemoveTentPage words={c.get("words")} tent={await savedOne(c, c.req.param("id"))} newKey={newId} />)),
   );
 
   app.post("/tents", async (c) => {
     if (wantsJson(c)) {
       const { key, ...body } = objectOf(await jsonBody(c));
-      const id = shelf(c).add(readNamedTent(body), write(c, key, body));
-      return c.json(asData(shelf(c).get(id)), 201);
+      const id = await shelf(c).add(readNamedTent(body), write(c, key, body));
+      return c.json(asData(await shelf(c).get(id)), 201);
     }
     const { key, ...fields } = await formBody(c);
     const pasting = fields.json !== undefined;
     if (!pasting && fields.show === "plan") return planned(c, fields, adding(c));
     try {
       const input = pasting ? pastedTent(fields.json!, fields.name ?? "") : namedTentFromForm(fields);
-      const id = shelf(c).add(readNamedTent(input), write(c, key, fields));
+      const id = await shelf(c).add(readNamedTent(input), write(c, key, fields));
       return c.redirect(`/tents/${id}`, 303);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
@@ -115,7 +120,7 @@ export function tentRoutes(world: Dependencies) {
       const words = c.get("words");
       const told = { message: error.sentence(words), fields: inWords(error.fields, words) };
       const pasted = { values: fields, error: told };
-      return c.html(page(<TentsPage words={words} {...list(c)} newKey={newId} pasted={pasted} />), error.status);
+      return c.html(page(<TentsPage words={words} {...(await list(c))} newKey={newId} pasted={pasted} />), error.status);
     }
   });
 
@@ -124,33 +129,33 @@ export function tentRoutes(world: Dependencies) {
     if (wantsJson(c)) {
       const { key, version, ...body } = objectOf(await jsonBody(c));
       if (!Number.isSafeInteger(version)) throw new Problem(422, versionShape, { version: versionShape });
-      notAnExample(c, id);
+      await notAnExample(c, id);
       try {
-        shelf(c).change(id, version as number, readNamedTent(body), write(c, key, { ...body, version }));
+        await shelf(c).change(id, version as number, readNamedTent(body), write(c, key, { ...body, version }));
       } catch (error) {
-        const stored = shelf(c).find(id);
+        const stored = await shelf(c).find(id);
         if (!(error instanceof Problem) || error.status !== 409) throw error;
         if (!stored) throw new Problem(404, (w) => w.errors.noTent(id));
         const words = c.get("words");
         return c.json({ problem: error.sentence(words), fields: inWords(error.fields, words), stored: asData(stored) }, 409);
       }
-      return c.json(asData(shelf(c).get(id)));
+      return c.json(asData(await shelf(c).get(id)));
     }
     const { key, ...fields } = await formBody(c);
-    notAnExample(c, id);
+    await notAnExample(c, id);
     const version = Number(fields.version);
     const form: Form = { action: `/tents/${id}`, title: c.get("words").tents.editTitle(fields.name ?? ""), version };
     if (fields.show === "plan") return planned(c, fields, form);
     try {
-      shelf(c).change(id, version, readNamedTent(namedTentFromForm(fields)), write(c, key, fields));
+      await shelf(c).change(id, version, readNamedTent(namedTentFromForm(fields)), write(c, key, fields));
       return c.redirect(`/tents/${id}`, 303);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      const stored = shelf(c).find(id);
+      const stored = await shelf(c).find(id);
       // Gone meanwhile: what was typed can still be added anew.
       if (!stored) return refused(c, fields, new Problem(409, (w) => w.errors.tentGone), adding(c));
       if (error.status !== 409 || stored.version === version) return refused(c, fields, error, form);
-      const now = stored.plan ? { ...shelf(c).form(id), name: stored.name } : { name: stored.name };
+      const now = stored.plan ? { ...(await shelf(c).form(id)), name: stored.name } : { name: stored.name };
       return refused(c, fields, error, { ...form, version: stored.version ?? version, storedNow: now });
     }
   });
@@ -158,8 +163,8 @@ export function tentRoutes(world: Dependencies) {
   app.post(`/tents/${ID}/remove`, async (c) => {
     const id = c.req.param("id");
     const { key, ...fields } = await formBody(c);
-    notAnExample(c, id);
-    shelf(c).remove(id, Number(fields.version), write(c, key, fields));
+    await notAnExample(c, id);
+    await shelf(c).remove(id, Number(fields.version), write(c, key, fields));
     return c.redirect("/tents", 303);
   });
   return app;

@@ -17,9 +17,9 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const stateOf = async (c: Context, people: number | undefined) => {
     const id = c.req.param("id")!;
-    const desk = desks.load(id);
+    const desk = await desks.load(id);
     const { title, zone, rehearsal } = desk.job.frozen.brief;
-    const taught = journal.folds().flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
+    const taught = (await journal.folds()).flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
     await yieldTurn();
     const factors = factorsFrom(taught, id);
@@ -49,7 +49,7 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
 /** A rehearsal takes no real time: for it, what the real job would take from its first call. */
 function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
-  const opening = entries[0]!.entry;
+  const opening = entries.at(0)!.entry;
   const at: JobProgress =
     fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
   return forecast(job.frozen, at, factors, now, people);

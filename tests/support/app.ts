@@ -16,9 +16,10 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
       at += seconds * 1000;
     },
   };
+  const hub = createHub();
   const { app, desks } = createApp({
     journal,
-    hub: createHub(),
+    hub,
     now: () => (at += 1000),
     newId: () => `id-${String(++ids).padStart(8, "0")}`,
     wakeWord: "albatross",
@@ -26,7 +27,7 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
   });
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });
-  return { app, desks, clock, post, journal };
+  return { app, desks, hub, clock, post, journal };
 }
 
 export { brief } from "./briefs.ts";

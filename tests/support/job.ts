@@ -16,18 +16,15 @@ export async function openedJob(input: object = brief(), world = testApp()) {
     return { status: r.status, body: (await r.json()) as never };
   };
   let keys = 0;
-  const from = (by: string, source: "press" | "talk", device: string, seen: number) => ({
-    key: `said-${String(++keys).padStart(4, "0")}`,
-    seen,
-    as: by,
-    source,
-    device,
-    heard: source === "talk" ? "as heard" : null,
-    request: "0".repeat(64),
-  });
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
-  const say = (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): CommandEntry =>
-    desks.say(job, ask, from(by, on.source ?? "press", on.device ?? `phone-of-${by}`, desks.load(job).entries.length)).entry;
+  const say = async (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Promise<CommandEntry> => {
+    const { source = "press", device = `phone-of-${by}` } = on;
+    const seen = (await desks.load(job)).entries.length;
+    const from = { key: `said-${String(++keys).padStart(4, "0")}`, seen, as: by, device, request: "0".repeat(64) };
+    const said = await desks.say<never>(job, from, () => ({ intent: ask, source, heard: source === "talk" ? "as heard" : null }));
+    if (!("entry" in said)) throw new Error(`not recorded: ${JSON.stringify(ask)}`);
+    return said.entry;
+  };
   /** On to where a test begins, all gates answered well. */
   const to = async (stop: (state: GuideState) => boolean) => (await drive(read, post1, stop)).state;
   /** The gate that is asked now, answered well by whom it allows. */
@@ -38,6 +35,6 @@ export async function openedJob(input: object = brief(), world = testApp()) {
       return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: null } });
     return say({ type: "answer", gate: state.gate!.id, value: good.value as never }, good.as);
   };
-  return { ...world, job, read, say, to, answerWell, entries: () => desks.load(job).entries };
+  return { ...world, job, read, say, to, answerWell, entries: async () => (await desks.load(job)).entries.slice() };
 }
 export type OpenedJob = Awaited<ReturnType<typeof openedJob>>;

@@ -184,7 +184,7 @@ describe("every sentence comes through the words of its screen", () => {
       for (let state = await crew.read(); !state.closed; state = await crew.to((s) => !seen.has(s.step))) {
         seen.add(state.step);
         kinds.add(state.gate?.check.kind ?? "none");
-        crew.say({ type: "next" }, "p6");
+        await crew.say({ type: "next" }, "p6");
         await read(crew, at(""), { as: "p1" });
       }
       expect([...kinds].sort()).toEqual(["count", "counts", "document", "lengths", "measure", "none", "sameCount", "wind", "yesNo"]);
@@ -209,13 +209,13 @@ describe("every sentence comes through the words of its screen", () => {
       crew = await opened(SMALL);
     });
     it("held, paused, carried on", async () => {
-      crew.say({ type: "hold" }, "p4");
+      await crew.say({ type: "hold" }, "p4");
       await read(crew, at(""), { as: "p1" });
-      crew.say({ type: "next" }, "p1");
-      crew.say({ type: "carryOn" }, "p1");
-      crew.say({ type: "pause" }, "p4", { source: "talk" });
+      await crew.say({ type: "next" }, "p1");
+      await crew.say({ type: "carryOn" }, "p1");
+      await crew.say({ type: "pause" }, "p4", { source: "talk" });
       await read(crew, at(""), { as: "p1" });
-      crew.say({ type: "carryOn" }, "p1");
+      await crew.say({ type: "carryOn" }, "p1");
       await read(crew, at(""), { as: "p1" });
     });
     it("a loading list: to be read, to be ticked, one line of it, a count that is none, a tick, a table", async () => {
@@ -234,7 +234,7 @@ describe("every sentence comes through the words of its screen", () => {
     });
     it("out of its limit: what to do, and where the plan is changed; the page for it, and what it would change", async () => {
       const { gate } = await crew.to((s) => s.step === "marked.AB");
-      crew.say({ type: "answer", gate: gate!.id, value: { kind: "count", n: 9 } }, "p1");
+      await crew.say({ type: "answer", gate: gate!.id, value: { kind: "count", n: 9 } }, "p1");
       await read(crew, at(""), { as: "p1" });
       await read(crew, at(`/${(await crew.read()).gate!.discrepancy}`), { as: "p1" });
       const found = { what: "rings", edge: "AB", counted: "4", because: "1" };
@@ -246,7 +246,7 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("/more"), { as: "p2" });
       const { proposed } = await crew.read();
       await read(crew, at(`/layout?entry=${proposed!.entry}`));
-      crew.say({ type: "disagree", target: proposed!.entry }, "p2");
+      await crew.say({ type: "disagree", target: proposed!.entry }, "p2");
     });
     it("heard: read back, not understood, left alone, a question answered", async () => {
       const { revision } = await crew.to((s) => s.step.startsWith("showing."));
@@ -260,26 +260,26 @@ describe("every sentence comes through the words of its screen", () => {
       await say("eight showing", 20, "no");
       await say("five showing", 21);
       const waits = (await (await crew.app.request(at(".json"), { headers: { cookie: "device=pseudo-phone" } })).json()) as GuideState;
-      crew.say({ type: "correct", target: waits.readBack!.entry }, "p1", { device: "pseudo-phone" });
+      await crew.say({ type: "correct", target: waits.readBack!.entry }, "p1", { device: "pseudo-phone" });
       await read(crew, at(""), { as: "p1" });
     });
     it("making safe; a plan put forward and agreed to; all of it in the record", async () => {
-      crew.say({ type: "makeSafe", because: "1" }, "p1");
+      await crew.say({ type: "makeSafe", because: "1" }, "p1");
       await read(crew, at(""), { as: "p1" });
-      const { frozen } = crew.desks.load(crew.job).job;
+      const { frozen } = (await crew.desks.load(crew.job)).job;
       const to = { ...frozen, brief: { ...frozen.brief, use: { ...frozen.brief.use, walls: !frozen.brief.use.walls } } };
-      const { no } = crew.say({ type: "amend", because: "1", to }, "p1");
+      const { no } = await crew.say({ type: "amend", because: "1", to }, "p1");
       await read(crew, at(""), { as: "p2" });
-      crew.say({ type: "agree", target: no }, "p2");
+      await crew.say({ type: "agree", target: no }, "p2");
       await read(crew, at("/record"));
     });
     it("a record that somebody spoiled: read only, everywhere it shows", async () => {
       const journal = sqliteJournal(":memory:");
       const spoiled = await openedJob(letterless(SMALL), testApp(journal, MORNING, [en, pseudo]));
-      for (let n = 0; n < 4; n++) spoiled.say({ type: "note", text: "1" }, "p1");
+      for (let n = 0; n < 4; n++) await spoiled.say({ type: "note", text: "1" }, "p1");
       const bent = {
         ...journal,
-        read: (id: string) => journal.read(id).map((l) => (l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
+        read: async (id: string) => (await journal.read(id)).map((l) => (l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
       };
       const later = { ...spoiled, ...testApp(bent, MORNING, [en, pseudo]) };
       for (const page of ["", "/record", "/time", "/truck"]) await read(later, `/jobs/${spoiled.job}${page}`, { as: "p1" });

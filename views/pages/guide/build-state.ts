@@ -8,6 +8,7 @@ import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { thundery, weatherAt } from "../../../machines/install/weather.ts";
+import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { askText, callText, replyText } from "../../text/replies.ts";
@@ -18,14 +19,14 @@ const THREAD = 12;
 
 /** Everything a screen shows of a job at a moment, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
 export function buildGuideState(held: LiveJob, at: number, device: string | null, words: Words): GuideState {
-  const { job, entries, names, readOnly } = held;
+  const { job, entries, names, readOnly, warning } = held;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = currentStep(job);
   const name = (id: string) => names[id] ?? id;
   const weather = weatherAt(context, at);
   return {
-    job: entries[0]!.entry.job,
+    job: entries.at(0)!.entry.job,
     title: brief.title,
     entry: entries.at(-1)!.entry.no,
     revision: context.revision,
@@ -36,10 +37,7 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     call: step ? callState(step, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name, words) : null,
-    held:
-      attentionState(job) === "working"
-        ? null
-        : { by: name(context.heldBy ?? ""), only: attentionState(job) === "paused" ? "paused" : null },
+    held: holdState(held, name, words),
     weather: { is: weather, words: words.weatherWords(weather, context.wind, thundery(context, at) ? context.thunderAt : null, at) },
     readBack: device === null ? null : readBackOn(device, held, at, name, words),
     makingSafe: context.resumeAt !== null,
@@ -47,12 +45,18 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     proposed: context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
-    thread: entries
-      .flatMap((e) => (e.entry.kind === "command" ? [e.entry] : []))
-      .slice(-THREAD)
-      .map((e) => threadLine(e, held, name, words)),
-    readOnly: readOnly && words.readOnlyText(readOnly),
+    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, held, name, words)] : [])),
+    readOnly: readOnly && words.notRecordedText(readOnly),
+    warning: warning && words.errors.low(warning),
   };
+}
+
+/** Whose hold it is. One that could not be recorded holds as well, and says so. */
+function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, words: Words): GuideState["held"] {
+  const only = (is: string) => (is === "paused" ? "paused" : null);
+  if (unrecorded) return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: words.notRecordedText(unrecorded.why) };
+  const is = attentionState(job);
+  return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 
 function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
@@ -62,7 +66,7 @@ function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
 
 function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
   const waits = pendingReadBack(held.job, device, at);
-  const heard = waits && held.entries[waits.entry - 1]?.entry;
+  const heard = waits && lookupIn(held.entries)(waits.entry);
   if (!waits || heard?.kind !== "command") return null;
   return {
     entry: waits.entry,

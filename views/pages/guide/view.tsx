@@ -39,9 +39,17 @@ export const Thread = (screen: Screen) => {
           </li>
         ))}
       </ol>
-      <article class="call" data-revision={guide.revision} data-entry={guide.entry} data-step={guide.step}>
+      <article
+        class="call"
+        data-revision={guide.revision}
+        data-entry={guide.entry}
+        data-step={guide.step}
+        data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
+      >
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
         {guide.held && <p class="alarm">{guide.held.only === "paused" ? text.pausedBy(guide.held.by) : text.heldBy(guide.held.by)}</p>}
+        {guide.held?.unrecorded && <p class="alarm">{text.unrecorded(guide.held.unrecorded)}</p>}
+        {guide.warning !== null && <p class="warning">{guide.warning}</p>}
         <SaidBack {...screen} />
         <Proposal {...screen} />
         <h1>{guide.call?.say ?? text.closed}</h1>

@@ -24,7 +24,7 @@ export function buildRecordState(held: LiveJob, words: Words): RecordState {
     last: local(fold.lastAt),
     entries: entries.length,
     tip: entries.at(-1)!.hash,
-    problem: readOnly && words.readOnlyText(readOnly),
+    problem: readOnly && words.notRecordedText(readOnly),
     times: timesOf(fold, words),
     kit: kitOf(held),
     phases,

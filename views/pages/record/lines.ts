@@ -5,6 +5,7 @@ import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { allSteps } from "../../../machines/install/job.ts";
 import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
+import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
 import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
 import { callText, replyText } from "../../text/replies.ts";
@@ -19,7 +20,7 @@ export const placeName = (phase: string, { phaseName }: Words): string => phaseN
  * into words with the script that was in force and the answers that had been given then. `each` are the marks, entry by entry.
  */
 export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment, words: Words) {
-  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
+  const earlier = lookupIn(entries);
   const name = (id: string) => names[id] ?? id;
   const { context: state } = job.snapshot;
   const answers: Record<GateId, Answer> = {};
@@ -76,7 +77,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
       lines.push(openedLine(entry.no, local(entry.at), hash, words));
       continue;
     }
-    const before = entries[entry.no - 2]!.entry.step;
+    const before = earlier(entry.no - 1)!.step;
     lines.push(lineOf(entry, hash));
     const script = frozenAfter(frozenAt, entry);
     if (script === frozenAt && before === entry.step) continue;

@@ -17,14 +17,14 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Word
   const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
   const count = (is: LineIs) => lines.filter((line) => line.is === is).length;
   return {
-    job: entries[0]!.entry.job,
+    job: entries.at(0)!.entry.job,
     title: brief.title,
     size: words.page.size(plan.widthFt, plan.lengthFt),
     rehearsal: brief.rehearsal === true,
     revision: job.snapshot.context.revision,
     way,
     gate: asked?.id ?? null,
-    readOnly: asked === null ? (readOnly ? words.readOnlyText(readOnly) : whenAsked(job, words)) : null,
+    readOnly: asked === null ? (readOnly ? words.notRecordedText(readOnly) : whenAsked(job, words)) : null,
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines),

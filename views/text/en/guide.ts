@@ -27,6 +27,7 @@ export const guide = {
   agree: "Agree",
   disagree: "Do not agree",
   heldBy: (name: string) => `HELD by ${name}. Voice and horn stop the site, not this screen.`,
+  unrecorded: (why: string) => `It holds, and is NOT recorded. ${why}`,
   pausedBy: (name: string) => `WAITING: a hold word was heard on ${name}'s phone. The lead says carry on.`,
   makingSafe: "MAKING SAFE",
   proposed: (by: string, because: string) => `${by} wants to change the plan: ${because}. Somebody else agrees or not.`,
