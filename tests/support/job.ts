@@ -1,9 +1,11 @@
 import { digest } from "../../machines/digest/digest.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
+import { sayTo } from "../../server/routes/say.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { type Stand, standOf } from "./stand.ts";
 
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
 export async function openedJob(input: object = brief(), world = testApp()) {
@@ -11,10 +13,9 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   const answer = await post("/jobs", { key: `open-${digest.of(input).slice(0, 12)}`, brief: input });
   const { job } = (await answer.json()) as { job: string };
   const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
-  const post1: Say = async (body) => {
-    const r = await post(`/jobs/${job}/say`, body);
-    return { status: r.status, body: (await r.json()) as never };
-  };
+  /** As an office script says it, but for the wire. */
+  const stand = async () => standOf(desks.load(job), desks.now());
+  const tell: Say = async (body) => ({ status: 200, body: sayTo(desks, job, body, { source: "office", device: "office" }) });
   let keys = 0;
   const from = (by: string, source: "press" | "talk", device: string, seen: number) => ({
     key: `said-${String(++keys).padStart(4, "0")}`,
@@ -29,7 +30,10 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   const say = (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): CommandEntry =>
     desks.say(job, ask, from(by, on.source ?? "press", on.device ?? `phone-of-${by}`, desks.load(job).entries.length)).entry;
   /** On to where a test begins, all gates answered well. */
-  const to = async (stop: (state: GuideState) => boolean) => (await drive(read, post1, stop)).state;
+  const to = async (stop: (state: Stand) => boolean): Promise<GuideState> => {
+    await drive(stand, tell, stop);
+    return read();
+  };
   /** The gate that is asked now, answered well by whom it allows. */
   const answerWell = async (): Promise<CommandEntry> => {
     const state = await read();
