@@ -1,9 +1,12 @@
 import { digest } from "../../machines/digest/digest.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
+import { sayTo } from "../../server/routes/say.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
+import { en } from "../../views/text/en/en.ts";
 import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { type Stand, standOf } from "./stand.ts";
 
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
 export async function openedJob(input: object = brief(), world = testApp()) {
@@ -11,10 +14,12 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   const answer = await post("/jobs", { key: `open-${digest.of(input).slice(0, 12)}`, brief: input });
   const { job } = (await answer.json()) as { job: string };
   const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
-  const post1: Say = async (body) => {
-    const r = await post(`/jobs/${job}/say`, body);
-    return { status: r.status, body: (await r.json()) as never };
-  };
+  /** As an office script says it, but for the wire. */
+  const stand = async () => standOf(await desks.load(job), desks.now());
+  const tell: Say = async (body) => ({
+    status: 200,
+    body: (await sayTo(desks, job, body, { source: "office", device: "office" }, en)).reply,
+  });
   let keys = 0;
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
   const say = async (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Promise<CommandEntry> => {
@@ -26,7 +31,10 @@ export async function openedJob(input: object = brief(), world = testApp()) {
     return said.entry;
   };
   /** On to where a test begins, all gates answered well. */
-  const to = async (stop: (state: GuideState) => boolean) => (await drive(read, post1, stop)).state;
+  const to = async (stop: (state: Stand) => boolean): Promise<GuideState> => {
+    await drive(stand, tell, stop);
+    return read();
+  };
   /** The gate that is asked now, answered well by whom it allows. */
   const answerWell = async (): Promise<CommandEntry> => {
     const state = await read();
