@@ -1,9 +1,9 @@
 import { Hono } from "hono";
-import { bodyLimit } from "hono/body-limit";
 import { csrf } from "hono/csrf";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { errors } from "../views/text/en/errors.ts";
+import { bodyLimit } from "./body-limit.ts";
 import { Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
@@ -18,6 +18,8 @@ import { truckRoutes } from "./routes/truck.tsx";
 
 /** Nothing said on a site is longer than this. */
 const MAX_BYTES = 64 * 1024;
+/** A slip is read to its end, and answered; what is longer is no slip. */
+const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
 /** The whole application: web standards only. Files for the page are served by whoever mounts it. */
 export function createApp(world: Dependencies) {
@@ -33,10 +35,9 @@ export function createApp(world: Dependencies) {
   app.use(csrf());
   app.use(
     bodyLimit({
-      maxSize: MAX_BYTES,
-      onError: () => {
-        throw new Problem(413, errors.tooLarge);
-      },
+      maxBytes: MAX_BYTES,
+      maxDrainBytes: MAX_DRAIN_BYTES,
+      refuse: (c) => answer(c.req.raw, new Problem(413, errors.tooLarge)),
     }),
   );
   app.route("/", jobRoutes(desks, world));

@@ -5,6 +5,7 @@ import type { Command, CommandSource, Intent } from "../machines/install/command
 import { decide } from "../machines/install/decide.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
 import { currentStep, openJob, stateDigest } from "../machines/install/job.ts";
+import { foldName, isPersonId } from "../machines/install/person-name.ts";
 import { type CommandEntry, type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../machines/record/entry.ts";
 import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
@@ -126,10 +127,12 @@ export type LiveJobs = ReturnType<typeof createLiveJobs>;
 /** The person of this job by id or by name, or a Problem that lists who is on it. */
 export function personOf(desk: Pick<LiveJob, "job" | "names">, as: string): Person {
   const { crew } = desk.job.frozen.brief;
-  const person = crew.find((p) => p.id === as || desk.names[p.id]?.toLowerCase() === as.trim().toLowerCase());
+  // What looks like an id is one and never a name, and no name looks like one.
+  const id = isPersonId(as) ? as : Object.keys(desk.names).find((known) => foldName(desk.names[known]!) === foldName(as));
+  const person = crew.find((p) => p.id === id);
   if (person) return person;
   // Who was on the job once may still hold it, from the phone they have: with a watcher's say, and no more.
-  const former = Object.keys(desk.names).find((id) => id === as);
+  const former = isPersonId(as) ? Object.keys(desk.names).find((known) => known === as) : undefined;
   if (former) return { id: former, role: "watcher" };
   const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
   throw new Problem(422, errors.who(as, known), { as: errors.who(as, known) });

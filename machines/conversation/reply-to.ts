@@ -7,6 +7,7 @@ import type { Refusal } from "../install/refusals.ts";
 import type { JobState } from "../install/state.ts";
 import { isCumulative, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
+import { own } from "../lookup/own.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../record/effective-command.ts";
 import type { CommandEntry } from "../record/entry.ts";
 import { frozenBefore } from "../record/findings.ts";
@@ -79,7 +80,7 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
 
 function reasonFor(refusal: Refusal, { gates, answers }: Pick<ReplyContext, "gates" | "answers">): Reason {
   const step = "gate" in refusal ? (gates.get(refusal.gate) ?? null) : null;
-  const value = step?.gate ? (answers[step.gate.id]?.value ?? null) : null;
+  const value = step?.gate ? (own(answers, step.gate.id)?.value ?? null) : null;
   return { refusal, step, value, finding: step?.gate && value ? findingOf(step.gate.check, value, { answers }) : null };
 }
 

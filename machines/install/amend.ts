@@ -2,10 +2,10 @@ import { digest } from "../digest/digest.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import type { StepId } from "./ids.ts";
 import { currentStep, type Job } from "./job.ts";
-import { windLimits } from "./limits.ts";
 import { installMachine } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Step } from "./step.ts";
+import { weatherLimits } from "./weather.ts";
 
 /** The part of a job that each aspect names. */
 const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
@@ -62,7 +62,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     );
   const { context } = job.snapshot;
   const makingSafe = context.resumeAt !== null;
-  const machine = installMachine(to.script, windLimits(to.brief.sheet));
+  const machine = installMachine(to.script, weatherLimits(to.limits));
   const value = {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },
@@ -71,7 +71,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     value: value as never,
     context: {
       ...context,
-      limits: windLimits(to.brief.sheet),
+      limits: weatherLimits(to.limits),
       answers: keep(context.answers),
       waived: keep(context.waived),
       resumeAt: makingSafe ? from.id : null,

@@ -1,18 +1,16 @@
 import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
+import type { INTERIOR_ORDERS, PAPERWORK } from "./brief-choices.ts";
 import type { Instant, PersonId } from "./ids.ts";
+import type { ROLES } from "./roles.ts";
+import type { UTILITIES } from "./utilities.ts";
 
-/**
- * `competent` is somebody named by the firm for wind, anchors, overhead lines and "who is under".
- * `watcher` looks after the standing tent, often the customer's person; `siteOwner` answers for private lines.
- */
-export type Role = "lead" | "deputy" | "competent" | "crew" | "trainee" | "manager" | "watcher" | "siteOwner";
+export type Role = (typeof ROLES)[number];
 
 /** Names live beside the chain, so that they can be erased; here people are ids. */
 export type Person = { readonly id: PersonId; readonly role: Role };
 
-/** The facilities of the uniform color code; one line of the locate ticket each. */
-export type UtilityKind = "electric" | "gas" | "communication" | "water" | "sewer" | "reclaimedWater";
+export type UtilityKind = (typeof UTILITIES)[number];
 export type Utility = { readonly kind: UtilityKind; readonly marked: boolean };
 
 export type Ticket = {
@@ -39,7 +37,7 @@ export type Sheet = {
   readonly sidePoleLeanDeg: number | null;
   readonly raiseGustMph: number | null;
   readonly stopGustMph: number | null;
-  readonly interiorOrder: "quartersFirst" | "centersFirst";
+  readonly interiorOrder: (typeof INTERIOR_ORDERS)[number];
 };
 
 export type Site = {
@@ -58,8 +56,8 @@ export type Site = {
 export type Use = {
   /** People expected inside; `null` is not known, and then the fire official's paper is wanted. */
   readonly occupants: number | null;
-  readonly permit: "required" | "notRequired" | "unknown";
-  readonly fabricCertificate: "required" | "notRequired" | "unknown";
+  readonly permit: (typeof PAPERWORK)[number];
+  readonly fabricCertificate: (typeof PAPERWORK)[number];
   readonly walls: boolean;
   readonly hungLoads: boolean;
 };

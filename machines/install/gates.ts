@@ -1,3 +1,4 @@
+import type { Taping } from "../site/lengths.ts";
 import type { Corner, Point } from "../tent/types.ts";
 import type { Role } from "./brief.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
@@ -32,7 +33,12 @@ export type Check =
    * Lengths in feet between the four corner marks, at least five of AB BC CD DA AC BD, said in any order and over several
    * answers. Judged together: the figure that fits them against the one that is wanted.
    */
-  | { readonly kind: "square"; readonly want: Readonly<Record<Corner, Point>>; readonly inPer50Ft: number }
+  | {
+      readonly kind: "square";
+      readonly want: Readonly<Record<Corner, Point>>;
+      readonly inPer50Ft: number;
+      readonly taping: Taping;
+    }
   /**
    * Counts of several things by name, in any order and over several answers. At least so many of each; or, where `as`
    * names a gate, exactly as many as were counted there.

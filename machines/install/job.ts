@@ -3,10 +3,10 @@ import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
 import type { BindingIntent } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "./ids.ts";
-import { windLimits } from "./limits.ts";
 import { installMachine, type Machine } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Script, Step } from "./step.ts";
+import { weatherLimits } from "./weather.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
 
@@ -32,7 +32,7 @@ export type ReadBack = {
 
 /** A job at its first call, opened at `at`. */
 export function openJob(frozen: Frozen, at: Instant): Job {
-  const machine = installMachine(frozen.script, windLimits(frozen.brief.sheet));
+  const machine = installMachine(frozen.script, weatherLimits(frozen.limits));
   const [snapshot] = initialTransition(machine);
   const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
   return { frozen, machine, snapshot: opened, proposed: null, readBacks: {} };

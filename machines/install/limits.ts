@@ -1,58 +1,88 @@
-import type { Sheet } from "./brief.ts";
+import type { Taping } from "../site/lengths.ts";
+import type { Brief, Sheet } from "./brief.ts";
+import { BRIEF, PRACTICE, SHEET, type Source } from "./gates.ts";
+import { EXITS, type Exits, exitsFor, OVERHEAD, overheadClearanceFt } from "./published-limits.ts";
 
-/**
- * Clearance from an overhead line in feet, by its voltage in kV; `null` above 1,000 kV, where the line's owner or a
- * registered engineer sets it. Source: 29 CFR 1926.1408 Table A; voltage not known: 20 ft, 1926.1407(a)(2), which
- * holds up to 350 kV only. The rule is written for cranes: for a pole raised by hand it is the best published yardstick.
- */
-export function overheadClearanceFt(kv: number | null): number | null {
-  if (kv === null) return 20;
-  const row = TABLE_A.find(([upTo]) => kv <= upTo);
-  return row ? row[1] : null;
+/** A figure that answers or conditions are judged by, and where it comes from. */
+export type Limit<T = number> = { readonly is: T; readonly source: Source };
+const practice = <T>(is: T): Limit<T> => ({ is, source: PRACTICE });
+
+type Range = { readonly from: number; readonly to: number };
+
+/** What holds where neither sheet nor brief says otherwise. The only place of each: forms, edges and texts read it here. */
+export const DEFAULTS = {
+  /** Gust from which nothing is raised, mph. The sheet governs; no published limit for raising was found. */
+  raiseGustMph: practice(20),
+  /** Gust from which everything stops, mph. */
+  stopGustMph: practice(25),
+  /** How long a wind reading is good for while poles go up or come down, s: 10 minutes. */
+  windLiftingS: practice(600),
+  /** The same for everything else, s: 30 minutes. */
+  windOtherwiseS: practice(1800),
+  /** How long work stays stopped after the last thunder, s: 30 minutes. */
+  thunderS: { is: 1800, source: { title: "US National Weather Service", section: "lightning safety: 30 minutes after the last thunder" } },
+  /** How long a walk round the standing tent is good for, s: every day, and after every blow. */
+  walkS: practice(24 * 3600),
+  /** How long a "correct" counts after what it confirms was read back, s: long enough to hear it out and answer. */
+  readBackS: practice(20),
+  /** Squaring tolerance in inches for every 50 ft of the length measured. A design default. */
+  squareInPer50Ft: practice(1),
+  /** Five lengths fix four marks. A reading is off by 1/4 in at 100 ft. One set of six good lengths in a thousand leaves more over than 3.29. */
+  taping: practice({ minLengths: 5, sdInAt100Ft: 0.25, maxMisfit: 3.29 }),
+  /** Stake off plumb, away from the tent, degrees. */
+  stakeLeanDeg: practice({ from: 0, to: 10 }),
+  /** What may show of a stake above ground, in. */
+  maxShowingIn: practice(6),
+  /** Side pole off plumb, degrees. 1° is 1 5/8 in over 8 ft. */
+  sidePoleLeanDeg: practice(1),
+  /** Turns of strap on a ratchet's spindle before it takes load. */
+  minTurns: practice(2),
+  /** From a mark to the nearest stake, in; the stricter one unless local law says otherwise. */
+  toleranceIn: {
+    is: 24,
+    source: {
+      title: "One-call tolerance zones, 18 to 24 in by state; the stricter 24 in unless local law says otherwise",
+      section: "Colorado 811 and California as published",
+    },
+  },
+  /** Occupants from whom on exit signs are wanted. */
+  exitSignsFrom: {
+    is: 50,
+    source: { title: "Fire code as cities adopt it for tents", section: "exit signs, occupant load of 50 or more" },
+  },
+  /** Longest walk to an extinguisher, ft. */
+  extinguisherFt: { is: 75, source: { title: "City fire rules for tents", section: "extinguisher within 75 ft of travel" } },
+} as const satisfies Record<string, Limit<number | Range | Taping>>;
+
+/** No state's one-call law wants less between a mark and a stake, in. */
+export const MIN_TOLERANCE_IN = 18;
+
+/** Every figure that a job is judged by, whole in the entry that opens or amends it: a later default changes no job. */
+export type Limits = { readonly [K in keyof typeof DEFAULTS]: Limit<Widened<(typeof DEFAULTS)[K]["is"]>> } & {
+  /** Clearance from each overhead line of the brief, ft; one of unknown voltage where it lists none. `null`: ask the line's owner. */
+  readonly overheadFt: Limit<readonly (number | null)[]>;
+  /** `null`: not known how many, or off the table: ask the fire official. */
+  readonly exits: Limit<Exits | null>;
+};
+type Widened<T> = T extends number ? number : { readonly [K in keyof T]: number };
+
+/** The limits of a job as its brief, its sheet and today's defaults give them, each with its source. */
+export function limitsFor({ sheet, site, ticket, use }: Brief): Limits {
+  const bySheet = <T>(figure: T | null, usual: Limit<T>): Limit<T> => (figure === null ? usual : { is: figure, source: SHEET });
+  return {
+    ...DEFAULTS,
+    raiseGustMph: bySheet(sheet.raiseGustMph, DEFAULTS.raiseGustMph),
+    stopGustMph: bySheet(sheet.stopGustMph, DEFAULTS.stopGustMph),
+    squareInPer50Ft: bySheet(sheet.squareInPer50Ft, DEFAULTS.squareInPer50Ft),
+    stakeLeanDeg: bySheet<Range>(sheet.stakeLeanDeg, DEFAULTS.stakeLeanDeg),
+    maxShowingIn: bySheet(showingBy(sheet), DEFAULTS.maxShowingIn),
+    sidePoleLeanDeg: bySheet(sheet.sidePoleLeanDeg, DEFAULTS.sidePoleLeanDeg),
+    toleranceIn: ticket.toleranceIn === DEFAULTS.toleranceIn.is ? DEFAULTS.toleranceIn : { is: ticket.toleranceIn, source: BRIEF },
+    overheadFt: { is: (site.overheadKv.length > 0 ? site.overheadKv : [null]).map(overheadClearanceFt), source: OVERHEAD },
+    exits: { is: use.occupants === null ? null : exitsFor(use.occupants), source: EXITS },
+  };
 }
-const TABLE_A: readonly (readonly [upToKv: number, ft: number])[] = [
-  [50, 10],
-  [200, 15],
-  [350, 20],
-  [500, 25],
-  [750, 35],
-  [1000, 45],
-];
 
-/** What may show above ground, in inches: never over 6 by default (common practice, no source), less where the sheet wants more in the ground. */
-export const maxShowingIn = ({ stakeLengthIn, embedmentIn }: Sheet): number =>
-  Math.min(6, embedmentIn === null ? 6 : stakeLengthIn - embedmentIn);
-
-/** Degrees off plumb, away from the tent: 0 to 10 unless the sheet says otherwise. Common practice, no source. */
-export const stakeLeanDeg = (sheet: Sheet) => sheet.stakeLeanDeg ?? { from: 0, to: 10 };
-
-/** Squaring tolerance in inches for every 50 ft of the length measured, unless the sheet says otherwise. A design default, no published source. */
-export const SQUARE_IN_PER_50_FT = 1;
-
-/** Lean of a side pole in degrees. 1° is 1 5/8 in over 8 ft. Common practice, no source. */
-export const sidePoleLeanDeg = (sheet: Sheet): number => sheet.sidePoleLeanDeg ?? 1;
-
-/** Fewest turns of strap on a ratchet's spindle before it takes load. Common practice, no source. */
-export const MIN_TURNS = 2;
-
-/** Gusts in mph: raising stops at the first, everything stops at the second. The sheet governs; no published limit for raising was found. */
-export const windLimits = (sheet: Sheet) => ({ raiseGustMph: sheet.raiseGustMph ?? 20, stopGustMph: sheet.stopGustMph ?? 25 });
-
-/** How long a wind reading is good for, in seconds: 10 minutes while poles go up or come down, 30 otherwise. Common practice, no source. */
-export const WIND_VALID_S = { raising: 600, otherwise: 1800 } as const;
-
-/** Seconds that work stays stopped after the last thunder: 30 minutes. US National Weather Service guidance. */
-export const THUNDER_S = 1800;
-
-/** Exits and their clear width in inches by occupant load: IFC Table 3103.12.2, 10 to 999. Under 10 the first row is used; above, `null`: ask the fire official. */
-export function exitsFor(occupants: number): { exits: number; widthIn: number } | null {
-  if (occupants < 200) return { exits: 2, widthIn: 72 };
-  if (occupants < 500) return { exits: 3, widthIn: 72 };
-  return occupants < 1000 ? { exits: 4, widthIn: 96 } : null;
-}
-
-/** Exit signs are wanted from this occupant load on: the fire code as cities adopt it. */
-export const EXIT_SIGNS_FROM = 50;
-
-/** Longest walk to an extinguisher, in feet: city fire rules for tents. */
-export const EXTINGUISHER_FT = 75;
+/** What the sheet's embedment leaves to show, in, and never more than the default. `null` where it gives none. */
+const showingBy = ({ stakeLengthIn, embedmentIn }: Sheet): number | null =>
+  embedmentIn === null ? null : Math.min(DEFAULTS.maxShowingIn.is, stakeLengthIn - embedmentIn);

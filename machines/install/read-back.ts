@@ -1,18 +1,16 @@
+import { own } from "../lookup/own.ts";
 import type { Command } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant } from "./ids.ts";
 import type { Job, ReadBack } from "./job.ts";
 import { judge } from "./judge.ts";
 import type { Outcome } from "./refusals.ts";
 
-/** How long a "correct" counts after what it confirms was read back, in s: long enough to hear it out and answer. Common practice, no source. */
-export const READ_BACK_S = 20;
-
 type Of<T extends Command["type"]> = Extract<Command, { type: T }>;
 
 /** What waits for "correct" on a device at a moment, or null. */
 export function pendingReadBack(job: Job, device: DeviceId, at: Instant): ReadBack | null {
-  const waits = job.readBacks[device];
-  return waits && at >= waits.at && at <= waits.at + READ_BACK_S * 1000 ? waits : null;
+  const waits = own(job.readBacks, device);
+  return waits && at >= waits.at && at <= waits.at + job.frozen.limits.readBackS.is * 1000 ? waits : null;
 }
 
 /** Heard: what would be refused is refused at once, all else waits and counts for nothing. A second one takes the place of the first. */

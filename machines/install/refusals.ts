@@ -1,5 +1,7 @@
+import type { Bounds } from "./bounds.ts";
 import type { Role } from "./brief.ts";
 import type { Did } from "./commands.ts";
+import type { Unit } from "./gates.ts";
 import type { EntryNo, GateId, PersonId } from "./ids.ts";
 
 /** How an answer stands against its gate. */
@@ -17,6 +19,10 @@ export type Refusal =
   | { readonly why: "wrongKind"; readonly gate: GateId }
   | { readonly why: "hardGate"; readonly gate: GateId }
   | { readonly why: "movedOn"; readonly revision: EntryNo }
+  /** Made against an entry that the record does not have. */
+  | { readonly why: "notThereYet"; readonly seen: EntryNo; readonly last: EntryNo }
+  | { readonly why: "noSuchGate"; readonly gate: GateId }
+  | { readonly why: "unbelievable"; readonly gate: GateId; readonly n: number; readonly unit: Unit | "count"; readonly bounds: Bounds }
   | { readonly why: "sameDevice" }
   | { readonly why: "noReadBack" }
   | { readonly why: "nothingBefore" }

@@ -1,5 +1,6 @@
 import type { TentPlan } from "../tent/types.ts";
 import type { Brief } from "./brief.ts";
+import type { Limits } from "./limits.ts";
 import { anchorsSet } from "./phases/anchors-set.ts";
 import { inspected } from "./phases/inspected.ts";
 import { interiorRaised } from "./phases/interior-raised.ts";
@@ -37,9 +38,9 @@ const step = (phase: Step["phase"], c: StepDraft): Step => ({
   resumeFrom: c.resumeFrom ?? null,
 });
 
-/** Which calls this plan needs, phase by phase. */
-export function scriptOf(brief: Brief, plan: TentPlan): Script {
-  const phases: Record<PhaseId, (brief: Brief, plan: TentPlan) => StepDraft[]> = {
+/** Which calls this plan needs, phase by phase, asked within these limits. */
+export function scriptOf(brief: Brief, plan: TentPlan, limits: Limits): Script {
+  const phases: Record<PhaseId, (brief: Brief, plan: TentPlan, limits: Limits) => StepDraft[]> = {
     utilitiesMarked,
     anchorsSet,
     sectionsJoined,
@@ -50,9 +51,9 @@ export function scriptOf(brief: Brief, plan: TentPlan): Script {
     standing,
     struck,
   };
-  const way = (route: EscapeId) => makingSafe(route, brief).map((c) => step(route, c));
+  const way = (route: EscapeId) => makingSafe(route, brief, limits).map((c) => step(route, c));
   return {
-    steps: PHASES.flatMap((phase) => phases[phase](brief, plan).map((c) => step(phase, c))),
+    steps: PHASES.flatMap((phase) => phases[phase](brief, plan, limits).map((c) => step(phase, c))),
     escapes: { ground: way("ground"), up: way("up"), standing: way("standing") },
   };
 }

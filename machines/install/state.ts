@@ -4,6 +4,13 @@ import type { SiteState } from "./step.ts";
 
 export type Wind = { readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant };
 
+export type WeatherLimits = {
+  readonly raiseGustMph: number;
+  readonly stopGustMph: number;
+  readonly windOtherwiseS: number;
+  readonly thunderS: number;
+};
+
 /** The chart's context. With the chart's value it is all there is to a job's state. */
 export type JobState = {
   /** The last entry that changed what "next" would mean. */
@@ -11,7 +18,8 @@ export type JobState = {
   /** Time of the last entry. A clock behind it makes every timed answer stale. */
   readonly lastAt: Instant;
   readonly heldBy: PersonId | null;
-  readonly limits: { readonly raiseGustMph: number; readonly stopGustMph: number };
+  /** What the weather is judged by, from the limits that the job was frozen with. */
+  readonly limits: WeatherLimits;
   readonly site: SiteState;
   /** Where this run of calls began: the first call, or where a job was stood down to. */
   readonly startedFrom: StepId;

@@ -1,4 +1,4 @@
-import { LENGTHS, MIN_LENGTHS, squared } from "../site/squaring.ts";
+import { LENGTHS, squared } from "../site/squaring.ts";
 import type { Check, Gate, Value } from "./gates.ts";
 import type { Instant } from "./ids.ts";
 import type { Refusal, Status } from "./refusals.ts";
@@ -123,7 +123,7 @@ export function mergeAnswers(asks: Check, before: Value | undefined, value: Valu
 
 /** Whether there is enough of an answer to be judged. */
 export function isComplete(asks: Check, value: Value, state: Pick<JobState, "answers">): boolean {
-  if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= MIN_LENGTHS;
+  if (asks.kind === "square" && value.kind === "lengths") return Object.keys(value.ft).length >= asks.taping.minLengths;
   if (asks.kind === "counts" && value.kind === "counts") return Object.keys(wantedCounts(asks, state)).every((item) => item in value.n);
   return true;
 }

@@ -2,6 +2,7 @@ import type { TentPlan } from "../tent/types.ts";
 import type { Brief } from "./brief.ts";
 import type { Gate, GateDraft } from "./gates.ts";
 import type { StepId } from "./ids.ts";
+import type { Limits } from "./limits.ts";
 
 /** The milestones of a raise in order, then the stand and the strike. */
 export const PHASES = [
@@ -47,7 +48,13 @@ export type Step = {
 export type Script = { readonly steps: readonly Step[]; readonly escapes: Readonly<Record<EscapeId, readonly Step[]>> };
 
 /** A job as it was opened or last amended. Whole in the record, so that replay computes nothing again. */
-export type Frozen = { readonly procedure: string; readonly brief: Brief; readonly plan: TentPlan; readonly script: Script };
+export type Frozen = {
+  readonly procedure: string;
+  readonly brief: Brief;
+  readonly plan: TentPlan;
+  readonly limits: Limits;
+  readonly script: Script;
+};
 
 /** What a phase writes for one call: its id, which is also its gate's, and what is not the default. */
 export type StepDraft = {

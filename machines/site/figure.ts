@@ -20,17 +20,18 @@ const MAX_STEPS = 60;
  * from the wanted marks, so that of a figure and its mirror images the one near the wanted one is found. `null` where
  * no figure is come to. Method: adjustment of observations by variation of coordinates, as in any textbook on surveying.
  */
-export function fitMarks(lengths: Lengths, want: Marks): Figure | null {
+export function fitMarks(lengths: Lengths, want: Marks, sdInAt100Ft: number): Figure | null {
   const names = measuredOf(lengths);
   let marks = framed(want);
-  let left = weighted(lengths, marks, names);
+  const sd = (ft: number) => tapeSdFt(ft, sdInAt100Ft);
+  let left = weighted(lengths, marks, names, sd);
   for (let step = 0; step < MAX_STEPS; step++) {
-    const design = designOf(marks, names, lengths);
+    const design = designOf(marks, names, lengths, sd);
     const by = attempt(() => solve(design, Matrix.columnVector(left), true).to1DArray());
     if (!by) return null;
     const next = halved(by, (part) => {
       const moved = withStep(marks, part);
-      const rest = weighted(lengths, moved, names);
+      const rest = weighted(lengths, moved, names, sd);
       return sumOfSquares(rest) <= sumOfSquares(left) + 1e-12 ? { moved, rest } : null;
     });
     if (!next) break;
@@ -38,7 +39,7 @@ export function fitMarks(lengths: Lengths, want: Marks): Figure | null {
     [marks, left] = [next.moved, next.rest];
     if (farthestFt < 1e-10) break;
   }
-  const seFt = errorsOf(designOf(marks, names, lengths));
+  const seFt = errorsOf(designOf(marks, names, lengths, sd));
   return seFt && { marks, misfit: Math.sqrt(sumOfSquares(left)), seFt };
 }
 
@@ -61,17 +62,20 @@ export function cosines(marks: Marks, name: LengthName, corner: Corner): readonl
   return [(to.xFt - from.xFt) / ft, (to.yFt - from.yFt) / ft];
 }
 
-function designOf(marks: Marks, names: readonly LengthName[], lengths: Lengths): Matrix {
+/** Standard deviation of a reading, by its length in feet. */
+type SdFt = (ft: number) => number;
+
+function designOf(marks: Marks, names: readonly LengthName[], lengths: Lengths, sdFt: SdFt): Matrix {
   return new Matrix(
     names.map((name) => {
-      const sd = tapeSdFt(lengths[name]!);
+      const sd = sdFt(lengths[name]!);
       return FREE.map((free) => cosines(marks, name, free[0] as Corner)[free[1] === "x" ? 0 : 1] / sd);
     }),
   );
 }
 
-const weighted = (lengths: Lengths, marks: Marks, names: readonly LengthName[]): number[] =>
-  names.map((name) => (lengths[name]! - lengthFt(marks, name)) / tapeSdFt(lengths[name]!));
+const weighted = (lengths: Lengths, marks: Marks, names: readonly LengthName[], sdFt: SdFt): number[] =>
+  names.map((name) => (lengths[name]! - lengthFt(marks, name)) / sdFt(lengths[name]!));
 
 function withStep({ A, B, C, D }: Marks, [by, cx, cy, dx, dy]: readonly number[]): Marks {
   return {

@@ -18,12 +18,22 @@ export function lengthFt(marks: Marks, name: LengthName): number {
   return Math.sqrt((marks[a].xFt - marks[b].xFt) ** 2 + (marks[a].yFt - marks[b].yFt) ** 2);
 }
 
+/** How lengths off a tape are judged together. */
+export type Taping = {
+  /** Fewest lengths that are judged: five fix four marks. With six one is left over, and only then can a misread show. */
+  readonly minLengths: number;
+  /** How far a reading of 100 ft is off, as a standard deviation in inches. */
+  readonly sdInAt100Ft: number;
+  /** Six lengths that leave more over than this, in standard deviations, are not all right. */
+  readonly maxMisfit: number;
+};
+
 /**
- * How far a reading of a tape is off, as a standard deviation in feet: 1/4 in at 100 ft, and with the root of the length,
- * as errors of pull, sag and marking add up at random. The root: surveying practice, from memory; the 1/4 in: common
- * practice, no source. It weighs lengths against each other and says when six cannot all be right; it opens no gate.
+ * How far a reading of a tape is off, as a standard deviation in feet: so many inches at 100 ft, and with the root of the
+ * length, as errors of pull, sag and marking add up at random. The root: surveying practice, from memory. It weighs
+ * lengths against each other and says when six cannot all be right; it opens no gate.
  */
-export const tapeSdFt = (ft: number): number => (0.25 / 12) * Math.sqrt(Math.max(ft, 1) / 100);
+export const tapeSdFt = (ft: number, sdInAt100Ft: number): number => (sdInAt100Ft / 12) * Math.sqrt(Math.max(ft, 1) / 100);
 
 /** Marks in the frame that moves are said in: A at the origin, y along A–B, x to the right of it, where D and C stand. */
 export function framed(marks: Marks): Marks {

@@ -12,8 +12,6 @@ export type Suspect = { readonly name: LengthName; readonly readFt: number; read
  * which: one length too many leaves one equation, which any of the six can satisfy.
  */
 export const MARK_SD_IN = 2;
-/** Six lengths that leave more over than this, in standard deviations, are not all right: one set of good ones in a thousand does. */
-export const MAX_MISFIT = 3.29;
 /** How much better than the next a suspect must explain the lengths: odds of more than four to one, as twice their logarithm. */
 const CLEARLY = 3;
 /** What is left over without the suspect must itself be likely: one in a thousand, five lengths. */
@@ -24,11 +22,11 @@ const PLAUSIBLE = 20.5;
  * the others are weighed against marks near their places; the one without which they fit best is the suspect.
  * Method: data snooping after Baarda (1968), with the wanted marks as further observations; from memory.
  */
-export function suspectOf(lengths: Lengths, want: Marks): Suspect | null {
+export function suspectOf(lengths: Lengths, want: Marks, sdInAt100Ft: number): Suspect | null {
   const names = measuredOf(lengths);
   const marks = framed(want);
   const off = names.map((name) => lengths[name]! - lengthFt(marks, name));
-  const weight = inverse(spreadOf(marks, names));
+  const weight = inverse(spreadOf(marks, names, sdInAt100Ft));
   const pulled = weight.mmul(Matrix.columnVector(off)).to1DArray();
   const whole = off.reduce((sum, r, i) => sum + r * pulled[i]!, 0);
   const ranked = names
@@ -43,10 +41,10 @@ export function suspectOf(lengths: Lengths, want: Marks): Suspect | null {
 }
 
 /** How the lengths vary together when marks stand a little off and the tape reads a little off: covariance in square feet. */
-function spreadOf(marks: Marks, names: readonly LengthName[]): Matrix {
+function spreadOf(marks: Marks, names: readonly LengthName[], sdInAt100Ft: number): Matrix {
   const sdFt = MARK_SD_IN / 12;
   const design = new Matrix(names.map((name) => CORNERS.flatMap((corner) => [...cosines(marks, name, corner)])));
   const spread = design.mmul(design.transpose()).mul(sdFt ** 2);
-  for (const [i, name] of names.entries()) spread.set(i, i, spread.get(i, i) + tapeSdFt(lengthFt(marks, name)) ** 2);
+  for (const [i, name] of names.entries()) spread.set(i, i, spread.get(i, i) + tapeSdFt(lengthFt(marks, name), sdInAt100Ft) ** 2);
   return spread;
 }

@@ -1,13 +1,10 @@
 import type { Corner, Point } from "../tent/types.ts";
 import { type Figure, fitMarks, isConvex } from "./figure.ts";
-import { framed, LENGTHS, type LengthName, type Lengths, lengthFt, type Marks, measuredOf, tapeSdFt } from "./lengths.ts";
-import { MAX_MISFIT, type Suspect, suspectOf } from "./misread.ts";
+import { framed, LENGTHS, type LengthName, type Lengths, lengthFt, type Marks, measuredOf, type Taping, tapeSdFt } from "./lengths.ts";
+import { type Suspect, suspectOf } from "./misread.ts";
 
 export { LENGTHS, type LengthName, type Lengths, type Marks } from "./lengths.ts";
-/** Five lengths fix four marks. With six one is left over, and only then can a misread show. */
-export const MIN_LENGTHS = 5;
-
-export type Wanted = { readonly want: Marks; readonly inPer50Ft: number };
+export type Wanted = { readonly want: Marks; readonly inPer50Ft: number; readonly taping: Taping };
 /** A length as it is, measured or, where it was not, as the figure has it; with what is wanted and allowed. */
 export type Compared = {
   readonly name: LengthName;
@@ -49,27 +46,29 @@ export type Squared =
  * every length within its tolerance, and six lengths that agree with each other. Equal diagonals alone prove nothing.
  * Pure, by `+ − × ÷ √` alone, so that it judges the same on every machine.
  *
- * @example squared({ AB: 120, BC: 60, CD: 120, DA: 60, AC: 134.164, BD: 134.164 }, { want, inPer50Ft: 1 }).is // "square"
+ * @example squared({ AB: 120, BC: 60, CD: 120, DA: 60, AC: 134.164, BD: 134.164 }, { want, inPer50Ft: 1, taping }).is // "square"
  */
 export function squared(lengths: Readonly<Record<string, number>>, wanted: Wanted): Squared {
   const names = measuredOf(lengths);
   const given = Object.fromEntries(names.map((name) => [name, lengths[name]!])) as Lengths;
-  if (names.length < MIN_LENGTHS) return { is: "notEnough", missing: LENGTHS.filter((name) => !names.includes(name)) };
-  const whole = names.length > MIN_LENGTHS;
-  const suspect = () => (whole ? suspectOf(given, wanted.want) : null);
-  const apart = brokenTriangle(given);
+  const { want, taping } = wanted;
+  const { minLengths, sdInAt100Ft, maxMisfit } = taping;
+  if (names.length < minLengths) return { is: "notEnough", missing: LENGTHS.filter((name) => !names.includes(name)) };
+  const whole = names.length > minLengths;
+  const suspect = () => (whole ? suspectOf(given, want, sdInAt100Ft) : null);
+  const apart = brokenTriangle(given, taping);
   if (apart) return { is: "noTriangle", ...apart, suspect: suspect() };
-  const figure = fitMarks(given, wanted.want);
-  if (figure && whole && figure.misfit > MAX_MISFIT) return { is: "misread", suspect: suspect() };
+  const figure = fitMarks(given, want, sdInAt100Ft);
+  if (figure && whole && figure.misfit > maxMisfit) return { is: "misread", suspect: suspect() };
   // Five lengths leave nothing over where there is a figure at all.
-  if (!figure || figure.misfit > MAX_MISFIT || !isConvex(figure.marks)) return { is: "noFigure", suspect: suspect() };
+  if (!figure || figure.misfit > maxMisfit || !isConvex(figure.marks)) return { is: "noFigure", suspect: suspect() };
   return judged(given, figure, wanted);
 }
 
 /** How far a length may be off, in inches. */
 export const toleranceIn = (wantFt: number, inPer50Ft: number): number => (wantFt / 50) * inPer50Ft;
 
-function judged(given: Lengths, figure: Figure, { want, inPer50Ft }: Wanted): Squared {
+function judged(given: Lengths, figure: Figure, { want, inPer50Ft, taping }: Wanted): Squared {
   const compared = LENGTHS.map((name): Compared => {
     const ft = given[name] ?? lengthFt(figure.marks, name);
     const wantFt = lengthFt(want, name);
@@ -83,7 +82,7 @@ function judged(given: Lengths, figure: Figure, { want, inPer50Ft }: Wanted): Sq
     lengths: compared,
     moves: good ? [] : movesTo(framed(want), figure.marks, Math.min(...compared.map((c) => c.withinIn))),
     seIn: 12 * Math.max(...errors),
-    checked: Object.keys(given).length > MIN_LENGTHS,
+    checked: Object.keys(given).length > taping.minLengths,
   };
 }
 
@@ -111,11 +110,14 @@ const TRIANGLES: readonly (readonly [LengthName, LengthName, LengthName])[] = [
 ];
 
 /** The first triangle that cannot be joined, by more than the tape can be off. */
-function brokenTriangle(given: Lengths): { longest: LengthName; others: [LengthName, LengthName] } | null {
+function brokenTriangle(
+  given: Lengths,
+  { maxMisfit, sdInAt100Ft }: Taping,
+): { longest: LengthName; others: [LengthName, LengthName] } | null {
   for (const sides of TRIANGLES) {
     if (sides.some((name) => given[name] === undefined)) continue;
     const [longest, ...others] = [...sides].sort((a, b) => given[b]! - given[a]!) as [LengthName, LengthName, LengthName];
-    const slackFt = MAX_MISFIT * Math.max(...sides.map((name) => tapeSdFt(given[name]!)));
+    const slackFt = maxMisfit * Math.max(...sides.map((name) => tapeSdFt(given[name]!, sdInAt100Ft)));
     if (given[longest]! > given[others[0]]! + given[others[1]]! + slackFt) return { longest, others };
   }
   return null;

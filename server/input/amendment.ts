@@ -1,12 +1,13 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { foldName } from "../../machines/install/person-name.ts";
 import { type Parsed, readBrief } from "./brief.ts";
 
 /** A brief as changed by an amendment of a job. People keep their ids by name; a new name gets the next one. Throws a Problem. */
 export function readAmendment({ job, names }: LiveJob, input: unknown): Parsed {
   const parsed = readBrief(input);
-  const known = new Map(Object.entries(names).map(([person, name]) => [name.toLowerCase(), person]));
+  const known = new Map(Object.entries(names).map(([person, name]) => [foldName(name), person]));
   let last = Math.max(0, ...Object.keys(names).map((p) => Number(p.slice(1))));
-  const ids = new Map(Object.entries(parsed.names).map(([person, name]) => [person, known.get(name.toLowerCase()) ?? `p${++last}`]));
+  const ids = new Map(Object.entries(parsed.names).map(([person, name]) => [person, known.get(foldName(name)) ?? `p${++last}`]));
   const crew = parsed.frozen.brief.crew.map((p) => ({ ...p, id: ids.get(p.id)! }));
   // A rehearsal stays one, and a real job never becomes one.
   const { rehearsal: _, ...amended } = parsed.frozen.brief;

@@ -1,11 +1,13 @@
+import { INTERIOR_ORDERS, PAPERWORK } from "../../machines/install/brief-choices.ts";
+import { DEFAULTS } from "../../machines/install/limits.ts";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import type { Fields } from "./form.ts";
 import { kitFromForm } from "./kit.ts";
 import { tentFromForm } from "./tent.ts";
 import { typed, typedAll } from "./typed.ts";
 
-const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
 /** What a sheet means where one end of the lean is left empty, as its form says. */
-const LEAN_DEG = { from: 0, to: 10 };
+const LEAN_DEG = DEFAULTS.stakeLeanDeg.is;
 const yes = (text: string | undefined) => text === "yes";
 
 /** The form of a job as a brief, not checked yet. What cannot be read stays as it was typed, for `readBrief` to name. */
@@ -26,7 +28,7 @@ export function briefFromForm(f: Fields) {
       ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),
       ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph"], "mph"),
       stakeLeanDeg: lean.from === null && lean.to === null ? null : { from: lean.from ?? LEAN_DEG.from, to: lean.to ?? LEAN_DEG.to },
-      interiorOrder: f["sheet.interiorOrder"] || "quartersFirst",
+      interiorOrder: f["sheet.interiorOrder"] || INTERIOR_ORDERS[0],
     },
     site: {
       ...texts("site", ["address", "rallyPoint", "firstAid"]),
@@ -37,7 +39,7 @@ export function briefFromForm(f: Fields) {
     },
     ticket: {
       ...texts("ticket", ["number", "validFrom", "validTo"]),
-      toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? 24,
+      toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? DEFAULTS.toleranceIn.is,
       utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
         const is = f[`ticket.utilities.${kind}`];
         return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
@@ -45,8 +47,8 @@ export function briefFromForm(f: Fields) {
     },
     use: {
       ...typedAll(f, "use", ["occupants"], "count"),
-      permit: f["use.permit"] || "unknown",
-      fabricCertificate: f["use.fabricCertificate"] || "unknown",
+      permit: f["use.permit"] || PAPERWORK[0],
+      fabricCertificate: f["use.fabricCertificate"] || PAPERWORK[0],
       walls: yes(f["use.walls"]),
       hungLoads: yes(f["use.hungLoads"]),
     },
@@ -56,7 +58,7 @@ export function briefFromForm(f: Fields) {
 }
 
 /** The utilities in the order of the ticket that the form was made from. */
-const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => UTILITIES.includes(kind));
+const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => (UTILITIES as readonly string[]).includes(kind));
 
 /** "none", or voltages in kV, each a number or "unknown". */
 function overheadFrom(text: string | undefined): (number | string | null)[] {

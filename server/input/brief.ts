@@ -1,17 +1,21 @@
 import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
-import type { Brief, Role, Site } from "../../machines/install/brief.ts";
+import type { Brief, Site } from "../../machines/install/brief.ts";
+import { INTERIOR_ORDERS, PAPERWORK } from "../../machines/install/brief-choices.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
 import type { Instant, PersonId } from "../../machines/install/ids.ts";
-import { scriptOf } from "../../machines/install/script.ts";
+import { DEFAULTS, MIN_TOLERANCE_IN } from "../../machines/install/limits.ts";
+import { cleanName, foldName, nameProblem } from "../../machines/install/person-name.ts";
+import { ROLES } from "../../machines/install/roles.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { kitOf, kitSchema } from "./kit.ts";
 import { Problem } from "./problem.ts";
+import { noFields, strict } from "./strict.ts";
 import { tentProblems, unknownFields } from "./tent.ts";
 
 const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, errors.empty), v.maxLength(most, errors.tooLong(most)));
@@ -27,15 +31,26 @@ const number = (from: number, to: number) =>
 const oneOf = (names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
   issue.input ? errors.notOneOf(issue.input, names) : errors.oneOf(names);
 const orNull = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
-const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const satisfies readonly Role[];
-const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"] as const;
+/** One of a list; left out, its first. */
+const firstOf = <const T extends readonly [string, ...string[]]>(names: T) =>
+  v.optional(v.picklist(names, oneOf(names)), names[0] as T[number]);
+/** A person's name as it is kept. */
+const personName = v.pipe(
+  words(60),
+  v.rawCheck(({ dataset, addIssue }) => {
+    const problem = dataset.typed ? nameProblem(dataset.value) : null;
+    if (problem !== null) addIssue({ message: NAME[problem](dataset.value as string) });
+  }),
+  v.transform(cleanName),
+);
+const NAME = { unseen: errors.unseenLetter, noLetter: errors.noLetter, likeAnId: errors.likeAnId };
 
 /** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
-export const briefSchema = v.object({
+export const briefSchema = strict({
   title: words(80),
   zone: v.pipe(words(60), v.check(isZone, errors.zone)),
-  tent: v.looseObject({}),
-  sheet: v.object({
+  tent: v.custom<Record<string, unknown>>((tent) => typeof tent === "object" && tent !== null),
+  sheet: strict({
     document: words(80),
     stakeKind: words(60),
     stakeDiameterIn: number(0.25, 6),
@@ -43,7 +58,7 @@ export const briefSchema = v.object({
     embedmentIn: orNull(number(6, 96)),
     stakeLeanDeg: orNull(
       v.pipe(
-        v.object({ from: number(0, 60), to: number(0, 60) }),
+        strict({ from: number(0, 60), to: number(0, 60) }),
         v.check((d) => d.from <= d.to, errors.order),
       ),
     ),
@@ -53,39 +68,39 @@ export const briefSchema = v.object({
     sidePoleLeanDeg: orNull(number(0, 10)),
     raiseGustMph: orNull(number(1, 60)),
     stopGustMph: orNull(number(1, 60)),
-    interiorOrder: v.optional(v.picklist(["quartersFirst", "centersFirst"]), "quartersFirst"),
+    interiorOrder: firstOf(INTERIOR_ORDERS),
   }),
-  site: v.object({
+  site: strict({
     address: words(),
     rallyPoint: words(),
     firstAid: words(),
     soilKnown: v.boolean(errors.yesOrNo),
     overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, errors.tooMany(6))), []),
     baselineBearingDeg: v.nullish(number(0, 360)),
-    street: v.nullish(v.object({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
+    street: v.nullish(strict({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
   }),
-  ticket: v.object({
+  ticket: strict({
     number: words(40),
     validFrom: words(40),
     validTo: words(40),
-    toleranceIn: v.optional(number(18, 120), 24),
+    toleranceIn: v.optional(number(MIN_TOLERANCE_IN, 120), DEFAULTS.toleranceIn.is),
     utilities: v.pipe(
-      v.array(v.object({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(errors.yesOrNo) })),
+      v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(errors.yesOrNo) })),
       v.minLength(1, errors.noUtilities),
       v.maxLength(6, errors.tooMany(6)),
     ),
   }),
-  use: v.object({
+  use: strict({
     occupants: orNull(v.pipe(number(0, 50_000), v.integer(errors.whole))),
-    permit: v.optional(v.picklist(["required", "notRequired", "unknown"]), "unknown"),
-    fabricCertificate: v.optional(v.picklist(["required", "notRequired", "unknown"]), "unknown"),
+    permit: firstOf(PAPERWORK),
+    fabricCertificate: firstOf(PAPERWORK),
     walls: v.boolean(errors.yesOrNo),
     hungLoads: v.boolean(errors.yesOrNo),
   }),
   rehearsal: v.optional(v.boolean(errors.yesOrNo), false),
   kit: v.nullish(kitSchema),
   crew: v.pipe(
-    v.array(v.object({ name: words(60), role: v.picklist(ROLES, oneOf(ROLES)) })),
+    v.array(strict({ name: personName, role: v.picklist(ROLES, oneOf(ROLES)) })),
     v.minLength(2, errors.crewOfTwo),
     v.maxLength(40, errors.tooMany(40)),
   ),
@@ -96,12 +111,13 @@ export type Parsed = { frozen: Frozen; names: Record<PersonId, string> };
 /** A brief from outside as a job that can be opened, or a Problem that names every field that is wrong. */
 export function readBrief(input: unknown): Parsed {
   const read = v.safeParse(briefSchema, input);
-  const fields: Record<string, string> = {};
+  const fields = noFields();
   if (!read.success) for (const issue of read.issues) fields[v.getDotPath(issue) ?? "brief"] ??= sentenceOf(issue);
-  const tent = checkSpec(((input as { tent?: object } | null)?.tent ?? {}) as Parameters<typeof checkSpec>[0]);
+  const given = (input as { tent?: object } | null)?.tent ?? {};
+  const tent = checkSpec(given);
   if ("problems" in tent) Object.assign(fields, tentProblems(tent.problems));
-  for (const [field, why] of unknownFields(read.success ? read.output.tent : {})) fields[`tent.${field}`] = why;
-  if (!read.success || "problems" in tent) throw new Problem(422, errors.briefRefused, fields);
+  for (const [field, why] of unknownFields(given)) fields[`tent.${field}`] = why;
+  if (!read.success || "problems" in tent || Object.keys(fields).length > 0) throw new Problem(422, errors.briefRefused, fields);
   const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
   const kit = kitOf(read.output.kit);
   const validFrom = instant(ticket.validFrom, zone, "start");
@@ -111,11 +127,12 @@ export function readBrief(input: unknown): Parsed {
   if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = errors.endsBefore;
   if (sheet.embedmentIn !== null && sheet.embedmentIn > sheet.stakeLengthIn)
     fields["sheet.embedmentIn"] = errors.deeperThanStake(sheet.embedmentIn, sheet.stakeLengthIn);
-  if ((sheet.raiseGustMph ?? 20) > (sheet.stopGustMph ?? 25))
-    fields["sheet.raiseGustMph"] = errors.raiseOverStop(sheet.raiseGustMph ?? 20, sheet.stopGustMph ?? 25);
+  const raiseMph = sheet.raiseGustMph ?? DEFAULTS.raiseGustMph.is;
+  const stopMph = sheet.stopGustMph ?? DEFAULTS.stopGustMph.is;
+  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = errors.raiseOverStop(raiseMph, stopMph);
   if (!crew.some((p) => p.role === "lead")) fields.crew = errors.noLead;
   else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = errors.secondCompetent;
-  else if (new Set(crew.map((p) => p.name.toLowerCase())).size < crew.length) fields.crew = errors.sameName;
+  else if (new Set(crew.map((p) => foldName(p.name))).size < crew.length) fields.crew = errors.sameName;
   if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length) fields["ticket.utilities"] = errors.utilityTwice;
   if (Object.keys(fields).length > 0) throw new Problem(422, errors.briefRefused, fields);
   const people = crew.map((p, i) => ({ id: `p${i + 1}`, role: p.role }));
@@ -131,11 +148,25 @@ export function readBrief(input: unknown): Parsed {
     ...(kit ? { kit } : {}),
     ...(rehearsal ? { rehearsal } : {}),
   };
-  const plan = planTent(tent.spec);
   return {
-    frozen: { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) },
+    frozen: freeze(brief),
     names: Object.fromEntries(crew.map((p, i) => [`p${i + 1}`, p.name])),
   };
+}
+
+const openingSchema = strict({
+  key: v.optional(v.pipe(v.string(errors.keyShape), v.regex(/^[\w.-]{8,80}$/, errors.keyShape))),
+  brief: v.unknown(),
+});
+
+/** The body that opens a job: a brief with the key of the request, or a brief alone. Throws a Problem. */
+export function readOpening(body: unknown): { readonly key?: string | undefined; readonly brief: unknown } {
+  if (typeof body !== "object" || body === null || !Object.hasOwn(body, "brief")) return { brief: body };
+  const read = v.safeParse(openingSchema, body);
+  if (read.success) return read.output;
+  const fields = noFields();
+  for (const issue of read.issues) fields[v.getDotPath(issue) ?? "body"] ??= sentenceOf(issue);
+  throw new Problem(422, errors.bodyShape, fields);
 }
 
 /** What is wrong with a field, in our words: the library's own name types, which say nothing to a person. */

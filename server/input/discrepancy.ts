@@ -1,6 +1,7 @@
+import { own } from "../../machines/lookup/own.ts";
 import { nearlyEqual } from "../../machines/tent/grid.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
-import type { Corner, EdgeName, SpecProblem, TentPlan } from "../../machines/tent/types.ts";
+import type { Corner, EdgeName, Point, SpecProblem, TentPlan } from "../../machines/tent/types.ts";
 import type { Fields } from "./form.ts";
 import { typed } from "./typed.ts";
 
@@ -25,7 +26,7 @@ export function specWithDiscrepancy(what: Discrepancy, f: Fields, { spec, poles 
     }
     case "corner": {
       const corner = f.corner as Corner;
-      const was = spec.shifted?.[corner] ?? { xFt: 0, yFt: 0 };
+      const was = own<Point>(spec.shifted ?? {}, corner) ?? { xFt: 0, yFt: 0 };
       const by = (name: string, from: number) => {
         const inches = given(name, "in") ?? 0;
         return typeof inches === "number" ? from + inches / 12 : inches;

@@ -3,6 +3,7 @@ import { type KitCatalog, type KitNote, ORDER_OF_USE } from "../../machines/tent
 import type { KitItem } from "../../machines/tent/types.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import type { Fields } from "./form.ts";
+import { noFields, recordOf, strict } from "./strict.ts";
 import { typed } from "./typed.ts";
 
 /** Limits against slips of the pen: nothing of a tent that one lifts weighs more than 5,000 lb. Common practice, no source. */
@@ -12,7 +13,7 @@ const MAX_LB = 5000;
 const grid = (n: number) => Math.round(n * 1e6) / 1e6 + 0;
 
 const wrong = (say: (value: unknown) => string) => (issue: v.BaseIssue<unknown>) => say(issue.input);
-const note = v.object({
+const note = strict({
   spare: v.nullish(
     v.pipe(
       v.number(wrong(errors.spareNotNumber)),
@@ -30,7 +31,7 @@ const note = v.object({
 });
 
 /** The yard's notes on the kit: by item the share of spares (0.05 is 5 %) and the weight of one in lb, each where it is known. */
-export const kitSchema = v.record(v.picklist(ORDER_OF_USE, errors.oneOf(ORDER_OF_USE)), note);
+export const kitSchema = recordOf(ORDER_OF_USE, note);
 
 /** The notes that say something, or nothing at all where none does. */
 export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined): KitCatalog | undefined {
@@ -51,7 +52,7 @@ export function readKit(
 ): { readonly kit: KitCatalog | undefined } | { readonly problems: Readonly<Record<string, string>> } {
   const read = v.safeParse(v.nullish(kitSchema), input);
   if (read.success) return { kit: kitOf(read.output) };
-  const problems: Record<string, string> = {};
+  const problems = noFields();
   for (const issue of read.issues) problems[`kit.${v.getDotPath(issue) ?? ""}`.replace(/\.$/, "")] ??= issue.message;
   return { problems };
 }

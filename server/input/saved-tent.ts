@@ -1,3 +1,4 @@
+import { nearestName } from "../../machines/lookup/nearest.ts";
 import type { KitCatalog } from "../../machines/tent/load.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import type { TentSpec } from "../../machines/tent/types.ts";
@@ -6,21 +7,26 @@ import type { Fields } from "./form.ts";
 import { parseJson } from "./json.ts";
 import { kitFromForm, readKit } from "./kit.ts";
 import { Problem } from "./problem.ts";
+import { noFields } from "./strict.ts";
 import { tentFromForm, unknownFields } from "./tent.ts";
 
 /** A tent for the list: a name, a spec that can be planned, and the yard's notes on its kit or `null`. */
 export type NamedTent = { readonly name: string; readonly spec: TentSpec; readonly kit: KitCatalog | null };
 
+/** What a tent of the list says, so that it can be given back as it was taken. */
+const KNOWN = ["name", "spec", "kit", "id", "version", "example", "counts"];
 const MAX_NAME = 80;
 /** Anything that is no line of text: a name stands in lists and sentences. */
 const CONTROLS = /\p{Cc}/u;
 
-/** A tent from outside, `{ name, spec, kit? }`, or a Problem that names every field that is wrong. What else there is, is left alone. */
+/** A tent from outside, `{ name, spec, kit? }`, or a Problem that names every field that is wrong. */
 export function readNamedTent(input: unknown): NamedTent {
   if (typeof input !== "object" || input === null || Array.isArray(input))
     throw new Problem(422, errors.noTentGiven, { spec: errors.noTentGiven });
   const { name, spec, kit } = input as Record<string, unknown>;
-  const problems: Record<string, string> = {};
+  const problems = noFields();
+  for (const field of Object.keys(input).filter((f) => !KNOWN.includes(f)))
+    problems[field] = errors.notKnown(field, nearestName(field, KNOWN), KNOWN);
   const named = typeof name === "string" ? name.normalize("NFC").replaceAll(/\s+/g, " ").trim() : "";
   if (named === "")
     problems.name = typeof name === "string" || name === undefined || name === null ? errors.noName : errors.nameNotText(name);

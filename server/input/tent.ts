@@ -1,10 +1,14 @@
+import { nearestName } from "../../machines/lookup/nearest.ts";
+import { fieldsOf, listOf } from "../../machines/tent/reading.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
+import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../machines/tent/spec-size.ts";
 import { templateFor } from "../../machines/tent/templates.ts";
 import { CORNERS, EDGES, type SpecProblem, type StationKind, type TentSpec } from "../../machines/tent/types.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { feetInches } from "../../views/text/en/names.ts";
 import type { Fields } from "./form.ts";
+import { noFields } from "./strict.ts";
 import { typed, typedAll, typedList } from "./typed.ts";
 
 const KINDS = ["corner", "seamEnd", "side"] as const satisfies readonly StationKind[];
@@ -78,14 +82,14 @@ export function readTentForm(f: Fields): TentRead {
   const checked = checkSpec(tentFromForm(f));
   if ("spec" in checked) return checked;
   const named = checked.problems.map((p) => [besideField(`tent.${p.field}`, f), p] as const);
-  const problems: Record<string, string> = {};
+  const problems = noFields();
   for (const [field, p] of named) problems[field] ??= errors.tent(p);
   return { problems, missing: [...new Set(named.filter(([, p]) => isMissing(p)).map(([field]) => field))] };
 }
 
 /** Every problem of a spec from outside, by field. */
 export const tentProblems = (problems: readonly SpecProblem[]): Record<string, string> => {
-  const fields: Record<string, string> = {};
+  const fields = noFields();
   for (const p of problems) fields[`tent.${p.field}`] ??= errors.tent(p);
   return fields;
 };
@@ -105,11 +109,29 @@ const KNOWN: readonly string[] = [
   "shifted",
 ] satisfies (keyof SpecInput)[];
 
-/** What a spec from outside says besides: a slip, as a misspelled `leaveOut` would leave no pole out. */
-export const unknownFields = (spec: object): [string, string][] =>
-  Object.keys(spec)
-    .filter((field) => !KNOWN.includes(field))
-    .map((field) => [field, errors.noSuchField(field, KNOWN)]);
+const AT = ["xFt", "yFt"] as const;
+
+/** What a spec from outside says besides: a slip, as a misspelled `leaveOut` would leave no pole out. By field, each with its sentence. */
+export function unknownFields(spec: unknown): [string, string][] {
+  const { ridge, add, anchors, rings, shifted } = fieldsOf(spec);
+  return [
+    ...unknownIn(spec, KNOWN, ""),
+    ...unknownIn(ridge, ["kind", "count", "fromNearEndFt"], "ridge."),
+    ...listOf(add).flatMap((pole, i) => unknownIn(pole, ["kind", ...AT], `add[${i}].`)),
+    ...unknownIn(anchors, KINDS, "anchors."),
+    ...KINDS.flatMap((kind) => unknownIn(fieldsOf(anchors)[kind], ["plates", "stakes"], `anchors.${kind}.`)),
+    ...unknownIn(rings, EDGES, "rings."),
+    ...unknownIn(shifted, CORNERS, "shifted."),
+    ...CORNERS.flatMap((corner) => unknownIn(fieldsOf(shifted)[corner], AT, `shifted.${corner}.`)),
+  ];
+}
+
+const unknownIn = (value: unknown, known: readonly string[], prefix: string): [string, string][] =>
+  Array.isArray(value)
+    ? []
+    : Object.keys(fieldsOf(value))
+        .filter((field) => !known.includes(field))
+        .map((field) => [`${prefix}${field}`, errors.notKnown(field, nearestName(field, known), known)]);
 
 /** The form's field for a field of the spec or the brief: an item of a list that is typed in one field stands beside that field. */
 export function besideField(field: string, f: Fields): string {
@@ -125,7 +147,7 @@ export function besideField(field: string, f: Fields): string {
 export function usualTent(width: string | undefined, length: string | undefined): Fields {
   const [widthFt, lengthFt] = [typed(width, "ft"), typed(length, "ft")];
   if (typeof widthFt !== "number" || typeof lengthFt !== "number") return {};
-  if (!(widthFt >= 20 && widthFt <= 120 && lengthFt >= widthFt && lengthFt <= 400)) return {};
+  if (!(widthFt >= MIN_WIDTH_FT && widthFt <= MAX_WIDTH_FT && lengthFt >= widthFt && lengthFt <= MAX_LENGTH_FT)) return {};
   const t = templateFor(widthFt, lengthFt);
   return {
     "tent.widthFt": String(widthFt),

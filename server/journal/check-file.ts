@@ -71,7 +71,7 @@ function check(readable: string, file: string): string | null {
     if (value("PRAGMA application_id") !== APPLICATION_ID) return start.notOurs(file);
     const layout = Number(value("PRAGMA user_version"));
     if (layout > LAYOUT) return start.newer(file, layout, LAYOUT);
-    return tablesOf(db) === ourTables(layout) ? null : start.damaged(file);
+    return layout === LAYOUT && tablesOf(db) === ourTables() ? null : start.damaged(file);
   } catch (error) {
     if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return start.damaged(file);
     throw error;
@@ -87,12 +87,10 @@ function tablesOf(db: Sqlite.Database): string {
   );
   return (made.all() as { sql: Uint8Array }[]).map(({ sql }) => new TextDecoder().decode(sql)).join("\n");
 }
-/** As the program makes them in that layout; null where there never was such a layout. */
-function ourTables(layout: number): string | null {
-  const text = TABLES.get(layout);
-  if (text === undefined) return null;
+/** As the program makes them. */
+function ourTables(): string {
   const db = new Database(":memory:") as unknown as Sqlite.Database;
-  db.exec(text);
+  db.exec(TABLES);
   const tables = tablesOf(db);
   db.close();
   return tables;

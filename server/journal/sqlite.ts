@@ -5,7 +5,7 @@ import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/
 import { foldsIn } from "./folds.ts";
 import { Conflict, type Journal, KeyUsed, type Listed } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
-import { APPLICATION_ID, LAYOUT, TABLES, upgradeFrom } from "./tables.ts";
+import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
 import { tentsIn } from "./tents.ts";
 
 /** A journal in one SQLite file, or in memory for `:memory:`. Call `openJournal` for files: it looks before it touches. */
@@ -25,10 +25,8 @@ function prepareFile(db: Sqlite.Database) {
   for (const pragma of ["locking_mode = EXCLUSIVE", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "busy_timeout = 0"])
     db.pragma(pragma);
   const value = (query: string) => Number(Object.values(db.prepare(query).get() as object)[0]);
-  const made = `PRAGMA user_version = ${LAYOUT}; COMMIT;`;
   if (value("SELECT count(*) FROM sqlite_schema") === 0)
-    db.exec(`BEGIN IMMEDIATE; ${TABLES.get(LAYOUT)} PRAGMA application_id = ${APPLICATION_ID}; ${made}`);
-  else if (value("PRAGMA user_version") < LAYOUT) db.exec(`BEGIN IMMEDIATE; ${upgradeFrom(value("PRAGMA user_version"))} ${made}`);
+    db.exec(`BEGIN IMMEDIATE; ${TABLES} PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${LAYOUT}; COMMIT;`);
   else db.exec("BEGIN IMMEDIATE; COMMIT;");
 }
 

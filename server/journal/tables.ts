@@ -1,9 +1,10 @@
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
-export const LAYOUT = 3;
+export const LAYOUT = 1;
 
-const ENTRIES = `
+/** The tables, the text they are made from. A change here, be it of a space, is a new layout once there was a release. */
+export const TABLES = `
   CREATE TABLE entries (
     seq INTEGER PRIMARY KEY, job TEXT NOT NULL, no INTEGER NOT NULL, prev TEXT NOT NULL, hash TEXT NOT NULL UNIQUE,
     key TEXT NOT NULL, bytes BLOB NOT NULL, UNIQUE (job, no), UNIQUE (job, key)) STRICT;
@@ -11,33 +12,14 @@ const ENTRIES = `
   CREATE TRIGGER entries_stay BEFORE UPDATE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never changed'); END;
   CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;
   CREATE TABLE names (job TEXT NOT NULL, person TEXT NOT NULL, name TEXT NOT NULL, PRIMARY KEY (job, person)) STRICT;
-`;
-/** Derived from the entries; no body where a job's entries cannot be folded. */
-const FOLDS = `
+
+  -- Derived from the entries; no body where a job's entries cannot be folded.
   CREATE TABLE folds (
     job TEXT NOT NULL PRIMARY KEY, no INTEGER NOT NULL, hash TEXT NOT NULL, version INTEGER NOT NULL, body BLOB) STRICT;
-`;
-/** Tents kept for the next job, with the keys that wrote them. `folded` is the name as it is compared. */
-const TENTS = `
+
+  -- Tents kept for the next job, with the keys that wrote them. "folded" is the name as it is compared.
   CREATE TABLE tents (
     id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, folded TEXT NOT NULL UNIQUE, spec TEXT NOT NULL, kit TEXT,
     version INTEGER NOT NULL, at INTEGER NOT NULL) STRICT;
   CREATE TABLE writes (key TEXT NOT NULL PRIMARY KEY, request TEXT NOT NULL, tent TEXT NOT NULL) STRICT;
 `;
-
-/** The tables of each layout, the text they are made from. A change here, be it of a space, is a new layout. */
-export const TABLES: ReadonlyMap<number, string> = new Map([
-  [1, ENTRIES],
-  [2, ENTRIES + FOLDS],
-  [3, ENTRIES + FOLDS + TENTS],
-]);
-
-/** What brings a layout up to the next one. Entries stay as they are. */
-export const UPGRADES: ReadonlyMap<number, string> = new Map([
-  [1, FOLDS],
-  [2, TENTS],
-]);
-
-/** The statements that bring a file of a known layout up to ours; none where it has it. */
-export const upgradeFrom = (layout: number): string =>
-  [...UPGRADES].flatMap(([from, statements]) => (from >= layout ? [statements] : [])).join("");

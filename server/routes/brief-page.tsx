@@ -4,6 +4,7 @@ import { tents } from "../../views/text/en/tents.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
+import { noFields } from "../input/strict.ts";
 import { besideField, readTentForm } from "../input/tent.ts";
 import { page } from "./page.ts";
 
@@ -28,7 +29,7 @@ export function planPage(c: Context, values: Fields, form: Form) {
 /** The form again as it was typed, with what was wrong beside each field. Throws on what is no Problem. */
 export function refusedBrief(c: Context, values: Fields, error: unknown, form: Form) {
   if (!(error instanceof Problem)) throw error;
-  const problems: Record<string, string> = {};
+  const problems = noFields();
   for (const [field, why] of Object.entries(error.fields)) problems[besideField(field, values)] ??= why;
   const { preview } = previewOf(values);
   return c.html(

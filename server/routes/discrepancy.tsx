@@ -1,7 +1,5 @@
 import { Hono } from "hono";
-import { scriptOf } from "../../machines/install/script.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { DiscrepancyPage, ProposeDiscrepancyPage } from "../../views/pages/discrepancy/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
@@ -11,6 +9,7 @@ import { briefToForm } from "../input/brief-to-form.ts";
 import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } from "../input/discrepancy.ts";
 import type { Fields } from "../input/form.ts";
 import { Problem } from "../input/problem.ts";
+import { noFields } from "../input/strict.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
@@ -38,12 +37,12 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
-    const problems: Record<string, string> = because === "" ? { because: errors.empty } : {};
+    const problems = noFields();
+    if (because === "") problems.because = errors.empty;
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= errors.tent(p);
     if ("problems" in checked || because === "") return c.html(shown(id, fields, problems, errors.bodyShape), 422);
     if (put !== "yes") {
-      const amended = { ...brief, tent: checked.spec };
-      const to = { procedure: PROCEDURE, brief: amended, plan: planTent(checked.spec), script: scriptOf(amended, planTent(checked.spec)) };
+      const to = freeze({ ...brief, tent: checked.spec });
       const effect = effectText(job, to, (person) => names[person] ?? person);
       const { revision } = job.snapshot.context;
       return c.html(

@@ -1,5 +1,4 @@
 import { type Context, Hono } from "hono";
-import { getCookie } from "hono/cookie";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
@@ -14,7 +13,7 @@ import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf } from "./screen.ts";
+import { deviceOf, holderOf, knownDevice } from "./screen.ts";
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) {
@@ -23,9 +22,7 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   const device = (c: Context) => deviceOf(c, newId);
   const holder = (c: Context, id: string) => holderOf(c, id, desks);
 
-  app.get("/jobs/:file{[\\w-]+\\.json}", (c) =>
-    c.json(guide(c.req.param("file").slice(0, -".json".length), getCookie(c, "device") ?? null)),
-  );
+  app.get("/jobs/:file{[\\w-]+\\.json}", (c) => c.json(guide(c.req.param("file").slice(0, -".json".length), knownDevice(c))));
   app.get("/jobs/:id{[\\w-]+}", (c) => {
     const id = c.req.param("id");
     return c.html(page(<GuidePage guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={c.req.query("reply") ?? null} />));
@@ -64,7 +61,7 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.
   app.post("/jobs/:id{[\\w-]+}/say", async (c) => {
     const id = c.req.param("id");
-    if (wantsJson(c)) return c.json(sayTo(desks, id, await jsonBody(c), { source: "office", device: getCookie(c, "device") ?? "office" }));
+    if (wantsJson(c)) return c.json(sayTo(desks, id, await jsonBody(c), { source: "office", device: knownDevice(c) ?? "office" }));
     const fields = await formBody(c);
     const reply = sayTo(desks, id, sayFromForm(fields), { source: "press", device: device(c) });
     if (c.req.header("hx-request-type") === "partial")

@@ -3,7 +3,7 @@ import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
 import { placeName } from "../../views/pages/record/lines.ts";
 import { record } from "../../views/text/en/record.ts";
-import { readBrief } from "../input/brief.ts";
+import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { usualTent } from "../input/tent.ts";
 import { type Dependencies, type LiveJobs, requestDigest } from "../jobs.ts";
@@ -51,11 +51,8 @@ export function jobRoutes(desks: LiveJobs, world: Dependencies) {
   app.post("/jobs", async (c) => {
     if (wantsJson(c)) {
       const body = await jsonBody(c);
-      const { key, brief } =
-        typeof body === "object" && body !== null && "brief" in body
-          ? (body as { key?: unknown; brief: unknown })
-          : { key: undefined, brief: body };
-      const id = desks.open(readBrief(brief), typeof key === "string" ? key : newId(), requestDigest(brief));
+      const { key = newId(), brief } = readOpening(body);
+      const id = desks.open(readBrief(brief), key, requestDigest(brief));
       const { job } = desks.load(id);
       return c.json({ job: id, title: job.frozen.brief.title, people: desks.load(id).names, entry: 1 }, 201);
     }

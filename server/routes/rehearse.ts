@@ -1,8 +1,7 @@
 import { Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Instant } from "../../machines/install/ids.ts";
-import { scriptOf } from "../../machines/install/script.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
@@ -27,5 +26,5 @@ function rehearsalOf({ job, names }: LiveJob, at: Instant): Parsed {
   const { brief, plan } = job.frozen;
   const ticket = { ...brief.ticket, validFrom: at - DAY_MS, validTo: at + 14 * DAY_MS };
   const practiced = { ...brief, ticket, rehearsal: true as const };
-  return { frozen: { procedure: PROCEDURE, brief: practiced, plan, script: scriptOf(practiced, plan) }, names };
+  return { frozen: freeze(practiced, plan), names };
 }

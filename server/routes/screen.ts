@@ -6,10 +6,16 @@ import type { LiveJobs } from "../jobs.ts";
 const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
 const DAY_S = 24 * 3600;
 
+/** The device that a request names, where it names one that could be; `null` for a script, or a screen on its first visit. */
+export function knownDevice(c: Context): string | null {
+  const known = getCookie(c, "device");
+  return known !== undefined && /^[\w-]{6,64}$/.test(known) && !(known in Object.prototype) ? known : null;
+}
+
 /** The device that a request comes from, by a cookie that it keeps; a new one gets its name here. */
 export function deviceOf(c: Context, newId: () => string): string {
-  const known = getCookie(c, "device");
-  if (known && /^[\w-]{8,64}$/.test(known)) return known;
+  const known = knownDevice(c);
+  if (known !== null) return known;
   const fresh = newId();
   setCookie(c, "device", fresh, { ...COOKIE, path: "/", maxAge: 400 * DAY_S });
   return fresh;

@@ -1,9 +1,9 @@
 import { bench, describe } from "vitest";
 import { squared } from "../../machines/site/squaring.ts";
-import { moved, rectangle, taped, without } from "../support/marks.ts";
+import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
 
 const want = rectangle(100, 200);
-const wanted = { want, inPer50Ft: 1 };
+const wanted = { want, inPer50Ft: 1, taping: TAPING };
 const good = taped(want);
 const off = taped(moved(moved(want, "C", 4, -2), "D", -3, 5));
 const options = { time: 1000, warmupTime: 200 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exitsFor, overheadClearanceFt } from "../../machines/install/limits.ts";
+import { exitsFor, overheadClearanceFt } from "../../machines/install/published-limits.ts";
 
 describe('29 CFR 1926.1408 Table A: the value after "to" is included', () => {
   it.each([

@@ -4,7 +4,7 @@ import { fitMarks } from "../../machines/site/figure.ts";
 import { LENGTHS, type LengthName, lengthFt, type Marks, tapeSdFt } from "../../machines/site/lengths.ts";
 import { MARK_SD_IN } from "../../machines/site/misread.ts";
 import { squared } from "../../machines/site/squaring.ts";
-import { chance, rectangle, scattered, taped, without } from "../support/marks.ts";
+import { chance, rectangle, scattered, TAPING, taped, without } from "../support/marks.ts";
 
 const SIZES = [
   [20, 20],
@@ -21,24 +21,32 @@ const SIZES = [
 
 /** Tape readings with their error, as `tapeSdFt` assumes it. */
 const read = (marks: Marks, normal: () => number): Record<LengthName, number> =>
-  Object.fromEntries(Object.entries(taped(marks)).map(([name, ft]) => [name, ft + normal() * tapeSdFt(ft)])) as Record<LengthName, number>;
+  Object.fromEntries(Object.entries(taped(marks)).map(([name, ft]) => [name, ft + normal() * tapeSdFt(ft, TAPING.sdInAt100Ft)])) as Record<
+    LengthName,
+    number
+  >;
 
 describe("closed forms: two tapes from the ends of a baseline, x = (r1² − r2² + d²) / 2d, y = √(r1² − x²); geometry", () => {
   test("baseline 40, tapes 50 and 30: 40 along, 30 across", () => {
     // C from A and B; D is any mark that the rest fixes.
-    const fit = fitMarks({ AB: 40, AC: 50, BC: 30, DA: 30, BD: 50 }, rectangle(30, 40))!;
+    const fit = fitMarks({ AB: 40, AC: 50, BC: 30, DA: 30, BD: 50 }, rectangle(30, 40), TAPING.sdInAt100Ft)!;
     expect(fit.marks.C.yFt).toBeCloseTo(40, 6);
     expect(fit.marks.C.xFt).toBeCloseTo(30, 6);
   });
   test("baseline 60, tapes 50 and 50: 30 along, 40 across", () => {
-    const fit = fitMarks({ AB: 60, DA: 50, BD: 50, AC: 72.111, BC: 40 }, rectangle(40, 60))!;
+    const fit = fitMarks({ AB: 60, DA: 50, BD: 50, AC: 72.111, BC: 40 }, rectangle(40, 60), TAPING.sdInAt100Ft)!;
     expect(fit.marks.D.yFt).toBeCloseTo(30, 3);
     expect(fit.marks.D.xFt).toBeCloseTo(40, 3);
   });
   test("baseline 100, tapes 30 and 40 cannot meet", () =>
-    expect(squared({ AB: 100, DA: 30, BD: 40, BC: 60, AC: 116.619 }, { want: rectangle(60, 100), inPer50Ft: 1 }).is).toBe("noTriangle"));
+    expect(squared({ AB: 100, DA: 30, BD: 40, BC: 60, AC: 116.619 }, { want: rectangle(60, 100), inPer50Ft: 1, taping: TAPING }).is).toBe(
+      "noTriangle",
+    ));
   test("40×80 with diagonals of 89.890 and 88.996 is racked by 0.50 ft: asin((d1² − d2²) / 4ab), parallelogram law", () => {
-    const found = squared({ AB: 80, BC: 40, CD: 80, DA: 40, AC: 89.89, BD: 88.996 }, { want: rectangle(40, 80), inPer50Ft: 1 });
+    const found = squared(
+      { AB: 80, BC: 40, CD: 80, DA: 40, AC: 89.89, BD: 88.996 },
+      { want: rectangle(40, 80), inPer50Ft: 1, taping: TAPING },
+    );
     expect(found).toMatchObject({
       is: "out",
       moves: [
@@ -55,7 +63,7 @@ describe("an independent least-squares solver: ml-levenberg-marquardt, which tak
     const want = rectangle(widthFt, lengthFt_);
     for (let n = 0; n < 20; n++) {
       const lengths = read(scattered(want, 6, normal), normal);
-      const sd = (name: LengthName) => tapeSdFt(lengths[name]);
+      const sd = (name: LengthName) => tapeSdFt(lengths[name], TAPING.sdInAt100Ft);
       const marksOf = ([b, cx, cy, dx, dy]: number[]): Marks => ({
         A: want.A,
         B: { xFt: 0, yFt: b! },
@@ -77,7 +85,7 @@ describe("an independent least-squares solver: ml-levenberg-marquardt, which tak
         },
       );
       const theirs = marksOf([...other.parameterValues]);
-      const ours = fitMarks(lengths, want)!.marks;
+      const ours = fitMarks(lengths, want, TAPING.sdInAt100Ft)!.marks;
       for (const corner of ["B", "C", "D"] as const) {
         expect(Math.abs(ours[corner].xFt - theirs[corner].xFt)).toBeLessThan(0.01 / 12);
         expect(Math.abs(ours[corner].yFt - theirs[corner].yFt)).toBeLessThan(0.01 / 12);
@@ -97,7 +105,7 @@ describe("simulation, no outside source: known errors of the corners and of the 
       const marks: Marks = { ...free, A: want.A, B: { xFt: 0, yFt: free.B.yFt } };
       const lengths = read(marks, normal);
       for (const given of [lengths, without(lengths, LENGTHS[n % 6]!)]) {
-        const { marks: ours, seFt } = fitMarks(given, want)!;
+        const { marks: ours, seFt } = fitMarks(given, want, TAPING.sdInAt100Ft)!;
         for (const [corner, axis] of [
           ["B", "yFt"],
           ["C", "xFt"],
@@ -123,10 +131,10 @@ describe("simulation, no outside source: known errors of the corners and of the 
       const count = { named: 0, wrongly: 0, alarms: 0 };
       for (let n = 0; n < RUNS; n++) {
         const lengths = read(scattered(want, MARK_SD_IN, normal), normal);
-        const before = squared(lengths, { want, inPer50Ft: 1 });
+        const before = squared(lengths, { want, inPer50Ft: 1, taping: TAPING });
         if (before.is !== "square" && before.is !== "out") count.alarms++;
         const name = LENGTHS[Math.floor(even() * 6)]!;
-        const found = squared({ ...lengths, [name]: lengths[name] + (even() < 0.5 ? 1 : -1) }, { want, inPer50Ft: 1 });
+        const found = squared({ ...lengths, [name]: lengths[name] + (even() < 0.5 ? 1 : -1) }, { want, inPer50Ft: 1, taping: TAPING });
         const suspect = "suspect" in found ? found.suspect : null;
         if (suspect?.name === name) count.named++;
         else if (suspect) count.wrongly++;

@@ -1,10 +1,8 @@
 import type { Brief, Person, Role } from "../../machines/install/brief.ts";
 import type { Command, Intent } from "../../machines/install/commands.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { type Job, openJob } from "../../machines/install/job.ts";
-import { scriptOf } from "../../machines/install/script.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 
@@ -87,10 +85,7 @@ export const middleBrief = (): Brief =>
     use: { occupants: null, permit: "unknown", fabricCertificate: "notRequired", walls: false, hungLoads: true },
   }));
 
-export function frozenOf(brief: Brief): Frozen {
-  const plan = planTent(brief.tent);
-  return { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) };
-}
+export const frozenOf = (brief: Brief): Frozen => freeze(brief);
 export const opened = (brief: Brief): Job => openJob(frozenOf(brief), START);
 
 /** A command as the server would hand it on. */

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { LENGTHS, type LengthName, squared } from "../../machines/site/squaring.ts";
 import { squaredText } from "../../views/text/en/squaring.ts";
-import { moved, rectangle, taped, without } from "../support/marks.ts";
+import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
 
-const TENT = { want: rectangle(60, 120), inPer50Ft: 1 };
+const TENT = { want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING };
 const found = (lengths: Record<string, number>) => squared(lengths, TENT);
 const says = (lengths: Record<string, number>) => squaredText(found(lengths));
 const good = taped(TENT.want);
@@ -127,8 +127,8 @@ describe("six lengths that do not agree", () => {
 
 test("marks that are wanted elsewhere than on a rectangle are what it is judged against", () => {
   const want = moved(rectangle(60, 120), "C", 0, -12);
-  expect(squared(taped(want), { want, inPer50Ft: 1 }).is).toBe("square");
-  expect(squared(good, { want, inPer50Ft: 1 }).is).toBe("out");
+  expect(squared(taped(want), { want, inPer50Ft: 1, taping: TAPING }).is).toBe("square");
+  expect(squared(good, { want, inPer50Ft: 1, taping: TAPING }).is).toBe("out");
 });
 
 test("whatever positive lengths are given, there is one verdict and nothing that is no number", () => {

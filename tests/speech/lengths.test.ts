@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { english } from "../../machines/speech/en/english.ts";
 import { understand } from "../../machines/speech/en/understand.ts";
 import { hear } from "../../machines/speech/hear.ts";
-import { rectangle } from "../support/marks.ts";
+import { rectangle, TAPING } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 
-const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1 }, { wordsKey: "squared" });
+const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING }, { wordsKey: "squared" });
 const ft = (lengths: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
 const loading = stepWith({
   kind: "counts",

@@ -1,8 +1,6 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import { scriptOf } from "../../machines/install/script.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
-import { planTent } from "../../machines/tent/plan.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 
@@ -57,8 +55,4 @@ export function briefFor(input: SpecInput, changes: Changes = {}): Brief {
   };
 }
 
-export function frozenFor(input: SpecInput, changes: Changes = {}): Frozen {
-  const brief = briefFor(input, changes);
-  const plan = planTent(brief.tent);
-  return { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) };
-}
+export const frozenFor = (input: SpecInput, changes: Changes = {}): Frozen => freeze(briefFor(input, changes));

@@ -1,3 +1,4 @@
+import { DEFAULTS } from "../../machines/install/limits.ts";
 import { LENGTHS, type LengthName, lengthFt, type Marks } from "../../machines/site/lengths.ts";
 import { CORNERS, type Corner } from "../../machines/tent/types.ts";
 
@@ -41,3 +42,6 @@ export const scattered = (marks: Marks, sdIn: number, normal: () => number): Mar
   Object.fromEntries(
     CORNERS.map((c) => [c, { xFt: marks[c].xFt + (normal() * sdIn) / 12, yFt: marks[c].yFt + (normal() * sdIn) / 12 }]),
   ) as Marks;
+
+/** As lengths are judged on a job. */
+export const TAPING = DEFAULTS.taping.is;

@@ -1,11 +1,9 @@
+import { freeze } from "../../machines/install/freeze.ts";
 import { workOf } from "../../machines/install/quantities.ts";
-import { scriptOf } from "../../machines/install/script.ts";
 import type { Frozen, PhaseId } from "../../machines/install/step.ts";
 import { PHASES } from "../../machines/install/step.ts";
-import { PROCEDURE } from "../../machines/install/version.ts";
 import type { Opening } from "../../machines/record/entry.ts";
 import { startWorkTime, type WorkTime } from "../../machines/record/work-time.ts";
-import { planTent } from "../../machines/tent/plan.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import type { JobHistory } from "../../machines/time/learning.ts";
@@ -20,9 +18,7 @@ const MINUTE = 60_000;
 export function frozenWith(people: number, tent: SpecInput = eighty, changes: Changes = {}): Frozen {
   const { crew, ...rest } = briefFor(tent, changes);
   const more = Array.from({ length: Math.max(0, people - crew.length) }, (_, i) => ({ id: `hand-${i + 1}`, role: "crew" as const }));
-  const brief = { ...rest, crew: [...crew, ...more].slice(0, people) };
-  const plan = planTent(brief.tent);
-  return { procedure: PROCEDURE, brief, plan, script: scriptOf(brief, plan) };
+  return freeze({ ...rest, crew: [...crew, ...more].slice(0, people) });
 }
 
 /** The assumed minutes of a phase, with the people on the brief. */

@@ -1,3 +1,4 @@
+import { own } from "../../machines/lookup/own.ts";
 import { wrongId } from "../regions.ts";
 import { choices, fields } from "../text/en/page.ts";
 import { fieldName } from "../text/en/tents.ts";
@@ -28,7 +29,7 @@ export const Field = ({ name, values, problems, text, options, most = 200 }: Fie
         <select {...told}>
           {options.map((o) => (
             <option value={o} selected={(values[name] ?? "") === o}>
-              {choices[`${name}:${o}`] ?? choices[o] ?? o}
+              {own(choices, `${name}:${o}`) ?? own(choices, o) ?? o}
             </option>
           ))}
         </select>

@@ -2,13 +2,14 @@ import { lengthFt } from "../../site/lengths.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../../site/right-angle.ts";
 import { CORNERS, type Corner, type EdgePlan, type Point, type StationKind, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactly, gate, measure, noneOf, PRACTICE, SHEET, yes } from "../gates.ts";
-import { maxShowingIn, SQUARE_IN_PER_50_FT, stakeLeanDeg } from "../limits.ts";
+import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { inForce } from "./utilities-marked.ts";
 
 /** Marks, then stakes: right kind, deep enough, not toward the tent, and as many as the plan says. */
-export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): StepDraft[] {
+export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const { squareInPer50Ft, taping, maxShowingIn, stakeLeanDeg } = limits;
   const stakeOf = { kind: sheet.stakeKind, diameterIn: sheet.stakeDiameterIn, lengthIn: sheet.stakeLengthIn };
   return [
     { id: "baseline", params: { lengthFt: plan.edges[0]!.lengthFt } },
@@ -17,8 +18,8 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Step
       id: "squared",
       params: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
       gate: gate(
-        { kind: "square", want: marksOf(plan), inPer50Ft: sheet.squareInPer50Ft ?? SQUARE_IN_PER_50_FT },
-        { source: sheet.squareInPer50Ft === null ? PRACTICE : SHEET, reopenedBy: ["stations"] },
+        { kind: "square", want: marksOf(plan), inPer50Ft: squareInPer50Ft.is, taping: taping.is },
+        { source: squareInPer50Ft.source, reopenedBy: ["stations"] },
       ),
     },
     ...plan.edges.map(
@@ -55,9 +56,9 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Step
       {
         id: `showing.${e.name}`,
         wordsKey: "showing.edge",
-        params: { ...edgeOf(e), mostIn: maxShowingIn(sheet) },
-        gate: gate(measure("in", 0, maxShowingIn(sheet)), {
-          source: sheet.embedmentIn === null ? PRACTICE : SHEET,
+        params: { ...edgeOf(e), mostIn: maxShowingIn.is },
+        gate: gate(measure("in", 0, maxShowingIn.is), {
+          source: maxShowingIn.source,
           roles: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",
@@ -66,9 +67,9 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan): Step
       {
         id: `lean.${e.name}`,
         wordsKey: "lean.stakes",
-        params: { ...edgeOf(e), ...stakeLeanDeg(sheet) },
-        gate: gate(measure("deg", stakeLeanDeg(sheet).from, stakeLeanDeg(sheet).to), {
-          source: sheet.stakeLeanDeg ? SHEET : PRACTICE,
+        params: { ...edgeOf(e), ...stakeLeanDeg.is },
+        gate: gate(measure("deg", stakeLeanDeg.is.from, stakeLeanDeg.is.to), {
+          source: stakeLeanDeg.source,
           roles: COMPETENT,
           reopenedBy: ["sheet", "anchors"],
           paper: "engineer",

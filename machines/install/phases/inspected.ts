@@ -1,15 +1,11 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { atLeast, COMPETENT, document, exactly, gate, measure, SHEET, type Source, yes } from "../gates.ts";
-import { EXIT_SIGNS_FROM, EXTINGUISHER_FT, exitsFor } from "../limits.ts";
+import { atLeast, COMPETENT, document, exactly, gate, measure, SHEET, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
-const EXITS: Source = { title: "International Fire Code", section: "Table 3103.12.2" };
-const SIGNS: Source = { title: "Fire code as cities adopt it for tents", section: "exit signs, occupant load of 50 or more" };
-const EXTINGUISHERS: Source = { title: "City fire rules for tents", section: "extinguisher within 75 ft of travel" };
-
 /** Walked by somebody who did not tension it, made fit for the public, and handed over. */
-export function inspected(brief: Brief, plan: TentPlan): StepDraft[] {
+export function inspected(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const { use } = brief;
   const calls: StepDraft[] = [
     ...plan.edges.map(
@@ -22,7 +18,7 @@ export function inspected(brief: Brief, plan: TentPlan): StepDraft[] {
     ),
     { id: "tails.rolled", gate: gate(yes) },
     { id: "stakes.capped", gate: gate(yes, { reopenedBy: ["stations"] }) },
-    ...exitCalls(use.occupants),
+    ...exitCalls(use.occupants, limits),
     ...(use.permit === "notRequired"
       ? []
       : [
@@ -55,28 +51,28 @@ export function inspected(brief: Brief, plan: TentPlan): StepDraft[] {
 }
 
 /** Against the table; where it gives no figure, the fire official's paper and nothing else. */
-function exitCalls(occupants: number | null): StepDraft[] {
-  const row = occupants === null ? null : exitsFor(occupants);
+function exitCalls(occupants: number | null, { exits: table, exitSignsFrom, extinguisherFt }: Limits): StepDraft[] {
+  const row = table.is;
   const params = {
     occupants: occupants ?? "unknown",
     exits: row?.exits ?? "unknown",
     widthIn: row?.widthIn ?? "unknown",
-    walkFt: EXTINGUISHER_FT,
+    walkFt: extinguisherFt.is,
   };
   const opened = { roles: COMPETENT, reopenedBy: ["use"] as const, paper: "fireOfficial" as const };
   const exits: StepDraft[] = row
     ? [
-        { id: "exits", params, gate: gate(atLeast(row.exits), { ...opened, source: EXITS }) },
-        { id: "exits.width", params, gate: gate(measure("in", row.widthIn, null), { ...opened, source: EXITS }) },
+        { id: "exits", params, gate: gate(atLeast(row.exits), { ...opened, source: table.source }) },
+        { id: "exits.width", params, gate: gate(measure("in", row.widthIn, null), { ...opened, source: table.source }) },
       ]
-    : [{ id: "exits", wordsKey: "exits.ask", params, gate: gate({ kind: "paperOnly" }, { ...opened, source: EXITS }) }];
+    : [{ id: "exits", wordsKey: "exits.ask", params, gate: gate({ kind: "paperOnly" }, { ...opened, source: table.source }) }];
   const signs: StepDraft[] =
-    occupants === null || occupants >= EXIT_SIGNS_FROM
-      ? [{ id: "exits.signs", params, gate: gate(yes, { ...opened, source: SIGNS }) }]
+    occupants === null || occupants >= exitSignsFrom.is
+      ? [{ id: "exits.signs", params, gate: gate(yes, { ...opened, source: exitSignsFrom.source }) }]
       : [];
   return [
     ...exits,
     ...signs,
-    { id: "extinguishers", params, gate: gate(measure("ft", 0, EXTINGUISHER_FT), { ...opened, source: EXTINGUISHERS }) },
+    { id: "extinguishers", params, gate: gate(measure("ft", 0, extinguisherFt.is), { ...opened, source: extinguisherFt.source }) },
   ];
 }

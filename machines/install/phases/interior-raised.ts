@@ -2,6 +2,7 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 
@@ -20,7 +21,7 @@ export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
 }
 
 /** The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. */
-export function interiorRaised(brief: Brief, plan: TentPlan): StepDraft[] {
+export function interiorRaised(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const poles = plan.poles.length;
   const lines = linesOf(brief, plan);
   return [
@@ -31,9 +32,15 @@ export function interiorRaised(brief: Brief, plan: TentPlan): StepDraft[] {
     { id: "under.hands", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["crew", "poles"] }) },
     { id: "under.wayOut", gate: gate(yes, { roles: COMPETENT }) },
     ...lines.flatMap((line) =>
-      underCalls(brief, line.id, { kind: line.kind, row: line.row, poles: line.poles.join(" "), count: line.poles.length }, "lean.line"),
+      underCalls(
+        brief,
+        limits,
+        line.id,
+        { kind: line.kind, row: line.row, poles: line.poles.join(" "), count: line.poles.length },
+        "lean.line",
+      ),
     ),
-    ...underCalls(brief, "upright", { kind: "all", row: "all", poles: "all", count: poles }, "stand.all"),
+    ...underCalls(brief, limits, "upright", { kind: "all", row: "all", poles: "all", count: poles }, "stand.all"),
     { id: "groundCloth.out", gate: gate(yes, { reopenedBy: ["pieces"] }) },
   ];
 }
@@ -42,12 +49,12 @@ export function interiorRaised(brief: Brief, plan: TentPlan): StepDraft[] {
  * Wind, those who go under counted, the lift, feet restrained before hands come off, and the same number counted out by
  * somebody else. From the lift to the count out it is safer to finish than to leave.
  */
-function underCalls(brief: Brief, id: string, params: StepDraft["params"], lift: string): StepDraft[] {
+function underCalls(brief: Brief, limits: Limits, id: string, params: StepDraft["params"], lift: string): StepDraft[] {
   const resumeFrom = `gust.${id}`;
   const here = { params: params!, resumeFrom };
   const crew = onSite(brief.crew).length;
   return [
-    gust(resumeFrom, brief.sheet),
+    gust(resumeFrom, limits),
     {
       id: `under.${id}`,
       wordsKey: "under.in",

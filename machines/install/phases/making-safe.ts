@@ -1,6 +1,7 @@
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { EscapeId, StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 
@@ -12,7 +13,7 @@ const WAY_OUT: Record<EscapeId, readonly string[]> = {
 };
 
 /** The way out, then what must be good before anybody goes on. Only going on has gates. */
-export function makingSafe(route: EscapeId, brief: Brief): StepDraft[] {
+export function makingSafe(route: EscapeId, brief: Brief, limits: Limits): StepDraft[] {
   const crew = onSite(brief.crew).length;
   return [
     ...WAY_OUT[route].map(
@@ -30,7 +31,7 @@ export function makingSafe(route: EscapeId, brief: Brief): StepDraft[] {
       committed: true,
       gate: gate(exactly(crew), { roles: COMPETENT, reopenedBy: ["crew"] }),
     },
-    gust(`safe.${route}.gust`, brief.sheet),
+    gust(`safe.${route}.gust`, limits),
     { id: `safe.${route}.looked`, wordsKey: "safe.looked", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }

@@ -1,25 +1,29 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, exactly, gate, yes } from "../gates.ts";
-import { MIN_TURNS, WIND_VALID_S } from "../limits.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 
 const CORNERS = ["A", "B", "C", "D"] as const;
 
 /** Side poles stand all round before anybody goes under. */
-export function perimeterRaised({ sheet }: Brief, plan: TentPlan): StepDraft[] {
+export function perimeterRaised(_: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const stations = plan.stations.length;
   const resumeFrom = "sides.gust";
   return [
-    gust(resumeFrom, sheet),
+    gust(resumeFrom, limits),
     {
       id: "sides.warning",
       wordsKey: "warning",
-      gate: gate({ kind: "yesNo", good: false }, { roles: COMPETENT, validForS: WIND_VALID_S.otherwise }),
+      gate: gate({ kind: "yesNo", good: false }, { roles: COMPETENT, validForS: limits.windOtherwiseS.is }),
     },
     { id: "straps.threaded", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "straps.turns", params: { turns: MIN_TURNS }, gate: gate(atLeast(MIN_TURNS), { reopenedBy: ["stations", "anchors"] }) },
+    {
+      id: "straps.turns",
+      params: { turns: limits.minTurns.is },
+      gate: gate(atLeast(limits.minTurns.is), { source: limits.minTurns.source, reopenedBy: ["stations", "anchors"] }),
+    },
     { id: "straps.locked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
     { id: "sides.laid", params: { stations }, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
     ...CORNERS.map(

@@ -4,6 +4,7 @@ import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
 import type { StepId } from "../ids.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { gust } from "./gust.ts";
 import { linesOf } from "./interior-raised.ts";
@@ -15,7 +16,7 @@ export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", 
 >;
 
 /** Down in the reverse order: interior before any perimeter strap comes off, and everything counted back. */
-export function struck(brief: Brief, plan: TentPlan): StepDraft[] {
+export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const gustId = "strike.gust";
   const kit = (item: string) => plan.kit.find((k) => k.item === item)?.count ?? 0;
   const load = loadOf(plan, brief.kit);
@@ -23,7 +24,7 @@ export function struck(brief: Brief, plan: TentPlan): StepDraft[] {
   const up: StepDraft[] = [
     { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { roles: COMPETENT }) },
     { id: "strike.power", committed: true, gate: gate(yes, { roles: COMPETENT }) },
-    gust(gustId, brief.sheet),
+    gust(gustId, limits),
     { id: "strike.walls", gate: gate(yes) },
     { id: "strike.ease" },
     {

@@ -1,13 +1,13 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactly, gate, measure, noneOf, SHEET, yes } from "../gates.ts";
-import { sidePoleLeanDeg } from "../limits.ts";
+import { COMPETENT, exactly, gate, measure, noneOf, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
 /** Corners and seam ends first, then the rest from both sides at once, then once more when it has settled. */
-export function tensioned({ sheet }: Brief, plan: TentPlan): StepDraft[] {
+export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits): StepDraft[] {
   const poles = plan.poles.length;
-  const leanDeg = sidePoleLeanDeg(sheet);
+  const leanDeg = sidePoleLeanDeg.is;
   const calls: StepDraft[] = [
     { id: "tension.corners" },
     ...(plan.seams.length > 0
@@ -22,7 +22,7 @@ export function tensioned({ sheet }: Brief, plan: TentPlan): StepDraft[] {
         params: { edge: e.name, leanDeg, sidePoleFt: plan.spec.sidePoleFt },
         gate: gate(measure("deg", -leanDeg, leanDeg), {
           hard: false,
-          source: sheet.sidePoleLeanDeg === null ? "common practice, no source" : SHEET,
+          source: sidePoleLeanDeg.source,
           reopenedBy: ["sheet", "stations"],
         }),
       }),

@@ -2,23 +2,16 @@ import { loadOf } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
-import { BRIEF, COMPETENT, document, exactly, gate, measure, type Source, yes } from "../gates.ts";
-import { overheadClearanceFt } from "../limits.ts";
+import { BRIEF, COMPETENT, document, exactly, gate, measure, yes } from "../gates.ts";
+import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 
-const NEAREST: Source = {
-  title: "One-call tolerance zones, 18 to 24 in by state; the stricter 24 in unless local law says otherwise",
-  section: "Colorado 811 and California as published",
-};
-const OVERHEAD: Source = {
-  title: "29 CFR 1926.1408 Table A; 1926.1407(a)(2) where the voltage is not known",
-  section: "plus the longest pole, so that a falling one cannot reach",
-};
-
 /** Nothing goes into the ground until everybody who has a line there has answered. */
-export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan): StepDraft[] {
+export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const { overheadFt } = limits;
+  const { is: toleranceIn, source: nearest } = limits.toleranceIn;
   const load = loadOf(plan, kit);
   const marked = ticket.utilities.filter((u) => u.marked);
   const poleFt = plan.spec.centerPoleFt;
@@ -75,7 +68,7 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
       }),
     ),
     ...lines.map((kv, i): StepDraft => {
-      const clearFt = overheadClearanceFt(kv);
+      const clearFt = overheadFt.is[i] ?? null;
       const listed = site.overheadKv.length > 0;
       return {
         id: `overhead.${i + 1}`,
@@ -83,9 +76,9 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
         params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
         gate:
           clearFt === null
-            ? gate({ kind: "paperOnly" }, { source: OVERHEAD, roles: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
+            ? gate({ kind: "paperOnly" }, { source: overheadFt.source, roles: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
             : gate(measure("ft", poleFt + clearFt, null, !listed), {
-                source: OVERHEAD,
+                source: overheadFt.source,
                 roles: COMPETENT,
                 reopenedBy: ["site", "poles", "stations"],
                 paper: "lineOwner",
@@ -98,9 +91,9 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
       (u): StepDraft => ({
         id: `nearest.${u.kind}`,
         wordsKey: "nearest.mark",
-        params: { utility: u.kind, toleranceIn: ticket.toleranceIn },
-        gate: gate(measure("in", ticket.toleranceIn, null), {
-          source: NEAREST,
+        params: { utility: u.kind, toleranceIn },
+        gate: gate(measure("in", toleranceIn, null), {
+          source: nearest,
           roles: COMPETENT,
           reopenedBy: ["ticket", "stations", "anchors"],
           paper: "utilityOwner",
@@ -109,9 +102,9 @@ export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan:
     ),
     {
       id: "nearest.private",
-      params: { toleranceIn: ticket.toleranceIn },
-      gate: gate(measure("in", ticket.toleranceIn, null, true), {
-        source: NEAREST,
+      params: { toleranceIn },
+      gate: gate(measure("in", toleranceIn, null, true), {
+        source: nearest,
         roles: COMPETENT,
         reopenedBy: ["site", "stations", "anchors"],
         paper: "siteOwner",

@@ -1,3 +1,4 @@
+import { isWithin, WIND_BOUNDS } from "../../install/bounds.ts";
 import type { Clock } from "../clock.ts";
 import type { Meaning, WindSaid } from "../meanings.ts";
 import { trimmed } from "../plain.ts";
@@ -6,8 +7,6 @@ import { readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
-/** No reading over this is one. Common practice, no source; the forms ask for the same. */
-const MAX_MPH = 200;
 const GUSTING = /^(?:wind (?:is )?)?(.+?),? (?:gusting|gusts of|gust)(?: up)?(?: to| of)? (.+)$/i;
 const ALONE = /^wind (?:is )?(.+)$/i;
 
@@ -27,7 +26,7 @@ export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
   const trouble = speeds.find((s) => s !== null && !("n" in s));
   if (trouble) return GUSTING.test(words) || ALONE.test(words) || !("notUnderstood" in trouble) ? (trouble as Meaning) : null;
   const [mph, gustMph] = speeds.map((s) => (s === null ? null : Math.ceil((s as { n: number }).n * 10 - 1e-6) / 10));
-  if (mph! < 0 || mph! > MAX_MPH || (gustMph ?? mph!) < mph! || (gustMph ?? 0) > MAX_MPH) return { noSuchWind: true };
+  if (!isWithin(mph!, WIND_BOUNDS) || (gustMph ?? mph!) < mph! || !isWithin(gustMph ?? mph!, WIND_BOUNDS)) return { noSuchWind: true };
   return { wind: { mph: mph!, gustMph: gustMph ?? null, taken } satisfies WindSaid };
 }
 

@@ -4,10 +4,10 @@ import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
 import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
-import { pendingReadBack, READ_BACK_S } from "../../../machines/install/read-back.ts";
+import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import { status, wantedCounts } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
-import { weatherAt } from "../../../machines/install/weather.ts";
+import { thundery, weatherAt } from "../../../machines/install/weather.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { callText } from "../../text/en/calls.ts";
@@ -46,7 +46,7 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
       attentionState(job) === "working"
         ? null
         : { by: name(context.heldBy ?? ""), only: attentionState(job) === "paused" ? "paused" : null },
-    weather: { is: weather, words: weatherWords(weather, context.wind, context.thunderAt, at) },
+    weather: { is: weather, words: weatherWords(weather, context.wind, thundery(context, at) ? context.thunderAt : null, at) },
     readBack: device === null ? null : readBackOn(device, held, at, name),
     makingSafe: context.resumeAt !== null,
     closed: step === null,
@@ -70,7 +70,11 @@ function readBackOn(device: string, held: LiveJob, at: number, name: (id: string
   const waits = pendingReadBack(held.job, device, at);
   const heard = waits && held.entries[waits.entry - 1]?.entry;
   if (!waits || heard?.kind !== "command") return null;
-  return { entry: waits.entry, words: replied(heard, held, name), leftS: Math.ceil((waits.at - at) / 1000 + READ_BACK_S) };
+  return {
+    entry: waits.entry,
+    words: replied(heard, held, name),
+    leftS: Math.ceil((waits.at - at) / 1000 + held.job.frozen.limits.readBackS.is),
+  };
 }
 
 function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string): GateState {

@@ -1,3 +1,6 @@
+import { INTERIOR_ORDERS, PAPERWORK } from "../../../machines/install/brief-choices.ts";
+import { ROLES } from "../../../machines/install/roles.ts";
+import { UTILITIES } from "../../../machines/install/utilities.ts";
 import { EDGES } from "../../../machines/tent/types.ts";
 import { Changes } from "../../parts/changes.tsx";
 import { Field, type Filled, Wrong } from "../../parts/fields.tsx";
@@ -21,16 +24,14 @@ export type OpenJobProps = Filled & {
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   rehearsal: ["no", "yes"],
-  "sheet.interiorOrder": ["quartersFirst", "centersFirst"],
+  "sheet.interiorOrder": INTERIOR_ORDERS,
   "site.soilKnown": ["no", "yes"],
   "site.street.edge": ["", ...EDGES],
-  "use.permit": ["unknown", "required", "notRequired"],
-  "use.fabricCertificate": ["unknown", "required", "notRequired"],
+  "use.permit": PAPERWORK,
+  "use.fabricCertificate": PAPERWORK,
   "use.walls": ["yes", "no"],
   "use.hungLoads": ["no", "yes"],
 };
-const UTILITIES = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater"];
-const ROLES = ["lead", "deputy", "competent", "crew", "trainee", "manager", "watcher", "siteOwner"] as const;
 const ROWS = 12;
 
 const Group = ({ title, names, values, problems }: Filled & { title: string; names: readonly string[] }) => (

@@ -1,3 +1,4 @@
+import { own } from "../../../machines/lookup/own.ts";
 import { Field, type Filled, type Values } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
 import { type Preview, TentPart } from "../../parts/tent-part.tsx";
@@ -59,7 +60,8 @@ export const TentFormPage = ({ title, action, message, values, problems, preview
   </Page>
 );
 
-const said = (field: string, text: string | undefined) => (text ? (choices[`${field}:${text}`] ?? choices[text] ?? text) : tents.empty);
+const said = (field: string, text: string | undefined) =>
+  text ? (own(choices, `${field}:${text}`) ?? own(choices, text) ?? text) : tents.empty;
 
 /** Field by field what is stored now, where it is not what was typed. */
 const Stored = ({ now, typed }: { now: Values; typed: Values }) => {

@@ -1,4 +1,5 @@
 import type { Step } from "../../../machines/install/step.ts";
+import { own } from "../../../machines/lookup/own.ts";
 import type { CallText, CallTexts } from "./call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
 import { inspected } from "./calls/inspected.ts";
@@ -26,4 +27,4 @@ export const calls: CallTexts = {
 };
 
 /** The words of a call; one that has none goes by its id. */
-export const callText = (step: Step): CallText => calls[step.wordsKey] ?? { say: () => step.id, why: "", wrong: "", well: "" };
+export const callText = (step: Step): CallText => own(calls, step.wordsKey) ?? { say: () => step.id, why: "", wrong: "", well: "" };

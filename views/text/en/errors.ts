@@ -1,9 +1,23 @@
+import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
+import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
 
 const nearest = (p: SpecProblem) =>
   p.nearest === null
     ? ""
     : ` Nearest that works: ${Array.isArray(p.nearest) ? p.nearest.join(p.field === "midsFt" ? " + " : ", ") : p.nearest}.`;
+
+/** Text from outside as a sentence can hold it: what nobody would see is written out. */
+const visible = (text: string) =>
+  [...text.slice(0, 40)]
+    .map((c) =>
+      /[\p{C}\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}]/u.test(c)
+        ? `U+${c.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`
+        : c,
+    )
+    .join("");
+
+const UNIT = { count: "", in: " in", ft: " ft", m: " m", mm: " mm", deg: " degrees", lbf: " lb", turns: " turns", mph: " mph" } as const;
 
 /** Fields that are counted, not measured. */
 const COUNTED = /^(?:anchors|rings|ridge\.count)/;
@@ -13,8 +27,8 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
     p.value === ""
       ? "Nothing is given here, and a number is wanted."
       : `"${p.value}" is not a number. ${COUNTED.test(p.field) ? "Count them." : "Give a number of feet."}`,
-  widthOutOfRange: (p) => `${p.value} ft wide is outside 20 to 120 ft.`,
-  lengthOutOfRange: (p) => `${p.value} ft long is outside 20 to 400 ft.`,
+  widthOutOfRange: (p) => `${p.value} ft wide is outside ${MIN_WIDTH_FT} to ${MAX_WIDTH_FT} ft.`,
+  lengthOutOfRange: (p) => `${p.value} ft long is outside ${MIN_WIDTH_FT} to ${MAX_LENGTH_FT} ft.`,
   lengthUnderWidth: (p) => `${p.value} ft long is less than the width. The long side goes in as the length.`,
   midsDoNotAddUp: (p) => `Mids of ${p.value} ft do not fill the length less the two ends.`,
   midNotPositive: (p) => `A mid of ${p.value} ft cannot be laid.`,
@@ -90,8 +104,17 @@ export const errors = {
   tentChangedSince: "Somebody else changed this tent, or took it out, since you looked. Nothing was done: look at it again first.",
   tentGone: "Somebody else took this tent out of the list while you were typing. What you typed is still here: save it to add it anew.",
   exampleStays: "An example cannot be changed or taken out. Copy it, and change the copy.",
-  noSuchField: (field: string, known: readonly string[]) =>
-    `"${field.slice(0, 40)}" is nothing that a tent's spec says. It says: ${known.join(", ")}.`,
+  notKnown: (field: string, nearest: string | null, known: readonly string[]) => {
+    const what = `"${visible(field)}" is not known`;
+    return nearest === null ? `${what}. Known here: ${known.join(", ")}.` : `${what}; did you mean ${nearest}?`;
+  },
+  unbelievable: (n: number, unit: keyof typeof UNIT, from: number, to: number) =>
+    `${n} is out of range. From ${from} to ${to}${UNIT[unit]}.`,
+  gustUnderMean: (gust: number, mean: number) => `A gust of ${gust} mph is under its mean wind of ${mean} mph. Read it again.`,
+  notATime: (text: string) => `"${text.slice(0, 40)}" is no time. Write it like 2026-06-01T07:00:00Z.`,
+  unseenLetter: (name: string) => `"${visible(name)}" has a letter that nobody sees. Type the name again.`,
+  noLetter: (name: string) => `"${visible(name)}" has no letter in it. Give a name.`,
+  likeAnId: (name: string) => `"${visible(name)}" is how the record numbers people. Give the name itself.`,
   noTentGiven: 'There is no tent in it. Give one as {"name": "…", "spec": {…}}, as the list gives it.',
   pastedNotJson: (text: string) =>
     text === "" ? "Nothing was pasted in." : `"${text.slice(0, 40)}" is not the beginning of whole JSON. Paste all of it, from { to }.`,
@@ -113,7 +136,7 @@ export const errors = {
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
-  noSuchWind: "That is no wind. From 0 to 200 mph, and a gust is no less than the wind it is in. Say it again.",
+  noSuchWind: `That is no wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and a gust is no less than the wind it is in. Say it again.`,
   whichWay: "Which way does it lean? Say it with in or out.",
   nothingHeard: "Nothing was heard. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,

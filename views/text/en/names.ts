@@ -1,3 +1,5 @@
+import { own } from "../../../machines/lookup/own.ts";
+
 /** Feet as a tape shows them, to 1/16 in: 89.443 is 89 ft 5 5/16 in. */
 export function feetInches(ft: number): string {
   const sixteenths = Math.round(Math.abs(ft) * 192);
@@ -39,7 +41,7 @@ const UTILITIES: Readonly<Record<string, string>> = {
   sewer: "sewer",
   reclaimedWater: "reclaimed water",
 };
-export const utilityName = (kind: string | number | undefined): string => UTILITIES[String(kind)] ?? String(kind);
+export const utilityName = (kind: string | number | undefined): string => own(UTILITIES, String(kind)) ?? String(kind);
 const KIT: Readonly<Record<string, string>> = {
   wholeTop: "tops",
   endPiece: "end pieces",
@@ -56,7 +58,7 @@ const KIT: Readonly<Record<string, string>> = {
   interiorStrap: "interior straps",
   polePlate: "pole plates",
 };
-export const kitName = (item: string | number | undefined): string => KIT[String(item)] ?? String(item);
+export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
 /** A number with its thousands apart, to a tenth at the most. */
 export const number = (n: number): string => new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 }).format(n);
 /** So many of a thing: 1 top, 84 stake plates. Every name of the kit ends in an s that one of them loses. */

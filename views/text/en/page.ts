@@ -1,3 +1,7 @@
+import { DEFAULTS, MIN_TOLERANCE_IN } from "../../../machines/install/limits.ts";
+import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
+import { SETBACK_FT, SIDE_POLE_FT } from "../../../machines/tent/templates.ts";
+
 /** Labels of buttons, fields and pages. */
 export const label = {
   name: "Ridgecall",
@@ -75,19 +79,21 @@ export const label = {
   changePlan: "Why is it changed?",
 } as const;
 
+const ifEmpty = (usual: number) => `empty: ${usual}`;
+
 /** Fields of the brief: label and hint. */
 export const fields: Readonly<Record<string, { readonly label: string; readonly hint?: string }>> = {
   title: { label: "What and where" },
   rehearsal: { label: "Rehearsal", hint: "nothing at stake, kept out of all counts" },
   zone: { label: "Time zone", hint: "like Europe/Paris" },
-  "tent.widthFt": { label: "Width, ft", hint: "20 to 120" },
-  "tent.lengthFt": { label: "Length, ft", hint: "up to 400" },
+  "tent.widthFt": { label: "Width, ft", hint: `${MIN_WIDTH_FT} to ${MAX_WIDTH_FT}` },
+  "tent.lengthFt": { label: "Length, ft", hint: `up to ${MAX_LENGTH_FT}` },
   "tent.midsFt": { label: "Mid pieces, ft", hint: "like 20, 20; empty: worked out" },
   "tent.spacingFt": { label: "Pole spacing, ft" },
   "tent.quarterRings": { label: "Rings of quarter poles", hint: "0, 1 or 2, from the sheet" },
   "tent.centerPoleFt": { label: "Center pole, ft" },
-  "tent.sidePoleFt": { label: "Side pole, ft", hint: "8 if empty" },
-  "tent.setbackFt": { label: "Stake line outside the poles, ft", hint: "6 if empty" },
+  "tent.sidePoleFt": { label: "Side pole, ft", hint: `${SIDE_POLE_FT} if empty` },
+  "tent.setbackFt": { label: "Stake line outside the poles, ft", hint: `${SETBACK_FT} if empty` },
   "tent.onePiece": { label: "One-piece top" },
   "tent.splitEnds": { label: "Split ends" },
   "tent.ridge.kind": { label: "Poles under the ridge" },
@@ -116,15 +122,15 @@ export const fields: Readonly<Record<string, { readonly label: string; readonly 
   "sheet.stakeKind": { label: "Stake kind" },
   "sheet.stakeDiameterIn": { label: "Stake diameter, in" },
   "sheet.stakeLengthIn": { label: "Stake length, in" },
-  "sheet.embedmentIn": { label: "Embedment, in", hint: "empty: at most 6 in showing" },
-  "sheet.stakeLeanDeg.from": { label: "Stake lean from, degrees", hint: "empty: 0" },
-  "sheet.stakeLeanDeg.to": { label: "Stake lean to, degrees", hint: "empty: 10" },
+  "sheet.embedmentIn": { label: "Embedment, in", hint: `empty: at most ${DEFAULTS.maxShowingIn.is} in showing` },
+  "sheet.stakeLeanDeg.from": { label: "Stake lean from, degrees", hint: ifEmpty(DEFAULTS.stakeLeanDeg.is.from) },
+  "sheet.stakeLeanDeg.to": { label: "Stake lean to, degrees", hint: ifEmpty(DEFAULTS.stakeLeanDeg.is.to) },
   "sheet.soil": { label: "Soil that the sheet names" },
   "sheet.pullTestLbf": { label: "Pull to reach, lb", hint: "empty: an engineer's paper is asked for" },
-  "sheet.squareInPer50Ft": { label: "Squaring, in per 50 ft", hint: "empty: 1" },
-  "sheet.sidePoleLeanDeg": { label: "Side pole lean, degrees", hint: "empty: 1" },
-  "sheet.raiseGustMph": { label: "No raising from this gust, mph", hint: "empty: 20" },
-  "sheet.stopGustMph": { label: "Everything stops from this gust, mph", hint: "empty: 25" },
+  "sheet.squareInPer50Ft": { label: "Squaring, in per 50 ft", hint: ifEmpty(DEFAULTS.squareInPer50Ft.is) },
+  "sheet.sidePoleLeanDeg": { label: "Side pole lean, degrees", hint: ifEmpty(DEFAULTS.sidePoleLeanDeg.is) },
+  "sheet.raiseGustMph": { label: "No raising from this gust, mph", hint: ifEmpty(DEFAULTS.raiseGustMph.is) },
+  "sheet.stopGustMph": { label: "Everything stops from this gust, mph", hint: ifEmpty(DEFAULTS.stopGustMph.is) },
   "sheet.interiorOrder": { label: "Inside poles" },
   "site.address": { label: "Address to give" },
   "site.rallyPoint": { label: "Muster point" },
@@ -137,7 +143,10 @@ export const fields: Readonly<Record<string, { readonly label: string; readonly 
   "ticket.number": { label: "Ticket number" },
   "ticket.validFrom": { label: "In force from", hint: "like 2026-06-01 or 2026-06-01T07:00" },
   "ticket.validTo": { label: "In force to" },
-  "ticket.toleranceIn": { label: "From a mark to a stake, in", hint: "local law's figure, 18 at the least; empty: 24" },
+  "ticket.toleranceIn": {
+    label: "From a mark to a stake, in",
+    hint: `local law's figure, ${MIN_TOLERANCE_IN} at the least; ${ifEmpty(DEFAULTS.toleranceIn.is)}`,
+  },
   "use.occupants": { label: "People inside", hint: "empty: not known" },
   "use.permit": { label: "Permit" },
   "use.fabricCertificate": { label: "Fabric certificate" },

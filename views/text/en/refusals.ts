@@ -1,5 +1,6 @@
 import type { Did } from "../../../machines/install/commands.ts";
 import type { Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import { errors } from "./errors.ts";
 import { roleName } from "./roles.ts";
 
 /** What a refusal speaks about: the question, its limit, the answer given, what to do instead. */
@@ -34,6 +35,12 @@ export function refusalText(refusal: Refusal, about: About): string {
       return `This one cannot be left out. ${about.ask ?? ""}`.trim();
     case "movedOn":
       return "Already moved on. Read the call that is showing now.";
+    case "notThereYet":
+      return `The screen said that it showed entry ${refusal.seen}, and the record ends with ${refusal.last}. Load the page again.`;
+    case "noSuchGate":
+      return `No call of this job asks "${refusal.gate}". Answer what the call asks.`;
+    case "unbelievable":
+      return errors.unbelievable(refusal.n, refusal.unit, refusal.bounds.from, refusal.bounds.to);
     case "sameDevice":
       return "Spoken on the phone of the first one. The second one speaks on their own, or presses.";
     case "noReadBack":

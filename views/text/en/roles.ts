@@ -1,6 +1,7 @@
 import type { Role } from "../../../machines/install/brief.ts";
 import type { Wind } from "../../../machines/install/state.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
+import { own } from "../../../machines/lookup/own.ts";
 
 const ROLES: Readonly<Record<Role, string>> = {
   lead: "lead",
@@ -29,7 +30,7 @@ const PHASES: Readonly<Record<string, string>> = {
   closed: "Closed",
 };
 /** The milestone that a phase works toward. */
-export const phaseName = (phase: string): string => PHASES[phase] ?? phase;
+export const phaseName = (phase: string): string => own(PHASES, phase) ?? phase;
 
 const WEATHER: Readonly<Record<Weather, string>> = {
   unknown: "Wind not known",
@@ -37,10 +38,10 @@ const WEATHER: Readonly<Record<Weather, string>> = {
   caution: "Too much wind to raise",
   stop: "STOP: weather",
 };
-/** What the weather allows, with the reading it rests on. */
+/** What the weather allows, with the reading it rests on; `thunderAt` while work stays stopped for it. */
 export function weatherWords(is: Weather, wind: Wind | null, thunderAt: number | null, at: number): string {
   const minutes = (since: number) => Math.max(0, Math.floor((at - since) / 60_000));
-  if (is === "stop" && thunderAt !== null && minutes(thunderAt) < 30) return `${WEATHER.stop}, thunder ${minutes(thunderAt)} min ago`;
+  if (is === "stop" && thunderAt !== null) return `${WEATHER.stop}, thunder ${minutes(thunderAt)} min ago`;
   if (!wind) return WEATHER[is];
   return `${WEATHER[is]}, ${wind.mph}${wind.gustMph === null ? "" : ` gusting ${wind.gustMph}`} mph, ${minutes(wind.takenAt)} min ago`;
 }

@@ -7,8 +7,8 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { testApp } from "../support/app.ts";
 import { openedJob } from "../support/job.ts";
 
-it("a data file whose folds know nothing of work yet gets them again from the entries when it is opened", async () => {
-  const folder = mkdtempSync(join(tmpdir(), "ridgecall-old-folds-"));
+it("folds that were made another way are made anew from the entries when their file is opened", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "ridgecall-stale-folds-"));
   const file = join(folder, "data.db");
   const journal = openJournal(file);
   const job = await openedJob(undefined, testApp(journal));
@@ -16,10 +16,10 @@ it("a data file whose folds know nothing of work yet gets them again from the en
   const folds = journal.folds();
   journal.close();
 
-  // As the first version of folds wrote them.
+  // As another version of the program wrote them: without the work.
   const { worked, ...old } = folds[0]!.fold!;
   const db = new Database(file);
-  db.exec(`UPDATE folds SET version = 1, body = x'${Buffer.from(JSON.stringify(old)).toString("hex")}'`);
+  db.exec(`UPDATE folds SET version = 0, body = x'${Buffer.from(JSON.stringify(old)).toString("hex")}'`);
   db.close();
 
   const again = openJournal(file);

@@ -1,0 +1,82 @@
+import { PROCEDURE } from "../../machines/install/version.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
+import { brief, testApp } from "./app.ts";
+import { drive, type Say } from "./crew-lead.ts";
+
+/** What a day brings besides answers: each kind of command at least once, in the middle of the anchors. */
+const ODD: readonly object[] = [
+  { type: "hold" },
+  { type: "next" },
+  { type: "carryOn" },
+  { alternatives: ["hold that rope"] },
+  { alternatives: ["carry on"] },
+  { alternatives: ["note: rain coming"] },
+  { type: "back" },
+  { heard: "hold" },
+  { heard: "carry on" },
+  { type: "reading", kind: "wind", mph: 6, gustMph: 9 },
+  { alternatives: ["wind 7 gusting 10"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  { alternatives: ["albatross wind 8 gusting 12"] },
+  { alternatives: ["wrong"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  { type: "makeSafe", because: "a ring tore" },
+];
+
+const lengths = (ft: Record<string, number>) => ({ type: "answer", gate: "squared", value: { kind: "lengths", ft } });
+/** At the corner marks: spoken, pressed, misread, put right, and measured afresh. */
+const SQUARING: readonly object[] = [
+  { alternatives: ["A to B 20 feet"], talk: true },
+  { alternatives: ["correct"], talk: true },
+  lengths({ BC: 20, CD: 20.5, DA: 20 }),
+  { type: "next" },
+  lengths({ AC: 28.284271 }),
+  lengths({ BD: 28.284271 }),
+  { type: "next" },
+  { type: "answer", gate: "squared", value: { kind: "unknown" } },
+  lengths({ AX: 20 }),
+];
+
+/** Where the record of the present version of the procedure is kept. */
+export const GOLDEN = new URL(`../golden/procedure-${PROCEDURE}.jsonl`, import.meta.url);
+
+/** A whole job, driven from its opening to its close under the present version of the procedure, as lines of text. */
+export async function recordGolden(): Promise<string> {
+  const { app, post, journal } = testApp();
+  const small = brief();
+  Object.assign(small.tent, { widthFt: 20, lengthFt: 20, midsFt: undefined, onePiece: true, splitEnds: false });
+  Object.assign(small.tent, { quarterRings: 0, centerPoleFt: 13 });
+  const { job } = (await (await post("/jobs", { key: "golden-0001", brief: small })).json()) as { job: string };
+  const read = async () => (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: "device=office" } })).json()) as GuideState;
+  const say: Say = async (body) => {
+    const told = await post(`/jobs/${job}/say`, body);
+    return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
+  };
+  const by = async (as: string, key: string, ask: object) => {
+    const { revision, readBack } = await read();
+    return say({ as, key, seen: revision, ...("alternatives" in ask ? { readBack: readBack?.entry ?? null } : {}), ...ask });
+  };
+  await drive(read, say, (s) => s.phase === "anchorsSet");
+  for (const [i, ask] of ODD.entries()) await by("p1", `golden-odd-${i}`, ask);
+  await drive(read, say, (s) => !s.makingSafe);
+  await drive(read, say, (s) => s.step === "squared");
+  for (const [i, ask] of SQUARING.entries()) await by("p1", `golden-squared-${i}`, ask);
+  const moved = { ...small, site: { ...small.site, rallyPoint: "the barn door" } };
+  const proposed = await by("p1", "golden-amend", { type: "amend", because: "muster moved", brief: moved });
+  await by("p3", "golden-agree", { type: "agree", target: proposed.body.entry });
+  await drive(read, say, (s) => s.step === "marked.AB");
+  const ringed = { ...moved, tent: { ...moved.tent, rings: { AB: 4 } } };
+  const counted = await by("p1", "golden-rings", { type: "amend", because: "the cloth has four rings along AB", brief: ringed });
+  await by("p3", "golden-ringed", { type: "agree", target: counted.body.entry });
+  await drive(read, say, () => false);
+  const lines = journal.read(job).map(({ no, hash, bytes }) => JSON.stringify({ no, hash, bytes: new TextDecoder().decode(bytes) }));
+  return `${lines.join("\n")}\n`;
+}
+
+/** The lines of a golden record as a journal gives them. */
+export const goldenLines = (text: string) =>
+  text
+    .trim()
+    .split("\n")
+    .map((line) => JSON.parse(line) as { no: number; hash: string; bytes: string })
+    .map((line) => ({ ...line, bytes: new TextEncoder().encode(line.bytes) }));
