@@ -1,6 +1,6 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { describe, expect, test } from "vitest";
-import { fitMarks } from "../../machines/site/figure.ts";
+import { fitMarks } from "../../machines/site/fit-marks.ts";
 import { LENGTHS, type LengthName, lengthFt, type Marks, tapeSdFt } from "../../machines/site/lengths.ts";
 import { MARK_SD_IN } from "../../machines/site/misread.ts";
 import { squared } from "../../machines/site/squaring.ts";

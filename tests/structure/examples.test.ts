@@ -2,11 +2,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { planTent } from "../../machines/tent/plan.ts";
+import { rectangle, TAPING } from "../support/marks.ts";
 import { eighty, specOf } from "../tent/tents.ts";
 
 const spec = specOf(eighty);
 /** Arguments that an example may use by name, next to the exports of its own file. */
-const FIXTURES = { spec, plan: planTent(spec) };
+const FIXTURES = { spec, plan: planTent(spec), target: { want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING } };
 
 const examples = readdirSync("machines", { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))

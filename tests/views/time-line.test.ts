@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { forecast } from "../../machines/time/forecast.ts";
-import { factorsFrom } from "../../machines/time/learning.ts";
 import type { JobProgress } from "../../machines/time/job-stage.ts";
+import { factorsFrom } from "../../machines/time/learning.ts";
 import { clockAt, forecastLine } from "../../views/pages/time/line.ts";
 import { about } from "../../views/text/en/time.ts";
 import { frozenWith, standingAt, unstarted } from "../support/time.ts";
