@@ -1,17 +1,18 @@
 import { type Change, changesOf } from "../install/changes.ts";
+import { finding, isCumulative } from "../install/checks/any-check.ts";
+import type { Finding } from "../install/checks/registry.ts";
 import type { BindingIntent, Command, Did } from "../install/commands.ts";
 import type { Answer, Value } from "../install/gates.ts";
 import type { GateId, Instant } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
 import type { Refusal } from "../install/refusals.ts";
 import type { JobState } from "../install/state.ts";
-import { isCumulative, status } from "../install/status.ts";
+import { status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
 import { own } from "../lookup/own.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../record/effective-command.ts";
 import type { CommandEntry } from "../record/entry.ts";
 import { frozenBefore } from "../record/findings.ts";
-import { type Finding, findingOf } from "./finding.ts";
 import type { LiveJob } from "./live-job.ts";
 
 /** One reason why not, with what a sentence about it needs: the call whose gate it is, the answer there, what that comes to. */
@@ -81,7 +82,7 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
 function reasonFor(refusal: Refusal, { gates, answers }: Pick<ReplyContext, "gates" | "answers">): Reason {
   const step = "gate" in refusal ? (gates.get(refusal.gate) ?? null) : null;
   const value = step?.gate ? (own(answers, step.gate.id)?.value ?? null) : null;
-  return { refusal, step, value, finding: step?.gate && value ? findingOf(step.gate.check, value, { answers }) : null };
+  return { refusal, step, value, finding: step?.gate && value ? finding(step.gate.check, value, { answers }) : null };
 }
 
 /** What an answer comes to at its gate, with all that had been answered when it was given. */
@@ -99,7 +100,7 @@ function answerGiven(
   const is = status(gate, { ...then.state, answers, waived: {}, lastAt: at }, at);
   const good = is === "good" || is === "waived";
   return {
-    finding: findingOf(gate.check, value, { answers }),
+    finding: finding(gate.check, value, { answers }),
     unmet: good ? null : reasonFor({ why: "gate", gate: gate.id, status: is }, { gates: then.gates, answers }),
   };
 }

@@ -1,4 +1,5 @@
 import { digest } from "../digest/digest.ts";
+import { kindOf } from "./checks/registry.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import type { StepId } from "./ids.ts";
 import { currentStep, type Job } from "./job.ts";
@@ -37,8 +38,8 @@ export function reopenedGates(from: Frozen, to: Frozen): string[] {
   });
 }
 
-/** A gate as far as a change of it asks again. Things that were counted stay counted: they are judged against the new list. */
-const question = (gate: Gate): unknown => (gate.check.kind === "counts" ? { ...gate, check: { ...gate.check, want: null } } : gate);
+/** A gate as far as a change of it asks again. */
+const question = (gate: Gate): unknown => ({ ...gate, check: kindOf(gate.check).question(gate.check) });
 
 /** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
 export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly resumesAt: Step } {

@@ -1,4 +1,4 @@
-import type { Unit, Value } from "./gates.ts";
+import type { Unit } from "./checks/units.ts";
 
 export type Bounds = { readonly from: number; readonly to: number };
 
@@ -20,23 +20,3 @@ export const LENGTH_BOUNDS: Bounds = { from: 0.1, to: 1000 };
 export const WIND_BOUNDS: Bounds = { from: 0, to: 200 };
 
 export const isWithin = (n: number, { from, to }: Bounds): boolean => n >= from && n <= to;
-
-/** A number of an answer that nobody can mean, with its bounds and its unit; `null` where there is none. */
-export function unbelievable(value: Value): { readonly n: number; readonly unit: Unit | "count"; readonly bounds: Bounds } | null {
-  const first = (numbers: readonly number[], unit: Unit | "count", bounds: Bounds) => {
-    const n = numbers.find((number) => !isWithin(number, bounds));
-    return n === undefined ? null : { n, unit, bounds };
-  };
-  switch (value.kind) {
-    case "count":
-      return first([value.n], "count", COUNT_BOUNDS);
-    case "counts":
-      return first(Object.values(value.n), "count", COUNT_BOUNDS);
-    case "measure":
-      return first([value.n], value.unit, MEASURE_BOUNDS[value.unit]);
-    case "lengths":
-      return first(Object.values(value.ft), "ft", LENGTH_BOUNDS);
-    default:
-      return null;
-  }
-}

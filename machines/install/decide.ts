@@ -1,9 +1,9 @@
-import { transition } from "xstate";
 import type { Command } from "./commands.ts";
 import type { Job } from "./job.ts";
 import { judge } from "./judge.ts";
 import { confirm, discard, stage } from "./read-back.ts";
 import type { Outcome } from "./refusals.ts";
+import { transition } from "./transition.ts";
 
 /**
  * One command, exactly one outcome; with it the job as it stands afterward. The clock goes first. Replay runs the same

@@ -1,7 +1,10 @@
-import type { Taping } from "../site/lengths.ts";
-import type { Corner, Point } from "../tent/types.ts";
 import type { Role } from "./brief.ts";
+import type { Check, Value } from "./checks/registry.ts";
+import type { Unit } from "./checks/units.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
+
+export type { Check, Value } from "./checks/registry.ts";
+export type { Unit } from "./checks/units.ts";
 
 /** Where a limit comes from. A figure from memory may shut a gate, and never opens one. */
 export type Source =
@@ -13,43 +16,6 @@ export type Source =
 
 /** Whose paper a gate takes instead of the limit. It is an answer, in the record under its own name, and no waiver. */
 export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "fireOfficial";
-
-export type Unit = "in" | "ft" | "deg" | "lbf" | "turns";
-
-/** The kind of answer that a gate takes, with its limit. */
-export type Check =
-  | { readonly kind: "yesNo"; readonly good: boolean }
-  | { readonly kind: "count"; readonly from: number; readonly to: number | null }
-  /** A count that must equal another gate's: those who went under, coming out again. */
-  | { readonly kind: "sameCount"; readonly as: GateId }
-  | {
-      readonly kind: "measure";
-      readonly unit: Unit;
-      readonly from: number | null;
-      readonly to: number | null;
-      readonly noneIsGood: boolean;
-    }
-  /**
-   * Lengths in feet between the four corner marks, at least five of AB BC CD DA AC BD, said in any order and over several
-   * answers. Judged together: the figure that fits them against the one that is wanted.
-   */
-  | {
-      readonly kind: "square";
-      readonly want: Readonly<Record<Corner, Point>>;
-      readonly inPer50Ft: number;
-      readonly taping: Taping;
-    }
-  /**
-   * Counts of several things by name, in any order and over several answers. At least so many of each; or, where `as`
-   * names a gate, exactly as many as were counted there.
-   */
-  | { readonly kind: "counts"; readonly want: Readonly<Record<string, number>>; readonly as: GateId | null }
-  /** A paper named by its number. `expected` is the one this job is for. */
-  | { readonly kind: "document"; readonly expected: string | null; readonly validFrom: Instant | null; readonly validTo: Instant | null }
-  /** The latest wind reading is fresh and workable; never answered by hand. */
-  | { readonly kind: "wind" }
-  /** No figure exists to judge by: only the named paper opens it. */
-  | { readonly kind: "paperOnly" };
 
 /** The parts of a job whose amendment reopens a gate. */
 export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sheet" | "site" | "ticket" | "use" | "crew";
@@ -68,17 +34,6 @@ export type Gate = {
   readonly reopenedBy: readonly Aspect[];
   readonly paper: Paper | null;
 };
-
-export type Value =
-  | { readonly kind: "yesNo"; readonly yes: boolean }
-  | { readonly kind: "count"; readonly n: number }
-  | { readonly kind: "measure"; readonly n: number; readonly unit: Unit }
-  | { readonly kind: "none" }
-  | { readonly kind: "unknown" }
-  | { readonly kind: "lengths"; readonly ft: Readonly<Record<string, number>> }
-  | { readonly kind: "counts"; readonly n: Readonly<Record<string, number>> }
-  | { readonly kind: "document"; readonly named: string }
-  | { readonly kind: "paper"; readonly by: string; readonly document: string };
 
 export type Answer = {
   readonly gate: GateId;

@@ -1,9 +1,9 @@
-import { transition } from "xstate";
 import { applyAmendment } from "./amend.ts";
-import { unbelievable } from "./bounds.ts";
+import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import { allSteps, type Job } from "./job.ts";
 import type { Outcome, Refusal } from "./refusals.ts";
+import { transition } from "./transition.ts";
 
 /** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
 const REVISION_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown"]);

@@ -1,11 +1,12 @@
 import { assign, setup, stateIn } from "xstate";
+import { accepts, mergeAnswers } from "./checks/any-check.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
 import { type Check, COMPETENT, type Gate } from "./gates.ts";
 import type { Instant, StepId } from "./ids.ts";
 import type { Refusal } from "./refusals.ts";
 import type { JobState, Wind } from "./state.ts";
-import { accepts, blockers, mergeAnswers } from "./status.ts";
+import { blockers } from "./status.ts";
 import type { Step } from "./step.ts";
 import { SITE_STATES } from "./step.ts";
 import { weatherAt } from "./weather.ts";

@@ -1,7 +1,7 @@
+import { isCumulative, mergeAnswers } from "../install/checks/any-check.ts";
 import type { Command } from "../install/commands.ts";
 import type { Check, Value } from "../install/gates.ts";
 import type { EntryNo } from "../install/ids.ts";
-import { isCumulative, mergeAnswers } from "../install/status.ts";
 import type { CommandEntry, Entry, Sealed } from "./entry.ts";
 
 /** Finds an entry of the same job by its number; nothing where there is none. */

@@ -1,8 +1,7 @@
+import { comparesWith, isComplete, meetsLimit } from "../install/checks/any-check.ts";
 import type { Answer, Gate } from "../install/gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
-import type { JobState } from "../install/state.ts";
-import { isComplete, meetsLimit } from "../install/status.ts";
 import type { Frozen } from "../install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
 import type { CommandEntry, Entry, JobId, Opening, Sealed } from "./entry.ts";
@@ -161,9 +160,8 @@ function isWithinLimits(fold: Fold, entry: CommandEntry, earlier: EntryLookup): 
   const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
   if (!gate || command.value.kind === "unknown") return false;
   const value = answerValue(entry, gate.check, earlier) ?? command.value;
-  // Of a state, a limit asks for nothing but the answers that it compares with.
-  const state = { answers: fold.counted } as unknown as JobState;
-  return !isComplete(gate.check, value, state) || meetsLimit(gate.check, value, state);
+  const given = { answers: fold.counted };
+  return !isComplete(gate.check, value, given) || meetsLimit(gate.check, value, given);
 }
 
 function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fold["counted"] {
@@ -190,9 +188,7 @@ function rulesOf(frozen: Frozen): Rules {
   const rules: Rules = {
     gates: new Map(gates.map((g) => [g.id, g])),
     ways: new Set(Object.values(frozen.script.escapes).flatMap((way) => way.map((s) => s.id))),
-    compared: new Set(
-      gates.flatMap(({ check }) => (check.kind === "sameCount" || check.kind === "counts" ? [check.as] : [])).filter((id) => id !== null),
-    ),
+    compared: new Set(gates.flatMap(({ check }) => comparesWith(check) ?? [])),
   };
   rulesCache.set(frozen, rules);
   return rules;

@@ -1,4 +1,5 @@
-import type { Check } from "../install/gates.ts";
+import { givenParts, wantedParts } from "../install/checks/any-check.ts";
+import type { Parts } from "../install/checks/check-kind.ts";
 import type { JobState } from "../install/state.ts";
 import type { Script } from "../install/step.ts";
 import { ORDER_OF_USE } from "../tent/load.ts";
@@ -22,11 +23,16 @@ export type KitRow = {
  * out but were dropped from the list by an amendment still have to come back, so they are included.
  */
 export function kitCounts(script: Script, answers: JobState["answers"]): KitRow[] {
-  const listed = { ...wanted(script, KIT_BACK), ...wanted(script, KIT_OUT) };
-  const counted = (gate: string) => {
-    const value = answers[gate]?.value;
-    return value?.kind === "counts" ? value.n : {};
+  const checkAt = (gate: string) => script.steps.find((s) => s.gate?.id === gate)?.gate?.check;
+  const wanted = (gate: string): Parts => {
+    const check = checkAt(gate);
+    return check ? wantedParts(check, { answers: {} }) : {};
   };
+  const counted = (gate: string): Parts => {
+    const check = checkAt(gate);
+    return check ? givenParts(check, answers[gate]?.value) : {};
+  };
+  const listed = { ...wanted(KIT_BACK), ...wanted(KIT_OUT) };
   const out = counted(KIT_OUT);
   const back = counted(KIT_BACK);
   const names = new Set([...ORDER_OF_USE, ...Object.keys(listed), ...Object.keys(out), ...Object.keys(back)]);
@@ -45,8 +51,3 @@ const rowOf = (item: string, listed: number, out: number | null, back: number | 
 
 /** Whether anything has been counted. */
 export const isCounted = (rows: readonly KitRow[]): boolean => rows.some(({ out, back }) => out !== null || back !== null);
-
-function wanted({ steps }: Script, id: string): Extract<Check, { kind: "counts" }>["want"] {
-  const asks = steps.find((s) => s.gate?.id === id)?.gate?.check;
-  return asks?.kind === "counts" ? asks.want : {};
-}

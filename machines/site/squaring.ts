@@ -56,7 +56,7 @@ export type Squared =
  * within its tolerance and, with six, the lengths agree with each other. Equal diagonals alone prove nothing. Uses only
  * `+ − × ÷ √`, so that the result is the same on every machine.
  *
- * @example squared({ AB: 120, BC: 60, CD: 120, DA: 60, AC: 134.164, BD: 134.164 }, target).is // "square"
+ * @example squared({ AB: 120, BC: 60, CD: 120, DA: 60, AC: 134.164, BD: 134.164 }, { want, inPer50Ft: 1, taping }).is // "square"
  */
 export function squared(lengths: Readonly<Record<string, number>>, wanted: SquareTarget): Squared {
   const names = measuredNames(lengths);

@@ -1,13 +1,10 @@
-import type { Unit } from "../install/gates.ts";
+import type { Unit } from "../install/checks/units.ts";
 
 /** A number as it was said, with the unit where one was. */
 export type Quantity = { readonly n: number; readonly unit: Unit | "mph" | null };
 /** What a number is wanted in. */
 export type Wants = Unit | "mph" | "count";
 
-/** Meters in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
-export const METERS_PER_FOOT = 0.3048;
-export const METERS_PER_INCH = 0.0254;
 /** Kilometers in an international mile: exact (NIST SP 811, B.8). */
 export const KM_PER_MILE = 1.609344;
 /** Kilometers an hour in a knot: the international nautical mile is 1852 m, exact (NIST SP 811, B.8). */

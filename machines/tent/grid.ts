@@ -1,11 +1,14 @@
 import type { Point } from "./types.ts";
 
+/** From here on a double has no millionths to keep, and times a million it may overflow. */
+const NO_MILLIONTHS = 1e9;
+
 /**
  * Rounds feet (or degrees) to a millionth, so that floating-point noise never reaches a screen or a record.
  *
  * @example toGrid(0.1 + 0.2) // 0.3
  */
-export const toGrid = (ft: number): number => Math.round(ft * 1e6) / 1e6 + 0;
+export const toGrid = (ft: number): number => (Math.abs(ft) < NO_MILLIONTHS ? Math.round(ft * 1e6) / 1e6 + 0 : ft);
 
 /**
  * Whether two lengths in feet are equal apart from rounding.

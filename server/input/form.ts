@@ -1,3 +1,4 @@
+import { valueFromFields } from "../../machines/install/checks/values.ts";
 import { readNumber } from "../../machines/speech/en/numbers.ts";
 import type { Wants } from "../../machines/speech/quantity.ts";
 import { inUnit } from "../../machines/speech/quantity.ts";
@@ -15,7 +16,7 @@ export function sayFromForm(f: Fields): unknown {
   const say = { ...around, type: f.type };
   switch (f.type) {
     case "answer":
-      return { ...say, gate: f.gate, value: valueFromForm(f) };
+      return { ...say, gate: f.gate, value: valueFromFields(f, (field, wants) => numberIn(f[field], wants, field)) };
     case "waive":
       return { ...say, gate: f.gate, because: f.because };
     case "makeSafe":
@@ -44,33 +45,7 @@ const listed = (text: string) =>
     .map((line) => line.trim())
     .filter((line) => line !== "");
 
-function valueFromForm(f: Fields): unknown {
-  switch (f.kind) {
-    case "yesNo":
-      return { kind: "yesNo", yes: f.value === "yes" };
-    case "count":
-      return { kind: "count", n: numberIn(f.value, "count", "value") };
-    case "measure":
-      return { kind: "measure", n: numberIn(f.value, f.unit as Wants, "value"), unit: f.unit };
-    case "document":
-      return { kind: "document", named: f.value };
-    case "paper":
-      return { kind: "paper", by: f.by, document: f.document };
-    case "lengths": {
-      if (f.length !== undefined) return { kind: "lengths", ft: { [f.length]: numberIn(f.value, "ft", "value") } };
-      // Left empty is not measured.
-      const names = Object.keys(f).filter((k) => k.startsWith("ft.") && f[k]?.trim() !== "");
-      return { kind: "lengths", ft: Object.fromEntries(names.map((k) => [k.slice(3), numberIn(f[k], "ft", k)])) };
-    }
-    case "counts": {
-      const names = Object.keys(f).filter((k) => k.startsWith("n.") && f[k]?.trim() !== "");
-      return { kind: "counts", n: Object.fromEntries(names.map((k) => [k.slice(2), numberIn(f[k], "count", k)])) };
-    }
-    default:
-      return { kind: f.kind };
-  }
-}
-
+/** The number in a field. Throws a Problem that names the field where it is none, or of another unit. */
 function numberIn(text: string | undefined, wants: Wants, field: string): number {
   const said = readNumber(text ?? "");
   if (!said) throw new Problem(422, errors.bodyShape, { [field]: errors.notNumber(text ?? "") });

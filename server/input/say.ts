@@ -1,51 +1,19 @@
 import * as v from "valibot";
 import type { Said } from "../../machines/conversation/interpret.ts";
-import { type Bounds, COUNT_BOUNDS, isWithin, LENGTH_BOUNDS, MEASURE_BOUNDS, WIND_BOUNDS } from "../../machines/install/bounds.ts";
-import type { Gate, Unit, Value } from "../../machines/install/gates.ts";
-import { inUnit, METERS_PER_FOOT, METERS_PER_INCH } from "../../machines/speech/quantity.ts";
+import { WIND_BOUNDS } from "../../machines/install/bounds.ts";
+import { expected } from "../../machines/install/checks/any-check.ts";
+import { inUnitOf } from "../../machines/install/checks/measure.ts";
+import { believable, shortText } from "../../machines/install/checks/value-form.ts";
+import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
+import type { Gate, Value } from "../../machines/install/gates.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { Problem } from "./problem.ts";
-import { noFields, recordOf, strict } from "./strict.ts";
+import { noFields, strict } from "./strict.ts";
 
-/** Text without half letters: a hash is made of what is stored. */
-const wholeLetters = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
-const text = (most: number) =>
-  v.pipe(v.string(), wholeLetters, v.trim(), v.minLength(1, errors.empty), v.maxLength(most, errors.tooLong(most)));
-const UNITS = ["in", "ft", "deg", "lbf", "turns", "mm", "m"] as const satisfies readonly (Unit | "mm" | "m")[];
-type SaidUnit = Unit | "mm" | "m" | "count" | "mph";
-/** A number that can be believed, in its unit. */
-const within = (unit: SaidUnit, { from, to }: Bounds) =>
-  v.pipe(
-    v.number(errors.notANumber),
-    v.check(
-      (n) => isWithin(n, { from, to }),
-      (issue) => errors.unbelievable(issue.input, unit, from, to),
-    ),
-  );
-const count = v.pipe(within("count", COUNT_BOUNDS), v.safeInteger(errors.whole));
+const text = (max: number) => shortText(max, errors);
+const value = valueSchema(errors);
+const speed = believable("mph", WIND_BOUNDS, errors);
 const entry = v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole), v.minValue(0, errors.whole));
-const value = v.variant("kind", [
-  strict({ kind: v.literal("yesNo"), yes: v.boolean(errors.yesOrNo) }),
-  strict({ kind: v.literal("count"), n: count }),
-  strict({ kind: v.literal("measure"), n: v.number(errors.notANumber), unit: v.picklist(UNITS, errors.oneOf(UNITS)) }),
-  strict({ kind: v.literal("none") }),
-  strict({ kind: v.literal("unknown") }),
-  strict({ kind: v.literal("lengths"), ft: recordOf(null, within("ft", LENGTH_BOUNDS)) }),
-  strict({ kind: v.literal("counts"), n: recordOf(null, count) }),
-  strict({ kind: v.literal("document"), named: text(80) }),
-  strict({ kind: v.literal("paper"), by: text(80), document: text(80) }),
-]);
-/** A measurement within what its own unit can be. */
-const answered = v.pipe(
-  value,
-  v.rawCheck(({ dataset, addIssue }) => {
-    if (!dataset.typed || dataset.value.kind !== "measure") return;
-    const { n, unit } = dataset.value;
-    const { from, to } = MEASURE_BOUNDS[unit];
-    const path: [v.ObjectPathItem] = [{ type: "object", origin: "value", input: dataset.value, key: "n", value: n }];
-    if (!isWithin(n, { from, to })) addIssue({ message: errors.unbelievable(n, unit, from, to), path });
-  }),
-);
 const moment = v.pipe(
   v.string(),
   v.isoTimestamp((issue) => errors.notATime(issue.input)),
@@ -60,7 +28,7 @@ const envelope = v.object(around);
 const said = <E extends v.ObjectEntries>(entries: E) => strict(entries, Object.keys(around));
 const command = v.variant("type", [
   ...(["next", "back", "hold", "carryOn"] as const).map((type) => said({ type: v.literal(type) })),
-  said({ type: v.literal("answer"), gate: text(80), value: answered }),
+  said({ type: v.literal("answer"), gate: text(80), value }),
   said({ type: v.literal("waive"), gate: text(80), because: text(300) }),
   said({ type: v.literal("makeSafe"), because: v.optional(v.nullable(text(300)), null) }),
   said({ type: v.literal("standDown"), because: text(300) }),
@@ -68,8 +36,8 @@ const command = v.variant("type", [
   said({
     type: v.literal("reading"),
     kind: v.literal("wind"),
-    mph: within("mph", WIND_BOUNDS),
-    gustMph: v.optional(v.nullable(within("mph", WIND_BOUNDS)), null),
+    mph: speed,
+    gustMph: v.optional(v.nullable(speed), null),
     takenAt: v.optional(v.nullable(moment), null),
     place: v.optional(v.nullable(text(80)), null),
   }),
@@ -120,17 +88,12 @@ function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Recor
   return null;
 }
 
-/** A measurement in the unit that its gate is asked in; millimeters and meters become inches and feet. A Problem where it cannot. */
-export function toGateUnit(raw: v.InferOutput<typeof value>, gate: Gate | null): Value {
-  if (raw.kind !== "measure") return raw;
-  const given = inTradeUnits(raw);
-  if (gate?.check.kind !== "measure") return { kind: "measure", ...given };
-  const n = inUnit(given, gate.check.unit);
-  if (n === null) throw new Problem(422, errors.wrongUnit(raw.unit, gate.check.unit), { "value.unit": errors.oneOf([gate.check.unit]) });
-  return { kind: "measure", n: Math.round(n * 1e6) / 1e6, unit: gate.check.unit };
-}
-
-function inTradeUnits({ n, unit }: Extract<v.InferOutput<typeof value>, { kind: "measure" }>): { readonly n: number; readonly unit: Unit } {
-  if (unit === "mm") return { n: n / 1000 / METERS_PER_INCH, unit: "in" };
-  return unit === "m" ? { n: n / METERS_PER_FOOT, unit: "ft" } : { n, unit };
+/** A value as its gate takes it: a measurement in the unit that is asked for. Throws a Problem where it cannot be. */
+export function toGateUnit(given: GivenValue, gate: Gate | null): Value {
+  if (given.kind !== "measure") return given;
+  const asked = gate && expected(gate.check);
+  const wants = asked?.expects === "measure" ? asked.unit : null;
+  const measured = inUnitOf(given, wants);
+  if (measured) return measured;
+  throw new Problem(422, errors.wrongUnit(given.unit, wants!), { "value.unit": errors.oneOf([wants!]) });
 }

@@ -1,63 +1,13 @@
-import * as v from "valibot";
-import { nearestName } from "../../machines/lookup/nearest.ts";
+import type * as v from "valibot";
+import { recordOf as recordWith, strict as strictWith } from "../../machines/lookup/strict.ts";
 import { errors } from "../../views/text/en/errors.ts";
 
-/**
- * An object with these fields and no others: an unknown one is refused by its name, with the nearest that is known. The
- * library's own strict object takes `constructor` for known, and its objects drop `__proto__` without a word.
- * `elsewhere` are fields of the same object that somebody else reads.
- */
-export function strict<E extends v.ObjectEntries>(entries: E, elsewhere: readonly string[] = []): v.ObjectSchema<E, undefined> {
-  const base = v.object(entries);
-  const known = [...Object.keys(entries), ...elsewhere];
-  return {
-    ...base,
-    "~run"(dataset, config) {
-      const input = dataset.value;
-      const read = base["~run"](dataset, config);
-      if (typeof input === "object" && input !== null) refuseUnknown(this, input, known, read, config);
-      return read;
-    },
-  };
-}
+/** An object with these fields and no others; `elsewhere` are fields of the same object that somebody else reads. */
+export const strict = <E extends v.ObjectEntries>(entries: E, elsewhere: readonly string[] = []) =>
+  strictWith(errors.notKnown, entries, elsewhere);
 
-/** The same for an object whose names are some of a list, with a value of one kind each. */
-export function recordOf<S extends v.GenericSchema>(known: readonly string[] | null, value: S) {
-  const base = v.record(v.string(), value);
-  const schema: typeof base = {
-    ...base,
-    "~run"(dataset, config) {
-      const input = dataset.value;
-      const read = base["~run"](dataset, config);
-      if (typeof input === "object" && input !== null) refuseUnknown(this, input, known ?? named(input), read, config);
-      return read;
-    },
-  };
-  return schema;
-}
-
-/** Any name, but those that every object has from its beginning. */
-const named = (input: object): string[] => Object.keys(input).filter((name) => !(name in Object.prototype));
-
-type Run = v.GenericSchema["~run"];
-function refuseUnknown(
-  schema: v.GenericSchema,
-  input: object,
-  known: readonly string[],
-  read: ReturnType<Run>,
-  config: Parameters<Run>[1],
-) {
-  for (const key of Object.keys(input)) {
-    if (known.includes(key)) continue;
-    const value: unknown = (input as Record<string, unknown>)[key];
-    const path: [v.ObjectPathItem] = [{ type: "object", origin: "key", input: input as Record<string, unknown>, key, value }];
-    v._addIssue(schema as never, "key", read as never, config, {
-      input: value,
-      path,
-      message: errors.notKnown(key, nearestName(key, known), known),
-    } as never);
-  }
-}
+/** An object whose names are some of a list, or any where that is `null`, with a value of one kind each. */
+export const recordOf = <S extends v.GenericSchema>(known: readonly string[] | null, value: S) => recordWith(errors.notKnown, known, value);
 
 /** What is wrong, by field. Names come from outside: there is nothing inherited among them. */
 export const noFields = (): Record<string, string> => Object.create(null) as Record<string, string>;

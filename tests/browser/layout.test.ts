@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
-import { demoBrief } from "../../server/demo.ts";
+import { brief } from "../support/briefs.ts";
 import { opened, type World } from "../support/browser.ts";
 import { eighty, hundred, twenty } from "../tent/tents.ts";
 
@@ -14,7 +14,7 @@ const jobs = new Map<string, string>();
 
 beforeAll(async () => {
   world = await opened();
-  const demo = demoBrief("2026-06-01", "2026-06-20");
+  const demo = brief();
   for (const [size, tent] of SIZES) {
     const site = { ...demo.site, baselineBearingDeg: 37, street: { edge: "DA", name: "Tansy Lane" } };
     const told = await fetch(`${world.url}jobs`, {

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { isCumulative } from "../../machines/install/checks/any-check.ts";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { kitName } from "../../views/text/en/names.ts";
 import { answerOnPage, opened, press, type World } from "../support/browser.ts";
@@ -66,7 +67,7 @@ describe("the demo job, each person with a phone of their own", () => {
       if (gate && gate.status !== "good") {
         const answer = goodAnswer(gate, state);
         const page = "wind" in answer ? lead : await phoneOf(answer.as, state.revision);
-        const aloud = n % 2 === 0 || gate.check.kind === "square" || gate.check.kind === "counts" ? words(gate, state) : [];
+        const aloud = n % 2 === 0 || isCumulative(gate.check) ? words(gate, state) : [];
         for (const said of aloud) {
           expect(await talk(page, said), `${state.step}: ${said}`).toMatchObject({ went: "readBack" });
           if (n % 4 === 0) expect((await talk(page, "correct")).went).toBe("done");

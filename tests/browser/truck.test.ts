@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demoBrief } from "../../server/demo.ts";
 import type { TruckState } from "../../views/pages/truck/state.ts";
+import { brief } from "../support/briefs.ts";
 import { opened, PHONE, press, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { hundred } from "../tent/tents.ts";
@@ -145,7 +145,7 @@ describe("the loading list, ticked with gloves on", () => {
 
 describe.each(["light", "dark"] as const)("printed from a %s screen, the list of a 100×200", (scheme) => {
   it.each(["A4", "Letter"])("is one page of %s, with a box to tick on every line and room to sign", async (format) => {
-    const demo = demoBrief("2026-06-01", "2026-06-20");
+    const demo = brief();
     const told = await fetch(`${world.url}jobs`, {
       method: "POST",
       headers: { "content-type": "application/json", origin: world.url.slice(0, -1) },

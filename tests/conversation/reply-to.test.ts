@@ -25,9 +25,9 @@ describe("what the guide says back, as facts", () => {
   it("a part of a list says what is still missing", async () => {
     await job.to((s) => s.step === "kit.loaded");
     const reply = replied(job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: { stakePlate: 1 } } }));
-    if (reply.is !== "notGood" || reply.reason.finding?.of !== "counts") throw new Error(JSON.stringify(reply));
+    if (reply.is !== "notGood" || reply.reason.finding?.kind !== "counts") throw new Error(JSON.stringify(reply));
     expect(reply.reason.finding.missing).not.toContain("stakePlate");
-    expect(reply.reason.finding.off).toMatchObject([{ item: "stakePlate" }]);
+    expect(reply.reason.finding.off).toMatchObject([{ item: "stakePlate", n: 1 }]);
   });
   it("what is heard is read back with its question, and said to be out of limit before it is confirmed", () =>
     expect(

@@ -3,7 +3,7 @@ import { amendmentEffect } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { changeText } from "../../views/text/en/changes.ts";
-import { briefOf, frozenOf } from "../proof/fixtures.ts";
+import { briefOf, frozenOf, people } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 import { forty } from "../tent/tents.ts";
 
@@ -47,16 +47,16 @@ describe("what a changed plan changes, in a crew's words", () => {
   });
   test("people and papers", () => {
     const to = frozenOf(
-      briefOf(forty, (b) => ({
-        crew: b.crew.filter((p) => p.role !== "trainee").map((p) => (p.role === "crew" ? { ...p, role: "competent" as const } : p)),
-        site: { ...b.site, rallyPoint: "the barn door", overheadKv: [null] },
-        sheet: { ...b.sheet, embedmentIn: 36 },
-        ticket: { ...b.ticket, utilities: [{ kind: "gas", marked: false }], validTo: Date.UTC(2026, 6, 1, 12) },
-      })),
+      briefOf(forty, {
+        crew: people.filter((p) => p.role !== "trainee").map((p) => (p.role === "crew" ? { ...p, role: "competent" } : p)),
+        site: { rallyPoint: "the barn door", overheadKv: [null] },
+        sheet: { embedmentIn: 36 },
+        ticket: { utilities: [{ kind: "gas", marked: false }], validTo: Date.UTC(2026, 6, 1, 12) },
+      }),
     );
     expect(told(to)).toEqual([
       "Embedment, in: 36; was not given.",
-      "Muster point: the barn door; was the gate.",
+      "Muster point: the barn door; was the oak at gate 3.",
       "Overhead lines, kV: not known; was 7.2.",
       "In force to: 1 Jul 2026, 06:00; was 31 Jul 2026, 06:00.",
       "Gas: nothing here; was marked.",

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { COUNT_BOUNDS, LENGTH_BOUNDS } from "../../machines/install/bounds.ts";
 import type { Role } from "../../machines/install/brief.ts";
+import { accepts, isComplete, mergeAnswers, wantedParts } from "../../machines/install/checks/any-check.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import { gate as declared, type Value } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import { accepts, isComplete, mergeAnswers, wantedCounts } from "../../machines/install/status.ts";
 import { briefOf, frozenOf } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 import { taped } from "../support/marks.ts";
@@ -18,7 +19,7 @@ const crewAt = (id: string) => {
 };
 const square = () => {
   const { check } = allSteps(script).find((s) => s.id === "squared")!.gate!;
-  return check as Extract<typeof check, { kind: "square" }>;
+  return check as Extract<typeof check, { kind: "lengths" }>;
 };
 const good = taped(square().want);
 const lengths = (ft: Record<string, number>): Value => ({ kind: "lengths", ft });
@@ -45,16 +46,16 @@ describe("the squaring gate, length by length", () => {
     crew.answer(lengths({ AB: good.AB }));
     expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "open" }] });
   });
-  test("a yes is no length, and neither is a length of none of the six, of nothing, or under nothing", () => {
+  test("a yes is no length, and neither is a length of none of the six, or none at all", () => {
     const crew = crewAt("squared");
-    for (const value of [
-      { kind: "yesNo", yes: true },
-      lengths({ AX: 40 }),
-      lengths({}),
-      lengths({ AB: -40 }),
-      lengths({ AB: Number.NaN }),
-    ] as Value[])
+    for (const value of [{ kind: "yesNo", yes: true }, lengths({ AX: 40 }), lengths({})] as Value[])
       expect(crew.answer(value)).toEqual({ refused: [{ why: "wrongKind", gate: "squared" }] });
+  });
+  test("a length under nothing is refused with what is believed", () => {
+    const crew = crewAt("squared");
+    expect(crew.answer(lengths({ AB: -40 }))).toEqual({
+      refused: [{ why: "unbelievable", gate: "squared", n: -40, unit: "ft", bounds: LENGTH_BOUNDS }],
+    });
   });
   test("is asked again when the stations change", () => {
     const gate = allSteps(script).find((s) => s.id === "squared")!.gate!;
@@ -93,9 +94,15 @@ describe("the loading list, line by line", () => {
     crew.answer(counts({ ...want, [first]: want[first]! + 10 }));
     expect(crew.next()).toEqual({ did: "moved" });
   });
-  test("a thing that is not on the list, half of one, or fewer than none is no count", () => {
+  test("fewer than none are refused with what is believed", () => {
     const crew = crewAt("kit.loaded");
-    for (const n of [{ marquee: 1 }, { [first]: 1.5 }, { [first]: -1 }, {}])
+    expect(crew.answer(counts({ [first]: -1 }))).toEqual({
+      refused: [{ why: "unbelievable", gate: "kit.loaded", n: -1, unit: "count", bounds: COUNT_BOUNDS }],
+    });
+  });
+  test("a thing that is not on the list, or half of one, is no count", () => {
+    const crew = crewAt("kit.loaded");
+    for (const n of [{ marquee: 1 }, { [first]: 1.5 }, {}])
       expect(crew.answer(counts(n))).toEqual({ refused: [{ why: "wrongKind", gate: "kit.loaded" }] });
   });
 });
@@ -104,8 +111,8 @@ describe("what came back is held against what was loaded", () => {
   const asks = { kind: "counts", want: { stakePlate: 44, sidePole: 30 }, as: "kit.loaded" } as const;
   const loaded = { "kit.loaded": { value: { kind: "counts", n: { stakePlate: 46 } } } } as never;
   test("as many as were counted onto the truck, and as planned where nobody counted", () =>
-    expect(wantedCounts(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
-  test("as planned where nothing was counted at all", () => expect(wantedCounts(asks, { answers: {} })).toEqual(asks.want));
+    expect(wantedParts(asks, { answers: loaded })).toEqual({ stakePlate: 46, sidePole: 30 }));
+  test("as planned where nothing was counted at all", () => expect(wantedParts(asks, { answers: {} })).toEqual(asks.want));
   test("is judged once every line was counted", () => {
     expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46 } }, { answers: {} })).toBe(false);
     expect(isComplete(asks, { kind: "counts", n: { stakePlate: 46, sidePole: 30 } }, { answers: {} })).toBe(true);

@@ -191,7 +191,7 @@ describe("standing down", () => {
 describe("an amendment", () => {
   it("takes a second person, opens what it touches again and goes back there", () => {
     const crew = new Crew().goTo("straps.choked");
-    const deeper = frozenOf(briefOf(SMALL, (b) => ({ sheet: { ...b.sheet, stakeLengthIn: 48 } })));
+    const deeper = frozenOf(briefOf(SMALL, { sheet: { stakeLengthIn: 48 } }));
     const proposal = crew.entry;
     expect(crew.say({ type: "amend", because: "soft ground", to: deeper })).toEqual({ did: "proposed" });
     expect(crew.call).toBe("straps.choked");
@@ -210,7 +210,7 @@ describe("an amendment", () => {
     crew.say({
       type: "amend",
       because: "soft ground",
-      to: frozenOf(briefOf(SMALL, (b) => ({ sheet: { ...b.sheet, stakeLengthIn: 48 } }))),
+      to: frozenOf(briefOf(SMALL, { sheet: { stakeLengthIn: 48 } })),
     });
     expect(crew.say({ type: "disagree", target: proposal }, "deputy")).toEqual({ did: "discarded" });
     expect(crew.job.frozen).toBe(frozen);

@@ -1,21 +1,18 @@
-import type { Machine } from "../../machines/install/machine.ts";
 import { ESCAPES, type Frozen, type Step } from "../../machines/install/step.ts";
-import { findings } from "./explore.ts";
+import { type Explored, noticedStuck } from "./explore.ts";
+import { guardsOf } from "./guards.ts";
 import { disagreements } from "./tent.ts";
 
 export type Mutant = { readonly name: string; readonly caughtBy: string | null };
 
-/** Every guard of the chart. A new one that is missing here fails the test that compares the two. */
-export const guardsOf = (machine: Machine): string[] => Object.keys(machine.implementations.guards);
+/** Every guard of the chart, stuck at yes and at no, in the places that the exploration of a tent reached. */
+export const guardMutants = (explored: Explored): Mutant[] =>
+  guardsOf(explored.machine).flatMap((name) => [guardMutant(explored, name, true), guardMutant(explored, name, false)]);
 
-/** The chart with one guard that always says the same. */
-const withGuard = (name: string, says: boolean) => (machine: Machine) =>
-  machine.provide({ guards: { [name]: () => says } } as Parameters<Machine["provide"]>[0]) as Machine;
-
-export function guardMutant(frozen: Frozen, name: string, says: boolean): Mutant {
-  const { found } = findings(frozen, { mutate: withGuard(name, says), strange: 1, first: true });
-  return { name: `${name} always says ${says ? "yes" : "no"}`, caughtBy: [...found.keys()][0] ?? null };
-}
+export const guardMutant = (explored: Explored, name: string, says: boolean): Mutant => ({
+  name: `${name} always says ${says ? "yes" : "no"}`,
+  caughtBy: noticedStuck(explored, name, says),
+});
 
 /** Every gate of the script taken away, and every hard one made soft, held against the table. */
 export function gateMutants(frozen: Frozen): Mutant[] {

@@ -1,10 +1,9 @@
 import type { Brief } from "../../machines/install/brief.ts";
-import type { Check, Gate, Value } from "../../machines/install/gates.ts";
 import type { Job } from "../../machines/install/job.ts";
 import { stateKey } from "../../machines/install/state-key.ts";
 import type { Frozen, SiteState, Step } from "../../machines/install/step.ts";
-import { LENGTHS, lengthFt, type Marks } from "../../machines/site/lengths.ts";
-import { MINUTE, ON_SITE } from "./fixtures.ts";
+import { goodValue } from "../support/answers.ts";
+import { MINUTE } from "./fixtures.ts";
 import { type Row, tableFor } from "./gates.table.ts";
 
 /** What the exploration knows of a tent without asking the chart: the table, the order of calls, what is true on the ground. */
@@ -30,7 +29,7 @@ export function tentOf(frozen: Frozen): Tent {
     order,
     place: new Map(order.map((id, i) => [id, i])),
     calls: new Map(all.map((s) => [stateKey(s.id), s])),
-    good: new Map(all.flatMap((s) => (s.gate ? [[s.id, JSON.stringify(goodValue(s.gate))] as const] : []))),
+    good: new Map(all.flatMap((s) => (s.gate ? [[s.id, JSON.stringify(goodValue(s.gate.check))] as const] : []))),
     table: phases.map((phase) => [...rows.values()].filter((r) => r.phase === phase && r.hard && !r.gate.startsWith("safe."))),
   };
 }
@@ -41,56 +40,6 @@ export function callOf(tent: Tent, job: Job): Step | null {
   while (typeof value === "object" && value !== null) value = Object.values(value)[0];
   return tent.calls.get(value as string) ?? null;
 }
-
-const lengthsOf = (marks: Marks) => Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(marks, name)]));
-
-/** A truthful answer to a check that is in order. */
-export function goodValue({ check, paper }: Gate): Value {
-  switch (check.kind) {
-    case "yesNo":
-      return { kind: "yesNo", yes: check.good };
-    case "count":
-      return { kind: "count", n: check.from === 0 && (check.to ?? 0) >= ON_SITE ? 2 : check.from };
-    case "sameCount":
-      return { kind: "count", n: 2 };
-    case "measure":
-      return { kind: "measure", unit: check.unit, n: check.from ?? check.to ?? 0 };
-    case "square":
-      return { kind: "lengths", ft: lengthsOf(check.want) };
-    case "counts":
-      return { kind: "counts", n: check.want };
-    case "document":
-      return { kind: "document", named: check.expected ?? "P-17" };
-    default:
-      return { kind: "paper", by: paper ?? "nobody", document: "letter of 1 June" };
-  }
-}
-
-/** A truthful answer to a check that is not in order. */
-export function badValue({ check }: Gate): Value {
-  switch (check.kind) {
-    case "yesNo":
-      return { kind: "yesNo", yes: !check.good };
-    case "count":
-      return { kind: "count", n: check.to === null ? check.from - 1 : check.to + 1 };
-    case "sameCount":
-      return { kind: "count", n: 1 };
-    case "measure":
-      return { kind: "measure", unit: check.unit, n: check.to === null ? check.from! - 0.5 : check.to + 0.5 };
-    case "square":
-      return { kind: "lengths", ft: lengthsOf({ ...check.want, C: { ...check.want.C, yFt: check.want.C.yFt - 1 } }) };
-    case "counts":
-      return { kind: "counts", n: Object.fromEntries(Object.entries(check.want).map(([item, n], i) => [item, i === 0 ? n - 1 : n])) };
-    case "document":
-      return { kind: "document", named: check.expected === null ? " " : "another one" };
-    default:
-      return { kind: "paper", by: "somebody", document: " " };
-  }
-}
-
-/** An answer of a kind that the check does not take. */
-export const oddValue = (asks: Check): Value =>
-  asks.kind === "yesNo" ? { kind: "measure", n: 3, unit: "turns" } : { kind: "yesNo", yes: true };
 
 /** Mph in gusts from which raising and everything stop, where the sheet is silent. */
 const RAISE_MPH = 20;

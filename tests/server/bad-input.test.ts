@@ -71,6 +71,37 @@ describe("what cannot be read is refused with a sentence, and nothing is written
   });
 });
 
+describe("the value of an answer, field by field", () => {
+  const answered = async (value: unknown) => say({ as: "Ines", key: "key-00001", seen: 0, type: "answer", gate: "sheet.atHand", value });
+  it.each([
+    ["a yes that is neither", { kind: "yesNo", yes: "yes" }, "value.yes", "Say true or false."],
+    ["half a thing", { kind: "count", n: 1.5 }, "value.n", "Give a whole number."],
+    ["a number in words", { kind: "measure", n: "six", unit: "in" }, "value.n", "Not a number. Give a number in the unit named."],
+    ["more inches than there are", { kind: "measure", n: 2e6, unit: "in" }, "value.n", "2000000 is out of range. From 0 to 120000 in."],
+    ["yards", { kind: "measure", n: 6, unit: "yd" }, "value.unit", "Not one of: in, ft, deg, lbf, turns, mm, m."],
+    ["no length", { kind: "lengths", ft: { AB: 0 } }, "value.ft.AB", "0 is out of range. From 0.1 to 1000 ft."],
+    ["less than none", { kind: "counts", n: { sidePole: -1 } }, "value.n.sidePole", "-1 is out of range. From 0 to 100000."],
+    ["a paper without a number", { kind: "document", named: " " }, "value.named", "Empty. Fill it in."],
+    ["a long number", { kind: "document", named: "7".repeat(81) }, "value.named", "Too long. Keep it under 80 characters."],
+    [
+      "a kind that there is not",
+      { kind: "color" },
+      "value.kind",
+      "Not one of: yesNo, count, measure, none, lengths, counts, document, unknown, paper.",
+    ],
+  ])("%s", async (_what, value, field, problem) => {
+    const { status, body } = await answered(value);
+    expect([status, body.fields]).toEqual([422, { [field]: problem }]);
+    expect(entries()).toBe(1);
+  });
+
+  it("millimeters are not inches, where nothing is measured either", async () => {
+    await answered({ kind: "measure", n: 25.4, unit: "mm" });
+    const { command } = world.desks.load(job).entries[1]!.entry as unknown as { command: object };
+    expect(command).toMatchObject({ value: { kind: "measure", n: 1, unit: "in" } });
+  });
+});
+
 describe("keys and screens", () => {
   it("the same key twice is answered twice and done once", async () => {
     const body = {

@@ -5,7 +5,7 @@ import { hear } from "../../machines/speech/hear.ts";
 import { rectangle, TAPING } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 
-const squaring = stepWith({ kind: "square", want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING }, { wordsKey: "squared" });
+const squaring = stepWith({ kind: "lengths", want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING }, { wordsKey: "squared" });
 const ft = (lengths: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
 const loading = stepWith({
   kind: "counts",

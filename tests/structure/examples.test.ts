@@ -7,7 +7,7 @@ import { eighty, specOf } from "../tent/tents.ts";
 
 const spec = specOf(eighty);
 /** Arguments that an example may use by name, next to the exports of its own file. */
-const FIXTURES = { spec, plan: planTent(spec), target: { want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING } };
+const FIXTURES = { spec, plan: planTent(spec), want: rectangle(60, 120), taping: TAPING };
 
 const examples = readdirSync("machines", { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))

@@ -10,10 +10,14 @@ describe("machines/ knows nothing of where it runs", () => {
     const imports = [...source.matchAll(/(?:from|import)\s*\(?\s*"([^"]+)"/g)].map((m) => m[1]!);
     const outside = imports.filter(
       (i) =>
-        !i.startsWith(".") && !["xstate", "canonicalize", "ml-matrix", "temporal-polyfill"].includes(i) && !i.startsWith("@noble/hashes/"),
+        !i.startsWith(".") &&
+        !["xstate", "canonicalize", "ml-matrix", "temporal-polyfill", "valibot"].includes(i) &&
+        !i.startsWith("@noble/hashes/"),
     );
     expect(outside).toEqual([]);
     expect(imports.filter((i) => /(^|\/)(server|views)\//.test(i))).toEqual([]);
-    expect(source.match(/\bDate\.now\b|\bnew Date\b|Math\.random|(?<![.\w])(?:document|window|globalThis|process)\.[a-z]/g)).toBeNull();
+    // A file of ours may be called document.ts.
+    const code = source.replaceAll(/from "[^"]+"/g, "");
+    expect(code.match(/\bDate\.now\b|\bnew Date\b|Math\.random|(?<![.\w])(?:document|window|globalThis|process)\.[a-z]/g)).toBeNull();
   });
 });

@@ -1,5 +1,4 @@
 import { createApp } from "../../server/app.tsx";
-import { demoBrief } from "../../server/demo.ts";
 import { createHub } from "../../server/hub.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
@@ -28,4 +27,4 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
   return { app, desks, clock, post, journal };
 }
 
-export const brief = () => structuredClone(demoBrief("2026-06-01", "2026-06-20"));
+export { brief } from "./briefs.ts";

@@ -1,57 +1,28 @@
-import type { Brief } from "../../machines/install/brief.ts";
+import type { Brief, Person } from "../../machines/install/brief.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { checkSpec } from "../../machines/tent/spec.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
+import { demoBrief } from "../../server/demo.ts";
+import { type BriefInput, readBrief } from "../../server/input/brief.ts";
+import { specOf } from "../tent/tents.ts";
 
-const START = Date.UTC(2026, 5, 2, 12);
-const DAY = 24 * 3_600_000;
+/** The job that tests are about, as an office script sends it: the demo job, on a ticket of June 2026. */
+export const brief = (): BriefInput => structuredClone(demoBrief("2026-06-01", "2026-06-20"));
 
-/** What of a brief is changed: whole parts, or single facts of a part. */
-export type Changes = { readonly [P in "sheet" | "site" | "ticket" | "use"]?: Partial<Brief[P]> };
+/** What of a brief is changed: single facts of a part, or who is on the job. */
+export type Changes = { readonly [P in "sheet" | "site" | "ticket" | "use"]?: Partial<Brief[P]> } & { readonly crew?: readonly Person[] };
 
-/** An invented job for a tent: ground, lines and papers known, and nothing unusual, except for what is changed. */
-export function briefFor(input: SpecInput, changes: Changes = {}): Brief {
-  const checked = checkSpec(input);
-  if ("problems" in checked) throw new Error(JSON.stringify(checked.problems));
+/** The same job for another tent, as the machines know it, except for what is changed. */
+export function briefFor(tent: SpecInput, { sheet, site, ticket, use, crew }: Changes = {}): Brief {
+  const demo = readBrief(brief()).frozen.brief;
   return {
-    title: "Barn dance",
-    zone: "America/Denver",
-    tent: checked.spec,
-    sheet: {
-      document: "TS-1",
-      stakeKind: "double head",
-      stakeDiameterIn: 1,
-      stakeLengthIn: 42,
-      embedmentIn: 36,
-      stakeLeanDeg: null,
-      soil: "clay",
-      pullTestLbf: null,
-      squareInPer50Ft: null,
-      sidePoleLeanDeg: null,
-      raiseGustMph: null,
-      stopGustMph: null,
-      interiorOrder: "quartersFirst",
-      ...changes.sheet,
-    },
-    site: { address: "1 Mill Lane", rallyPoint: "the gate", firstAid: "truck cab", soilKnown: true, overheadKv: [], ...changes.site },
-    ticket: {
-      number: "A123",
-      validFrom: START - DAY,
-      validTo: START + 10 * DAY,
-      utilities: [
-        { kind: "gas", marked: true },
-        { kind: "reclaimedWater", marked: false },
-      ],
-      toleranceIn: 24,
-      ...changes.ticket,
-    },
-    use: { occupants: 60, permit: "required", fabricCertificate: "required", walls: true, hungLoads: false, ...changes.use },
-    crew: [
-      { id: "lena", role: "lead" },
-      { id: "cora", role: "competent" },
-      { id: "will", role: "crew" },
-    ],
+    ...demo,
+    tent: specOf(tent),
+    sheet: { ...demo.sheet, ...sheet },
+    site: { ...demo.site, ...site },
+    ticket: { ...demo.ticket, ...ticket },
+    use: { ...demo.use, ...use },
+    crew: crew ?? demo.crew,
   };
 }
 

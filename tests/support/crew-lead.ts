@@ -1,40 +1,11 @@
-import { LENGTHS, lengthFt } from "../../machines/site/lengths.ts";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
+import { goodValue } from "./answers.ts";
 
-/** What a truthful, well-prepared crew answers to a gate. Counts come from the limit, measures from inside it. */
+/** What a truthful, well-prepared crew answers to a gate: what was counted out counts back. */
 export function goodAnswer(gate: GateState, state: GuideState): { value: object; as: string } | { wind: true } {
-  const as = personFor(gate, state);
-  const { check } = gate;
-  switch (check.kind) {
-    case "yesNo":
-      return { as, value: { kind: "yesNo", yes: check.good } };
-    case "count":
-      return {
-        as,
-        value: { kind: "count", n: check.to !== null && check.from === 0 && check.to > 0 ? Math.min(4, check.to) : check.from },
-      };
-    case "sameCount":
-      return { as, value: { kind: "count", n: 4 } };
-    case "measure":
-      return {
-        as,
-        value: {
-          kind: "measure",
-          unit: check.unit,
-          n: check.from === null ? check.to! : check.to === null ? check.from : (check.from + check.to) / 2,
-        },
-      };
-    case "square":
-      return { as, value: { kind: "lengths", ft: Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(check.want, name)])) } };
-    case "counts":
-      return { as, value: { kind: "counts", n: gate.want } };
-    case "document":
-      return { as, value: { kind: "document", named: check.expected ?? "PN-77" } };
-    case "paperOnly":
-      return { as, value: { kind: "paper", by: "A. Engineer", document: "ENG-12" } };
-    case "wind":
-      return { wind: true };
-  }
+  if (gate.check.kind === "wind") return { wind: true };
+  const value = goodValue(gate.check);
+  return { as: personFor(gate, state), value: value.kind === "counts" ? { ...value, n: gate.want } : value };
 }
 
 /** The lead, unless the gate wants somebody else. */

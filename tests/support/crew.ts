@@ -4,7 +4,7 @@ import { decide } from "../../machines/install/decide.ts";
 import { currentStep, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import { briefOf, commandOf, opened, SECOND, SMALL, START } from "../proof/fixtures.ts";
-import { badValue, goodValue } from "../proof/tent.ts";
+import { badValue, goodValue } from "./answers.ts";
 
 /** A crew at work: says things to the guide, one second apart unless told otherwise, and looks at where it stands. */
 export class Crew {
@@ -31,7 +31,7 @@ export class Crew {
   }
   answer(how: "good" | "bad", role?: Role) {
     const gate = currentStep(this.job)!.gate!;
-    const value = how === "good" ? goodValue(gate) : badValue(gate);
+    const value = how === "good" ? goodValue(gate.check) : badValue(gate.check);
     return this.say({ type: "answer", gate: gate.id, value }, role ?? (gate.secondPersonTo ? "deputy" : "lead"));
   }
   next(role: Role = "lead") {

@@ -1,15 +1,12 @@
 import { digest } from "../../machines/digest/digest.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
-import { demoBrief } from "../../server/demo.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
-import { testApp } from "./app.ts";
+import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 
-const demo = (): object => structuredClone(demoBrief("2026-06-01", "2026-06-20"));
-
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
-export async function openedJob(input: object = demo(), world = testApp()) {
+export async function openedJob(input: object = brief(), world = testApp()) {
   const { app, post, desks } = world;
   const answer = await post("/jobs", { key: `open-${digest.of(input).slice(0, 12)}`, brief: input });
   const { job } = (await answer.json()) as { job: string };

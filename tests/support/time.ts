@@ -1,3 +1,4 @@
+import type { Person } from "../../machines/install/brief.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { workOf } from "../../machines/install/quantities.ts";
 import type { Frozen, PhaseId } from "../../machines/install/step.ts";
@@ -16,9 +17,8 @@ const MINUTE = 60_000;
 
 /** An invented job for a tent, with so many people on site. */
 export function frozenWith(people: number, tent: SpecInput = eighty, changes: Changes = {}): Frozen {
-  const { crew, ...rest } = briefFor(tent, changes);
-  const more = Array.from({ length: Math.max(0, people - crew.length) }, (_, i) => ({ id: `hand-${i + 1}`, role: "crew" as const }));
-  return freeze({ ...rest, crew: [...crew, ...more].slice(0, people) });
+  const crew = Array.from({ length: people }, (_, i): Person => ({ id: `p${i + 1}`, role: (["lead", "competent"] as const)[i] ?? "crew" }));
+  return freeze(briefFor(tent, { ...changes, crew }));
 }
 
 /** The assumed minutes of a phase, with the people on the brief. */

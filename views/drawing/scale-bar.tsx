@@ -1,4 +1,4 @@
-import { METERS_PER_FOOT } from "../../machines/speech/quantity.ts";
+import { METERS_PER_FOOT } from "../../machines/install/checks/units.ts";
 import { layoutDrawing } from "../text/en/drawing.ts";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";

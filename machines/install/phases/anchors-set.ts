@@ -18,7 +18,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan, limit
       id: "squared",
       params: { AC: lengthFt(marksOf(plan), "AC"), BD: lengthFt(marksOf(plan), "BD") },
       gate: gate(
-        { kind: "square", want: marksOf(plan), inPer50Ft: squareInPer50Ft.is, taping: taping.is },
+        { kind: "lengths", want: marksOf(plan), inPer50Ft: squareInPer50Ft.is, taping: taping.is },
         { source: squareInPer50Ft.source, reopenedBy: ["stations"] },
       ),
     },

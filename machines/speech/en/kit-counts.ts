@@ -1,6 +1,5 @@
-import type { Check, Value } from "../../install/gates.ts";
 import type { KitItem } from "../../tent/types.ts";
-import type { Meaning } from "../meanings.ts";
+import type { AnswerParser } from "./asked.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 
 /** What each thing on the truck is called. A bare "stakes", "plates" or "straps" is taken only where the list has one kind of them. */
@@ -21,13 +20,11 @@ const CALLED: Readonly<Record<KitItem, RegExp>> = {
   polePlate: /^(?:pole |base )?plates?$/,
 };
 
-type Counts = Extract<Check, { kind: "counts" }>;
-
 /** Things counted off a list: "eighty four stake plates", "stake plates 84". One kind at a time. */
-export function parseKitCounts(said: string, asks: Counts): Value | Meaning {
+export const parseKitCounts: AnswerParser<"counts"> = (said, { items: listed }) => {
   const words = said.toLowerCase();
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
-    const items = Object.keys(asks.want).filter((item) => CALLED[item as KitItem]?.test(thing!));
+    const items = listed.filter((item) => CALLED[item as KitItem]?.test(thing!));
     const [item] = items;
     const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberInUnit(number!, "count");
     if (item === undefined || "notUnderstood" in read) continue;
@@ -37,7 +34,7 @@ export function parseKitCounts(said: string, asks: Counts): Value | Meaning {
     if ("ambiguous" in read) return read;
   }
   return { notUnderstood: true };
-}
+};
 
 /** Every way to take a text as a number and a thing, the number standing first or last. */
 function splits(words: string, number: "first" | "last"): [string, string, string][] {

@@ -1,7 +1,6 @@
-import type { Check, Value } from "../../install/gates.ts";
-import { LENGTHS, type LengthName, lengthFt } from "../../site/lengths.ts";
-import type { Meaning } from "../meanings.ts";
+import { LENGTHS, type LengthName } from "../../site/lengths.ts";
 import { inUnit } from "../quantity.ts";
+import type { AnswerParser } from "./asked.ts";
 import { readQuantity } from "./quantities.ts";
 
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
@@ -11,13 +10,11 @@ const PAIR =
 const NEXT_PAIR =
   /(?<!\b(?:diagonal|edge|side|from|the|and|then))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
 
-type Square = Extract<Check, { kind: "square" }>;
-
 /**
  * Lengths between corner marks as they are called off a tape, one or several. A bare number is feet. Of several readings
  * of one number only those between half and twice what is wanted are meant; where that leaves more than one, it is asked again.
  */
-export function parseLengths(said: string, asks: Square): Value | Meaning {
+export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   const ft: Partial<Record<LengthName, number>> = {};
   for (const part of said.split(NEXT_PAIR)) {
     const found = PAIR.exec(part.trim());
@@ -26,8 +23,8 @@ export function parseLengths(said: string, asks: Square): Value | Meaning {
     const readings = readQuantity(found[3]!);
     if (readings.length === 0) return { notUnderstood: true };
     const fitting = [...new Set(readings.flatMap((r) => inUnit(r, "ft") ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
-    const wantFt = lengthFt(asks.want, name);
-    const meant = fitting.length > 1 ? fitting.filter((n) => n >= wantFt / 2 && n <= wantFt * 2) : fitting;
+    const want = wantFt[name]!;
+    const meant = fitting.length > 1 ? fitting.filter((n) => n >= want / 2 && n <= want * 2) : fitting;
     const [n] = meant;
     if (fitting.length === 0) return { wrongUnit: { gave: readings[0]!.unit ?? "", wants: "ft" } };
     if (n === undefined || meant.length > 1) return { ambiguous: { n: meant.length > 1 ? meant : fitting, unit: "ft" } };
@@ -35,7 +32,7 @@ export function parseLengths(said: string, asks: Square): Value | Meaning {
     ft[name] = n;
   }
   return { kind: "lengths", ft };
-}
+};
 
 /** Either way round: C to A is A to C. */
 const nameOf = (from: string, to: string): LengthName | undefined => {

@@ -1,3 +1,4 @@
+import { expected } from "../../install/checks/any-check.ts";
 import type { Step } from "../../install/step.ts";
 import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
@@ -45,7 +46,7 @@ export function understand(heard: string, step: Step | null): Meaning {
   const gate = step?.gate ?? null;
   const waive = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is.exec(said);
   if (waive && gate) return { intent: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
-  const wind = parseWind(heard, gate?.check.kind === "wind");
+  const wind = parseWind(heard, gate !== null && expected(gate.check).expects === "wind");
   if (wind) return wind;
   const answer: Meaning = step && gate ? parseAnswer(heard, { ...step, gate }) : { notUnderstood: true };
   const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(said);

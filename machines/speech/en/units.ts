@@ -1,4 +1,5 @@
-import { KM_PER_MILE, KM_PER_NAUTICAL_MILE, METERS_PER_FOOT, METERS_PER_INCH, NEWTONS_PER_LBF, type Quantity } from "../quantity.ts";
+import { METERS_PER_FOOT, METERS_PER_INCH } from "../../install/checks/units.ts";
+import { KM_PER_MILE, KM_PER_NAUTICAL_MILE, NEWTONS_PER_LBF, type Quantity } from "../quantity.ts";
 
 /** A unit under all its names; one of it is `times / over` of what it stands for. Each name is one or more pieces. */
 export type Scale<U = Quantity["unit"]> = {

@@ -1,18 +1,17 @@
-import { findingOf } from "../../../machines/conversation/finding.ts";
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
+import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
 import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
-import { status, wantedCounts } from "../../../machines/install/status.ts";
+import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { thundery, weatherAt } from "../../../machines/install/weather.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { callText } from "../../text/en/calls.ts";
-import { findingText } from "../../text/en/findings.ts";
-import { limitText, sourceText, valueText } from "../../text/en/limits.ts";
+import { findingText, limitText, sourceText, valueText } from "../../text/en/limits.ts";
 import { statusText } from "../../text/en/refusals.ts";
 import { askText, replyText } from "../../text/en/replies.ts";
 import { phaseName, roleName, weatherWords } from "../../text/en/roles.ts";
@@ -82,7 +81,7 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
   const { ifNot } = callText(step);
-  const finding = answer ? findingOf(gate.check, answer.value, context) : null;
+  const found = answer ? finding(gate.check, answer.value, context) : null;
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
   return {
     id: gate.id,
@@ -94,9 +93,10 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     status: is,
     statusWords: statusText(is),
     value: answer ? valueText(answer.value) : null,
-    given: answer?.value.kind === "lengths" ? answer.value.ft : answer?.value.kind === "counts" ? answer.value.n : {},
-    want: gate.check.kind === "counts" ? wantedCounts(gate.check, context) : {},
-    found: finding && findingText(finding),
+    given: givenParts(gate.check, answer?.value),
+    want: wantedParts(gate.check, context),
+    found: found && findingText(found),
+    tile: tileInput(gate.check, answer?.value),
     ifNot: ifNot ?? "",
     discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
     paper: gate.paper,

@@ -1,6 +1,11 @@
-import { isCumulative } from "../../../machines/install/status.ts";
+import type { Child, FC } from "hono/jsx";
+import { isCumulative } from "../../../machines/install/checks/any-check.ts";
+import type { Value } from "../../../machines/install/checks/registry.ts";
+import type { Choice, TileInput } from "../../../machines/install/checks/tile-input.ts";
+import type { Fields } from "../../../machines/install/checks/value-form.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { changes } from "../../text/en/changes.ts";
+import { valueText } from "../../text/en/limits.ts";
 import { label } from "../../text/en/page.ts";
 import { lengths } from "../../text/en/squaring.ts";
 import { LengthsForm } from "./lengths-form.tsx";
@@ -31,7 +36,7 @@ export const GateTile = ({ screen, gate }: Props) => (
     {gate.paper !== null && (
       <details>
         <summary>{label.paper}</summary>
-        <Answer screen={screen} gate={gate} kind="paper">
+        <Answer screen={screen} gate={gate} fields={{ kind: "paper" }}>
           <Text name="by" text={label.paperBy} />
           <Text name="document" text={label.paperNo} />
           <button type="submit">{label.record}</button>
@@ -51,15 +56,15 @@ export const GateTile = ({ screen, gate }: Props) => (
   </section>
 );
 
-const Answer = ({ screen, gate, kind, children }: Props & { kind: string; children?: unknown }) => (
-  <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind }}>
-    {children as never}
+const Answer = ({ screen, gate, fields, children, ...rest }: Props & { fields: Fields; class?: string; children?: Child }) => (
+  <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, ...fields }} {...rest}>
+    {children}
   </SayForm>
 );
-const Press = ({ screen, gate, kind, value, text, ...rest }: Props & { kind: string; value?: string; text: string; class?: string }) => (
-  <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind, ...(value === undefined ? {} : { value }) }} class={rest.class}>
+const Press = ({ text, ...props }: Props & { fields: Fields; text: string; class?: string }) => (
+  <Answer {...props}>
     <button type="submit">{text}</button>
-  </SayForm>
+  </Answer>
 );
 const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decimal" }) => (
   <label>
@@ -68,82 +73,79 @@ const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decima
   </label>
 );
 
-const Buttons = ({ screen, gate }: Props) => {
-  const unknown = <Press screen={screen} gate={gate} kind="unknown" text={label.unknown} class="quiet" />;
-  const { check } = gate;
-  switch (check.kind) {
-    case "yesNo":
-      return (
-        <div class="tiles">
-          <Press screen={screen} gate={gate} kind="yesNo" value="yes" text={label.yes} />
-          <Press screen={screen} gate={gate} kind="yesNo" value="no" text={label.no} />
-          {unknown}
+const Unknown = ({ text = label.unknown, ...props }: Props & { text?: string }) => (
+  <Press {...props} fields={{ kind: "unknown" }} text={text} class="quiet" />
+);
+const Choices = ({ choices, ...props }: Props & { choices: readonly Choice<Value>[] }) => (
+  <>
+    {choices.map(({ fields, value }) => (
+      <Press {...props} fields={fields} text={valueText(value)} />
+    ))}
+  </>
+);
+
+type Input = TileInput<Value>["input"];
+type Inputs = { readonly [K in Input]: FC<Props & { tile: Extract<TileInput<Value>, { input: K }> }> };
+
+/** One for each way to answer. A kind of check says which of them is its own, and with what in it. */
+const INPUTS: Inputs = {
+  choices: ({ tile, ...props }) => (
+    <div class="tiles">
+      <Choices {...props} choices={tile.choices} />
+      <Unknown {...props} />
+    </div>
+  ),
+  number: ({ tile, ...props }) => (
+    <>
+      <Answer {...props} fields={tile.fields} class="number">
+        <label>
+          <input name="value" aria-label={props.gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
+        </label>
+        <div class="keypad" data-keypad={tile.keypad} hx-morph-skip></div>
+        <button type="submit">{label.record}</button>
+      </Answer>
+      <div class="tiles">
+        <Choices {...props} choices={tile.choices} />
+        <Unknown {...props} />
+      </div>
+    </>
+  ),
+  readings: ({ tile, ...props }) => (
+    <>
+      <LengthsForm {...props} tile={tile} />
+      {Object.keys(props.gate.given).length > 0 && (
+        <div class="tiles apart">
+          <Unknown {...props} text={lengths.afresh} />
         </div>
-      );
-    case "count":
-    case "sameCount":
-    case "measure":
-      return (
-        <>
-          <SayForm
-            screen={screen}
-            fields={{
-              type: "answer",
-              gate: gate.id,
-              kind: check.kind === "measure" ? "measure" : "count",
-              ...(check.kind === "measure" ? { unit: check.unit } : {}),
-            }}
-            class="number"
-          >
-            <label>
-              <input name="value" aria-label={gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
-            </label>
-            <div class="keypad" data-keypad={check.kind === "measure" ? check.unit : "count"} hx-morph-skip></div>
-            <button type="submit">{label.record}</button>
-          </SayForm>
-          <div class="tiles">
-            {check.kind === "measure" && check.noneIsGood && <Press screen={screen} gate={gate} kind="none" text={label.noneHere} />}
-            {unknown}
-          </div>
-        </>
-      );
-    case "document":
-      return (
-        <>
-          {check.expected !== null && (
-            <Press screen={screen} gate={gate} kind="document" value={check.expected} text={label.thisOne(check.expected)} />
-          )}
-          <Answer screen={screen} gate={gate} kind="document">
-            <Text name="value" text={check.expected === null ? label.paperNo : label.another} />
-            <button type="submit">{label.record}</button>
-          </Answer>
-        </>
-      );
-    case "square":
-      return (
-        <>
-          <LengthsForm screen={screen} gate={gate} asks={check} />
-          {Object.keys(gate.given).length > 0 && (
-            <div class="tiles apart">
-              <Press screen={screen} gate={gate} kind="unknown" text={lengths.afresh} class="quiet" />
-            </div>
-          )}
-        </>
-      );
-    case "counts":
-      return (
-        <>
-          <a class="button" href={`/jobs/${screen.guide.job}/truck`}>
-            {lengths.list}
-          </a>
-          {unknown}
-        </>
-      );
-    case "wind":
-      return <WindForm screen={screen} />;
-    case "paperOnly":
-      return null;
-  }
+      )}
+    </>
+  ),
+  document: ({ tile: { expected, fields }, ...props }) => (
+    <>
+      {expected !== null && <Press {...props} fields={{ ...fields, value: expected }} text={label.thisOne(expected)} />}
+      <Answer {...props} fields={fields}>
+        <Text name="value" text={expected === null ? label.paperNo : label.another} />
+        <button type="submit">{label.record}</button>
+      </Answer>
+    </>
+  ),
+  link: ({ tile, ...props }) => (
+    <>
+      <a class="button" href={`/jobs/${props.screen.guide.job}/${tile.to}`}>
+        {lengths.list}
+      </a>
+      <Unknown {...props} />
+    </>
+  ),
+  wind: ({ screen }) => <WindForm screen={screen} />,
+  none: () => null,
+};
+
+const Buttons = (props: Props) => {
+  const { tile } = props.gate;
+  // Each way to answer stands under its own name: an index cannot tell TypeScript that.
+  const Shown = INPUTS[tile.input] as FC<Props & { tile: TileInput<Value> }>;
+  return <Shown {...props} tile={tile} />;
 };
 
 /** A wind reading, taken now. */

@@ -1,48 +1,41 @@
-import type { Check } from "../../../machines/install/gates.ts";
-import { LENGTHS, type LengthName, lengthFt } from "../../../machines/site/lengths.ts";
-import { squared, toleranceIn } from "../../../machines/site/squaring.ts";
+import type { ReadingRow, TileInput } from "../../../machines/install/checks/tile-input.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { feetInches, inches } from "../../text/en/names.ts";
 import { label } from "../../text/en/page.ts";
 import { lengthName, lengths as text } from "../../text/en/squaring.ts";
 import type { GateState } from "./state.ts";
 
-type Square = Extract<Check, { kind: "square" }>;
-type Props = { screen: Screen; gate: GateState; asks: Square };
+type Readings = Extract<TileInput<unknown>, { input: "readings" }>;
+type Props = { screen: Screen; gate: GateState; tile: Readings };
 
 /**
- * The lengths between the corner marks: what is wanted and read, and one field for the next one. One length is put in at
- * a time, as the tape gives it. Its id names what was read so far, so that a swap clears the field once it is taken down.
+ * Lengths by name: what is wanted and read, and one field for the next one. One length is put in at a time, as the tape
+ * gives it. Its id names what was read so far, so that a swap clears the field once it is taken down.
  */
-export const LengthsForm = ({ screen, gate, asks }: Props) => {
-  const found = squared(gate.given, asks);
-  const suspect = "suspect" in found ? found.suspect?.name : undefined;
-  const next = LENGTHS.find((name) => gate.given[name] === undefined) ?? suspect ?? "AB";
-  return (
-    <>
-      <Readings gate={gate} asks={asks} />
-      <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, kind: "lengths" }} class="number">
-        <fieldset class="which" id={`which-${Object.entries(gate.given).flat().join("-").replaceAll(".", "_")}`}>
-          <legend>{text.which}</legend>
-          {LENGTHS.map((name) => (
-            <label>
-              <input type="radio" name="length" value={name} checked={name === next} required />
-              <span>{lengthName(name)}</span>
-            </label>
-          ))}
-          <label class="reading">
-            {text.read}
-            <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" />
+export const LengthsForm = ({ screen, gate, tile: { fields, rows, next } }: Props) => (
+  <>
+    <Table rows={rows} />
+    <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, ...fields }} class="number">
+      <fieldset class="which" id={`which-${Object.entries(gate.given).flat().join("-").replaceAll(".", "_")}`}>
+        <legend>{text.which}</legend>
+        {rows.map(({ name }) => (
+          <label>
+            <input type="radio" name="length" value={name} checked={name === next} required />
+            <span>{lengthName(name)}</span>
           </label>
-        </fieldset>
-        <div class="keypad" data-keypad="tape" hx-morph-skip></div>
-        <button type="submit">{label.record}</button>
-      </SayForm>
-    </>
-  );
-};
+        ))}
+        <label class="reading">
+          {text.read}
+          <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" />
+        </label>
+      </fieldset>
+      <div class="keypad" data-keypad="tape" hx-morph-skip></div>
+      <button type="submit">{label.record}</button>
+    </SayForm>
+  </>
+);
 
-const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
+const Table = ({ rows }: Pick<Readings, "rows">) => (
   <table class="lengths">
     <caption>{text.caption}</caption>
     <thead>
@@ -52,23 +45,18 @@ const Readings = ({ gate, asks }: Omit<Props, "screen">) => (
         <th scope="col">{text.read}</th>
       </tr>
     </thead>
-    {LENGTHS.map((name) => (
-      <Reading name={name} ft={gate.given[name]} asks={asks} />
+    {rows.map((row) => (
+      <Row {...row} />
     ))}
   </table>
 );
 
-const Reading = ({ name, ft, asks }: { name: LengthName; ft: number | undefined; asks: Square }) => {
-  const wantFt = lengthFt(asks.want, name);
-  const within = toleranceIn(wantFt, asks.inPer50Ft);
-  const offIn = ft === undefined ? 0 : (ft - wantFt) * 12;
-  return (
-    <tr>
-      <th scope="row">{lengthName(name)}</th>
-      <td>
-        {feetInches(wantFt)} <small>{text.within(inches(within))}</small>
-      </td>
-      <td>{ft === undefined ? text.notYet : Math.abs(offIn) <= within + 1e-9 ? feetInches(ft) : text.off(feetInches(ft), offIn)}</td>
-    </tr>
-  );
-};
+const Row = ({ name, wantFt, withinIn, readFt, offIn, good }: ReadingRow) => (
+  <tr>
+    <th scope="row">{lengthName(name)}</th>
+    <td>
+      {feetInches(wantFt)} <small>{text.within(inches(withinIn))}</small>
+    </td>
+    <td>{readFt === null ? text.notYet : good ? feetInches(readFt) : text.off(feetInches(readFt), offIn)}</td>
+  </tr>
+);

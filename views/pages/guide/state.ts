@@ -1,5 +1,6 @@
 import type { Role } from "../../../machines/install/brief.ts";
-import type { Check, Gate, Paper } from "../../../machines/install/gates.ts";
+import type { TileInput } from "../../../machines/install/checks/tile-input.ts";
+import type { Check, Gate, Paper, Value } from "../../../machines/install/gates.ts";
 import type { GateId } from "../../../machines/install/ids.ts";
 import type { Status, UnmetStatus } from "../../../machines/install/refusals.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
@@ -49,9 +50,11 @@ export type GateState = {
   readonly status: Status;
   readonly statusWords: string;
   readonly value: string | null;
-  /** What was answered, bit by bit. */
+  /** What there is to answer with. */
+  readonly tile: TileInput<Value>;
+  /** What was answered, part by part. */
   readonly given: Readonly<Record<string, number>>;
-  /** What is wanted of each thing counted. */
+  /** What is wanted of each part. */
   readonly want: Readonly<Record<string, number>>;
   /** What the answer comes to, where that is more than its value: which mark to move, what is short. */
   readonly found: string | null;

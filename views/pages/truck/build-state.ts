@@ -1,6 +1,6 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
-import { wantedCounts } from "../../../machines/install/status.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
 import { callText } from "../../text/en/calls.ts";
@@ -37,8 +37,8 @@ type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, num
 /** What the guide asks to be counted where it stands; `null` where it asks for something else. */
 function askedNow(job: Job): Asked | null {
   const gate = currentStep(job)?.gate;
-  if (gate?.check.kind !== "counts" || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
-  return { id: gate.id, wanted: wantedCounts(gate.check, job.snapshot.context) };
+  if (!gate || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  return { id: gate.id, wanted: wantedParts(gate.check, job.snapshot.context) };
 }
 
 /** The script's figure stands over one that is worked out again: an open job keeps the list it was opened with. */

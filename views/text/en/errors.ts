@@ -17,6 +17,9 @@ const visible = (text: string) =>
     )
     .join("");
 
+/** A share in percent, to a ten-thousandth; what is too large for that as it is. */
+const percent = (share: number) => (Math.abs(share) < 1e9 ? Math.round(share * 1e6) / 1e4 : `${share} × 100`);
+
 const UNIT = { count: "", in: " in", ft: " ft", m: " m", mm: " mm", deg: " degrees", lbf: " lb", turns: " turns", mph: " mph" } as const;
 
 /** Fields that are counted, not measured. */
@@ -72,7 +75,7 @@ export const errors = {
   notANumber: "Not a number. Give a number in the unit named.",
   outside: (n: number, from: number, to: number) => `${n} is out of range. From ${from} to ${to}.`,
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
-  spare: (share: unknown) => `Spares of ${Math.round(Number(share) * 1e6) / 1e4} % are outside 0 to 100 %.`,
+  spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
   weight: (from: number, to: number) => (lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,

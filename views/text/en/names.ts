@@ -1,3 +1,4 @@
+import type { Unit } from "../../../machines/install/gates.ts";
 import { own } from "../../../machines/lookup/own.ts";
 
 /** Feet as a tape shows them, to 1/16 in: 89.443 is 89 ft 5 5/16 in. */
@@ -22,6 +23,22 @@ export function inches(n: number): string {
   const fraction = over > 0 ? `${over}/${under}` : "";
   const text = whole > 0 || fraction === "" ? [String(whole), fraction].filter((t) => t !== "").join(" ") : fraction;
   return `${n < 0 && sixteenths > 0 ? "-" : ""}${text} in`;
+}
+
+/** A quantity as a crew says it. */
+export function quantity(n: number, unit: Unit): string {
+  switch (unit) {
+    case "in":
+      return inches(n);
+    case "ft":
+      return feetInches(n);
+    case "deg":
+      return `${Math.round(n * 10) / 10}°`;
+    case "lbf":
+      return `${n} lb`;
+    case "turns":
+      return `${n} turns`;
+  }
 }
 
 export const seamName = (id: string | number | undefined): string => {

@@ -1,0 +1,81 @@
+import * as v from "valibot";
+import { recordOf, strict } from "../../lookup/strict.ts";
+import { LENGTHS, type LengthName, lengthFt, type Taping } from "../../site/lengths.ts";
+import { type Squared, squared, toleranceIn } from "../../site/squaring.ts";
+import type { Corner, Point } from "../../tent/types.ts";
+import { LENGTH_BOUNDS } from "../bounds.ts";
+import { type CheckKind, DEFAULTS } from "./check-kind.ts";
+import type { ReadingRow } from "./tile-input.ts";
+import { believable, firstBeyond, numbersIn, type ValueForm } from "./value-form.ts";
+
+/**
+ * Lengths in feet between the four corner marks, at least five of AB BC CD DA AC BD, said in any order and over several
+ * answers. Judged together: the figure that fits them against the one that is wanted.
+ */
+export type LengthsCheck = {
+  readonly kind: "lengths";
+  readonly want: Readonly<Record<Corner, Point>>;
+  readonly inPer50Ft: number;
+  readonly taping: Taping;
+};
+export type LengthsValue = { readonly kind: "lengths"; readonly ft: Readonly<Record<string, number>> };
+/** What the lengths come to: whether the corners stand square, or which mark to move. */
+export type LengthsFinding = { readonly kind: "lengths"; readonly squared: Squared };
+
+const lengthsValue: ValueForm<LengthsValue> = {
+  kind: "lengths",
+  schema: (errors) =>
+    strict(errors.notKnown, {
+      kind: v.literal("lengths"),
+      ft: recordOf(errors.notKnown, null, believable("ft", LENGTH_BOUNDS, errors)),
+    }),
+  fromFields: (fields, number) => ({
+    kind: "lengths",
+    // Picked from the list and typed, or all in one form.
+    ft: fields.length === undefined ? numbersIn(fields, "ft.", (name) => number(name, "ft")) : { [fields.length]: number("value", "ft") },
+  }),
+  unbelievable: ({ ft }) => firstBeyond(Object.values(ft), "ft", LENGTH_BOUNDS),
+};
+
+export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
+  ...DEFAULTS,
+  kind: "lengths",
+  values: [lengthsValue],
+  accepts: (_, { ft }) => {
+    const read = Object.entries(ft);
+    return read.length > 0 && read.every(([name, n]) => (LENGTHS as readonly string[]).includes(name) && Number.isFinite(n) && n > 0);
+  },
+  meetsLimit: (check, { ft }) => squared(ft, check).is === "square",
+  parts: {
+    of: ({ ft }) => ft,
+    merge: (before, value) => ({ ...value, ft: { ...before.ft, ...value.ft } }),
+    isComplete: ({ taping }, { ft }) => Object.keys(ft).length >= taping.minLengths,
+    wanted: wantedFt,
+  },
+  finding: (check, { ft }) => ({ kind: "lengths", squared: squared(ft, check) }),
+  tile: (check, given) => ({
+    input: "readings",
+    fields: { kind: "lengths" },
+    rows: LENGTHS.map((name) => rowOf(name, check, given?.ft[name] ?? null)),
+    next: nextOf(check, given?.ft ?? {}),
+  }),
+  expects: (check) => ({ expects: "lengths", wantFt: wantedFt(check) }),
+};
+
+function wantedFt({ want }: LengthsCheck): Readonly<Record<string, number>> {
+  return Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(want, name)]));
+}
+
+function rowOf(name: LengthName, { want, inPer50Ft }: LengthsCheck, readFt: number | null): ReadingRow {
+  const wantFt = lengthFt(want, name);
+  const withinIn = toleranceIn(wantFt, inPer50Ft);
+  const offIn = readFt === null ? 0 : (readFt - wantFt) * 12;
+  return { name, wantFt, withinIn, readFt, offIn, good: readFt !== null && Math.abs(offIn) <= withinIn + 1e-9 };
+}
+
+/** The first that was not read; once all were, the one that may have been misread. */
+function nextOf(check: LengthsCheck, ft: LengthsValue["ft"]): LengthName {
+  const found = squared(ft, check);
+  const suspect = "suspect" in found ? found.suspect?.name : undefined;
+  return LENGTHS.find((name) => ft[name] === undefined) ?? suspect ?? "AB";
+}

@@ -1,0 +1,34 @@
+import type { LengthName } from "../../site/lengths.ts";
+import type { Unit } from "./units.ts";
+import type { Fields } from "./value-form.ts";
+
+/** A button that answers by itself: the fields that it sends, and the value whose words stand on it. */
+export type Choice<V> = { readonly fields: Fields; readonly value: V };
+
+/** A length between two marks: what is wanted of it and allowed, what was read, and by how much that is off. */
+export type ReadingRow = {
+  readonly name: LengthName;
+  readonly wantFt: number;
+  readonly withinIn: number;
+  readonly readFt: number | null;
+  readonly offIn: number;
+  readonly good: boolean;
+};
+
+/** What a gate's tile has to answer with. A kind of check picks one; a screen draws each of them once. */
+export type TileInput<V> =
+  | { readonly input: "choices"; readonly choices: readonly Choice<V>[] }
+  /** A number with our own keypad; `choices` stand beside it. */
+  | {
+      readonly input: "number";
+      readonly fields: Fields;
+      readonly keypad: Unit | "count";
+      readonly choices: readonly Choice<V>[];
+    }
+  /** Lengths by name, one put in at a time. `next` is the one to put in now. */
+  | { readonly input: "readings"; readonly fields: Fields; readonly rows: readonly ReadingRow[]; readonly next: LengthName }
+  | { readonly input: "document"; readonly fields: Fields; readonly expected: string | null }
+  /** Answered on a page of its own. */
+  | { readonly input: "link"; readonly to: "truck" }
+  | { readonly input: "wind" }
+  | { readonly input: "none" };

@@ -1,0 +1,9 @@
+/** The units that gates are asked in. */
+export const UNITS = ["in", "ft", "deg", "lbf", "turns"] as const;
+export type Unit = (typeof UNITS)[number];
+/** A unit as numbers come in: metric too, counts, and the speed of wind. */
+export type AnyUnit = Unit | "mm" | "m" | "count" | "mph";
+
+/** Meters in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
+export const METERS_PER_FOOT = 0.3048;
+export const METERS_PER_INCH = 0.0254;

@@ -1,0 +1,65 @@
+import * as v from "valibot";
+import type { NotKnown } from "../../lookup/strict.ts";
+import { type Bounds, COUNT_BOUNDS, isWithin } from "../bounds.ts";
+import type { AnyUnit, Unit } from "./units.ts";
+
+/** Fields of a posted form. */
+export type Fields = Readonly<Record<string, string>>;
+
+/** Reads the number in a field as a crew writes it ("5 1/2", "89' 5""), in the unit that is wanted. Throws where it is none. */
+export type FieldNumber = (field: string, wants: Unit | "count") => number;
+
+/** The sentences that say what is wrong with a value, in the reader's language. */
+export type ValueErrors = {
+  readonly notANumber: string;
+  readonly whole: string;
+  readonly yesOrNo: string;
+  readonly empty: string;
+  readonly tooLong: (max: number) => string;
+  readonly oneOf: (names: readonly string[]) => string;
+  readonly notKnown: NotKnown;
+  readonly unbelievable: (n: number, unit: AnyUnit, min: number, max: number) => string;
+};
+
+/** A number that nobody can mean, with its unit and what is believed. */
+export type Unbelievable = { readonly n: number; readonly unit: Unit | "count"; readonly bounds: Bounds };
+
+/** How one kind of value comes in from outside: as JSON, and as the fields of a form. */
+export type ValueForm<V extends { readonly kind: string }> = {
+  readonly kind: V["kind"];
+  readonly schema: (errors: ValueErrors) => v.GenericSchema;
+  /** The JSON that says the same as a form; what is wrong with it is for the schema to say. */
+  readonly fromFields: (fields: Fields, number: FieldNumber) => unknown;
+  /** The first number in it that nobody can mean; `null` where there is none, or there are no numbers. */
+  unbelievable(value: V): Unbelievable | null;
+};
+
+/** A number that can be believed, in its unit. */
+export const believable = (unit: AnyUnit, { from, to }: Bounds, errors: ValueErrors) =>
+  v.pipe(
+    v.number(errors.notANumber),
+    v.check(
+      (n) => isWithin(n, { from, to }),
+      (issue) => errors.unbelievable(issue.input, unit, from, to),
+    ),
+  );
+/** A count of things: whole, and not negative. */
+export const counted = (errors: ValueErrors) => v.pipe(believable("count", COUNT_BOUNDS, errors), v.safeInteger(errors.whole));
+
+/** The first of some numbers that is out of bounds. */
+export function firstBeyond(numbers: readonly number[], unit: Unit | "count", bounds: Bounds): Unbelievable | null {
+  const n = numbers.find((number) => !isWithin(number, bounds));
+  return n === undefined ? null : { n, unit, bounds };
+}
+
+/** Half letters have no bytes on disk: a hash is made of what is stored. */
+const withoutHalves = v.transform((text: string) => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd"));
+/** Text of one to `max` letters. */
+export const shortText = (max: number, { empty, tooLong }: Pick<ValueErrors, "empty" | "tooLong">) =>
+  v.pipe(v.string(), withoutHalves, v.trim(), v.minLength(1, empty), v.maxLength(max, tooLong(max)));
+
+/** Fields named with a prefix, as numbers by the rest of their names. One that was left empty was not measured or counted. */
+export function numbersIn(fields: Fields, prefix: string, number: (field: string) => number): Record<string, number> {
+  const names = Object.keys(fields).filter((name) => name.startsWith(prefix) && fields[name]?.trim() !== "");
+  return Object.fromEntries(names.map((name) => [name.slice(prefix.length), number(name)]));
+}

@@ -1,0 +1,14 @@
+import { type CheckKind, DEFAULTS } from "./check-kind.ts";
+
+/** The latest wind reading is fresh and workable; never answered by hand. */
+export type WindCheck = { readonly kind: "wind" };
+
+export const wind: CheckKind<WindCheck> = {
+  ...DEFAULTS,
+  kind: "wind",
+  answeredBy: "windReading",
+  values: [],
+  meetsLimit: () => false,
+  tile: () => ({ input: "wind" }),
+  expects: () => ({ expects: "wind" }),
+};
