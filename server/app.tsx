@@ -1,14 +1,15 @@
-import { Hono } from "hono";
+import { type Context, Hono } from "hono";
 import { csrf } from "hono/csrf";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
-import { errors } from "../views/text/en/errors.ts";
 import { bodyLimit } from "./body-limit.ts";
-import { Problem } from "./input/problem.ts";
+import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
+import { NotWritten } from "./journal/journal.ts";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
+import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
@@ -32,12 +33,13 @@ export function createApp(world: Dependencies) {
       permissionsPolicy: { microphone: ["self"] },
     }),
   );
+  app.use(...inLanguage(world.languages));
   app.use(csrf());
   app.use(
     bodyLimit({
       maxBytes: MAX_BYTES,
       maxDrainBytes: MAX_DRAIN_BYTES,
-      refuse: (c) => answer(c.req.raw, new Problem(413, errors.tooLarge)),
+      refuse: (c) => answer(c, new Problem(413, (w) => w.errors.tooLarge)),
     }),
   );
   app.route("/", jobRoutes(desks, world));
@@ -49,25 +51,30 @@ export function createApp(world: Dependencies) {
   app.route("/", timeRoutes(desks, world));
   app.route("/", truckRoutes(desks, world));
   app.route("/", tentRoutes(world));
-  app.notFound((c) => answer(c.req.raw, new Problem(404, errors.noPage(c.req.path))));
+  app.notFound((c) => answer(c, new Problem(404, (w) => w.errors.noPage(c.req.path))));
   app.onError((error, c) => {
-    if (error instanceof Problem) return answer(c.req.raw, error);
+    if (error instanceof Problem) return answer(c, error);
+    if (error instanceof NotWritten) return answer(c, new Problem(503, (w) => w.notRecordedText(error.failure)));
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
-    return answer(c.req.raw, new Problem(422, errors.oops), 500);
+    return answer(c, new Problem(422, (w) => w.errors.oops), 500);
   });
   return { app, desks };
 }
 
 /** A problem as JSON for a script, as a fragment for a swap, as a page for a person. */
-async function answer(request: Request, problem: Problem, status: number = problem.status): Promise<Response> {
+async function answer(c: Context, problem: Problem, status: number = problem.status): Promise<Response> {
+  const request = c.req.raw;
+  const words = c.get("words");
+  const title = problem.sentence(words);
+  const fields = inWords(problem.fields, words);
   const url = new URL(request.url);
   const type = request.headers.get("content-type") ?? "";
   if (url.pathname.endsWith(".json") || type.includes("json") || request.headers.get("accept")?.includes("application/json"))
-    return Response.json({ problem: problem.message, fields: problem.fields }, { status });
+    return Response.json({ problem: title, fields }, { status });
   const partial = request.headers.get("hx-request-type") === "partial";
   const html = await (
-    <ProblemPage title={problem.message} fields={problem.fields} back={request.headers.get("referer") ?? "/"} partial={partial} />
+    <ProblemPage words={words} title={title} fields={fields} back={request.headers.get("referer") ?? "/"} partial={partial} />
   ).toString();
   return new Response(partial ? html : `<!DOCTYPE html>${html}`, { status, headers: { "content-type": "text/html; charset=utf-8" } });
 }

@@ -1,4 +1,4 @@
-import { start } from "../views/text/en/start.ts";
+import { start } from "./terminal.ts";
 
 /** Settings from the environment. `certificate` and `key` are files in PEM: phones let a page listen over https only. */
 export type Config = {

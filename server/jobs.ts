@@ -1,165 +1,181 @@
-import type { LiveJob } from "../machines/conversation/live-job.ts";
-import { digest, type Hash } from "../machines/digest/digest.ts";
-import type { Person } from "../machines/install/brief.ts";
-import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
-import { decide } from "../machines/install/decide.ts";
-import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
-import { currentStep, openJob, stateDigest } from "../machines/install/job.ts";
-import { foldName, isPersonId } from "../machines/install/person-name.ts";
-import { type CommandEntry, type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../machines/record/entry.ts";
-import { replay } from "../machines/record/replay.ts";
-import { verifyChain } from "../machines/record/verify-chain.ts";
-import { errors } from "../views/text/en/errors.ts";
+import type { LiveJob, UnrecordedHold } from "../machines/conversation/live-job.ts";
+import type { Hash } from "../machines/digest/digest.ts";
+import type { Instant } from "../machines/install/ids.ts";
+import { openJob } from "../machines/install/job.ts";
+import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
+import type { Languages } from "../views/text/languages.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
-import type { Journal } from "./journal/journal.ts";
+import { Conflict, type Journal, NotWritten } from "./journal/journal.ts";
+import { liveJobFrom, personOf } from "./live-job.ts";
+import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
+import { createQueues } from "./queues.ts";
+import { RecordList } from "./record-list.ts";
 
-/** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
-export type Envelope = {
-  readonly key: string;
-  readonly seen: EntryNo;
-  readonly as: PersonId;
-  readonly source: CommandSource;
-  readonly device: DeviceId;
-  readonly heard: string | null;
-  readonly request: Hash;
-};
 export type Dependencies = {
   readonly journal: Journal;
   readonly hub: Hub;
   readonly now: () => Instant;
   readonly newId: () => string;
   readonly wakeWord: string;
+  /** To put pages and answers into; the first is for whoever asks for none of them. */
+  readonly languages: Languages;
 };
+/** A job as it is kept here: its record can be added to. */
+type Kept = LiveJob & { readonly entries: RecordList };
+type Recorded = { readonly live: LiveJob; readonly entry: CommandEntry };
+export type Unrecorded = { readonly live: LiveJob; readonly unrecorded: UnrecordedHold; readonly heard: string | null };
+/** How it went, with the job as it stands then: recorded, held though not recorded, or only something to be told. */
+export type Said<T> = Recorded | Unrecorded | { readonly live: LiveJob; readonly tell: T };
 
-/** The one place where something happens: load, decide, append, publish. All of it synchronous, so two commands never cross. */
-export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependencies) {
-  const desks = new Map<JobId, LiveJob>();
+/**
+ * The one place where something happens: load, decide, append, publish. Each job has a queue, and one command at a time is in
+ * it from the first to the last of these, so that two never cross, however long the journal takes. Other jobs do not wait.
+ */
+export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Dependencies, "languages">) {
+  const jobs = new Map<JobId, Kept>();
+  const inTurn = createQueues();
+  /** Holds that the journal could not take, in the order they were said. */
+  const waiting = new Map<JobId, readonly Given[]>();
 
-  function load(id: JobId): LiveJob {
-    const known = desks.get(id);
+  /** A job as it stands now, and how its journal is doing. */
+  async function load(id: JobId): Promise<LiveJob> {
+    return asTold(jobs.get(id) ?? (await inTurn(id, () => kept(id))));
+  }
+  async function asTold(live: LiveJob): Promise<LiveJob> {
+    const condition = await journal.condition();
+    if (condition.is === "lost") return { ...live, readOnly: { why: "lost", place: condition.place, how: condition.how } };
+    return condition.is === "low" ? { ...live, warning: condition } : live;
+  }
+
+  /** From memory, or else from the journal. Only in the job's turn. */
+  async function kept(id: JobId): Promise<Kept> {
+    const known = jobs.get(id);
     if (known) return known;
-    const lines = journal.read(id);
-    if (lines.length === 0) throw new Problem(404, errors.noJob(id));
-    journal.refold(id);
-    const desk = { ...replayed(id, lines), names: journal.names(id) };
-    desks.set(id, desk);
-    return desk;
+    const condition = await journal.condition();
+    if (condition.is === "lost") throw new NotWritten({ ...condition, why: "lost" });
+    const lines = await journal.read(id);
+    if (lines.length === 0) throw new Problem(404, (w) => w.errors.noJob(id));
+    await refold(id);
+    const live = liveJobFrom(id, lines, await journal.names(id));
+    jobs.set(id, live);
+    return live;
   }
 
-  function open({ frozen, names }: Parsed, key: string, request: Hash): JobId {
-    const before = journal.openedWith(key);
-    if (before) return sameRequest(before, request, key).entry.job;
-    const at = now();
-    const id = newId();
-    const job = openJob(frozen, at);
-    const step = currentStep(job)!;
-    const entry: Entry = {
-      kind: "opening",
-      schema: 1,
-      job: id,
-      no: 1,
-      prev: NO_ENTRY,
-      procedure: frozen.procedure,
-      at,
-      after: stateDigest(job),
-      phase: step.phase,
-      step: step.id,
-      request,
-      key,
-      opened: frozen,
-    };
-    const opening = seal(entry);
-    journal.open(opening, names);
-    desks.set(id, { job, entries: [opening], names, readOnly: null });
-    return id;
+  /** A fold is derived: a job is read all the same where there is no room for one. */
+  async function refold(id: JobId) {
+    try {
+      await journal.refold(id);
+    } catch (error) {
+      if (!(error instanceof NotWritten)) throw error;
+    }
   }
 
-  /** The stored entry of a key that was used before with the same request; `null` for a new key. */
-  function repeated(id: JobId, key: string, request: Hash): Sealed | null {
-    const before = journal.keyed(id, key);
-    return before && sameRequest(before, request, key);
+  /** Opens a job. A key opens one, however often and however fast it comes. */
+  const open = ({ frozen, names }: Parsed, key: string, request: Hash): Promise<JobId> =>
+    inTurn(`opened with ${key}`, async () => {
+      const before = await journal.openedWith(key);
+      if (before) return sameRequest(before, request, key).entry.job;
+      const at = now();
+      const id = newId();
+      const job = openJob(frozen, at);
+      const opening = seal(openingEntry(id, frozen, job, { key, request, at }));
+      await journal.open(opening, names);
+      jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, warning: null, unrecorded: null });
+      return id;
+    });
+
+  /**
+   * One thing said to a job by somebody on it. `mean` makes of the job as it stands what is asked of it, or what is told and
+   * not recorded. A key is done once: said again with the same request, it is answered with the entry that it made. Rejects
+   * with a Problem, or with NotWritten where the journal does not take it.
+   */
+  async function say<T>(id: JobId, from: Envelope, mean: (live: LiveJob) => Asked | { readonly tell: T }): Promise<Said<T>> {
+    const said = await inTurn(id, async (): Promise<Said<T>> => {
+      const stuck = await writeWaiting(id);
+      const live = await kept(id);
+      const { id: as } = personOf(live, from.as);
+      const before = await journal.keyed(id, from.key);
+      if (before) {
+        const { entry } = sameRequest(before, from.request, from.key);
+        if (entry.kind === "command") return { live, entry };
+      }
+      const meant = mean(live);
+      if ("tell" in meant) return { live, tell: meant.tell };
+      const given: Given = { ...from, ...meant, as, at: now() };
+      try {
+        const { readOnly } = live;
+        if (readOnly) throw new Problem(409, (w) => w.notRecordedText(readOnly));
+        // What waits comes first: nothing goes on past a hold.
+        if (stuck) throw stuck;
+        return await write(live, given);
+      } catch (error) {
+        return heldAnyway(live, given, error);
+      }
+    });
+    return { ...said, live: await asTold(said.live) };
   }
 
-  function say(id: JobId, ask: Intent, from: Envelope): Sealed & { entry: CommandEntry } {
-    const desk = load(id);
-    if (desk.readOnly) throw new Problem(409, desk.readOnly);
-    const person = personOf(desk, from.as);
-    const tip = desk.entries.at(-1)!;
-    const at = now();
-    const { request, as: by, ...said } = from;
-    const command: Command = { ...ask, ...said, by, role: person.role, at, entry: tip.entry.no + 1 };
-    const [job, outcome] = decide(desk.job, command);
-    const step = currentStep(job);
-    const entry: CommandEntry = {
-      kind: "command",
-      schema: 1,
-      job: id,
-      no: command.entry,
-      prev: tip.hash,
-      procedure: job.frozen.procedure,
-      at,
-      after: stateDigest(job),
-      phase: step?.phase ?? "closed",
-      step: step?.id ?? "closed",
-      request,
-      command,
-      outcome,
-    };
-    const sealed = { ...seal(entry), entry };
-    journal.append(sealed);
-    desks.set(id, { ...desk, job, entries: [...desk.entries, sealed] });
+  /** A hold holds, written or not, and every screen says which. Everything else is done when it is written, or not at all. */
+  function heldAnyway(live: Kept, given: Given, error: unknown): Unrecorded {
+    const is = given.intent.type === "hold" ? "held" : given.intent.type === "pause" ? "paused" : null;
+    const why = error instanceof NotWritten ? error.failure : live.readOnly;
+    if (is === null || why === null) throw error;
+    const id = jobOf(live);
+    const unrecorded: UnrecordedHold = { by: given.as, is, why };
+    const before = waiting.get(id) ?? [];
+    if (error instanceof NotWritten && !before.some(({ key }) => key === given.key)) waiting.set(id, [...before, given]);
+    const next = { ...live, unrecorded };
+    jobs.set(id, next);
     hub.changed(id);
-    return sealed;
+    return { live: next, unrecorded, heard: given.heard };
   }
 
-  function addNames(id: JobId, names: Readonly<Record<PersonId, string>>) {
-    journal.name(id, names);
-    const desk = load(id);
-    desks.set(id, { ...desk, names: { ...desk.names, ...names } });
+  /** Decides one command on the job as it stands, writes its entry, and lets everybody know. */
+  async function write(live: Kept, given: Given): Promise<Recorded> {
+    const { entry, job } = nextEntry(live, given);
+    const names = given.names && "did" in entry.outcome ? given.names : {};
+    const sealed: Sealed = seal(entry);
+    try {
+      await journal.append(sealed, names);
+    } catch (error) {
+      // Somebody else wrote to this job: what is remembered of it is out of date.
+      if (error instanceof Conflict) jobs.delete(entry.job);
+      throw error;
+    }
+    const next = { ...live, job, entries: live.entries.with(sealed), names: { ...live.names, ...names }, unrecorded: null };
+    jobs.set(entry.job, next);
+    hub.changed(entry.job);
+    return { live: next, entry };
   }
 
-  return { load, open, repeated, say, addNames, now, wakeWord };
+  /** Writes the holds of a job that could not be written before, and says why the first that still cannot be is not. Only in the job's turn. */
+  async function writeWaiting(id: JobId): Promise<NotWritten | null> {
+    for (let [given, ...rest] = waiting.get(id) ?? []; given; [given, ...rest] = rest) {
+      try {
+        await write(await kept(id), given);
+      } catch (error) {
+        if (error instanceof NotWritten) return error;
+        throw error;
+      }
+      if (rest.length > 0) waiting.set(id, rest);
+      else waiting.delete(id);
+    }
+    return null;
+  }
+  /** Tries once more to write the holds that could not be written. To be called now and then. */
+  const writeHolds = async (): Promise<void> => {
+    await Promise.all([...waiting.keys()].map((id) => inTurn(id, () => writeWaiting(id))));
+  };
+
+  return { load, open, say, writeHolds, now, wakeWord };
 }
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 
-/** The person of this job by id or by name, or a Problem that lists who is on it. */
-export function personOf(desk: Pick<LiveJob, "job" | "names">, as: string): Person {
-  const { crew } = desk.job.frozen.brief;
-  // What looks like an id is one and never a name, and no name looks like one.
-  const id = isPersonId(as) ? as : Object.keys(desk.names).find((known) => foldName(desk.names[known]!) === foldName(as));
-  const person = crew.find((p) => p.id === id);
-  if (person) return person;
-  // Who was on the job once may still hold it, from the phone they have: with a watcher's say, and no more.
-  const former = isPersonId(as) ? Object.keys(desk.names).find((known) => known === as) : undefined;
-  if (former) return { id: former, role: "watcher" };
-  const known = crew.map((p) => desk.names[p.id] ?? p.id).join(", ");
-  throw new Problem(422, errors.who(as, known), { as: errors.who(as, known) });
-}
-
-/** Digest of a request's body as it came. */
-export const requestDigest = (body: unknown): Hash => digest.of(body);
+const jobOf = ({ entries }: LiveJob): JobId => entries.at(0)!.entry.job;
 
 function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
-  if (before.entry.request !== request) throw new Problem(409, errors.keyUsed(key));
+  if (before.entry.request !== request) throw new Problem(409, (w) => w.errors.keyUsed(key));
   return before;
-}
-
-/** A job from its lines. A Problem where not even its opening can be read: there is nothing to show. */
-function replayed(id: JobId, lines: Parameters<typeof replay>[0]): Omit<LiveJob, "names"> {
-  const chain = verifyChain(lines);
-  if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, errors.noOpening(id));
-  const { job, entries, mismatch } = replayable(id, lines);
-  const readOnly = mismatch === null ? null : mismatch.why === "chain" ? errors.broken(mismatch.no) : errors.readOnly(mismatch.no);
-  return { job, entries, readOnly };
-}
-
-/** A record whose opening is of a shape, or leads to a state, that cannot be played is one without an opening. */
-function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<typeof replay> {
-  try {
-    const whole = replay(lines);
-    if (whole.entries.length > 0) return whole;
-  } catch {}
-  throw new Problem(409, errors.noOpening(id));
 }

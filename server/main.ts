@@ -5,25 +5,36 @@ import type { AddressInfo } from "node:net";
 import { createSecureContext } from "node:tls";
 import { serve } from "@hono/node-server";
 import { Hono } from "hono";
-import { start } from "../views/text/en/start.ts";
+import { LANGUAGES } from "../views/text/languages.ts";
 import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
 import { readConfig } from "./config.ts";
 import { DEMO_KEY, demoBrief } from "./demo.ts";
 import { createHub } from "./hub.ts";
 import { readBrief } from "./input/brief.ts";
-import { requestDigest } from "./jobs.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
+import { requestDigest } from "./next-entry.ts";
+import { start } from "./terminal.ts";
+
+/** How often it is tried to write holds that could not be written, in ms. */
+const RETRY_MS = 5_000;
 
 /** A day in the demo's future, as a date. */
 const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
-function main() {
+async function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, desks } = createApp({ journal, hub: createHub(), now: () => Date.now(), newId: randomUUID, wakeWord: config.wakeWord });
-  if (config.demo && journal.folds().length === 0)
-    desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
+  const { app, desks } = createApp({
+    journal,
+    hub: createHub(),
+    now: () => Date.now(),
+    newId: randomUUID,
+    wakeWord: config.wakeWord,
+    languages: LANGUAGES,
+  });
+  if (config.demo && (await journal.folds()).length === 0)
+    await desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);
   const { port, host, tls } = config;
   const secure = tls && { createServer, serverOptions: tlsFiles(tls) };
@@ -31,12 +42,10 @@ function main() {
     console.log(start.listening(`${tls ? "https" : "http"}://${host}:${info.port}/`, config.file)),
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
+  setInterval(() => void desks.writeHolds().catch(console.error), RETRY_MS).unref();
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
-      server.close(() => {
-        journal.close();
-        process.exit(0);
-      });
+      server.close(() => void journal.close().finally(() => process.exit(0)));
       if ("closeAllConnections" in server) server.closeAllConnections();
     });
 }
@@ -57,8 +66,4 @@ function fail(sentence: string): never {
   process.exit(1);
 }
 
-try {
-  main();
-} catch (error) {
-  fail(error instanceof JournalUnusable || error instanceof Error ? error.message : String(error));
-}
+main().catch((error) => fail(error instanceof JournalUnusable || error instanceof Error ? error.message : String(error)));

@@ -1,8 +1,8 @@
 import { readFileSync, statSync } from "node:fs";
 import { lineOf, type Verdict, verifyJob } from "../machines/record/verify-job.ts";
-import { verify } from "../views/text/en/verify.ts";
 import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
 import { eachJobIn } from "./journal/read-file.ts";
+import { verify } from "./terminal.ts";
 
 /** Nothing could be read; the message is one sentence. */
 class Unreadable extends Error {}

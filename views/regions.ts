@@ -18,3 +18,6 @@ export const truckIds = { head: "truck-head", facts: "truck-facts", lines: "truc
 
 /** The place beside a field where what is wrong with it is said: `tent.widthFt` has `wrong-tent-widthFt`. */
 export const wrongId = (field: string): string => `wrong-${field.replaceAll(".", "-")}`;
+
+/** The words for our own script, as JSON. */
+export const CLIENT_WORDS = "words";

@@ -1,12 +1,21 @@
-import type { PersonId } from "../install/ids.ts";
+import type { EntryNo, PersonId } from "../install/ids.ts";
 import type { Job } from "../install/job.ts";
-import type { Sealed } from "../record/entry.ts";
+import type { Entries } from "../record/entries.ts";
+import type { Failure, Lost, LowSpace } from "../record/storage.ts";
 
-/** A job as it is talked to: what its record replays to, the record itself, and what its people are called. */
+/** Why a job can be read and not driven: the first entry that nobody can vouch for, or the place it was kept in is lost. */
+export type ReadOnly = { readonly why: "chain" | "replay" | "changed"; readonly no: EntryNo } | Lost;
+
+/** A hold that could not be recorded, and why. It holds all the same. */
+export type UnrecordedHold = { readonly by: PersonId; readonly is: "held" | "paused"; readonly why: Failure | ReadOnly };
+
+/** A job as it is talked to: what its record replays to, the record, and its people. Never changed: what happens makes a new one. */
 export type LiveJob = {
   readonly job: Job;
-  readonly entries: readonly Sealed[];
+  readonly entries: Entries;
   readonly names: Readonly<Record<PersonId, string>>;
-  /** Why it can be read and not driven; `null` where it can. */
-  readonly readOnly: string | null;
+  readonly readOnly: ReadOnly | null;
+  /** What people should know about the place where it is recorded, before that fails. */
+  readonly warning: LowSpace | null;
+  readonly unrecorded: UnrecordedHold | null;
 };

@@ -11,6 +11,7 @@ import { status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
 import { own } from "../lookup/own.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../record/effective-command.ts";
+import { lookupIn } from "../record/entries.ts";
 import type { CommandEntry } from "../record/entry.ts";
 import { frozenBefore } from "../record/findings.ts";
 import type { LiveJob } from "./live-job.ts";
@@ -57,7 +58,7 @@ const TOLD_WITH_TIME_MS = 60_000;
 export function contextOf({ job, entries }: Pick<LiveJob, "job" | "entries">, entry: CommandEntry): ReplyContext {
   const { context: state } = job.snapshot;
   const answers = Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
-  return { gates: stepsByGate(job.frozen.script), answers, state, earlier: (no) => entries[no - 1]?.entry };
+  return { gates: stepsByGate(job.frozen.script), answers, state, earlier: lookupIn(entries) };
 }
 
 /**

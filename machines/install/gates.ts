@@ -6,13 +6,11 @@ import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 export type { Check, Value } from "./checks/registry.ts";
 export type { Unit } from "./checks/units.ts";
 
-/** Where a limit comes from. A figure from memory may shut a gate, and never opens one. */
-export type Source =
-  | { readonly title: string; readonly section: string }
-  | "common practice, no source"
-  | "from memory"
-  | "this tent's sheet"
-  | "this job's brief";
+/**
+ * Where a limit comes from: what was published, or, in code, common practice without a source, memory, the tent's sheet, the
+ * job's brief. A figure from memory may shut a gate, and never opens one.
+ */
+export type Source = { readonly title: string; readonly section: string } | "practice" | "memory" | "sheet" | "brief";
 
 /** Whose paper a gate takes instead of the limit. It is an answer, in the record under its own name, and no waiver. */
 export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "fireOfficial";
@@ -47,9 +45,9 @@ export type Answer = {
 /** Who may answer what a life can hang on: wind, anchors, overhead lines, who is under. */
 export const COMPETENT: readonly Role[] = ["lead", "deputy", "competent"];
 export const CREW: readonly Role[] = [...COMPETENT, "crew"];
-export const PRACTICE: Source = "common practice, no source";
-export const SHEET: Source = "this tent's sheet";
-export const BRIEF: Source = "this job's brief";
+export const PRACTICE: Source = "practice";
+export const SHEET: Source = "sheet";
+export const BRIEF: Source = "brief";
 
 /** A gate before its call gives it its id. */
 export type GateDraft = Omit<Gate, "id">;

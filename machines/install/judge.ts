@@ -1,6 +1,7 @@
 import { applyAmendment } from "./amend.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
+import type { GateId } from "./ids.ts";
 import { allSteps, type Job } from "./job.ts";
 import type { Outcome, Refusal } from "./refusals.ts";
 import { transition } from "./transition.ts";
@@ -15,8 +16,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   if (REVISION_BOUND.has(command.type) && command.seen >= command.entry)
     return [job, { refused: [{ why: "notThereYet", seen: command.seen, last: command.entry - 1 }] }];
   if (REVISION_BOUND.has(command.type) && command.seen < revision) return [job, { refused: [{ why: "movedOn", revision }] }];
-  const wrong = command.type === "answer" || command.type === "waive" ? wrongAnswer(job, command) : null;
-  if (wrong) return [job, { refused: [wrong] }];
+  if ((command.type === "answer" || command.type === "waive") && !hasGate(job, command.gate))
+    return [job, { refused: [{ why: "noSuchGate", gate: command.gate }] }];
   const [after, effects] = transition(job.machine, job.snapshot, command);
   const outcomes = effects.flatMap(({ type, params }): Outcome[] => {
     if (type === "did") return [{ did: (params as { what: Did }).what }];
@@ -24,17 +25,15 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   });
   const [outcome] = outcomes;
   if (outcomes.length !== 1 || !outcome) throw new Error(`"${command.type}" got ${outcomes.length} outcomes, wanted exactly one`);
+  if (command.type === "answer" && "did" in outcome) {
+    const beyond = unbelievable(command.value);
+    if (beyond) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...beyond }] }];
+  }
   const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
   return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!) : next, outcome];
 }
 
-/** A gate that no call of this job asks, or a number that nobody can mean: no call could say anything better to it. */
-function wrongAnswer({ frozen }: Job, command: Extract<Command, { type: "answer" | "waive" }>): Refusal | null {
-  const { gate } = command;
-  if (!allSteps(frozen.script).some((step) => step.gate?.id === gate)) return { why: "noSuchGate", gate };
-  const beyond = command.type === "answer" ? unbelievable(command.value) : null;
-  return beyond && { why: "unbelievable", gate, ...beyond };
-}
+const hasGate = ({ frozen }: Job, gate: GateId): boolean => allSteps(frozen.script).some((step) => step.gate?.id === gate);
 
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {
   if (!("did" in outcome)) return job.proposed;

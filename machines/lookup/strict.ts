@@ -1,8 +1,10 @@
 import * as v from "valibot";
 import { nearestName } from "./nearest.ts";
 
-/** The sentence for a field that is not known, with the nearest one that is. */
-export type NotKnown = (field: string, nearest: string | null, known: readonly string[]) => string;
+/** What is said of a value: a sentence, or what makes one of the issue. */
+export type Message = string | ((issue: v.BaseIssue<unknown>) => string);
+/** What is said of a field that is not known, with the nearest one that is. */
+export type NotKnown = (field: string, nearest: string | null, known: readonly string[]) => Message;
 
 /**
  * An object with these fields and no others: an unknown one is refused by its name, with the nearest that is known. The

@@ -4,7 +4,8 @@ import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
 import { allSteps } from "../install/job.ts";
 import type { Frozen } from "../install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
-import type { CommandEntry, Entry, JobId, Opening, Sealed } from "./entry.ts";
+import { type Entries, lookupIn } from "./entries.ts";
+import type { CommandEntry, Entry, JobId, Opening } from "./entry.ts";
 import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
 
 /** What a manager reviews: refusals, waivers, answers out of limits, steps back, and amendments. */
@@ -90,13 +91,10 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
  * Folds a whole record, with the flags of each entry. `mismatch` is the first line that was left out because it does not fit
  * the chain. Throws if the first entry is not an opening, or another one is.
  */
-export function foldAll(
-  entries: readonly Sealed[],
-  mismatch: EntryNo | null = null,
-): Folded & { readonly each: readonly (readonly Flag[])[] } {
+export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Folded & { readonly each: readonly (readonly Flag[])[] } {
   const [first, ...rest] = entries;
   if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
-  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
+  const earlier: EntryLookup = lookupIn(entries);
   let folded: Folded = { fold: openFold(first.entry), flags: [] };
   const each = [folded.flags];
   for (const { entry } of rest) {

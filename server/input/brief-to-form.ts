@@ -1,5 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Brief } from "../../machines/install/brief.ts";
+import type { Words } from "../../views/text/words.ts";
 import type { Fields } from "./form.ts";
 import { kitToForm } from "./kit.ts";
 import { tentToForm } from "./tent.ts";
@@ -9,14 +10,14 @@ const flat = (group: string, of: object) =>
   Object.fromEntries(Object.entries(of).flatMap(([k, v]) => (typeof v === "object" && v !== null ? [] : [[`${group}.${k}`, text(v)]])));
 
 /** A brief as the fields of its form, for amending it. */
-export function briefToForm(brief: Brief, names: Readonly<Record<string, string>>): Fields {
+export function briefToForm(brief: Brief, names: Readonly<Record<string, string>>, words: Words): Fields {
   const yesNo = (on: boolean) => (on ? "yes" : "no");
   const { tent, sheet, site, ticket, use } = brief;
   return {
     title: brief.title,
     zone: brief.zone,
     rehearsal: yesNo(brief.rehearsal === true),
-    ...tentToForm(tent),
+    ...tentToForm(tent, words),
     ...kitToForm(brief.kit),
     ...flat("sheet", sheet),
     "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),

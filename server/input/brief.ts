@@ -12,24 +12,23 @@ import type { Frozen } from "../../machines/install/step.ts";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
-import { errors } from "../../views/text/en/errors.ts";
+import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { kitOf, kitSchema } from "./kit.ts";
-import { Problem } from "./problem.ts";
+import { Problem, type Sentence } from "./problem.ts";
 import { noFields, strict } from "./strict.ts";
 import { tentProblems, unknownFields } from "./tent.ts";
 
-const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, errors.empty), v.maxLength(most, errors.tooLong(most)));
-const notNumber = (issue: v.BaseIssue<unknown>) => (typeof issue.input === "string" ? errors.notNumber(issue.input) : errors.notANumber);
+const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, says("empty")), v.maxLength(most, says("tooLong", most)));
+const notNumber = saysOf(({ errors }, given) => (typeof given === "string" ? errors.notNumber(given) : errors.notANumber));
 const number = (from: number, to: number) =>
   v.pipe(
     v.number(notNumber),
     v.check(
       (n) => n >= from && n <= to,
-      (issue) => errors.outside(issue.input, from, to),
+      saysOf(({ errors }, given) => errors.outside(Number(given), from, to)),
     ),
   );
-const oneOf = (names: readonly string[]) => (issue: v.BaseIssue<unknown>) =>
-  issue.input ? errors.notOneOf(issue.input, names) : errors.oneOf(names);
+const oneOf = (names: readonly string[]) => saysOf(({ errors }, given) => (given ? errors.notOneOf(given, names) : errors.oneOf(names)));
 const orNull = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
 /** One of a list; left out, its first. */
 const firstOf = <const T extends readonly [string, ...string[]]>(names: T) =>
@@ -39,16 +38,16 @@ const personName = v.pipe(
   words(60),
   v.rawCheck(({ dataset, addIssue }) => {
     const problem = dataset.typed ? nameProblem(dataset.value) : null;
-    if (problem !== null) addIssue({ message: NAME[problem](dataset.value as string) });
+    if (problem !== null) addIssue({ message: saysOf(({ errors }, given) => errors[NAME[problem]](String(given))) });
   }),
   v.transform(cleanName),
 );
-const NAME = { unseen: errors.unseenLetter, noLetter: errors.noLetter, likeAnId: errors.likeAnId };
+const NAME = { unseen: "unseenLetter", noLetter: "noLetter", likeAnId: "likeAnId" } as const;
 
 /** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
 export const briefSchema = strict({
   title: words(80),
-  zone: v.pipe(words(60), v.check(isZone, errors.zone)),
+  zone: v.pipe(words(60), v.check(isZone, says("zone"))),
   tent: v.custom<Record<string, unknown>>((tent) => typeof tent === "object" && tent !== null),
   sheet: strict({
     document: words(80),
@@ -59,7 +58,7 @@ export const briefSchema = strict({
     stakeLeanDeg: orNull(
       v.pipe(
         strict({ from: number(0, 60), to: number(0, 60) }),
-        v.check((d) => d.from <= d.to, errors.order),
+        v.check((d) => d.from <= d.to, says("order")),
       ),
     ),
     soil: words(60),
@@ -74,8 +73,8 @@ export const briefSchema = strict({
     address: words(),
     rallyPoint: words(),
     firstAid: words(),
-    soilKnown: v.boolean(errors.yesOrNo),
-    overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, errors.tooMany(6))), []),
+    soilKnown: v.boolean(says("yesOrNo")),
+    overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, says("tooMany", 6))), []),
     baselineBearingDeg: v.nullish(number(0, 360)),
     street: v.nullish(strict({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
   }),
@@ -85,24 +84,24 @@ export const briefSchema = strict({
     validTo: words(40),
     toleranceIn: v.optional(number(MIN_TOLERANCE_IN, 120), DEFAULTS.toleranceIn.is),
     utilities: v.pipe(
-      v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(errors.yesOrNo) })),
-      v.minLength(1, errors.noUtilities),
-      v.maxLength(6, errors.tooMany(6)),
+      v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(says("yesOrNo")) })),
+      v.minLength(1, says("noUtilities")),
+      v.maxLength(6, says("tooMany", 6)),
     ),
   }),
   use: strict({
-    occupants: orNull(v.pipe(number(0, 50_000), v.integer(errors.whole))),
+    occupants: orNull(v.pipe(number(0, 50_000), v.integer(says("whole")))),
     permit: firstOf(PAPERWORK),
     fabricCertificate: firstOf(PAPERWORK),
-    walls: v.boolean(errors.yesOrNo),
-    hungLoads: v.boolean(errors.yesOrNo),
+    walls: v.boolean(says("yesOrNo")),
+    hungLoads: v.boolean(says("yesOrNo")),
   }),
-  rehearsal: v.optional(v.boolean(errors.yesOrNo), false),
+  rehearsal: v.optional(v.boolean(says("yesOrNo")), false),
   kit: v.nullish(kitSchema),
   crew: v.pipe(
     v.array(strict({ name: personName, role: v.picklist(ROLES, oneOf(ROLES)) })),
-    v.minLength(2, errors.crewOfTwo),
-    v.maxLength(40, errors.tooMany(40)),
+    v.minLength(2, says("crewOfTwo")),
+    v.maxLength(40, says("tooMany", 40)),
   ),
 });
 export type BriefInput = v.InferInput<typeof briefSchema>;
@@ -111,30 +110,32 @@ export type Parsed = { frozen: Frozen; names: Record<PersonId, string> };
 /** A brief from outside as a job that can be opened, or a Problem that names every field that is wrong. */
 export function readBrief(input: unknown): Parsed {
   const read = v.safeParse(briefSchema, input);
-  const fields = noFields();
+  const fields = noFields<Sentence>();
   if (!read.success) for (const issue of read.issues) fields[v.getDotPath(issue) ?? "brief"] ??= sentenceOf(issue);
   const given = (input as { tent?: object } | null)?.tent ?? {};
   const tent = checkSpec(given);
   if ("problems" in tent) Object.assign(fields, tentProblems(tent.problems));
   for (const [field, why] of unknownFields(given)) fields[`tent.${field}`] = why;
-  if (!read.success || "problems" in tent || Object.keys(fields).length > 0) throw new Problem(422, errors.briefRefused, fields);
+  if (!read.success || "problems" in tent || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, fields);
   const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
   const kit = kitOf(read.output.kit);
   const validFrom = instant(ticket.validFrom, zone, "start");
   const validTo = instant(ticket.validTo, zone, "end");
-  if (validFrom === null) fields["ticket.validFrom"] = errors.date(ticket.validFrom);
-  if (validTo === null) fields["ticket.validTo"] = errors.date(ticket.validTo);
-  if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = errors.endsBefore;
-  if (sheet.embedmentIn !== null && sheet.embedmentIn > sheet.stakeLengthIn)
-    fields["sheet.embedmentIn"] = errors.deeperThanStake(sheet.embedmentIn, sheet.stakeLengthIn);
+  if (validFrom === null) fields["ticket.validFrom"] = (w) => w.errors.date(ticket.validFrom);
+  if (validTo === null) fields["ticket.validTo"] = (w) => w.errors.date(ticket.validTo);
+  if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = (w) => w.errors.endsBefore;
+  const { embedmentIn, stakeLengthIn } = sheet;
+  if (embedmentIn !== null && embedmentIn > stakeLengthIn)
+    fields["sheet.embedmentIn"] = (w) => w.errors.deeperThanStake(embedmentIn, stakeLengthIn);
   const raiseMph = sheet.raiseGustMph ?? DEFAULTS.raiseGustMph.is;
   const stopMph = sheet.stopGustMph ?? DEFAULTS.stopGustMph.is;
-  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = errors.raiseOverStop(raiseMph, stopMph);
-  if (!crew.some((p) => p.role === "lead")) fields.crew = errors.noLead;
-  else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = errors.secondCompetent;
-  else if (new Set(crew.map((p) => foldName(p.name))).size < crew.length) fields.crew = errors.sameName;
-  if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length) fields["ticket.utilities"] = errors.utilityTwice;
-  if (Object.keys(fields).length > 0) throw new Problem(422, errors.briefRefused, fields);
+  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = (w) => w.errors.raiseOverStop(raiseMph, stopMph);
+  if (!crew.some((p) => p.role === "lead")) fields.crew = (w) => w.errors.noLead;
+  else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = (w) => w.errors.secondCompetent;
+  else if (new Set(crew.map((p) => foldName(p.name))).size < crew.length) fields.crew = (w) => w.errors.sameName;
+  if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length)
+    fields["ticket.utilities"] = (w) => w.errors.utilityTwice;
+  if (Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, fields);
   const people = crew.map((p, i) => ({ id: `p${i + 1}`, role: p.role }));
   const brief: Brief = {
     title,
@@ -155,7 +156,7 @@ export function readBrief(input: unknown): Parsed {
 }
 
 const openingSchema = strict({
-  key: v.optional(v.pipe(v.string(errors.keyShape), v.regex(/^[\w.-]{8,80}$/, errors.keyShape))),
+  key: v.optional(v.pipe(v.string(says("keyShape")), v.regex(/^[\w.-]{8,80}$/, says("keyShape")))),
   brief: v.unknown(),
 });
 
@@ -164,16 +165,14 @@ export function readOpening(body: unknown): { readonly key?: string | undefined;
   if (typeof body !== "object" || body === null || !Object.hasOwn(body, "brief")) return { brief: body };
   const read = v.safeParse(openingSchema, body);
   if (read.success) return read.output;
-  const fields = noFields();
+  const fields = noFields<Sentence>();
   for (const issue of read.issues) fields[v.getDotPath(issue) ?? "body"] ??= sentenceOf(issue);
-  throw new Problem(422, errors.bodyShape, fields);
+  throw new Problem(422, (w) => w.errors.bodyShape, fields);
 }
 
-/** What is wrong with a field, in our words: the library's own name types, which say nothing to a person. */
-function sentenceOf({ input, received, message }: v.BaseIssue<unknown>): string {
-  if (received === "undefined") return errors.missing;
-  return /^Invalid /.test(message) ? errors.wrongKind(input) : message;
-}
+/** What is wrong with a field: that it is not there comes before what its schema says. */
+const sentenceOf = (issue: v.BaseIssue<unknown>): Sentence =>
+  issue.received === "undefined" ? wrongKindOf(issue) : (saidOf(issue) ?? wrongKindOf(issue));
 
 /** What was not said of a site is not there: a brief without it is frozen as it always was. */
 function siteOf({ baselineBearingDeg, street, ...site }: v.InferOutput<typeof briefSchema>["site"]): Site {

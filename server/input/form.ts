@@ -2,8 +2,7 @@ import { valueFromFields } from "../../machines/install/checks/values.ts";
 import { readNumber } from "../../machines/speech/en/numbers.ts";
 import type { Wants } from "../../machines/speech/quantity.ts";
 import { inUnit } from "../../machines/speech/quantity.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { Problem } from "./problem.ts";
+import { Problem, type Sentence } from "./problem.ts";
 
 export type Fields = Readonly<Record<string, string>>;
 
@@ -48,8 +47,9 @@ const listed = (text: string) =>
 /** The number in a field. Throws a Problem that names the field where it is none, or of another unit. */
 function numberIn(text: string | undefined, wants: Wants, field: string): number {
   const said = readNumber(text ?? "");
-  if (!said) throw new Problem(422, errors.bodyShape, { [field]: errors.notNumber(text ?? "") });
+  if (!said) throw new Problem(422, (w) => w.errors.bodyShape, { [field]: (w) => w.errors.notNumber(text ?? "") });
   const n = inUnit(said, wants);
-  if (n === null) throw new Problem(422, errors.wrongUnit(said.unit ?? "", wants), { [field]: errors.wrongUnit(said.unit ?? "", wants) });
+  const wrongUnit: Sentence = (w) => w.errors.wrongUnit(said.unit ?? "", wants);
+  if (n === null) throw new Problem(422, wrongUnit, { [field]: wrongUnit });
   return Math.round(n * 1e6) / 1e6;
 }

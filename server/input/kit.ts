@@ -1,8 +1,9 @@
 import * as v from "valibot";
 import { type KitCatalog, type KitNote, ORDER_OF_USE } from "../../machines/tent/load.ts";
 import type { KitItem } from "../../machines/tent/types.ts";
-import { errors } from "../../views/text/en/errors.ts";
 import type { Fields } from "./form.ts";
+import { saidOf, saysOf, wrongKindOf } from "./issue.ts";
+import type { Sentence, Wrong } from "./problem.ts";
 import { noFields, recordOf, strict } from "./strict.ts";
 import { typed } from "./typed.ts";
 
@@ -12,19 +13,24 @@ const MAX_LB = 5000;
 /** Kept to a ten-thousandth of a percent and a millionth of a pound. */
 const grid = (n: number) => Math.round(n * 1e6) / 1e6 + 0;
 
-const wrong = (say: (value: unknown) => string) => (issue: v.BaseIssue<unknown>) => say(issue.input);
 const note = strict({
   spare: v.nullish(
     v.pipe(
-      v.number(wrong(errors.spareNotNumber)),
-      v.check((n) => n >= 0 && n <= 1, wrong(errors.spare)),
+      v.number(saysOf(({ errors }, given) => errors.spareNotNumber(given))),
+      v.check(
+        (n) => n >= 0 && n <= 1,
+        saysOf(({ errors }, given) => errors.spare(given)),
+      ),
       v.transform(grid),
     ),
   ),
   unitLb: v.nullish(
     v.pipe(
-      v.number(wrong(errors.weightNotNumber)),
-      v.check((n) => n >= MIN_LB && n <= MAX_LB, wrong(errors.weight(MIN_LB, MAX_LB))),
+      v.number(saysOf(({ errors }, given) => errors.weightNotNumber(given))),
+      v.check(
+        (n) => n >= MIN_LB && n <= MAX_LB,
+        saysOf(({ errors }, given) => errors.weight(MIN_LB, MAX_LB, given)),
+      ),
       v.transform(grid),
     ),
   ),
@@ -47,13 +53,11 @@ export function kitOf(read: v.InferOutput<typeof kitSchema> | null | undefined):
 }
 
 /** Kit notes from outside: what they say, or each field that is wrong, named as in a brief. */
-export function readKit(
-  input: unknown,
-): { readonly kit: KitCatalog | undefined } | { readonly problems: Readonly<Record<string, string>> } {
+export function readKit(input: unknown): { readonly kit: KitCatalog | undefined } | { readonly problems: Wrong } {
   const read = v.safeParse(v.nullish(kitSchema), input);
   if (read.success) return { kit: kitOf(read.output) };
-  const problems = noFields();
-  for (const issue of read.issues) problems[`kit.${v.getDotPath(issue) ?? ""}`.replace(/\.$/, "")] ??= issue.message;
+  const problems = noFields<Sentence>();
+  for (const issue of read.issues) problems[`kit.${v.getDotPath(issue) ?? ""}`.replace(/\.$/, "")] ??= saidOf(issue) ?? wrongKindOf(issue);
   return { problems };
 }
 

@@ -6,23 +6,24 @@ import { inUnitOf } from "../../machines/install/checks/measure.ts";
 import { believable, shortText } from "../../machines/install/checks/value-form.ts";
 import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
 import type { Gate, Value } from "../../machines/install/gates.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { Problem } from "./problem.ts";
+import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
+import { Problem, type Sentence } from "./problem.ts";
 import { noFields, strict } from "./strict.ts";
+import { VALUE_ERRORS } from "./value-errors.ts";
 
-const text = (max: number) => shortText(max, errors);
-const value = valueSchema(errors);
-const speed = believable("mph", WIND_BOUNDS, errors);
-const entry = v.pipe(v.number(errors.notANumber), v.safeInteger(errors.whole), v.minValue(0, errors.whole));
+const text = (max: number) => shortText(max, VALUE_ERRORS);
+const value = valueSchema(VALUE_ERRORS);
+const speed = believable("mph", WIND_BOUNDS, VALUE_ERRORS);
+const entry = v.pipe(v.number(says("notANumber")), v.safeInteger(says("whole")), v.minValue(0, says("whole")));
 const moment = v.pipe(
   v.string(),
-  v.isoTimestamp((issue) => errors.notATime(issue.input)),
+  v.isoTimestamp(saysOf(({ errors }, given) => errors.notATime(String(given)))),
   v.check(
     (time) => Number.isFinite(Date.parse(time)),
-    (issue) => errors.notATime(issue.input),
+    saysOf(({ errors }, given) => errors.notATime(String(given))),
   ),
 );
-const around = { as: text(60), key: v.pipe(v.string(errors.keyShape), v.regex(/^[\w.-]{8,80}$/, errors.keyShape)), seen: entry };
+const around = { as: text(60), key: v.pipe(v.string(says("keyShape")), v.regex(/^[\w.-]{8,80}$/, says("keyShape"))), seen: entry };
 const envelope = v.object(around);
 /** What is said, in the same object as who says it. */
 const said = <E extends v.ObjectEntries>(entries: E) => strict(entries, Object.keys(around));
@@ -50,8 +51,8 @@ const command = v.variant("type", [
 const thunder = said({ type: v.literal("reading"), kind: v.literal("thunder") });
 const heard = said({ heard: text(300) });
 const spoken = said({
-  alternatives: v.pipe(v.array(text(300)), v.minLength(1, errors.nothingHeard), v.maxLength(10, errors.tooMany(10))),
-  talk: v.optional(v.boolean(errors.yesOrNo), false),
+  alternatives: v.pipe(v.array(text(300)), v.minLength(1, says("nothingHeard")), v.maxLength(10, says("tooMany", 10))),
+  talk: v.optional(v.boolean(says("yesOrNo")), false),
   /** The entry whose read-back the screen showed when the speech began: what "correct" means. */
   readBack: v.optional(v.nullable(entry), null),
 });
@@ -64,15 +65,18 @@ export type Body = v.InferOutput<typeof envelope> & {
 
 /** One thing said, as JSON, or a Problem that names each field that is wrong. */
 export function readSay(input: unknown): Body {
-  const fields = noFields();
+  const fields = noFields<Sentence>();
   const body = (typeof input === "object" && input !== null ? input : {}) as Record<string, unknown>;
   const from = read(envelope, body, fields);
-  if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = errors.heardOrType;
+  if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = (w) => w.errors.heardOrType;
   const schema =
     "alternatives" in body ? spoken : "heard" in body ? heard : body.type === "reading" && body.kind === "thunder" ? thunder : command;
   const say = read(schema, body, fields);
-  if (say && "gustMph" in say && say.gustMph !== null && say.gustMph < say.mph) fields.gustMph = errors.gustUnderMean(say.gustMph, say.mph);
-  if (!from || !say || Object.keys(fields).length > 0) throw new Problem(422, errors.bodyShape, fields);
+  if (say && "gustMph" in say && say.gustMph !== null && say.gustMph < say.mph) {
+    const { gustMph, mph } = say;
+    fields.gustMph = (w) => w.errors.gustUnderMean(gustMph, mph);
+  }
+  if (!from || !say || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.bodyShape, fields);
   return { ...from, said: saidAs(say) };
 }
 
@@ -81,10 +85,10 @@ function saidAs(say: v.InferOutput<typeof spoken> | v.InferOutput<typeof heard> 
   return "heard" in say ? { by: "typing", words: say.heard } : { by: "press", press: say };
 }
 
-function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Record<string, string>): v.InferOutput<S> | null {
+function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Record<string, Sentence>): v.InferOutput<S> | null {
   const result = v.safeParse(schema, body);
   if (result.success) return result.output;
-  for (const issue of result.issues) fields[v.getDotPath(issue) ?? "body"] ??= issue.message;
+  for (const issue of result.issues) fields[v.getDotPath(issue) ?? "body"] ??= saidOf(issue) ?? wrongKindOf(issue);
   return null;
 }
 
@@ -95,5 +99,5 @@ export function toGateUnit(given: GivenValue, gate: Gate | null): Value {
   const wants = asked?.expects === "measure" ? asked.unit : null;
   const measured = inUnitOf(given, wants);
   if (measured) return measured;
-  throw new Problem(422, errors.wrongUnit(given.unit, wants!), { "value.unit": errors.oneOf([wants!]) });
+  throw new Problem(422, (w) => w.errors.wrongUnit(given.unit, wants!), { "value.unit": (w) => w.errors.oneOf([wants!]) });
 }

@@ -5,9 +5,9 @@ import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../machines/tent/spec-size.ts";
 import { templateFor } from "../../machines/tent/templates.ts";
 import { CORNERS, EDGES, type SpecProblem, type StationKind, type TentSpec } from "../../machines/tent/types.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { feetInches } from "../../views/text/en/names.ts";
+import type { Words } from "../../views/text/words.ts";
 import type { Fields } from "./form.ts";
+import type { Sentence, Wrong } from "./problem.ts";
 import { noFields } from "./strict.ts";
 import { typed, typedAll, typedList } from "./typed.ts";
 
@@ -43,7 +43,7 @@ export function tentFromForm(f: Fields): SpecInput {
 }
 
 /** A tent as the fields of its form: all of it, so that reading the form gives the same tent. */
-export function tentToForm(spec: TentSpec): Fields {
+export function tentToForm(spec: TentSpec, words: Words): Fields {
   const { ridge } = spec;
   const flat: [string, string][] = [
     ...LENGTHS.map((name): [string, string] => [name, String(spec[name])]),
@@ -66,31 +66,29 @@ export function tentToForm(spec: TentSpec): Fields {
     ]),
     ...EDGES.map((name): [string, string] => [`rings.${name}`, String(spec.rings?.[name] ?? "")]),
     ...CORNERS.flatMap((corner): [string, string][] => [
-      [`shifted.${corner}.xFt`, asTaped(spec.shifted?.[corner]?.xFt)],
-      [`shifted.${corner}.yFt`, asTaped(spec.shifted?.[corner]?.yFt)],
+      [`shifted.${corner}.xFt`, asTaped(spec.shifted?.[corner]?.xFt, words)],
+      [`shifted.${corner}.yFt`, asTaped(spec.shifted?.[corner]?.yFt, words)],
     ]),
   ];
   return Object.fromEntries(flat.map(([name, text]) => [`tent.${name}`, text]));
 }
 
 /** What a tent's form says: a spec, or the fields that are wrong with their sentences; `missing` are those left empty. */
-export type TentRead =
-  | { readonly spec: TentSpec }
-  | { readonly problems: Readonly<Record<string, string>>; readonly missing: readonly string[] };
+export type TentRead = { readonly spec: TentSpec } | { readonly problems: Wrong; readonly missing: readonly string[] };
 
 export function readTentForm(f: Fields): TentRead {
   const checked = checkSpec(tentFromForm(f));
   if ("spec" in checked) return checked;
   const named = checked.problems.map((p) => [besideField(`tent.${p.field}`, f), p] as const);
-  const problems = noFields();
-  for (const [field, p] of named) problems[field] ??= errors.tent(p);
+  const problems = noFields<Sentence>();
+  for (const [field, p] of named) problems[field] ??= (w) => w.errors.tent(p);
   return { problems, missing: [...new Set(named.filter(([, p]) => isMissing(p)).map(([field]) => field))] };
 }
 
 /** Every problem of a spec from outside, by field. */
-export const tentProblems = (problems: readonly SpecProblem[]): Record<string, string> => {
-  const fields = noFields();
-  for (const p of problems) fields[`tent.${p.field}`] ??= errors.tent(p);
+export const tentProblems = (problems: readonly SpecProblem[]): Wrong => {
+  const fields = noFields<Sentence>();
+  for (const p of problems) fields[`tent.${p.field}`] ??= (w) => w.errors.tent(p);
   return fields;
 };
 
@@ -112,7 +110,7 @@ const KNOWN: readonly string[] = [
 const AT = ["xFt", "yFt"] as const;
 
 /** What a spec from outside says besides: a slip, as a misspelled `leaveOut` would leave no pole out. By field, each with its sentence. */
-export function unknownFields(spec: unknown): [string, string][] {
+export function unknownFields(spec: unknown): [string, Sentence][] {
   const { ridge, add, anchors, rings, shifted } = fieldsOf(spec);
   return [
     ...unknownIn(spec, KNOWN, ""),
@@ -126,12 +124,12 @@ export function unknownFields(spec: unknown): [string, string][] {
   ];
 }
 
-const unknownIn = (value: unknown, known: readonly string[], prefix: string): [string, string][] =>
+const unknownIn = (value: unknown, known: readonly string[], prefix: string): [string, Sentence][] =>
   Array.isArray(value)
     ? []
     : Object.keys(fieldsOf(value))
         .filter((field) => !known.includes(field))
-        .map((field) => [`${prefix}${field}`, errors.notKnown(field, nearestName(field, known), known)]);
+        .map((field) => [`${prefix}${field}`, (w) => w.errors.notKnown(field, nearestName(field, known), known)]);
 
 /** The form's field for a field of the spec or the brief: an item of a list that is typed in one field stands beside that field. */
 export function besideField(field: string, f: Fields): string {
@@ -185,7 +183,7 @@ const addedRows = (f: Fields): number[] =>
   );
 
 /** A short length as a tape shows it, where that is exactly it; otherwise in feet. */
-function asTaped(ft: number | undefined): string {
+function asTaped(ft: number | undefined, { feetInches }: Words): string {
   if (ft === undefined) return "";
   const taped = feetInches(ft);
   return typed(taped, "ft") === ft ? taped : String(ft);

@@ -16,20 +16,20 @@ export type TentBody = Pick<SavedTent, "name" | "spec" | "kit" | "at">;
 export type Write = { readonly key: string; readonly request: Hash };
 
 /**
- * Tents kept for the next job. Every call returns when it is on disk. Names are unique, upper and lower case being the
+ * Tents kept for the next job. A write is done, on disk, when its promise is. Names are unique, upper and lower case being the
  * same. A key writes once; `written` tells what it wrote.
  */
 export interface Catalog {
   /** By name. */
-  tents(): SavedTent[];
-  tent(id: string): SavedTent | null;
-  written(key: string): { readonly request: Hash; readonly tent: string } | null;
-  /** Throws NameTaken, WriteRepeated. */
-  add(id: string, body: TentBody, write: Write): void;
-  /** Replaces a tent that is still of this version. Throws Changed where it is not, or is gone; NameTaken, WriteRepeated. */
-  change(id: string, version: number, body: TentBody, write: Write): void;
-  /** Takes a tent of this version out. Throws Changed where it is not, or is gone; WriteRepeated. */
-  remove(id: string, version: number, write: Write): void;
+  tents(): Promise<SavedTent[]>;
+  tent(id: string): Promise<SavedTent | null>;
+  written(key: string): Promise<{ readonly request: Hash; readonly tent: string } | null>;
+  /** Rejects with NameTaken, WriteRepeated. */
+  add(id: string, body: TentBody, write: Write): Promise<void>;
+  /** Replaces a tent that is still of this version. Rejects with Changed where it is not, or is gone; NameTaken, WriteRepeated. */
+  change(id: string, version: number, body: TentBody, write: Write): Promise<void>;
+  /** Takes a tent of this version out. Rejects with Changed where it is not, or is gone; WriteRepeated. */
+  remove(id: string, version: number, write: Write): Promise<void>;
 }
 
 /** Another tent has the name. */

@@ -4,7 +4,7 @@ import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
-import { start } from "../../views/text/en/start.ts";
+import { start } from "../terminal.ts";
 import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
 
 /** What SQLite keeps beside a data file while it is open, and leaves there when it is killed: entries not yet moved into the file. */

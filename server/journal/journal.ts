@@ -2,6 +2,7 @@ import type { Hash } from "../../machines/digest/digest.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
 import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
+import type { Failure, Lost, LowSpace } from "../../machines/record/storage.ts";
 import type { Catalog } from "./catalog.ts";
 
 /** A line as it lies in the store, not trusted yet. */
@@ -10,39 +11,52 @@ export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes:
 export type JobSummary = { readonly job: JobId; readonly entries: number; readonly tip: Hash; readonly fold: Fold | null };
 export type Listed = { readonly opening: Sealed; readonly tip: Sealed };
 
-/** Where entries are kept. Every call returns when the entry is on disk. One writer. */
+/** Names of people by their ids. They are not part of the chain, so that they can be erased. */
+export type Names = Readonly<Record<PersonId, string>>;
+
+/**
+ * Where entries are kept. A write is done when its promise is: it is on disk, whole, or the promise is rejected and nothing
+ * of it is there. One writer; whoever calls waits for an append to a job before the next one to it. Any write may also be
+ * rejected with NotWritten, for the store's own reasons.
+ */
 export interface Journal {
-  /** First entry of a job and the names of its people, together or not at all. Throws KeyUsed. */
-  open(opening: Sealed, names: Readonly<Record<PersonId, string>>): void;
-  /** The next entry of a job. Throws Conflict where it does not follow the last one, KeyUsed where its key was used. */
-  append(entry: Sealed): void;
-  /** Adds people to a job, or gives them other names. Names are not part of the chain. */
-  name(job: JobId, names: Readonly<Record<PersonId, string>>): void;
+  /** First entry of a job and the names of its people, together or not at all. Rejects with KeyUsed, Conflict. */
+  open(opening: Sealed, names: Names): Promise<void>;
+  /**
+   * The next entry of a job and, with it, names for people new to it. Rejects with Conflict where it does not follow the last
+   * entry, KeyUsed where its key was used.
+   */
+  append(entry: Sealed, names?: Names): Promise<void>;
   /** All lines of a job in order, unread: verifyChain says whether they hold. */
-  read(job: JobId): Stored[];
+  read(job: JobId): Promise<Stored[]>;
   /** The entry of a job that a key made, or null. A line that does not fit its hash is no answer to anything: null. */
-  keyed(job: JobId, key: string): Sealed | null;
+  keyed(job: JobId, key: string): Promise<Sealed | null>;
   /** The opening that a key made, in whichever job; otherwise as `keyed`. */
-  openedWith(key: string): Sealed | null;
+  openedWith(key: string): Promise<Sealed | null>;
   /**
    * Newest first. One spoiled line never hides the other jobs: `tip` is the last line that fits its hash, and a job whose
    * opening does not is left out (`read` still gives its lines).
    */
-  jobs(): Listed[];
+  jobs(): Promise<Listed[]>;
   /**
    * Every job there is, newest first, by what is kept of it: no entry is read. A fold is written with the entry that it
    * ends with, or not at all, and is made anew when the file is opened where it does not fit.
    */
-  folds(): JobSummary[];
+  folds(): Promise<JobSummary[]>;
   /** Makes a job's fold anew from its entries. */
-  refold(job: JobId): void;
+  refold(job: JobId): Promise<void>;
   /** Names of a job's people. Empty where they were erased. */
-  names(job: JobId): Record<PersonId, string>;
+  names(job: JobId): Promise<Names>;
   /** The tents that are kept in the same place. */
   readonly catalog: Catalog;
-  /** Lets the file go, all of it in one piece. Nothing may be called after it. */
-  close(): void;
+  /** How the store is doing now. Never rejects. */
+  condition(): Promise<Condition>;
+  /** Lets the store go, in one piece where it can be. Nothing may be called after it. Never rejects. */
+  close(): Promise<void>;
 }
+
+/** `low`: before the last write. `lost`: nothing more is written, and what can still be read of it vouches for nothing. */
+export type Condition = { readonly is: "sound" } | ({ readonly is: "low" } & LowSpace) | ({ readonly is: "lost" } & Omit<Lost, "why">);
 
 /** The entry does not follow the job's last one. */
 export class Conflict extends Error {
@@ -56,5 +70,16 @@ export class KeyUsed extends Error {
   constructor(key: string) {
     super(`key ${key} was used before; answer with the entry that it made`);
     this.name = "KeyUsed";
+  }
+}
+/** The store could not take it, whatever it was: nothing of it is there. */
+export class NotWritten extends Error {
+  readonly failure: Failure;
+  constructor(failure: Failure) {
+    super(
+      `${failure.place} took nothing: ${failure.why === "full" ? "no room left" : failure.why === "lost" ? failure.how : failure.said}`,
+    );
+    this.name = "NotWritten";
+    this.failure = failure;
   }
 }

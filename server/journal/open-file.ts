@@ -1,7 +1,8 @@
 import { existsSync, linkSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { start } from "../../views/text/en/start.ts";
+import { start } from "../terminal.ts";
 import { logAlone, whatIsWrong } from "./check-file.ts";
+import { closeDatabase, openDatabase } from "./data-file.ts";
 import type { Journal } from "./journal.ts";
 import { sqliteJournal } from "./sqlite.ts";
 
@@ -37,7 +38,7 @@ function make(file: string): string | null {
   const folder = mkdtempSync(`${file}.new-`);
   try {
     const made = join(folder, "data");
-    sqliteJournal(made).close();
+    closeDatabase(openDatabase(made));
     put(made, file);
     return null;
   } finally {

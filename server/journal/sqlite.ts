@@ -1,36 +1,22 @@
 import type Sqlite from "better-sqlite3";
-import Database from "libsql";
-import type { PersonId } from "../../machines/install/ids.ts";
 import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
+import { closeDatabase, openDatabase } from "./data-file.ts";
 import { foldsIn } from "./folds.ts";
-import { Conflict, type Journal, KeyUsed, type Listed } from "./journal.ts";
+import { groupCommit } from "./group-commit.ts";
+import { type Condition, Conflict, type Journal, KeyUsed, type Listed, type Names } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
-import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
 import { tentsIn } from "./tents.ts";
+import { transactionsIn } from "./transactions.ts";
+import { watchFile } from "./watch-file.ts";
 
 /** A journal in one SQLite file, or in memory for `:memory:`. Call `openJournal` for files: it looks before it touches. */
-export function sqliteJournal(file: string): Journal {
-  const db = new Database(file) as unknown as Sqlite.Database;
-  try {
-    prepareFile(db);
-  } catch (error) {
-    db.close();
-    throw error;
-  }
-  return journalOf(db);
-}
+export const sqliteJournal = (file: string): Journal => journalIn(openDatabase(file), file);
 
-function prepareFile(db: Sqlite.Database) {
-  // At every open: a WAL file reopened without them runs at NORMAL and can lose the last entries on power loss.
-  for (const pragma of ["locking_mode = EXCLUSIVE", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "busy_timeout = 0"])
-    db.pragma(pragma);
-  const value = (query: string) => Number(Object.values(db.prepare(query).get() as object)[0]);
-  if (value("SELECT count(*) FROM sqlite_schema") === 0)
-    db.exec(`BEGIN IMMEDIATE; ${TABLES} PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${LAYOUT}; COMMIT;`);
-  else db.exec("BEGIN IMMEDIATE; COMMIT;");
-}
+/** A database in memory has no file that could be lost, and no disk that could be full. */
+const IN_MEMORY = { look: () => null, condition: (): Condition => ({ is: "sound" }) };
 
-function journalOf(db: Sqlite.Database): Journal {
+/** The journal in an open data file. `file` is where it lies, for what has to be watched and said of it. */
+export function journalIn(db: Sqlite.Database, file: string): Journal {
   const insert = db.prepare("INSERT INTO entries (job, no, prev, hash, key, bytes) VALUES (?, ?, ?, ?, ?, ?)");
   const tip = db.prepare(`SELECT no, ${as("hash")} FROM entries WHERE job = ? ORDER BY no DESC LIMIT 1`);
   const byKey = db.prepare(`${LINE} WHERE job = ? AND key = ?`);
@@ -44,10 +30,13 @@ function journalOf(db: Sqlite.Database): Journal {
   );
 
   const folds = foldsIn(db);
-  db.transaction(folds.settle)();
+  const watch = file === ":memory:" ? IN_MEMORY : watchFile(file);
+  const commit = transactionsIn(db, file, watch.look);
+  commit(folds.settle);
+  const group = groupCommit(commit);
 
   const add = ({ entry, hash, bytes }: Sealed) => insert.run(entry.job, entry.no, entry.prev, hash, keyOf(entry), Buffer.from(bytes));
-  const putNames = (job: JobId, names: Readonly<Record<PersonId, string>>) => {
+  const putNames = (job: JobId, names: Names) => {
     for (const [person, name] of Object.entries(names)) putName.run(job, person, name);
   };
 
@@ -63,37 +52,39 @@ function journalOf(db: Sqlite.Database): Journal {
   const listed = (opening: Sealed | null): Listed[] => (opening ? [{ opening, tip: lastThatFits(opening.entry.job) ?? opening }] : []);
 
   return {
-    open: db.transaction((opening: Sealed, names: Readonly<Record<PersonId, string>>) => {
-      if (opened.get(keyOf(opening.entry))) throw new KeyUsed(keyOf(opening.entry));
-      if (opening.entry.no !== 1 || opening.entry.prev !== NO_ENTRY || tip.get(opening.entry.job))
-        throw new Conflict(opening.entry.job, opening.entry.no);
-      add(opening);
-      folds.open(opening);
-      putNames(opening.entry.job, names);
-    }),
-    append: db.transaction((next: Sealed) => {
-      const { job, no, prev } = next.entry;
-      const last = tip.get(job) as Pick<Row, "no" | "hash"> | undefined;
-      if (!last || last.no + 1 !== no || text(last.hash) !== prev) throw new Conflict(job, no);
-      if (byKey.get(job, keyOf(next.entry))) throw new KeyUsed(keyOf(next.entry));
-      add(next);
-      folds.follow(next);
-    }),
-    name: db.transaction(putNames),
-    read: (job) => (lines.all(job) as Row[]).map(stored),
-    keyed: (job, key) => sealed(byKey.get(job, key)),
-    openedWith: (key) => sealed(opened.get(key)),
-    jobs: () => (first.all() as Row[]).flatMap((row) => listed(sealed(row))),
-    folds: folds.list,
-    refold: db.transaction(folds.refold),
-    names: (job) =>
+    open: (opening, names) =>
+      group.run(() => {
+        if (opened.get(keyOf(opening.entry))) throw new KeyUsed(keyOf(opening.entry));
+        if (opening.entry.no !== 1 || opening.entry.prev !== NO_ENTRY || tip.get(opening.entry.job))
+          throw new Conflict(opening.entry.job, opening.entry.no);
+        add(opening);
+        folds.open(opening);
+        putNames(opening.entry.job, names);
+      }),
+    append: (next, names = {}) =>
+      group.run(() => {
+        const { job, no, prev } = next.entry;
+        const last = tip.get(job) as Pick<Row, "no" | "hash"> | undefined;
+        if (!last || last.no + 1 !== no || text(last.hash) !== prev) throw new Conflict(job, no);
+        if (byKey.get(job, keyOf(next.entry))) throw new KeyUsed(keyOf(next.entry));
+        add(next);
+        folds.follow(next);
+        putNames(job, names);
+      }),
+    read: async (job) => (lines.all(job) as Row[]).map(stored),
+    keyed: async (job, key) => sealed(byKey.get(job, key)),
+    openedWith: async (key) => sealed(opened.get(key)),
+    jobs: async () => (first.all() as Row[]).flatMap((row) => listed(sealed(row))),
+    folds: async () => folds.list(),
+    refold: (job) => group.run(() => folds.refold(job)),
+    names: async (job) =>
       Object.fromEntries((named.all(job) as { person: Uint8Array; name: Uint8Array }[]).map((n) => [text(n.person), text(n.name)])),
-    catalog: tentsIn(db),
-    close: () => {
-      // One file at rest, and the lock let go at once: open statements would hold it until they are collected.
-      for (const pragma of ["journal_mode = DELETE", "locking_mode = NORMAL"]) db.pragma(pragma);
-      tip.get("");
-      db.close();
+    catalog: tentsIn(db, group.run),
+    condition: async () => watch.condition(),
+    close: async () => {
+      group.flush();
+      // What lies at the path now is not ours to write in. The process lets go of the locks when it ends.
+      if (!watch.look()) closeDatabase(db);
     },
   };
 }

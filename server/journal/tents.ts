@@ -5,8 +5,8 @@ import { as, text } from "./rows.ts";
 type TentRow = { id: Uint8Array; name: Uint8Array; spec: Uint8Array; kit: Uint8Array | null; version: number; at: number };
 const TENT = `SELECT ${["id", "name", "spec", "kit"].map(as).join(", ")}, version, at FROM tents`;
 
-/** The tents of a file, beside its jobs. */
-export function tentsIn(db: Sqlite.Database): Catalog {
+/** The tents of a file, beside its jobs. `run` does a write in a transaction. */
+export function tentsIn(db: Sqlite.Database, run: (write: () => void) => Promise<void>): Catalog {
   const all = db.prepare(`${TENT} ORDER BY folded, id`);
   const one = db.prepare(`${TENT} WHERE id = ?`);
   const named = db.prepare(`SELECT ${as("id")} FROM tents WHERE folded = ?`);
@@ -30,31 +30,34 @@ export function tentsIn(db: Sqlite.Database): Catalog {
   const kitText = ({ kit }: TentBody) => (kit === null || kit === undefined ? null : JSON.stringify(kit));
 
   return {
-    tents: () => (all.all() as TentRow[]).map(saved),
-    tent: (id) => {
+    tents: async () => (all.all() as TentRow[]).map(saved),
+    tent: async (id) => {
       const row = one.get(id) as TentRow | undefined;
       return row ? saved(row) : null;
     },
-    written: (key) => {
+    written: async (key) => {
       const row = writes.get(key) as { request: Uint8Array; tent: Uint8Array } | undefined;
       return row ? { request: text(row.request), tent: text(row.tent) } : null;
     },
-    add: db.transaction((id: string, body: TentBody, write: Write) => {
-      once(id, write);
-      free(body.name, id);
-      insert.run(id, body.name, foldedName(body.name), JSON.stringify(body.spec), kitText(body), 1, body.at);
-    }),
-    change: db.transaction((id: string, version: number, body: TentBody, write: Write) => {
-      once(id, write);
-      standing(id, version);
-      free(body.name, id);
-      update.run(body.name, foldedName(body.name), JSON.stringify(body.spec), kitText(body), version + 1, body.at, id);
-    }),
-    remove: db.transaction((id: string, version: number, write: Write) => {
-      once(id, write);
-      standing(id, version);
-      drop.run(id);
-    }),
+    add: (id, body, write) =>
+      run(() => {
+        once(id, write);
+        free(body.name, id);
+        insert.run(id, body.name, foldedName(body.name), JSON.stringify(body.spec), kitText(body), 1, body.at);
+      }),
+    change: (id, version, body, write) =>
+      run(() => {
+        once(id, write);
+        standing(id, version);
+        free(body.name, id);
+        update.run(body.name, foldedName(body.name), JSON.stringify(body.spec), kitText(body), version + 1, body.at, id);
+      }),
+    remove: (id, version, write) =>
+      run(() => {
+        once(id, write);
+        standing(id, version);
+        drop.run(id);
+      }),
   };
 }
 

@@ -1,5 +1,4 @@
 import type { Context } from "hono";
-import { errors } from "../../views/text/en/errors.ts";
 import { parseJson } from "../input/json.ts";
 import { Problem } from "../input/problem.ts";
 
@@ -11,14 +10,14 @@ export async function jsonBody(c: Context): Promise<unknown> {
   try {
     return parseJson(await c.req.text());
   } catch {
-    throw new Problem(400, errors.notJson);
+    throw new Problem(400, (w) => w.errors.notJson);
   }
 }
 
 /** A form's fields as text, or a Problem. */
 export async function formBody(c: Context): Promise<Record<string, string>> {
   const type = c.req.header("content-type") ?? "";
-  if (!type.includes("form")) throw new Problem(415, errors.notAForm);
+  if (!type.includes("form")) throw new Problem(415, (w) => w.errors.notAForm);
   const body = await c.req.parseBody();
   return Object.fromEntries(Object.entries(body).flatMap(([k, v]) => (typeof v === "string" ? [[k, v]] : [])));
 }

@@ -1,14 +1,15 @@
 import { Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { DiscrepancyPage, ProposeDiscrepancyPage } from "../../views/pages/discrepancy/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
-import { errors } from "../../views/text/en/errors.ts";
+import type { Words } from "../../views/text/words.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } from "../input/discrepancy.ts";
 import type { Fields } from "../input/form.ts";
-import { Problem } from "../input/problem.ts";
+import { inWords, Problem, type Sentence } from "../input/problem.ts";
 import { noFields } from "../input/strict.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
@@ -22,32 +23,39 @@ import { deviceOf, holderOf } from "./screen.ts";
  */
 export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, values: Fields, problems: Fields, message: string | null) => {
-    const { job } = desks.load(id);
-    return page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...{ values, problems, message }} />);
-  };
+  const shown = (id: string, { job }: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) =>
+    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...form} />);
 
-  app.get("/jobs/:id{[\\w-]+}/discrepancy", (c) => c.html(shown(c.req.param("id"), c.req.query(), {}, null)));
+  app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
+    const id = c.req.param("id");
+    const form = { values: c.req.query(), problems: {}, message: null, words: c.get("words") };
+    return c.html(shown(id, await desks.load(id), form));
+  });
   app.post("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
     const { key, seen, put, ...fields } = await formBody(c);
     const { what } = fields;
-    if (!isDiscrepancy(what)) throw new Problem(422, errors.oneOf(DISCREPANCIES), { what: errors.oneOf(DISCREPANCIES) });
-    const { job, names } = desks.load(id);
+    const words = c.get("words");
+    const notOne: Sentence = (w) => w.errors.oneOf(DISCREPANCIES);
+    if (!isDiscrepancy(what)) throw new Problem(422, notOne, { what: notOne });
+    const live = await desks.load(id);
+    const { job, names } = live;
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
-    const problems = noFields();
-    if (because === "") problems.because = errors.empty;
-    if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= errors.tent(p);
-    if ("problems" in checked || because === "") return c.html(shown(id, fields, problems, errors.bodyShape), 422);
+    const problems = noFields<Sentence>();
+    if (because === "") problems.because = (w) => w.errors.empty;
+    if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= (w) => w.errors.tent(p);
+    if ("problems" in checked || because === "")
+      return c.html(shown(id, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
     if (put !== "yes") {
       const to = freeze({ ...brief, tent: checked.spec });
-      const effect = effectText(job, to, (person) => names[person] ?? person);
+      const effect = effectText(job, to, (person) => names[person] ?? person, words);
       const { revision } = job.snapshot.context;
       return c.html(
         page(
           <ProposeDiscrepancyPage
+            words={words}
             job={id}
             title={brief.title}
             effect={effect}
@@ -56,10 +64,10 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
         ),
       );
     }
-    const input = { ...briefFromForm(briefToForm(brief, names)), tent: checked.spec };
-    const body = { as: holderOf(c, id, desks) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
-    const { reply } = sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) });
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}`, 303);
+    const input = { ...briefFromForm(briefToForm(brief, names, words)), tent: checked.spec };
+    const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
+    const { reply } = await sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   return app;
 }

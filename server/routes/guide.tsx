@@ -1,8 +1,11 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
+import type { Screen } from "../../views/parts/say-form.tsx";
+import type { Words } from "../../views/text/words.ts";
 import { readAmendment } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
@@ -18,41 +21,49 @@ import { deviceOf, holderOf, knownDevice } from "./screen.ts";
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) {
   const app = new Hono();
-  const guide = (id: string, on: string | null = null) => buildGuideState(desks.load(id), now(), on);
+  const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, now(), on, c.get("words"));
   const device = (c: Context) => deviceOf(c, newId);
-  const holder = (c: Context, id: string) => holderOf(c, id, desks);
-
-  app.get("/jobs/:file{[\\w-]+\\.json}", (c) => c.json(guide(c.req.param("file").slice(0, -".json".length), knownDevice(c))));
-  app.get("/jobs/:id{[\\w-]+}", (c) => {
-    const id = c.req.param("id");
-    return c.html(page(<GuidePage guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={c.req.query("reply") ?? null} />));
+  const screen = (c: Context, live: LiveJob, on: string | null): Screen => ({
+    guide: guide(c, live, on),
+    me: holderOf(c, live),
+    newKey: newId,
+    words: c.get("words"),
   });
-  app.get("/jobs/:id{[\\w-]+}/more", (c) => {
-    const id = c.req.param("id");
-    return c.html(page(<MorePage guide={guide(id)} me={holder(c, id)} newKey={newId} wakeWord={desks.wakeWord} />));
+
+  app.get("/jobs/:file{[\\w-]+\\.json}", async (c) =>
+    c.json(guide(c, await desks.load(c.req.param("file").slice(0, -".json".length)), knownDevice(c))),
+  );
+  app.get("/jobs/:id{[\\w-]+}", async (c) => {
+    const live = await desks.load(c.req.param("id"));
+    return c.html(page(<GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
+  });
+  app.get("/jobs/:id{[\\w-]+}/more", async (c) => {
+    const live = await desks.load(c.req.param("id"));
+    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={desks.wakeWord} />));
   });
   const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
   /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
-  const effectOf = (id: string, fields: Fields) => {
-    const live = desks.load(id);
+  const effectOf = (live: LiveJob, fields: Fields, words: Words) => {
     const { job, names } = live;
     const to = readAmendment(live, briefFromForm(fields));
-    return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person);
+    return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person, words);
   };
-  app.get("/jobs/:id{[\\w-]+}/amend", (c) => {
+  app.get("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
-    const { job, names } = desks.load(id);
-    return briefPage(c, briefToForm(job.frozen.brief, names), amending(id));
+    const { job, names } = await desks.load(id);
+    return briefPage(c, briefToForm(job.frozen.brief, names, c.get("words")), amending(id));
   });
   app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
     const fields = await formBody(c);
     if (wantsPlan(fields)) return planPage(c, fields, amending(id));
     try {
-      if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(id, fields) });
+      const live = await desks.load(id);
+      if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(live, fields, c.get("words")) });
       const { key, because } = fields;
-      const body = { as: holder(c, id) ?? "", key, seen: guide(id).revision, type: "amend", because, brief: briefFromForm(fields) };
-      const reply = sayTo(desks, id, body, { source: "press", device: device(c) });
+      const seen = live.job.snapshot.context.revision;
+      const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(fields) };
+      const { reply } = await sayTo(desks, id, body, { source: "press", device: device(c) }, c.get("words"));
       return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
     } catch (error) {
       return refusedBrief(c, fields, error, amending(id));
@@ -61,35 +72,32 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.
   app.post("/jobs/:id{[\\w-]+}/say", async (c) => {
     const id = c.req.param("id");
-    if (wantsJson(c)) return c.json(sayTo(desks, id, await jsonBody(c), { source: "office", device: knownDevice(c) ?? "office" }));
+    const words = c.get("words");
+    if (wantsJson(c)) {
+      const from = { source: "office", device: knownDevice(c) ?? "office" } as const;
+      return c.json((await sayTo(desks, id, await jsonBody(c), from, words)).reply);
+    }
     const fields = await formBody(c);
-    const reply = sayTo(desks, id, sayFromForm(fields), { source: "press", device: device(c) });
+    const { reply, live } = await sayTo(desks, id, sayFromForm(fields), { source: "press", device: device(c) }, words);
     if (c.req.header("hx-request-type") === "partial")
       return c.html(
         await (
-          <Live
-            guide={guide(id, device(c))}
-            me={holder(c, id)}
-            newKey={newId}
-            notice={reply.reply}
-            cue={{ went: reply.went, heard: reply.heard, no: newId() }}
-          />
+          <Live {...screen(c, live, device(c))} notice={reply.reply} cue={{ went: reply.went, heard: reply.heard, no: newId() }} />
         ).toString(),
       );
     return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   app.get("/jobs/:id{[\\w-]+}/now", async (c) => {
-    const id = c.req.param("id");
-    return c.html(await (<Live guide={guide(id, device(c))} me={holder(c, id)} newKey={newId} notice={null} />).toString());
+    const live = await desks.load(c.req.param("id"));
+    return c.html(await (<Live {...screen(c, live, device(c))} notice={null} />).toString());
   });
-  app.get("/jobs/:id{[\\w-]+}/live", (c) => {
+  app.get("/jobs/:id{[\\w-]+}/live", async (c) => {
     const id = c.req.param("id");
-    const me = holder(c, id);
     const on = device(c);
-    desks.load(id);
+    const first = screen(c, await desks.load(id), on);
     return follow(c, hub, id, async () => {
-      const state = guide(id, on);
-      return { entry: state.entry, html: await (<Live guide={state} me={me} newKey={newId} notice={null} />).toString() };
+      const state = guide(c, await desks.load(id), on);
+      return { entry: state.entry, html: await (<Live {...first} guide={state} notice={null} />).toString() };
     });
   });
   return app;

@@ -2,25 +2,26 @@ import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/step.ts";
+import { lookupIn } from "../../machines/record/entries.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { LayoutDrawing } from "../../views/drawing/layout.tsx";
+import { UNITS, type Units } from "../../views/drawing/units.ts";
 import { markRows } from "../../views/pages/layout/csv.ts";
 import { layoutDxf } from "../../views/pages/layout/dxf.ts";
+import { type LayoutState, PAPERS, type Paper } from "../../views/pages/layout/state.ts";
 import { standalone } from "../../views/pages/layout/svg.ts";
-import { LayoutPage, type LayoutState } from "../../views/pages/layout/view.tsx";
+import { LayoutPage } from "../../views/pages/layout/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
-import { layout, PAPERS, type Paper } from "../../views/text/en/layout.ts";
-import { UNITS, type Units } from "../../views/text/en/lengths.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
 export function layoutRoutes(desks: LiveJobs) {
   const app = new Hono();
-  const stateOf = (c: Context): LayoutState => {
+  const stateOf = async (c: Context): Promise<LayoutState> => {
     const id = c.req.param("id")!;
-    const desk = desks.load(id);
+    const desk = await desks.load(id);
     const version = versionIn(c, desk);
     const { brief, plan } = version?.frozen ?? desk.job.frozen;
     return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site, version: version?.no ?? null };
@@ -29,23 +30,30 @@ export function layoutRoutes(desks: LiveJobs) {
     "content-disposition": `attachment; filename="${name.replace(".", `-${c.req.param("id")}.`)}"`,
   });
 
-  app.get("/jobs/:id{[\\w-]+}/layout", (c) => {
-    const state = stateOf(c);
-    return c.html(page(<LayoutPage state={state} units={unitsIn(c)} paper={paperIn(c)} />));
+  app.get("/jobs/:id{[\\w-]+}/layout", async (c) => {
+    const state = await stateOf(c);
+    return c.html(page(<LayoutPage state={state} units={unitsIn(c)} paper={paperIn(c)} words={c.get("words")} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
-    const { plan, site } = stateOf(c);
-    const drawing = <LayoutDrawing plan={plan} north={site.baselineBearingDeg} street={site.street} units={unitsIn(c)} />;
+    const { plan, site } = await stateOf(c);
+    const { baselineBearingDeg: north, street } = site;
+    const drawing = <LayoutDrawing plan={plan} north={north} street={street} units={unitsIn(c)} words={c.get("words")} />;
     return c.body(standalone(String(await drawing)), 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
-  app.get("/jobs/:id{[\\w-]+}/layout.dxf", (c) =>
-    c.body(layoutDxf(stateOf(c), unitsIn(c)), 200, { "content-type": "image/vnd.dxf; charset=utf-8", ...file(c, "layout.dxf") }),
+  app.get("/jobs/:id{[\\w-]+}/layout.dxf", async (c) =>
+    c.body(layoutDxf(await stateOf(c), unitsIn(c), c.get("words")), 200, {
+      "content-type": "image/vnd.dxf; charset=utf-8",
+      ...file(c, "layout.dxf"),
+    }),
   );
-  app.get("/jobs/:id{[\\w-]+}/marks.csv", (c) =>
-    c.body(csv(markRows(stateOf(c).plan)), 200, { "content-type": "text/csv; charset=utf-8; header=present", ...file(c, "marks.csv") }),
+  app.get("/jobs/:id{[\\w-]+}/marks.csv", async (c) =>
+    c.body(csv(markRows((await stateOf(c)).plan, c.get("words"))), 200, {
+      "content-type": "text/csv; charset=utf-8; header=present",
+      ...file(c, "marks.csv"),
+    }),
   );
-  app.get("/jobs/:id{[\\w-]+}/layout.json", (c) => {
-    const { job, plan, site } = stateOf(c);
+  app.get("/jobs/:id{[\\w-]+}/layout.json", async (c) => {
+    const { job, plan, site } = await stateOf(c);
     const { widthFt, lengthFt, stations, plates, poles, pieces, seams } = plan;
     const { baselineBearingDeg = null, street = null } = site;
     const tapes = { edges: edgeTapes(plan), stakeLines: stakeLines(plan), diagonalsFt: diagonalsOf(plan) };
@@ -55,24 +63,24 @@ export function layoutRoutes(desks: LiveJobs) {
   return app;
 }
 
-const unitsIn = (c: Context): Units => chosen(c, "units", UNITS, "ft", layout.badUnits);
-const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", layout.badPaper);
+const unitsIn = (c: Context): Units => chosen(c, "units", UNITS, "ft", (given) => (w) => w.layout.badUnits(given));
+const paperIn = (c: Context): Paper => chosen(c, "paper", PAPERS, "a4", (given) => (w) => w.layout.badPaper(given));
 
 /** An earlier plan, or one that was only put forward, by the entry that holds it; `null` for the plan in force. */
 function versionIn(c: Context, { job, entries }: LiveJob): { no: number; frozen: Frozen } | null {
   const asked = c.req.query("entry");
   if (asked === undefined) return null;
-  const entry = entries[Number(asked) - 1]?.entry;
+  const entry = lookupIn(entries)(Number(asked));
   const frozen = entry?.kind === "opening" ? entry.opened : entry?.command.type === "amend" ? entry.command.to : undefined;
-  if (!entry || !frozen) throw new Problem(404, layout.noVersion(asked));
+  if (!entry || !frozen) throw new Problem(404, (w) => w.layout.noVersion(asked));
   return digest.of(frozen) === digest.of(job.frozen) ? null : { no: entry.no, frozen };
 }
 
 /** One of the values that a query may have; left out, the usual one. Throws a `Problem` with what is wrong. */
-function chosen<T extends string>(c: Context, name: string, from: readonly T[], usual: T, wrong: (given: string) => string): T {
+function chosen<T extends string>(c: Context, name: string, from: readonly T[], usual: T, wrong: (given: string) => Sentence): T {
   const given = c.req.query(name);
   if (given === undefined) return usual;
   const found = from.find((value) => value === given);
-  if (!found) throw new Problem(400, layout.badLook, { [name]: wrong(given) });
+  if (!found) throw new Problem(400, (w) => w.layout.badLook, { [name]: wrong(given) });
   return found;
 }

@@ -4,6 +4,7 @@ import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
 import { onlyMarked } from "../../views/pages/record/build-state.ts";
 import type { CallRun, RecordState } from "../../views/pages/record/state.ts";
 import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/pages/record/view.tsx";
+import type { Words } from "../../views/text/words.ts";
 import { page } from "./page.ts";
 import { around, insides } from "./stream.ts";
 
@@ -18,12 +19,12 @@ export function shownBy(queries: readonly string[]): Show {
 }
 
 /** The page of a record, part by part. */
-export async function* recordParts(state: RecordState, show: Show): AsyncGenerator<string> {
+export async function* recordParts(state: RecordState, show: Show, words: Words): AsyncGenerator<string> {
   const phases = show.marks.length === 0 ? state.phases : onlyMarked(state.phases, show.marks);
   const shown = phases.reduce((sum, { calls }) => sum + calls.reduce((n, { lines }) => n + lines.length, 0), 0);
   const [head, foot] = await around((inside) =>
     page(
-      <RecordPage state={state} show={show} shown={shown}>
+      <RecordPage state={state} show={show} shown={shown} words={words}>
         {inside}
       </RecordPage>,
     ),
@@ -33,22 +34,22 @@ export async function* recordParts(state: RecordState, show: Show): AsyncGenerat
     const [open, close] = await around(async (inside) => String(await (<PhaseSection phase={phase}>{inside}</PhaseSection>)));
     yield open;
     for (const calls of lots(phase.calls, (call: CallRun) => call.lines.length + 1))
-      yield rendered(calls, (call) => <CallBlock call={call} job={state.job} />);
+      yield rendered(calls, (call) => <CallBlock call={call} job={state.job} words={words} />);
     yield close;
   }
   yield foot;
 }
 
 /** The page of all jobs, part by part. */
-export async function* findingsParts(state: Findings): AsyncGenerator<string> {
-  const whole = await page(<FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} />);
+export async function* findingsParts(state: Findings, words: Words): AsyncGenerator<string> {
+  const whole = await page(<FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} words={words} />);
   const rows: Readonly<Record<string, readonly JobFindings[]>> = { [insides.first]: state.jobs, [insides.second]: state.rehearsals };
   for (const piece of whole.split(insides.either)) {
     const jobs = rows[piece];
     if (jobs === undefined) yield piece;
     else
       for (const lot of lots(jobs, () => 1))
-        yield rendered(lot, (job: JobFindings) => <JobRow job={job} rehearsal={piece === insides.second} />);
+        yield rendered(lot, (job: JobFindings) => <JobRow job={job} rehearsal={piece === insides.second} words={words} />);
   }
 }
 

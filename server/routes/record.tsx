@@ -6,8 +6,6 @@ import { buildFindings } from "../../views/pages/findings/build-state.ts";
 import { buildRecordState, kitOf } from "../../views/pages/record/build-state.ts";
 import { rowsOf } from "../../views/pages/record/csv.ts";
 import { csv } from "../../views/parts/csv.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { record } from "../../views/text/en/record.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
@@ -21,41 +19,47 @@ export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const idOf = (c: Context) => c.req.param("id")!;
 
   /** A job with what can be vouched for as it lies in the file now, not as it is remembered. */
-  const vouched = (id: string): LiveJob => {
-    const desk = desks.load(id);
-    const chain = verifyChain(journal.read(id));
-    const fit = desk.entries.findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
-    if (fit === 0) throw new Problem(409, errors.noOpening(id));
-    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: record.changed(fit + 1) };
+  const vouched = async (id: string): Promise<LiveJob> => {
+    const desk = await desks.load(id);
+    // Of a lost file memory is all there is, and was checked when it was loaded; the page says which.
+    if ((await journal.condition()).is === "lost") return desk;
+    const chain = verifyChain(await journal.read(id));
+    const fit = [...desk.entries].findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
+    if (fit === 0) throw new Problem(409, (w) => w.errors.noOpening(id));
+    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: { no: fit + 1, why: "changed" } };
   };
 
   app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
-    const desk = vouched(idOf(c));
+    const desk = await vouched(idOf(c));
     await yieldTurn();
-    const state = buildRecordState(desk);
-    return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []))), 200, HTML);
+    const state = buildRecordState(desk, c.get("words"));
+    return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), c.get("words"))), 200, HTML);
   });
-  app.get("/jobs/:id{[\\w-]+}/record.json", (c) => {
-    const desk = vouched(idOf(c));
+  app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
+    const desk = await vouched(idOf(c));
     const { entries, names, readOnly } = desk;
     const { fold, each } = foldAll(entries);
     return c.json({
       job: idOf(c),
       names,
-      problem: readOnly,
+      problem: readOnly && c.get("words").notRecordedText(readOnly),
       findings: fold.counts,
       kit: kitOf(desk),
-      entries: entries.map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
+      entries: [...entries].map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
     });
   });
-  app.get("/jobs/:id{[\\w-]+}/record.csv", (c) => {
-    const rows = rowsOf(buildRecordState(vouched(idOf(c))));
+  app.get("/jobs/:id{[\\w-]+}/record.csv", async (c) => {
+    const words = c.get("words");
+    const rows = rowsOf(buildRecordState(await vouched(idOf(c)), words), words);
     return c.body(csv(rows), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="record-${idOf(c)}.csv"`,
     });
   });
-  app.get("/findings", (c) => c.body(streamed(findingsParts(buildFindings(journal.folds()))), 200, HTML));
-  app.get("/findings.json", (c) => c.json(buildFindings(journal.folds())));
+  app.get("/findings", async (c) => {
+    const words = c.get("words");
+    return c.body(streamed(findingsParts(buildFindings(await journal.folds(), words), words)), 200, HTML);
+  });
+  app.get("/findings.json", async (c) => c.json(buildFindings(await journal.folds(), c.get("words"))));
   return app;
 }

@@ -2,10 +2,10 @@ import { Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import type { Instant } from "../../machines/install/ids.ts";
-import { errors } from "../../views/text/en/errors.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
-import { type Dependencies, type LiveJobs, requestDigest } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { requestDigest } from "../next-entry.ts";
 import { formBody } from "./body.ts";
 
 const DAY_MS = 24 * 3600 * 1000;
@@ -15,8 +15,8 @@ export function rehearseRoutes(desks: LiveJobs, { newId, now }: Dependencies) {
   return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
     const id = c.req.param("id");
     const { key } = await formBody(c);
-    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, errors.keyShape);
-    const opened = desks.open(rehearsalOf(desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
+    if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, (w) => w.errors.keyShape);
+    const opened = await desks.open(rehearsalOf(await desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });
 }

@@ -6,16 +6,15 @@ import type { CommandSource } from "../../machines/install/commands.ts";
 import type { DeviceId, EntryNo } from "../../machines/install/ids.ts";
 import { currentStep } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
-import { english } from "../../machines/speech/en/english.ts";
+import { spokenOn } from "../../machines/speech/languages.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
-import { answerText } from "../../views/text/en/answers.ts";
-import { errors } from "../../views/text/en/errors.ts";
-import { misunderstandingText, reasonText, replyText } from "../../views/text/en/replies.ts";
-import { voice } from "../../views/text/en/voice.ts";
+import { misunderstandingText, reasonText, replyText } from "../../views/text/replies.ts";
+import type { Words } from "../../views/text/words.ts";
 import { readIntent } from "../input/intent.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import { readSay } from "../input/say.ts";
-import { type LiveJobs, personOf, requestDigest } from "../jobs.ts";
+import type { LiveJobs, Unrecorded } from "../jobs.ts";
+import { requestDigest } from "../next-entry.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
 export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notUnderstood";
@@ -32,44 +31,58 @@ export type Told = {
   readonly step: string;
 };
 
-/** One thing said to a job, from raw body to reply. The same for pages, speech, typed words and office scripts. */
-export function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: { source: CommandSource; device: DeviceId }): Told {
+type From = { readonly source: CommandSource; readonly device: DeviceId };
+type NothingRecorded = Exclude<Interpretation, { is: "command" }>;
+
+/**
+ * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
+ * office scripts.
+ */
+export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From, words: Words): Promise<{ live: LiveJob; reply: Told }> {
   const body = readSay(raw);
-  const request = requestDigest({ ...from, body });
-  const live = jobs.load(id);
-  const person = personOf(live, body.as);
-  const before = jobs.repeated(id, body.key, request);
-  if (before?.entry.kind === "command") return told(live, before.entry);
-  const { said } = body;
-  const pressed = said.by === "press" ? readIntent(said.press, live, jobs.now()) : null;
-  const screen = { device: from.device, wakeWord: jobs.wakeWord, language: english };
-  const meant = interpret(live.job, screen, said.by === "press" ? { by: "press", intent: pressed!.intent } : said, jobs.now());
-  if (meant.is !== "command") return toldOnly(live, meant, jobs.wakeWord, said.by === "typing");
-  const source = meant.spoken ?? (meant.heard === null ? from.source : "typed");
-  const { key, seen } = body;
-  const { entry } = jobs.say(id, meant.intent, { key, seen, as: person.id, source, device: from.device, heard: meant.heard, request });
-  if (pressed?.names && "did" in entry.outcome) jobs.addNames(id, pressed.names);
-  return told(jobs.load(id), entry);
+  const { key, seen, as, said } = body;
+  const envelope = { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) };
+  const screen = { device: from.device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
+  const done = await jobs.say<NothingRecorded>(id, envelope, (live) => {
+    const at = jobs.now();
+    const pressed = said.by === "press" ? readIntent(said.press, live, at) : null;
+    const meant = interpret(live.job, screen, pressed ?? (said as Exclude<typeof said, { by: "press" }>), at);
+    if (meant.is !== "command") return { tell: meant };
+    const { intent, heard, spoken } = meant;
+    const source = spoken ?? (heard === null ? from.source : "typed");
+    return { intent, heard, source, ...(pressed?.names ? { names: pressed.names } : {}) };
+  });
+  const { live } = done;
+  if ("tell" in done) return { live, reply: toldOnly(live, done.tell, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words }) };
+  return { live, reply: "entry" in done ? told(live, done.entry, words) : unrecorded(live, done, words) };
 }
 
+/** A hold that could not be written holds, and says so. */
+function unrecorded(live: LiveJob, { unrecorded: hold, heard }: Unrecorded, words: Words): Told {
+  const reply = `${words.didText(hold.is)} ${words.guide.unrecorded(words.notRecordedText(hold.why))}`;
+  return { entry: null, outcome: { did: hold.is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
+}
+
+type Telling = { readonly wakeWord: string; readonly typed: boolean; readonly words: Words };
+
 /** What is said back where nothing was recorded. Typed words that mean nothing are a mistake in the request. */
-function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" }>, wakeWord: string, typed: boolean): Told {
+function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" }>, { wakeWord, typed, words }: Telling): Told {
   const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
   switch (meant.is) {
     case "question":
-      return { ...nothing, went: "question", reply: answerText(answerTo(meant.question, live.job)) };
+      return { ...nothing, went: "question", reply: words.answerText(answerTo(meant.question, live.job)) };
     case "leftAlone":
-      return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? voice.sayFirst(wakeWord) : "" };
+      return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? words.voice.sayFirst(wakeWord) : "" };
     case "notUnderstood": {
-      const reply = misunderstandingText(meant.because, currentStep(live.job));
-      if (typed) throw new Problem(422, `${reply} ${errors.nothingRecorded}`);
-      return { ...nothing, went: "notUnderstood", reply };
+      const sentence: Sentence = (w) => misunderstandingText(meant.because, currentStep(live.job), w);
+      if (typed) throw new Problem(422, (w) => w.errors.notTaken(sentence(w)));
+      return { ...nothing, went: "notUnderstood", reply: sentence(words) };
     }
   }
 }
 
 /** What is said back to an entry. Told from the entry, so that a repeated key is answered alike. */
-function told(live: LiveJob, entry: CommandEntry): Told {
+function told(live: LiveJob, entry: CommandEntry, words: Words): Told {
   const { outcome, command, no, phase, step } = entry;
   const name = (id: string) => live.names[id] ?? id;
   const reply = replyTo(entry, contextOf(live, entry));
@@ -79,12 +92,12 @@ function told(live: LiveJob, entry: CommandEntry): Told {
     outcome,
     went: reply.is === "refused" ? "refused" : reply.is === "readBack" ? "readBack" : "done",
     heard: command.heard,
-    reply: replyText(reply, { name, zone: live.job.frozen.brief.zone }),
+    reply: replyText(reply, { name, zone: live.job.frozen.brief.zone }, words),
     reasons: reasons.map((reason) => ({
       ...("gate" in reason.refusal ? { gate: reason.refusal.gate } : {}),
       ...("status" in reason.refusal ? { status: reason.refusal.status } : {}),
       why: reason.refusal.why,
-      text: reasonText(reason, name),
+      text: reasonText(reason, name, words),
     })),
     phase,
     step,

@@ -1,7 +1,6 @@
 import type { Context } from "hono";
 import { getCookie, setCookie } from "hono/cookie";
-import type { JobId } from "../../machines/record/entry.ts";
-import type { LiveJobs } from "../jobs.ts";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 
 const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
 const DAY_S = 24 * 3600;
@@ -22,8 +21,9 @@ export function deviceOf(c: Context, newId: () => string): string {
 }
 
 /** Who holds this screen: named in the address, or remembered for this job. */
-export function holderOf(c: Context, id: JobId, desks: LiveJobs): string | null {
-  const { crew } = desks.load(id).job.frozen.brief;
+export function holderOf(c: Context, { job, entries }: LiveJob): string | null {
+  const { crew } = job.frozen.brief;
+  const id = entries.at(0)!.entry.job;
   const named = c.req.query("as");
   const me = crew.find((p) => p.id === named)?.id ?? crew.find((p) => p.id === getCookie(c, `as-${id}`))?.id ?? null;
   if (named && me === named) setCookie(c, `as-${id}`, me, { ...COOKIE, path: `/jobs/${id}`, maxAge: 30 * DAY_S });

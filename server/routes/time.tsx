@@ -7,8 +7,7 @@ import type { JobProgress } from "../../machines/time/job-stage.ts";
 import { factorsFrom, type JobHistory } from "../../machines/time/learning.ts";
 import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
-import { time } from "../../views/text/en/time.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 import { yieldTurn } from "./stream.ts";
@@ -18,36 +17,30 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const stateOf = async (c: Context, people: number | undefined) => {
     const id = c.req.param("id")!;
-    const desk = desks.load(id);
+    const desk = await desks.load(id);
     const { title, zone, rehearsal } = desk.job.frozen.brief;
-    const taught = journal.folds().flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
+    const taught = (await journal.folds()).flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
     await yieldTurn();
     const factors = factorsFrom(taught, id);
     await yieldTurn();
     const now = desks.now();
-    return buildTimeState({
-      job: id,
-      title,
-      zone,
-      rehearsal: rehearsal === true,
-      readOnly: desk.readOnly,
-      forecast: forecastOf(desk, factors, now, people),
-      now,
-    });
+    const told = { job: id, title, zone, rehearsal: rehearsal === true, readOnly: desk.readOnly, now };
+    return buildTimeState({ ...told, forecast: forecastOf(desk, factors, now, people) }, c.get("words"));
   };
 
   app.get("/jobs/:id{[\\w-]+}/time", async (c) => {
     const said = c.req.query("people")?.trim() ?? "";
     const people = peopleIn(said);
-    const problem = people === null ? time.badPeople(said) : null;
+    const problem = people === null ? c.get("words").time.badPeople(said) : null;
     const state = await stateOf(c, people ?? undefined);
-    return c.html(page(<TimePage state={state} asked={{ said, problem }} />), problem ? 422 : 200);
+    return c.html(page(<TimePage state={state} asked={{ said, problem }} words={c.get("words")} />), problem ? 422 : 200);
   });
   app.get("/jobs/:id{[\\w-]+}/time.json", async (c) => {
     const said = c.req.query("people")?.trim() ?? "";
     const people = peopleIn(said);
-    if (people === null) throw new Problem(422, time.badPeople(said), { people: time.badPeople(said) });
+    const bad: Sentence = (w) => w.time.badPeople(said);
+    if (people === null) throw new Problem(422, bad, { people: bad });
     return c.json(await stateOf(c, people));
   });
   return app;
@@ -56,7 +49,7 @@ export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
 /** A rehearsal takes no real time: for it, what the real job would take from its first call. */
 function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
-  const opening = entries[0]!.entry;
+  const opening = entries.at(0)!.entry;
   const at: JobProgress =
     fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
   return forecast(job.frozen, at, factors, now, people);

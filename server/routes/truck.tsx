@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { buildTruckState } from "../../views/pages/truck/build-state.ts";
 import { TruckCountPage } from "../../views/pages/truck/count.tsx";
 import { truckRows } from "../../views/pages/truck/csv.ts";
@@ -6,39 +7,41 @@ import type { TruckScreen } from "../../views/pages/truck/line.tsx";
 import type { TruckLine } from "../../views/pages/truck/state.ts";
 import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
-import { roleName } from "../../views/text/en/roles.ts";
-import { truck } from "../../views/text/en/truck.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
-import { Problem } from "../input/problem.ts";
+import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
-import { sayTo, type Told } from "./say.ts";
+import { sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
 export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
-  const stateOf = (c: Context) => buildTruckState(desks.load(idOf(c)));
-  const screenOf = (c: Context): TruckScreen => {
-    const { job, names } = desks.load(idOf(c));
-    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: roleName(p.role) }));
-    return { state: stateOf(c), me: holderOf(c, idOf(c), desks), people, newKey: newId };
+  const loaded = (c: Context) => desks.load(idOf(c));
+  const stateOf = (c: Context, live: LiveJob) => buildTruckState(live, c.get("words"));
+  const screenOf = (c: Context, live: LiveJob): TruckScreen => {
+    const { job, names } = live;
+    const words = c.get("words");
+    const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
+    return { state: stateOf(c, live), me: holderOf(c, live), people, newKey: newId, words };
   };
-  const countPage = (c: Context, line: TruckLine, typed: string, problem: string | null, status: 200 | 422 = 200) =>
-    c.html(page(<TruckCountPage screen={screenOf(c)} line={line} typed={typed} problem={problem} />), status);
+  type Count = { line: TruckLine; typed: string; problem: string | null };
+  const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
+    c.html(page(<TruckCountPage screen={screenOf(c, live)} {...count} />), status);
   const toList = (c: Context, reply: string, item: string) =>
     c.redirect(`/jobs/${idOf(c)}/truck?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}#line-${item}`, 303);
 
-  app.get("/jobs/:id{[\\w-]+}/truck", (c) => {
-    const screen = screenOf(c);
+  app.get("/jobs/:id{[\\w-]+}/truck", async (c) => {
+    const live = await loaded(c);
+    const screen = screenOf(c, live);
     deviceOf(c, newId);
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
-    if (line && screen.me !== null) return countPage(c, line, "", null);
-    const notice = c.req.query("reply") ?? (line === undefined ? truck.noSuchLine(asked!) : null);
+    if (line && screen.me !== null) return countPage(c, live, { line, typed: "", problem: null });
+    const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
     return c.html(page(<TruckPage {...screen} notice={notice} />));
   });
 
@@ -47,33 +50,36 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const fields = await formBody(c);
     const { item = "", value = "", as: by = "" } = fields;
     const partial = c.req.header("hx-request-type") === "partial";
-    const before = stateOf(c).lines.find((l) => l.item === item);
+    const live = await loaded(c);
+    const before = stateOf(c, live).lines.find((l) => l.item === item);
     try {
-      if (!before) throw new Problem(422, truck.noSuchLine(item));
-      const reply = tick(c, fields, before);
-      const screen = screenOf(c);
+      if (!before) throw new Problem(422, (w) => w.truck.noSuchLine(item));
+      const { reply, live: after } = await tick(c, fields, before);
+      const screen = screenOf(c, after);
       const line = screen.state.lines.find((l) => l.item === item)!;
       const done = reply.went === "done" && line.counted !== null;
-      const told = done ? truck.taken(line, screen.state.way) : reply.reply;
+      const told = done ? screen.words.truck.taken(line, screen.state.way) : reply.reply;
       if (partial) return c.html(await (<TruckLive {...screen} item={done ? item : null} notice={told} />).toString());
-      return done || !line.asked || fields.from === "list" ? toList(c, told, item) : countPage(c, line, value, told);
+      return done || !line.asked || fields.from === "list"
+        ? toList(c, told, item)
+        : countPage(c, after, { line, typed: value, problem: told });
     } catch (error) {
       if (partial || !before?.asked || by === "" || !(error instanceof Problem) || error.status !== 422) throw error;
-      return countPage(c, before, value, error.message, 422);
+      return countPage(c, live, { line: before, typed: value, problem: error.sentence(c.get("words")) }, 422);
     }
   });
 
-  app.get("/jobs/:id{[\\w-]+}/truck/live", (c) => {
-    const first = screenOf(c);
+  app.get("/jobs/:id{[\\w-]+}/truck/live", async (c) => {
+    const first = screenOf(c, await loaded(c));
     return follow(c, hub, idOf(c), async () => {
-      const { entries } = desks.load(idOf(c));
-      const screen = { ...first, state: stateOf(c) };
-      return { entry: entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
+      const live = await loaded(c);
+      const screen = { ...first, state: stateOf(c, live) };
+      return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
   });
-  app.get("/jobs/:id{[\\w-]+}/truck.json", (c) => c.json(stateOf(c)));
-  app.get("/jobs/:id{[\\w-]+}/truck.csv", (c) =>
-    c.body(csv(truckRows(stateOf(c))), 200, {
+  app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(stateOf(c, await loaded(c))));
+  app.get("/jobs/:id{[\\w-]+}/truck.csv", async (c) =>
+    c.body(csv(truckRows(stateOf(c, await loaded(c)), c.get("words"))), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="truck-${idOf(c)}.csv"`,
     }),
@@ -81,13 +87,14 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
   return app;
 
   /** One line said to the job: its own item and no other. Throws a Problem where the number is none. */
-  function tick(c: Context, fields: Fields, line: TruckLine): Told {
+  async function tick(c: Context, fields: Fields, line: TruckLine): ReturnType<typeof sayTo> {
     const { value = "", as: by, key, seen, gate } = fields;
-    const wrong = new Problem(422, truck.notCount(value, line), { value: truck.notCount(value, line) });
+    const notCount: Sentence = (w) => w.truck.notCount(value, line);
+    const wrong = new Problem(422, notCount, { value: notCount });
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) });
+      return await sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

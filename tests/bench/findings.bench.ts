@@ -3,17 +3,17 @@ import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { testApp } from "../support/app.ts";
 import { lineAfter, openingLine } from "../support/entries.ts";
 
-function withJobs(jobs: number) {
+async function withJobs(jobs: number) {
   const journal = sqliteJournal(":memory:");
   for (let n = 0; n < jobs; n++) {
     const opening = openingLine(`job-${n}`);
-    journal.open(opening, {});
-    journal.append(lineAfter(opening));
+    await journal.open(opening, {});
+    await journal.append(lineAfter(opening));
   }
   return testApp(journal);
 }
-const [few, many] = [withJobs(200), withJobs(2000)];
-const read = async ({ app }: typeof few, path: string) => {
+const [few, many] = [await withJobs(200), await withJobs(2000)];
+const read = async ({ app }: Awaited<ReturnType<typeof withJobs>>, path: string) => {
   await (await app.request(path)).text();
 };
 const options = { time: 1500, warmupTime: 300 };

@@ -1,6 +1,7 @@
 import { bench, describe } from "vitest";
 import { foldAll } from "../../machines/record/findings.ts";
 import { buildRecordState } from "../../views/pages/record/build-state.ts";
+import { en } from "../../views/text/en/en.ts";
 import { longRecord } from "../support/long-record.ts";
 
 const short = await longRecord(500);
@@ -16,8 +17,8 @@ describe("folding a record", () => {
   bench("of 5,000 entries", () => void foldAll(long.held.entries), options);
 });
 describe("a record in words", () => {
-  bench("of 500 entries", () => void buildRecordState(short.held), options);
-  bench("of 5,000 entries", () => void buildRecordState(long.held), options);
+  bench("of 500 entries", () => void buildRecordState(short.held, en), options);
+  bench("of 5,000 entries", () => void buildRecordState(long.held, en), options);
 });
 describe("the page of a record", () => {
   bench("of 500 entries", () => page(short), options);

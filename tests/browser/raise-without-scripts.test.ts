@@ -9,7 +9,7 @@ describe("the demo job with scripts off", () => {
   });
   afterAll(() => world.close());
 
-  it("goes up and comes down by plain forms", { timeout: 600_000 }, async () => {
+  it("goes up and comes down by plain forms", async () => {
     const page = await world.screen("p1", { scripts: false });
     const { state, refused } = await play(page, world, () => false);
     expect(state.closed).toBe(true);

@@ -12,14 +12,14 @@ const journal = openJournal(process.argv[2]!);
 // Waits until it is taken: a loop that never rests would leave what `process.stdout` keeps for later unsaid for good.
 const said = ({ entry, hash }: Sealed) => writeSync(1, `${entry.no} ${hash}\n`);
 
-let last = verifyChain(journal.read("job-1")).entries.at(-1);
+let last = verifyChain(await journal.read("job-1")).entries.at(-1);
 if (!last) {
   last = openingLine("job-1");
-  journal.open(last, { p1: "Ines" });
+  await journal.open(last, { p1: "Ines" });
   said(last);
 }
 for (;;) {
   last = lineAfter(last);
-  journal.append(last);
+  await journal.append(last);
   said(last);
 }

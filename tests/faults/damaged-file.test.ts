@@ -31,9 +31,9 @@ const record = chainOf("job-1", 60);
 beforeAll(async () => {
   mkdirSync(atRest);
   const journal = openJournal(join(atRest, "data.db"));
-  journal.open(record[0]!, { p1: "Ines" });
-  for (const line of record.slice(1)) journal.append(line);
-  journal.close();
+  await journal.open(record[0]!, { p1: "Ines" });
+  for (const line of record.slice(1)) await journal.append(line);
+  await journal.close();
   mkdirSync(killed);
   await appendUntilKilled(join(killed, "data.db"), { entries: 1200 });
 });
@@ -53,11 +53,11 @@ const contents = (folder: string) =>
   });
 
 /** The sentence with which a file is turned away, in a folder that stays as it was. */
-function refusal(file: string): string {
+async function refusal(file: string): Promise<string> {
   const folder = join(file, "..");
   const before = contents(folder);
   try {
-    openJournal(file).close();
+    await openJournal(file).close();
   } catch (error) {
     expect(error).toBeInstanceOf(JournalUnusable);
     expect(contents(folder)).toEqual(before);
@@ -115,10 +115,10 @@ describe("a file that cannot be used is turned away in one sentence and left as 
     ["without a table", (f) => sql(f, "DROP TABLE names"), /is damaged/],
     ["of a newer layout", (f) => sql(f, "PRAGMA user_version = 9"), /newer version \(layout 9, this one knows 1\)/],
     ["that is a folder", folderInstead, /is not a file/],
-  ])("one %s", (_what, damage, sentence) => {
+  ])("one %s", async (_what, damage, sentence) => {
     const file = copyOf(atRest);
     damage(file);
-    expect(refusal(file)).toMatch(sentence);
+    expect(await refusal(file)).toMatch(sentence);
   });
   it("one in a folder that is not there, or under a file", () => {
     expect(() => openJournal(join(root, "none", "data.db"))).toThrow(
@@ -129,48 +129,48 @@ describe("a file that cannot be used is turned away in one sentence and left as 
 });
 
 describe("a file that a kill left with its log", () => {
-  it("is opened with what the log holds, when the log is whole", () => {
+  it("is opened with what the log holds, when the log is whole", async () => {
     const journal = openJournal(copyOf(killed));
-    const rows = journal.read("job-1");
+    const rows = await journal.read("job-1");
     expect([rows.length >= 1200, verifyChain(rows).holds]).toEqual([true, true]);
-    journal.close();
+    await journal.close();
   });
-  it("is turned away when it is damaged, and its log is left as it was", () => {
+  it("is turned away when it is damaged, and its log is left as it was", async () => {
     const file = copyOf(killed);
     expect(statSync(`${file}-wal`).size).toBeGreaterThan(0);
     overwrite(file, 20 * 4096, 40 * 4096);
-    expect(refusal(file)).toMatch(/is damaged and was left as it is; move it away, with any -wal/);
+    expect(await refusal(file)).toMatch(/is damaged and was left as it is; move it away, with any -wal/);
   });
-  it("is turned away when it is missing and only the log is there", () => {
+  it("is turned away when it is missing and only the log is there", async () => {
     const file = copyOf(killed);
     rmSync(file);
-    expect(refusal(file)).toMatch(/is missing, but FILE-wal with its last entries is there/);
+    expect(await refusal(file)).toMatch(/is missing, but FILE-wal with its last entries is there/);
   });
-  it("is opened when rubbish follows in the log: what was never finished is nothing", () => {
+  it("is opened when rubbish follows in the log: what was never finished is nothing", async () => {
     const file = copyOf(killed);
     const before = openJournal(copyOf(killed));
-    const rows = before.read("job-1");
-    before.close();
+    const rows = await before.read("job-1");
+    await before.close();
     appendFileSync(`${file}-wal`, Buffer.alloc(5000, 0xa5));
     const journal = openJournal(file);
-    expect(journal.read("job-1")).toEqual(rows);
-    journal.close();
+    expect(await journal.read("job-1")).toEqual(rows);
+    await journal.close();
   });
 });
 
-it("a name that is no longer text is read as well as it can be", () => {
+it("a name that is no longer text is read as well as it can be", async () => {
   const file = copyOf(atRest);
   bend(file, "Ines", "In\xffs");
   const journal = openJournal(file);
-  expect(journal.names("job-1")).toEqual({ p1: "In\ufffds" });
-  journal.close();
+  expect(await journal.names("job-1")).toEqual({ p1: "In\ufffds" });
+  await journal.close();
 });
 
-it("any few bytes changed anywhere: turned away untouched, or the chain says what is wrong, or nothing of the record is", () => {
+it("any few bytes changed anywhere: turned away untouched, or the chain says what is wrong, or nothing of the record is", async () => {
   const sound = readFileSync(join(atRest, "data.db"));
   const place = fc.oneof(fc.nat(sound.length - 1), fc.nat(8191));
-  fc.assert(
-    fc.property(fc.array(fc.tuple(place, fc.integer({ min: 1, max: 255 })), { minLength: 1, maxLength: 4 }), (changes) => {
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.tuple(place, fc.integer({ min: 1, max: 255 })), { minLength: 1, maxLength: 4 }), async (changes) => {
       const file = copyOf(atRest);
       const bytes = Uint8Array.from(sound);
       for (const [at, by] of changes) bytes[at]! ^= by;
@@ -178,9 +178,9 @@ it("any few bytes changed anywhere: turned away untouched, or the chain says wha
       const before = contents(join(file, ".."));
       try {
         const journal = openJournal(file);
-        const rows = journal.read("job-1");
+        const rows = await journal.read("job-1");
         if (verifyChain(rows).holds) expect(rows).toEqual(asStored(record));
-        journal.close();
+        await journal.close();
       } catch (error) {
         if (!(error instanceof JournalUnusable)) throw error;
         expect(contents(join(file, ".."))).toEqual(before);

@@ -27,9 +27,9 @@ beforeAll(async () => {
 });
 
 /** The entry that a screen shows. */
-const shown = () => world.desks.load(job).entries.length;
+const shown = async () => (await world.desks.load(job)).entries.length;
 const say = async (body: object) => {
-  const told = await world.post(`/jobs/${job}/say`, { as: "Ines", key: key(), seen: shown(), ...body });
+  const told = await world.post(`/jobs/${job}/say`, { as: "Ines", key: key(), seen: await shown(), ...body });
   return { status: told.status, body: (await told.json()) as Told };
 };
 const get = async (path: string, headers: Record<string, string> = {}) => (await world.app.request(path, { headers })).status;
@@ -38,7 +38,7 @@ const form = async (path: string, fields: Record<string, string>) =>
     await world.app.request(path, {
       method: "POST",
       headers: { "content-type": "application/x-www-form-urlencoded", origin: "http://localhost" },
-      body: new URLSearchParams({ as: "p1", key: key(), seen: String(shown()), ...fields }),
+      body: new URLSearchParams({ as: "p1", key: key(), seen: String(await shown()), ...fields }),
     })
   ).status;
 
@@ -214,10 +214,10 @@ describe.each(NAMES)("the name %s", (name) => {
 
 it("after all that, no page is broken, and the record of the job holds", async () => {
   const ask = { type: "answer", gate: "__proto__", value: { kind: "counts", n: { toString: 1 } } } as const;
-  const from = { key: key(), seen: 1, as: "p1", source: "press", device: "constructor", heard: null, request: "0".repeat(64) } as const;
-  world.desks.say(job, ask, from);
+  const from = { key: key(), seen: 1, as: "p1", device: "constructor", request: "0".repeat(64) } as const;
+  await world.desks.say(job, from, () => ({ intent: ask, source: "press", heard: null }));
   const paths = [...PAGES, ...MORE_PAGES, "/now", "/discrepancy"].map((page) => `/jobs/${job}${page}`);
   for (const path of [...paths, "/", "/jobs.json", "/findings", "/findings.json", "/tents", "/tents.json"])
     expect([path, await get(path)]).toEqual([path, 200]);
-  expect(verifyJob(job, world.journal.read(job)).mismatch).toBeNull();
+  expect(verifyJob(job, await world.journal.read(job)).mismatch).toBeNull();
 });

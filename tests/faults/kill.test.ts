@@ -37,10 +37,10 @@ it("killed in the middle of a run of commands, again and again, it loses no entr
   }
   expect(acknowledged.size).toBeGreaterThan(60);
   const journal = openJournal(file);
-  const chain = verifyChain(journal.read(job));
+  const chain = verifyChain(await journal.read(job));
   expect(chain.holds).toBe(true);
-  for (const [key, no] of acknowledged) expect(journal.keyed(job, key)?.entry.no).toBe(no);
-  journal.close();
+  for (const [key, no] of acknowledged) expect((await journal.keyed(job, key))?.entry.no).toBe(no);
+  await journal.close();
 });
 
 it.each([

@@ -66,17 +66,17 @@ describe("an id is never a name, and a name never an id", () => {
   it("p2 speaks for p2 and for nobody else", async () => {
     const job = await openedJob(withPeople("P two"));
     const told = await job.post(`/jobs/${job.job}/say`, { as: "p2", key: "people-0001", seen: 1, type: "hold" });
-    expect([told.status, job.entries().at(-1)!.entry]).toMatchObject([200, { command: { by: "p2" } }]);
+    expect([told.status, (await job.entries()).at(-1)!.entry]).toMatchObject([200, { command: { by: "p2" } }]);
   });
   it.each(["P2", "p02", "p99"])("%j is nobody", async (as) => {
     const job = await openedJob();
     const told = await job.post(`/jobs/${job.job}/say`, { as, key: "people-0001", seen: 1, type: "next" });
-    expect([told.status, job.entries().length]).toEqual([422, 1]);
+    expect([told.status, (await job.entries()).length]).toEqual([422, 1]);
   });
   it.each(["INES", " ines ", "Ｉｎｅｓ"])("%j is Ines", async (as) => {
     const job = await openedJob();
     await job.post(`/jobs/${job.job}/say`, { as, key: "people-0001", seen: 1, type: "hold" });
-    expect(job.entries().at(-1)!.entry).toMatchObject({ command: { by: "p1" } });
+    expect((await job.entries()).at(-1)!.entry).toMatchObject({ command: { by: "p1" } });
   });
 });
 

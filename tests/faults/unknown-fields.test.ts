@@ -26,7 +26,7 @@ describe("a field of a brief that is not known is refused by name, with the near
     const told = await world.post("/jobs", { key: "unknown-0001", brief: { ...b, ...change } });
     expect(told.status).toBe(422);
     expect(((await told.json()) as Told).fields).toEqual({ [field]: `"${name}" is not known; did you mean ${nearest}?` });
-    expect(world.journal.folds()).toEqual([]);
+    expect(await world.journal.folds()).toEqual([]);
   });
   it("with none near, it names those that are known", async () => {
     const told = await world.post("/jobs", { brief: { ...b, use: { ...b.use, weather: "fine" } } });
@@ -53,7 +53,7 @@ describe("a field of what is said that is not known is refused by name", () => {
   ])("%s", async (_what, ask, fields) => {
     const job = await openedJob();
     const told = await job.post(`/jobs/${job.job}/say`, { as: "Ines", key: "unknown-0001", seen: 1, ...ask });
-    expect([told.status, ((await told.json()) as Told).fields, job.entries().length]).toEqual([422, fields, 1]);
+    expect([told.status, ((await told.json()) as Told).fields, (await job.entries()).length]).toEqual([422, fields, 1]);
   });
   it("an amendment's brief as well", async () => {
     const job = await openedJob();

@@ -28,9 +28,9 @@ beforeAll(async () => {
   const one = await openedJob(brief(), world);
   for (let n = 0; n < 8; n++) one.say(n % 3 === 0 ? { type: "next" } : { type: "note", text: `note ${n}` });
   const two = await openedJob({ ...brief(), title: "Two\nlines \u001b[31mred" }, world);
-  two.say({ type: "note", text: "here" });
-  [record, other, sealed] = [await read(one.job), await read(two.job), one.entries()];
-  journal.close();
+  await two.say({ type: "note", text: "here" });
+  [record, other, sealed] = [await read(one.job), await read(two.job), await one.entries()];
+  await journal.close();
 });
 
 function verify(file: string) {
@@ -105,8 +105,8 @@ describe("a data file is verified", () => {
     const { status, out } = verify(file);
     expect([status, out]).toEqual([1, ["Tent of job-1: 3 entries, does not hold: entry 1 does not open a job (no entry before it)."]]);
   });
-  it("with no job in it, and says so", () => {
-    const file = folderWith("data.db", (name) => openJournal(name).close());
+  it("with no job in it, and says so", async () => {
+    const file = folderWith("data.db", (name) => void openJournal(name).close());
     expect(verify(file)).toMatchObject({ status: 0, out: [`${file} holds no job yet.`] });
   });
   it("not while a server holds it; and after a kill with what its log holds, changing neither", async () => {

@@ -3,7 +3,7 @@ import { replay } from "../../machines/record/replay.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { brief, testApp } from "../support/app.ts";
 
-type Lines = ReturnType<ReturnType<typeof testApp>["journal"]["read"]>;
+type Lines = Awaited<ReturnType<ReturnType<typeof testApp>["journal"]["read"]>>;
 let lines: Lines;
 
 beforeAll(async () => {
@@ -11,7 +11,7 @@ beforeAll(async () => {
   const { job } = (await (await post("/jobs", { key: "open-0001", brief: brief() })).json()) as { job: string };
   for (let n = 1; n <= 6; n++)
     await post(`/jobs/${job}/say`, { as: "Ines", key: `note-0000${n}`, seen: 0, type: "note", text: `stake ${n}` });
-  lines = journal.read(job);
+  lines = await journal.read(job);
 });
 
 const swapped = (i: number, by: Partial<Lines[number]>) => lines.map((line, at) => (at === i ? { ...line, ...by } : line));

@@ -11,145 +11,145 @@ let job: OpenedJob;
 beforeEach(async () => {
   job = await openedJob();
 });
-const fold = (): Fold => foldAll(job.entries()).fold;
-const last = () => foldAll(job.entries()).flags;
+const fold = async (): Promise<Fold> => foldAll(await job.entries()).fold;
+const last = async () => foldAll(await job.entries()).flags;
 const inches = (n: number): Value => ({ kind: "measure", n, unit: "in" });
 const sheet = { type: "answer", gate: "sheet.atHand" } as const;
 const showing = { type: "answer", gate: "showing.AB" } as const;
 const NONE = { refused: 0, waived: 0, outOfLimit: 0, wentBack: 0, amended: 0 };
 
 describe("what stands out about an entry", () => {
-  it("a next past an open gate was refused", () => {
-    job.say({ type: "next" });
-    expect([last(), fold().counts]).toEqual([["refused"], { ...NONE, refused: 1 }]);
+  it("a next past an open gate was refused", async () => {
+    await job.say({ type: "next" });
+    expect([await last(), (await await fold()).counts]).toEqual([["refused"], { ...NONE, refused: 1 }]);
   });
-  it("a paper that is not this tent's was taken down, and is out of its limit", () => {
-    job.say({ ...sheet, value: { kind: "document", named: "RC-4040" } });
-    expect([last(), fold().counts]).toEqual([["outOfLimit"], { ...NONE, outOfLimit: 1 }]);
+  it("a paper that is not this tent's was taken down, and is out of its limit", async () => {
+    await job.say({ ...sheet, value: { kind: "document", named: "RC-4040" } });
+    expect([await last(), (await await fold()).counts]).toEqual([["outOfLimit"], { ...NONE, outOfLimit: 1 }]);
   });
-  it("a don't know was taken down, and is no good answer", () => {
-    job.say({ ...sheet, value: { kind: "unknown" } });
-    expect(last()).toEqual(["outOfLimit"]);
+  it("a don't know was taken down, and is no good answer", async () => {
+    await job.say({ ...sheet, value: { kind: "unknown" } });
+    expect(await last()).toEqual(["outOfLimit"]);
   });
-  it("a good answer, a note and a hold are nothing to look at", () => {
-    job.say({ ...sheet, value: { kind: "document", named: "RC-80100 rev C" } });
-    job.say({ type: "note", text: "cloudy" });
-    job.say({ type: "hold" }, "Odd");
-    expect(fold().counts).toEqual(NONE);
+  it("a good answer, a note and a hold are nothing to look at", async () => {
+    await job.say({ ...sheet, value: { kind: "document", named: "RC-80100 rev C" } });
+    await job.say({ type: "note", text: "cloudy" });
+    await job.say({ type: "hold" }, "Odd");
+    expect((await await fold()).counts).toEqual(NONE);
   });
   it("a measure over its limit is out of it, one at the limit is not", async () => {
     await job.to((s) => s.step === "showing.AB");
-    const before = fold().counts.outOfLimit;
-    job.say({ ...showing, value: inches(6) });
-    expect([last(), fold().counts.outOfLimit]).toEqual([[], before]);
-    job.say({ ...showing, value: inches(6.5) });
-    expect([last(), fold().counts.outOfLimit]).toEqual([["outOfLimit"], before + 1]);
+    const before = (await await fold()).counts.outOfLimit;
+    await job.say({ ...showing, value: inches(6) });
+    expect([await last(), (await await fold()).counts.outOfLimit]).toEqual([[], before]);
+    await job.say({ ...showing, value: inches(6.5) });
+    expect([await last(), (await await fold()).counts.outOfLimit]).toEqual([["outOfLimit"], before + 1]);
   });
   it("going back over a call is marked once, on the entry that did it", async () => {
     await job.to((s) => s.step === "talk.hazards");
-    job.say({ type: "back" });
-    expect([last(), fold().counts.wentBack]).toEqual([["wentBack"], 1]);
+    await job.say({ type: "back" });
+    expect([await last(), (await await fold()).counts.wentBack]).toEqual([["wentBack"], 1]);
   });
   it("a check left out with a reason is marked", async () => {
     const { gate } = await job.to((s) => s.gate?.hard === false);
-    job.say({ type: "waive", gate: gate!.id, because: "no such thing here" });
-    expect([last(), fold().counts.waived]).toEqual([["waived"], 1]);
+    await job.say({ type: "waive", gate: gate!.id, because: "no such thing here" });
+    expect([await last(), (await await fold()).counts.waived]).toEqual([["waived"], 1]);
   });
   it("fewer came out from under the cloth than went in: out of its limit; as many: not", async () => {
     await job.to((s) => s.step === "strike.out");
     const out = { type: "answer", gate: "strike.out" } as const;
-    const before = fold().counts.outOfLimit;
-    job.say({ ...out, value: { kind: "count", n: 3 } }, "Tobias");
-    expect([last(), fold().counts.outOfLimit]).toEqual([["outOfLimit"], before + 1]);
-    job.say({ ...out, value: { kind: "count", n: 4 } }, "Tobias");
-    expect(last()).toEqual([]);
+    const before = (await await fold()).counts.outOfLimit;
+    await job.say({ ...out, value: { kind: "count", n: 3 } }, "Tobias");
+    expect([await last(), (await await fold()).counts.outOfLimit]).toEqual([["outOfLimit"], before + 1]);
+    await job.say({ ...out, value: { kind: "count", n: 4 } }, "Tobias");
+    expect(await last()).toEqual([]);
   });
 });
 
 describe("a spoken answer", () => {
   const talk = { source: "talk" } as const;
   const readBack = (value: Value) => job.say({ type: "readBack", intent: { ...sheet, value } }, "Ines", talk);
-  it("that is read back is no finding yet, and is one when it is confirmed", () => {
-    const { no } = readBack({ kind: "unknown" });
-    expect([last(), fold().counts]).toEqual([[], NONE]);
-    job.say({ type: "correct", target: no }, "Ines", talk);
-    expect([last(), fold().counts]).toEqual([["outOfLimit"], { ...NONE, outOfLimit: 1 }]);
+  it("that is read back is no finding yet, and is one when it is confirmed", async () => {
+    const { no } = await readBack({ kind: "unknown" });
+    expect([await last(), (await await fold()).counts]).toEqual([[], NONE]);
+    await job.say({ type: "correct", target: no }, "Ines", talk);
+    expect([await last(), (await await fold()).counts]).toEqual([["outOfLimit"], { ...NONE, outOfLimit: 1 }]);
   });
-  it("that was dropped, or never confirmed, never is one", () => {
-    const { no } = readBack({ kind: "unknown" });
-    job.say({ type: "wrong", target: no }, "Ines", talk);
-    readBack({ kind: "document", named: "RC-4040" });
+  it("that was dropped, or never confirmed, never is one", async () => {
+    const { no } = await readBack({ kind: "unknown" });
+    await job.say({ type: "wrong", target: no }, "Ines", talk);
+    await readBack({ kind: "document", named: "RC-4040" });
     job.clock.pass(60);
-    job.say({ type: "note", text: "later" });
-    expect(fold().counts).toEqual(NONE);
+    await job.say({ type: "note", text: "later" });
+    expect((await await fold()).counts).toEqual(NONE);
   });
-  it("that was refused as soon as it was heard is a refusal like any other", () => {
-    job.say({ type: "readBack", intent: { type: "waive", gate: "sheet.atHand", because: "no time" } }, "Ines", talk);
-    expect(last()).toEqual(["refused"]);
+  it("that was refused as soon as it was heard is a refusal like any other", async () => {
+    await job.say({ type: "readBack", intent: { type: "waive", gate: "sheet.atHand", because: "no time" } }, "Ines", talk);
+    expect(await last()).toEqual(["refused"]);
   });
   it("left out by voice counts when it is confirmed", async () => {
     const { gate } = await job.to((s) => s.gate?.hard === false);
-    const { no } = job.say({ type: "readBack", intent: { type: "waive", gate: gate!.id, because: "none" } }, "Ines", talk);
-    expect(last()).toEqual([]);
-    job.say({ type: "correct", target: no }, "Ines", talk);
-    expect(last()).toEqual(["waived"]);
+    const { no } = await job.say({ type: "readBack", intent: { type: "waive", gate: gate!.id, because: "none" } }, "Ines", talk);
+    expect(await last()).toEqual([]);
+    await job.say({ type: "correct", target: no }, "Ines", talk);
+    expect(await last()).toEqual(["waived"]);
   });
 });
 
 it("an amendment is a finding once it is agreed, and answers are judged by the script that was in force", async () => {
   await job.to((s) => s.step === "rings.AB");
   const rings = { type: "answer", gate: "rings.AB" } as const;
-  job.say({ ...rings, value: { kind: "count", n: 11 } });
-  expect(last()).toEqual([]);
+  await job.say({ ...rings, value: { kind: "count", n: 11 } });
+  expect(await last()).toEqual([]);
   const longer = readBrief({ ...brief(), title: "Two mids", tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
-  const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
-  expect([last(), fold().lengthFt]).toEqual([[], 100]);
-  job.say({ type: "agree", target: no }, "Maren");
-  expect(last()).toEqual(["amended"]);
-  expect(fold()).toMatchObject({ title: "Two mids", lengthFt: 120, frozenAt: no });
+  const { no } = await job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
+  expect([await last(), (await await fold()).lengthFt]).toEqual([[], 100]);
+  await job.say({ type: "agree", target: no }, "Maren");
+  expect(await last()).toEqual(["amended"]);
+  expect(await fold()).toMatchObject({ title: "Two mids", lengthFt: 120, frozenAt: no });
   await job.to((s) => s.step === "rings.AB");
-  job.say({ ...rings, value: { kind: "count", n: 11 } });
-  expect(last()).toEqual(["outOfLimit"]);
-  job.say({ ...rings, value: { kind: "count", n: 13 } });
-  expect(last()).toEqual([]);
+  await job.say({ ...rings, value: { kind: "count", n: 11 } });
+  expect(await last()).toEqual(["outOfLimit"]);
+  await job.say({ ...rings, value: { kind: "count", n: 13 } });
+  expect(await last()).toEqual([]);
 });
 
 describe("time", () => {
   it("between two entries belongs to the phase in which the guide stood after the earlier one", async () => {
     await job.to((s) => s.phase === "anchorsSet");
-    const { phaseMs, phase } = fold();
+    const { phaseMs, phase } = await fold();
     expect([phase, Object.keys(phaseMs)]).toEqual(["anchorsSet", ["utilitiesMarked"]]);
     job.clock.pass(3600);
-    const { at } = job.say({ type: "note", text: "coffee" });
-    expect(fold().phaseMs.anchorsSet).toBeGreaterThanOrEqual(3_600_000);
-    expect([fold().phaseMs.utilitiesMarked, fold().lastAt]).toEqual([phaseMs.utilitiesMarked, at]);
+    const { at } = await job.say({ type: "note", text: "coffee" });
+    expect((await await fold()).phaseMs.anchorsSet).toBeGreaterThanOrEqual(3_600_000);
+    expect([(await await fold()).phaseMs.utilitiesMarked, (await await fold()).lastAt]).toEqual([phaseMs.utilitiesMarked, at]);
   });
   it.each(["interiorRaised", "standing"])("spent making safe out of %s is counted on its own", async (phase) => {
     await job.to((s) => s.phase === phase);
-    job.say({ type: "makeSafe", because: "a strap torn" }, "Odd");
-    const before = fold();
+    await job.say({ type: "makeSafe", because: "a strap torn" }, "Odd");
+    const before = await fold();
     expect(before.phase).toBe("makingSafe");
     job.clock.pass(600);
-    job.say({ type: "note", text: "all out" });
-    expect(fold().phaseMs.makingSafe).toBeGreaterThanOrEqual(600_000);
-    expect(fold().phaseMs[phase]).toBe(before.phaseMs[phase]);
+    await job.say({ type: "note", text: "all out" });
+    expect((await await fold()).phaseMs.makingSafe).toBeGreaterThanOrEqual(600_000);
+    expect((await await fold()).phaseMs[phase]).toBe(before.phaseMs[phase]);
   });
   it("adds up to the time from the first entry to the last", async () => {
     await job.to((s) => s.phase === "sectionsJoined");
-    const { phaseMs, openedAt, lastAt } = fold();
+    const { phaseMs, openedAt, lastAt } = await fold();
     expect(Object.values(phaseMs).reduce((a, b) => a + b, 0)).toBe(lastAt - openedAt);
   });
-  it("after a job is closed is nobody's", () => {
-    job.say({ type: "standDown", because: "rained off" });
-    const { phase, phaseMs } = fold();
+  it("after a job is closed is nobody's", async () => {
+    await job.say({ type: "standDown", because: "rained off" });
+    const { phase, phaseMs } = await fold();
     job.clock.pass(86_400);
-    job.say({ type: "note", text: "filed" });
-    expect([phase, fold().phaseMs]).toEqual(["closed", phaseMs]);
+    await job.say({ type: "note", text: "filed" });
+    expect([phase, (await await fold()).phaseMs]).toEqual(["closed", phaseMs]);
   });
 });
 
-it("a rehearsal is one as it was opened, whatever an amendment says later", () => {
-  const [first] = job.entries();
+it("a rehearsal is one as it was opened, whatever an amendment says later", async () => {
+  const [first] = await job.entries();
   if (first?.entry.kind !== "opening") throw new Error("no opening");
   const { opened } = first.entry;
   expect(openFold(first.entry).rehearsal).toBe(false);
@@ -158,11 +158,11 @@ it("a rehearsal is one as it was opened, whatever an amendment says later", () =
 
 it("one entry at a time, kept as JSON between, it comes to the same as all at once", async () => {
   await job.to((s) => s.phase === "anchorsSet");
-  const entries = job.entries();
+  const entries = await job.entries();
   const [first, ...rest] = entries.map((e) => e.entry);
   let state = openFold(first as never);
   for (const entry of rest) state = foldIn(JSON.parse(JSON.stringify(state)), entry as never, (no) => entries[no - 1]?.entry).fold;
-  expect(state).toEqual(fold());
+  expect(state).toEqual(await fold());
 });
 
 it("the record of the procedure folds to its end, every mark counted once", () => {

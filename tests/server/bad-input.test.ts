@@ -8,7 +8,7 @@ const say = async (body: unknown, raw = false) => {
   const r = await world.post(`/jobs/${job}/say`, body, raw);
   return { status: r.status, body: (await r.json()) as Answer };
 };
-const entries = () => world.desks.load(job).entries.length;
+const entries = async () => (await world.desks.load(job)).entries.length;
 const next = (key: string, seen = 0) => ({ as: "Ines", key, seen, type: "next" });
 
 beforeEach(async () => {
@@ -33,7 +33,7 @@ describe("what cannot be read is refused with a sentence, and nothing is written
     const answer = await say(body, raw);
     expect(answer.status).toBe(status);
     expect(answer.body.problem).toMatch(/\w+.*[.:]/);
-    expect(entries()).toBe(1);
+    expect(await entries()).toBe(1);
   });
 
   it("an unknown job is 404 and says where to look", async () => {
@@ -55,7 +55,7 @@ describe("what cannot be read is refused with a sentence, and nothing is written
     const { fields } = (await r.json()) as Answer;
     expect(r.status).toBe(422);
     expect(Object.keys(fields)).toEqual(expect.arrayContaining(["tent.midsFt", "tent.spacingFt"]));
-    expect(world.journal.jobs()).toHaveLength(1);
+    expect(await world.journal.jobs()).toHaveLength(1);
   });
 
   it("a measure where a paper is asked is refused as the wrong kind", async () => {
@@ -92,12 +92,12 @@ describe("the value of an answer, field by field", () => {
   ])("%s", async (_what, value, field, problem) => {
     const { status, body } = await answered(value);
     expect([status, body.fields]).toEqual([422, { [field]: problem }]);
-    expect(entries()).toBe(1);
+    expect(await entries()).toBe(1);
   });
 
   it("millimeters are not inches, where nothing is measured either", async () => {
     await answered({ kind: "measure", n: 25.4, unit: "mm" });
-    const { command } = world.desks.load(job).entries[1]!.entry as unknown as { command: object };
+    const { command } = (await world.desks.load(job)).entries.at(1)!.entry as unknown as { command: object };
     expect(command).toMatchObject({ value: { kind: "measure", n: 1, unit: "in" } });
   });
 });
@@ -114,7 +114,7 @@ describe("keys and screens", () => {
     };
     const [first, second] = [await say(body), await say(body)];
     expect(second.body).toEqual(first.body);
-    expect(entries()).toBe(2);
+    expect(await entries()).toBe(2);
   });
 
   it("the same key sent again much later is told the same, whatever has been answered since", async () => {
@@ -137,7 +137,7 @@ describe("keys and screens", () => {
   it("the same key with another body is refused", async () => {
     await say(next("key-00001"));
     const again = await say({ ...next("key-00001"), type: "hold" });
-    expect([again.status, entries()]).toEqual([409, 2]);
+    expect([again.status, await entries()]).toEqual([409, 2]);
   });
 
   it("two screens say next at once and advance once", async () => {
@@ -151,22 +151,22 @@ describe("keys and screens", () => {
     });
     const both = await Promise.all([say(next("key-0000a")), say({ ...next("key-0000b"), as: "Tobias" })]);
     expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
-    expect(world.desks.load(job).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
+    expect((await world.desks.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
   });
 
   it("opening with the same key twice opens one job", async () => {
     const r = await world.post("/jobs", { key: "open-0001", brief: brief() });
     expect(((await r.json()) as { job: string }).job).toBe(job);
-    expect(world.journal.jobs()).toHaveLength(1);
+    expect(await world.journal.jobs()).toHaveLength(1);
   });
 });
 
 describe("a record that was tampered with", () => {
   const spoiled = (at: number) => {
-    const read = (id: string) =>
-      world.journal
-        .read(id)
-        .map((line) => (line.no === at ? { ...line, bytes: line.bytes.map((byte, i) => (i === 20 ? byte ^ 1 : byte)) } : line));
+    const read = async (id: string) =>
+      (await world.journal.read(id)).map((line) =>
+        line.no === at ? { ...line, bytes: line.bytes.map((byte, i) => (i === 20 ? byte ^ 1 : byte)) } : line,
+      );
     return testApp({ ...world.journal, read });
   };
 
@@ -176,7 +176,7 @@ describe("a record that was tampered with", () => {
     const guide = (await (await app.request(`/jobs/${job}.json`)).json()) as { readOnly: string; entry: number };
     expect([guide.entry, guide.readOnly]).toEqual([2, "Entry 3 of this job does not fit the chain. The job is open for reading only."]);
     expect((await post(`/jobs/${job}/say`, next("key-00009"))).status).toBe(409);
-    expect(entries()).toBe(4);
+    expect(await entries()).toBe(4);
   });
 
   it("in its opening is said to be unreadable, in a sentence with what to do", async () => {
@@ -196,6 +196,6 @@ describe("questions", () => {
     const answer = await say({ as: "Odd", key: "key-00001", seen: 0, heard });
     expect(answer.body.reply).toMatch(reply);
     expect(answer.body.entry).toBeNull();
-    expect(entries()).toBe(1);
+    expect(await entries()).toBe(1);
   });
 });

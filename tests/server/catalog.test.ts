@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, describe, expect, it } from "vitest";
+import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { catalogContract } from "./catalog.contract.ts";
@@ -13,15 +14,16 @@ let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
 catalogContract("in a file", () => openJournal(newFile()));
-catalogContract("in memory", () => sqliteJournal(":memory:"));
+catalogContract("in SQLite's memory", () => sqliteJournal(":memory:"));
+catalogContract("in memory", memoryJournal);
 
 /** A closed file with two tents, changed behind the program's back. */
-function meddled(sql: string) {
+async function meddled(sql: string) {
   const file = newFile();
   const journal = openJournal(file);
-  journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: { sidePole: {} }, at: 1 }, { key: "key-1", request: "r" });
-  journal.catalog.add("t-2", { name: "White", spec: { widthFt: 80 }, kit: null, at: 2 }, { key: "key-2", request: "r" });
-  journal.close();
+  await journal.catalog.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: { sidePole: {} }, at: 1 }, { key: "key-1", request: "r" });
+  await journal.catalog.add("t-2", { name: "White", spec: { widthFt: 80 }, kit: null, at: 2 }, { key: "key-2", request: "r" });
+  await journal.close();
   const db = new Database(file);
   db.exec(sql);
   db.close();
@@ -29,19 +31,19 @@ function meddled(sql: string) {
 }
 
 describe("a tent spoiled in the file", () => {
-  it("is listed as one that cannot be read, and hides no other", () => {
-    const journal = meddled("UPDATE tents SET spec = '{\"widthFt\":6', kit = '{' WHERE id = 't-1'");
-    expect(journal.catalog.tents().map(({ name, spec, kit }) => [name, spec, kit])).toEqual([
+  it("is listed as one that cannot be read, and hides no other", async () => {
+    const journal = await meddled("UPDATE tents SET spec = '{\"widthFt\":6', kit = '{' WHERE id = 't-1'");
+    expect((await journal.catalog.tents()).map(({ name, spec, kit }) => [name, spec, kit])).toEqual([
       ["Blue", null, null],
       ["White", { widthFt: 80 }, null],
     ]);
-    journal.close();
+    await journal.close();
   });
-  it("with a name that is no text any more is read as well as it can be: it never ends the program", () => {
-    const journal = meddled("UPDATE tents SET name = CAST(x'42ff75' AS TEXT), spec = CAST(x'ff' AS TEXT) WHERE id = 't-1'");
-    expect(journal.catalog.tent("t-1")).toMatchObject({ name: "B\ufffdu", spec: null });
-    journal.catalog.remove("t-1", 1, { key: "key-3", request: "r" });
-    expect(journal.catalog.tents()).toHaveLength(1);
-    journal.close();
+  it("with a name that is no text any more is read as well as it can be: it never ends the program", async () => {
+    const journal = await meddled("UPDATE tents SET name = CAST(x'42ff75' AS TEXT), spec = CAST(x'ff' AS TEXT) WHERE id = 't-1'");
+    expect(await journal.catalog.tent("t-1")).toMatchObject({ name: "B\ufffdu", spec: null });
+    await journal.catalog.remove("t-1", 1, { key: "key-3", request: "r" });
+    expect(await journal.catalog.tents()).toHaveLength(1);
+    await journal.close();
   });
 });

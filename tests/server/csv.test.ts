@@ -29,15 +29,15 @@ describe("comma-separated values (RFC 4180)", () => {
 describe("a record as a table", () => {
   const table = async () => {
     const job = await openedJob();
-    job.say({ type: "note", text: '=HYPERLINK("x"), he said\nand "went"' }, "Odd", { device: "cookie-aaaa" });
-    job.say({ type: "next" });
+    await job.say({ type: "note", text: '=HYPERLINK("x"), he said\nand "went"' }, "Odd", { device: "cookie-aaaa" });
+    await job.say({ type: "next" });
     const r = await job.app.request(`/jobs/${job.job}/record.csv`);
     const text = await r.text();
     return { job, r, text, rows: readCsv(text) };
   };
   it("has a header, then one line an entry, all of the same length (2.3, 2.4)", async () => {
     const { rows, job } = await table();
-    expect(rows).toHaveLength(1 + job.entries().length);
+    expect(rows).toHaveLength(1 + (await job.entries()).length);
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
     expect(rows[0]!.slice(0, 4)).toEqual(["entry", "local time", "zone", "UTC"]);
   });
@@ -51,7 +51,7 @@ describe("a record as a table", () => {
     const cell = (row: number, column: string) => rows[row]![rows[0]!.indexOf(column)];
     expect([cell(2, "who"), cell(2, "role"), cell(2, "phone")]).toEqual(["Odd", "trainee", "phone 1"]);
     expect(cell(2, "taken as")).toBe('Note: =HYPERLINK("x"), he said\nand "went"');
-    expect([cell(3, "marks"), cell(3, "hash")]).toEqual(["Refused", job.entries()[2]!.hash]);
+    expect([cell(3, "marks"), cell(3, "hash")]).toEqual(["Refused", (await job.entries())[2]!.hash]);
     expect(text).not.toContain("cookie-");
   });
 });

@@ -33,9 +33,9 @@ async function twoJobs() {
   const world = testApp();
   const lower = await openedJob({ ...brief(), title: "Lower meadow" }, world);
   const upper = await openedJob({ ...brief(), title: "Upper meadow" }, world);
-  lower.say({ type: "next" });
+  await lower.say({ type: "next" });
   lower.say(wrong);
-  upper.say({ type: "next" });
+  await upper.say({ type: "next" });
   return { world, lower, upper };
 }
 
@@ -59,7 +59,7 @@ describe("the findings of all jobs", () => {
   it("follow every entry at once", async () => {
     const { world, upper } = await twoJobs();
     const before = (await data(world)).together.counts.refused!;
-    upper.say({ type: "next" });
+    await upper.say({ type: "next" });
     expect((await data(world)).together.counts.refused).toBe(before + 1);
   });
   it("have in their sums what the jobs have, phase by phase", async () => {
@@ -72,7 +72,7 @@ describe("the findings of all jobs", () => {
   });
   it("give each job's last hash, to be compared with a copy kept elsewhere", async () => {
     const { world, lower } = await twoJobs();
-    expect((await data(world)).jobs.find((j) => j.job === lower.job)!.lastHash).toBe(lower.entries().at(-1)!.hash);
+    expect((await data(world)).jobs.find((j) => j.job === lower.job)!.lastHash).toBe((await lower.entries()).at(-1)!.hash);
   });
   it("say that there is none where no job was opened", async () => expect(await page(testApp())).toContain("No job to look at yet."));
   it("are led to from the job list, and show a person's words as text only", async () => {
@@ -87,7 +87,7 @@ it("a rehearsal stands apart, marked, and in no sum", async () => {
   const { world } = await twoJobs();
   const before = (await data(world)).together;
   const trainee = await openedJob({ ...brief(), title: "Practice", rehearsal: true }, world);
-  trainee.say({ type: "next" });
+  await trainee.say({ type: "next" });
   const { together, rehearsals, jobs } = await data(world);
   expect([together, rehearsals.map((r) => r.title), jobs.length]).toEqual([before, ["Practice"], 2]);
   const [real, practice] = (await page(world)).split("<h2>Rehearsals</h2>");
@@ -101,10 +101,10 @@ describe("a job whose record is spoiled", () => {
     const journal = openJournal(file);
     for (const name of ["job-1", "job-2"]) {
       const opening = openingLine(name);
-      journal.open(opening, {});
-      journal.append(lineAfter(opening));
+      await journal.open(opening, {});
+      await journal.append(lineAfter(opening));
     }
-    journal.close();
+    await journal.close();
     const db = new Database(file);
     db.exec(`DROP TRIGGER entries_stay; ${sql}`);
     db.close();
@@ -112,7 +112,7 @@ describe("a job whose record is spoiled", () => {
     const world = testApp(again);
     for (const path of look) await world.app.request(path);
     const seen = { html: await page(world), ...(await data(world)) };
-    again.close();
+    await again.close();
     rmSync(folder, { recursive: true });
     return seen;
   }
@@ -130,7 +130,7 @@ describe("a job whose record is spoiled", () => {
 
 it("2,000 jobs are told from what is kept of them: the journal is asked once, and gives no entry", async () => {
   const kept = sqliteJournal(":memory:");
-  for (let n = 0; n < 2000; n++) kept.open(openingLine(`job-${n}`), {});
+  for (let n = 0; n < 2000; n++) await kept.open(openingLine(`job-${n}`), {});
   const asked: string[] = [];
   const counting = new Proxy(kept, {
     get: (journal, name: keyof typeof kept) => {

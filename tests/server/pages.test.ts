@@ -28,7 +28,7 @@ describe("pages", () => {
     expect(r.status).toBe(422);
     expect(html).toContain("A field (invented)");
     expect(html).toContain("60 ft long is less than the width");
-    expect(journal.jobs()).toHaveLength(0);
+    expect(await journal.jobs()).toHaveLength(0);
   });
 
   it("a page of another site cannot press for you", async () => {
@@ -53,7 +53,7 @@ describe("pages", () => {
     };
     const { job } = (await (await post("/jobs", { key: "open-0001", brief: full })).json()) as { job: string };
     const page = await (await app.request(`/jobs/${job}/amend`)).text();
-    expect(readBrief(briefFromForm(filled(page))).frozen.brief).toStrictEqual(desks.load(job).job.frozen.brief);
+    expect(readBrief(briefFromForm(filled(page))).frozen.brief).toStrictEqual((await desks.load(job)).job.frozen.brief);
   });
 
   it("plan, guide and record stand as JSON beside their pages", async () => {

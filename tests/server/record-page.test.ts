@@ -26,9 +26,9 @@ const wrong = { kind: "document", named: "RC-4040" } as const;
 
 describe("the record of a job", () => {
   it("stands by phase, call and time: a call gone back to stands there again", async () => {
-    job.say({ ...sheet, value: good });
-    job.say({ type: "next" });
-    job.say({ type: "back" });
+    await job.say({ ...sheet, value: good });
+    await job.say({ type: "next" });
+    await job.say({ type: "back" });
     const { html } = await page();
     expect([...html.matchAll(/<h2>([^<]*)/g)].map((m) => m[1])).toEqual(["Utilities marked"]);
     const calls = [...html.matchAll(/<h3>([^<]*)/g)].map((m) => m[1]!);
@@ -37,23 +37,23 @@ describe("the record of a job", () => {
     expect([...html.matchAll(/id="e(\d+)"/g)].map((m) => Number(m[1]))).toEqual([1, 2, 3, 4]);
   });
   it("puts what was said under the call it was said to, not under the one it led to", async () => {
-    job.say({ ...sheet, value: good });
-    job.say({ type: "next" });
+    await job.say({ ...sheet, value: good });
+    await job.say({ type: "next" });
     const [first, second] = (await page()).html.split("<article>").slice(1);
     expect(read(first!)).toContain("RC-80100 rev C");
     expect(read(first!)).toContain("Next");
     expect(read(second!)).toContain("The guide stands here now.");
   });
   it("tells the time to the second as a clock at the site shows it, summer time and all", async () => {
-    const { at } = job.say({ type: "note", text: "cloudy" });
+    const { at } = await job.say({ type: "note", text: "cloudy" });
     const utc = new Date(at).toISOString();
     expect(utc).toMatch(/^2026-06-02T12:00/);
     expect((await page()).html).toContain(`<time datetime="${utc}">2026-06-02 07:${utc.slice(14, 19)}</time>`);
   });
   it("numbers the phones as they first appear, names who first used each, and shows no cookie", async () => {
-    job.say({ type: "note", text: "one" }, "Ines", { device: "cookie-aaaa" });
-    job.say({ type: "note", text: "two" }, "Maren", { device: "cookie-bbbb" });
-    job.say({ type: "note", text: "three" }, "Odd", { device: "cookie-aaaa" });
+    await job.say({ type: "note", text: "one" }, "Ines", { device: "cookie-aaaa" });
+    await job.say({ type: "note", text: "two" }, "Maren", { device: "cookie-bbbb" });
+    await job.say({ type: "note", text: "three" }, "Odd", { device: "cookie-aaaa" });
     const { html } = await page();
     const text = read(html);
     expect(text).toContain("Maren, competent person, phone 2 (Maren), pressed Note: two");
@@ -62,26 +62,26 @@ describe("the record of a job", () => {
     expect(html).not.toContain("cookie-");
   });
   it("gives the exact words that were heard, what they were taken as, and what the guide said back", async () => {
-    const { no } = job.say({ type: "readBack", intent: { ...sheet, value: wrong } }, "Ines", { source: "talk" });
-    job.say({ type: "correct", target: no }, "Ines", { source: "talk" });
+    const { no } = await job.say({ type: "readBack", intent: { ...sheet, value: wrong } }, "Ines", { source: "talk" });
+    await job.say({ type: "correct", target: no }, "Ines", { source: "talk" });
     const text = read((await page()).html);
     expect(text).toContain('heard with Talk held "as heard" taken as: RC-4040, read back and not taken yet');
     expect(text).toContain(`"as heard" taken as: Correct: RC-4040 (read back in entry ${no}) RC-4040 is not good: wanted RC-80100 rev C.`);
   });
   it("tells a refusal with the value that stood then, whatever has been answered since", async () => {
-    job.say({ ...sheet, value: wrong });
-    job.say({ type: "next" });
-    job.say({ ...sheet, value: good });
+    await job.say({ ...sheet, value: wrong });
+    await job.say({ type: "next" });
+    await job.say({ ...sheet, value: good });
     expect(read((await page()).html).match(/RC-4040 is not good: wanted RC-80100 rev C/g)).toHaveLength(2);
   });
   it("tells entries before an amendment by the script that was in force then", async () => {
     await job.to((s) => s.step === "rings.AB");
-    job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
+    await job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
     const longer = readBrief({ ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
-    const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
-    job.say({ type: "agree", target: no }, "Maren");
+    const { no } = await job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
+    await job.say({ type: "agree", target: no }, "Maren");
     await job.to((s) => s.step === "rings.AB");
-    job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
+    await job.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 9 } });
     const text = read((await page()).html);
     expect(text).toContain("9 is not good: wanted exactly 11.");
     expect(text).toContain("9 is not good: wanted exactly 13.");
@@ -89,13 +89,13 @@ describe("the record of a job", () => {
   });
   it("has making safe under a heading of its own, with its reason", async () => {
     await job.to((s) => s.phase === "standing");
-    job.say({ type: "makeSafe", because: "a strap torn" }, "Odd");
+    await job.say({ type: "makeSafe", because: "a strap torn" }, "Odd");
     const { html } = await page();
     expect([...html.matchAll(/<h2>([^<]*)/g)].map((m) => m[1]).slice(-2)).toEqual(["Standing", "Making safe"]);
     expect(read(html)).toContain("Make safe, because a strap torn");
   });
   it("shows no words of a person as anything but text", async () => {
-    job.say({ type: "note", text: '<script>alert("x")</script>' });
+    await job.say({ type: "note", text: '<script>alert("x")</script>' });
     expect((await page()).html).not.toContain("<script>alert");
   });
   it("is 404 with a sentence for a job that is not there", async () => {
@@ -106,7 +106,7 @@ describe("the record of a job", () => {
 
 describe("on top of a record", () => {
   it("stand what the job is, its crew, its phases' times and the count of each mark", async () => {
-    job.say({ type: "next" });
+    await job.say({ type: "next" });
     const text = read((await page()).html);
     for (const part of [
       "80 × 100 ft",
@@ -119,15 +119,15 @@ describe("on top of a record", () => {
       expect(text).toContain(part);
   });
   it("stands that it holds, and the whole hash of its last entry", async () => {
-    job.say({ type: "next" });
+    await job.say({ type: "next" });
     const { html } = await page();
-    expect(html).toContain(job.entries().at(-1)!.hash);
+    expect(html).toContain((await job.entries()).at(-1)!.hash);
     expect(read(html)).toContain("All 2 entries hang together, and played again they give the states that were recorded.");
   });
   it("stands the first entry that does not fit, and it and those after it are not shown", async () => {
-    for (let n = 1; n <= 4; n++) job.say({ type: "note", text: `note-${n}` });
-    const read4 = (id: string) =>
-      job.journal.read(id).map((l) => (l.no === 4 ? { ...l, bytes: l.bytes.map((b, i) => (i === 20 ? b ^ 1 : b)) } : l));
+    for (let n = 1; n <= 4; n++) await job.say({ type: "note", text: `note-${n}` });
+    const read4 = async (id: string) =>
+      (await job.journal.read(id)).map((l) => (l.no === 4 ? { ...l, bytes: l.bytes.map((b, i) => (i === 20 ? b ^ 1 : b)) } : l));
     const { app } = testApp({ ...job.journal, read: read4 });
     const text = read(await (await app.request(`/jobs/${job.job}/record`)).text());
     expect(text).toContain("Entry 4 of this job does not fit the chain.");
@@ -138,9 +138,9 @@ describe("on top of a record", () => {
     let spoil = false;
     const journal = {
       ...job.journal,
-      read: (id: string) => job.journal.read(id).map((l) => (spoil && l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
+      read: async (id: string) => (await job.journal.read(id)).map((l) => (spoil && l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
     };
-    for (let n = 1; n <= 3; n++) job.say({ type: "note", text: `note-${n}` });
+    for (let n = 1; n <= 3; n++) await job.say({ type: "note", text: `note-${n}` });
     const { app } = testApp(journal);
     const seen = async () => read(await (await app.request(`/jobs/${job.job}/record`)).text());
     expect(await seen()).toContain("All 4 entries hang together");
@@ -152,10 +152,10 @@ describe("on top of a record", () => {
     expect([data.entries.length, data.problem]).toEqual([2, "Entry 3 in the data file is no longer as it was written."]);
   });
   it("stands which entry does not replay, though the chain was made to fit", async () => {
-    job.say({ type: "note", text: "true" });
-    const lines = job.journal.read(job.job);
-    const forged = seal({ ...job.entries()[1]!.entry, outcome: { did: "held" } } as Entry);
-    const { app } = testApp({ ...job.journal, read: () => [lines[0]!, { no: 2, hash: forged.hash, bytes: forged.bytes }] });
+    await job.say({ type: "note", text: "true" });
+    const lines = await job.journal.read(job.job);
+    const forged = seal({ ...(await job.entries())[1]!.entry, outcome: { did: "held" } } as Entry);
+    const { app } = testApp({ ...job.journal, read: async () => [lines[0]!, { no: 2, hash: forged.hash, bytes: forged.bytes }] });
     expect(read(await (await app.request(`/jobs/${job.job}/record`)).text())).toContain(
       "Entry 2 of this job does not replay as it was recorded.",
     );
@@ -163,10 +163,10 @@ describe("on top of a record", () => {
 });
 
 describe("what stands out", () => {
-  beforeEach(() => {
-    job.say({ type: "next" });
-    job.say({ ...sheet, value: wrong });
-    job.say({ ...sheet, value: good });
+  beforeEach(async () => {
+    await job.say({ type: "next" });
+    await job.say({ ...sheet, value: wrong });
+    await job.say({ ...sheet, value: good });
   });
   const numbers = (html: string) => [...html.matchAll(/id="e(\d+)"/g)].map((m) => Number(m[1]));
 

@@ -123,10 +123,10 @@ describe("the loading list, ticked", () => {
   });
   it("a press sent twice counts once", async () => {
     const phone = await phoneOf(INES);
-    const before = job.entries().length;
+    const before = (await job.entries()).length;
     const [first, second] = [await phone.all("sidePole"), await phone.all("sidePole")];
     expect(second.to).toBe(first.to);
-    expect(job.entries().length).toBe(before + 1);
+    expect((await job.entries()).length).toBe(before + 1);
   });
   it("another number is taken, named short, and put right later", async () => {
     const phone = await phoneOf(INES);
@@ -164,8 +164,8 @@ describe("the loading list, ticked", () => {
   });
   it("after a hold and a carry on an old list is refused once, and comes back whole and fresh", async () => {
     const phone = await phoneOf(INES);
-    job.say({ type: "hold" });
-    job.say({ type: "carryOn" });
+    await job.say({ type: "hold" });
+    await job.say({ type: "carryOn" });
     const { html } = await phone.all("sidePole", true);
     expect(text(html)).toContain("Already moved on.");
     expect(html).toContain('hx-target="#truck-lines"');
@@ -200,7 +200,7 @@ describe("the loading list, ticked", () => {
       await phone.all(item);
     }
     expect(text(await phone.look())).toContain("All 12 lines on.");
-    job.say({ type: "next" });
+    await job.say({ type: "next" });
     expect((await job.read()).step).toBe("talk.hazards");
   });
 });
@@ -211,7 +211,7 @@ describe("the same list at the strike", () => {
     await (await phoneOf(INES)).other("stakePlate", "400");
     const { lines } = await state();
     const rest = lines.filter((l) => l.item !== "stakePlate").map((l) => [l.item, l.count]);
-    job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: Object.fromEntries(rest) } });
+    await job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: Object.fromEntries(rest) } });
     await job.to((s) => s.step === "back.kit");
   });
   it("wants back what was loaded, not what was listed", async () => {
@@ -265,16 +265,16 @@ describe("a list that the plan or the yard changes", () => {
     const { need, count } = await line("stakePlate");
     await (await phoneOf(INES)).all("stakePlate");
     const more = readBrief(noted({ stakePlate: { spare: 0.2, unitLb: 12 } }));
-    const { no } = job.say({ type: "amend", because: "soft ground, more plates", to: more.frozen });
-    job.say({ type: "agree", target: no }, "Maren");
+    const { no } = await job.say({ type: "amend", because: "soft ground, more plates", to: more.frozen });
+    await job.say({ type: "agree", target: no }, "Maren");
     expect(await line("stakePlate")).toMatchObject({ spares: Math.ceil(need * 0.2), loaded: count, is: "short" });
   });
   it("still has what was loaded and is no longer planned: it has to come back", async () => {
     await job.to((s) => s.step === "talk.hazards");
     const { loaded } = await line("quarterPole");
     const without = readBrief({ ...noted(), tent: { ...brief().tent, quarterRings: 0 } });
-    const { no } = job.say({ type: "amend", because: "this top has none", to: without.frozen });
-    job.say({ type: "agree", target: no }, "Maren");
+    const { no } = await job.say({ type: "amend", because: "this top has none", to: without.frozen });
+    await job.say({ type: "agree", target: no }, "Maren");
     expect(await line("quarterPole")).toMatchObject({ need: 0, count: 0, loaded });
     expect(text(await (await phoneOf(INES)).look())).toContain("No longer on the list: the plan was changed.");
   });

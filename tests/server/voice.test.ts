@@ -1,14 +1,14 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import type { GuideState } from "../../views/pages/guide/state.ts";
-import { brief, testApp } from "../support/app.ts";
-import { drive } from "../support/crew-lead.ts";
+import { brief } from "../support/app.ts";
+import { openedJob } from "../support/job.ts";
 
 type Told = { entry: number | null; went: string; reply: string; heard: string | null; reasons: { why: string }[]; problem?: string };
 
 /** The demo job at the stakes of edge AB, where it asks how much is showing. */
 async function atTheStakes() {
-  const { app, post, clock, desks } = testApp();
-  const { job } = (await (await post("/jobs", { key: "open-0001", brief: brief() })).json()) as { job: string };
+  const { app, clock, desks, job, to } = await openedJob();
+  await to((s) => s.step === "showing.AB");
   let keys = 0;
   const read = async (device = "office") =>
     (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: `device=${device}` } })).json()) as GuideState;
@@ -20,16 +20,15 @@ async function atTheStakes() {
     });
     return { status: response.status, body: (await response.json()) as Told };
   };
-  await drive(read, send as never, (s) => s.step === "showing.AB");
   const say = async (said: string | string[], { as = "Ines", device = "phone-of-ines", talk = true, seen = -1 } = {}) => {
     const { revision } = await read();
     const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? revision : seen };
     const readBack = (await read(device)).readBack?.entry ?? null;
     return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
-  const entries = () => desks.load(job).entries;
+  const entries = async () => (await desks.load(job)).entries;
   const now = async (device: string) => (await app.request(`/jobs/${job}/now`, { headers: { cookie: `device=${device}` } })).text();
-  return { say, send, read, now, clock, entries, last: () => entries().at(-1)!.entry };
+  return { say, send, read, now, clock, entries, last: async () => (await entries()).at(-1)!.entry };
 }
 let site: Awaited<ReturnType<typeof atTheStakes>>;
 beforeEach(async () => {
@@ -117,17 +116,17 @@ describe("a spoken answer", () => {
 describe("in the record", () => {
   it("stands what was heard, by which way of speaking, and what was confirmed", async () => {
     await site.say(["ate showing", "eight showing"]);
-    expect(site.last()).toMatchObject({
+    expect(await site.last()).toMatchObject({
       kind: "command",
       command: { type: "readBack", source: "talk", heard: "eight showing", device: "phone-of-ines" },
       outcome: { did: "readBack" },
     });
-    const { no } = site.last();
+    const { no } = await site.last();
     await site.say("albatross correct", { talk: false });
-    expect(site.last()).toMatchObject({ command: { type: "correct", target: no, source: "wake" }, outcome: { did: "answered" } });
+    expect(await site.last()).toMatchObject({ command: { type: "correct", target: no, source: "wake" }, outcome: { did: "answered" } });
   });
   it("chatter, questions and what was not caught leave nothing", async () => {
-    const before = site.entries().length;
+    const before = (await site.entries()).length;
     expect(await site.say("gimme six more", { talk: false })).toMatchObject({ went: "leftAlone", reply: "" });
     expect(await site.say("eight showing", { talk: false })).toMatchObject({
       went: "leftAlone",
@@ -143,11 +142,11 @@ describe("in the record", () => {
       reply: expect.stringContaining("in all"),
     });
     expect(await site.say("why", { talk: false })).toMatchObject({ went: "question" });
-    expect(site.entries().length).toBe(before);
+    expect((await site.entries()).length).toBe(before);
   });
   it("a note said into an open microphone stands as it was said", async () => {
     await site.say("note: torn loop, seam two, eight foot out", { talk: false });
-    expect(site.last()).toMatchObject({ command: { type: "note", text: "torn loop, seam two, eight foot out", source: "open" } });
+    expect(await site.last()).toMatchObject({ command: { type: "note", text: "torn loop, seam two, eight foot out", source: "open" } });
   });
 });
 
@@ -198,11 +197,11 @@ describe("what cannot have been said", () => {
     ["no guess at all", { alternatives: [] }, /^Nothing was heard/],
     ["guesses and typed words at once", { alternatives: ["next"], heard: "next" }, /^Send one of/],
   ])("%s: one clear line, and nothing recorded", async (_, body, line) => {
-    const before = site.entries().length;
+    const before = (await site.entries()).length;
     const { status, body: told } = await site.send({ as: "Ines", key: "bad-spoken-1", seen: 0, ...body });
     expect(status).toBe(422);
     expect(Object.values((told as unknown as { fields: Record<string, string> }).fields).some((f) => line.test(f))).toBe(true);
-    expect(site.entries().length).toBe(before);
+    expect((await site.entries()).length).toBe(before);
   });
   it("the same words sent twice with one key are one entry", async () => {
     const { revision } = await site.read();
@@ -224,7 +223,7 @@ describe("a wind reading with its time", () => {
   });
   it("is taken at the time that was said, by the clock at the site", async () => {
     await site.say("wind 8 gusting 11 five minutes ago", { as: "Maren" });
-    const heard = site.last();
+    const heard = await site.last();
     await site.say("correct", { as: "Maren" });
     expect(heard).toMatchObject({ command: { intent: { reading: { mph: 8, gustMph: 11 } } } });
     const { at, command } = heard as unknown as { at: number; command: { intent: { reading: { takenAt: number } } } };
@@ -232,7 +231,7 @@ describe("a wind reading with its time", () => {
   });
   it("from later than now is the last time that the clock showed it", async () => {
     await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
-    const { at, command } = site.last() as unknown as { at: number; command: { intent: { reading: { takenAt: number } } } };
+    const { at, command } = (await site.last()) as unknown as { at: number; command: { intent: { reading: { takenAt: number } } } };
     expect(command.intent.reading.takenAt).toBeLessThan(at);
     expect(new Date(command.intent.reading.takenAt).getUTCMinutes()).toBe(30);
   });

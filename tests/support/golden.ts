@@ -69,7 +69,9 @@ export async function recordGolden(): Promise<string> {
   const counted = await by("p1", "golden-rings", { type: "amend", because: "the cloth has four rings along AB", brief: ringed });
   await by("p3", "golden-ringed", { type: "agree", target: counted.body.entry });
   await drive(read, say, () => false);
-  const lines = journal.read(job).map(({ no, hash, bytes }) => JSON.stringify({ no, hash, bytes: new TextDecoder().decode(bytes) }));
+  const lines = (await journal.read(job)).map(({ no, hash, bytes }) =>
+    JSON.stringify({ no, hash, bytes: new TextDecoder().decode(bytes) }),
+  );
   return `${lines.join("\n")}\n`;
 }
 

@@ -1,9 +1,10 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
-import { openedJob } from "./job.ts";
+import { brief, testApp } from "./app.ts";
+import { type OpenedJob, openedJob } from "./job.ts";
 
 /** A record of so many entries: answers good and not, refusals, notes, and calls gone over again and again. */
-export async function longRecord(entries: number): Promise<{ held: LiveJob; job: Awaited<ReturnType<typeof openedJob>> }> {
-  const job = await openedJob();
+export async function longRecord(entries: number, world = testApp()): Promise<{ held: LiveJob; job: OpenedJob }> {
+  const job = await openedJob({ ...brief(), title: `${entries} entries` }, world);
   const sheet = { type: "answer", gate: "sheet.atHand" } as const;
   const round = [
     () => job.say({ type: "next" }),
@@ -14,6 +15,6 @@ export async function longRecord(entries: number): Promise<{ held: LiveJob; job:
     () => job.say({ type: "note", text: "all standing round the cab" }, "Pia"),
     () => job.say({ type: "back" }),
   ];
-  while (job.entries().length < entries) round[(job.entries().length - 1) % round.length]!();
-  return { held: job.desks.load(job.job), job };
+  for (let no = 1; no < entries; no++) await round[(no - 1) % round.length]!();
+  return { held: await job.desks.load(job.job), job };
 }

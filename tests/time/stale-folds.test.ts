@@ -13,8 +13,8 @@ it("folds that were made another way are made anew from the entries when their f
   const journal = openJournal(file);
   const job = await openedJob(undefined, testApp(journal));
   await job.to((s) => s.phase === "sectionsJoined");
-  const folds = journal.folds();
-  journal.close();
+  const folds = await journal.folds();
+  await journal.close();
 
   // As another version of the program wrote them: without the work.
   const { worked, ...old } = folds[0]!.fold!;
@@ -23,9 +23,9 @@ it("folds that were made another way are made anew from the entries when their f
   db.close();
 
   const again = openJournal(file);
-  expect(again.folds()).toEqual(folds);
-  expect(again.folds()[0]!.fold!.worked).toEqual(worked);
+  expect(await again.folds()).toEqual(folds);
+  expect((await again.folds())[0]!.fold!.worked).toEqual(worked);
   expect(worked.done).toEqual(["utilitiesMarked", "anchorsSet"]);
-  again.close();
+  await again.close();
   rmSync(folder, { recursive: true });
 });

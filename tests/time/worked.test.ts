@@ -10,127 +10,127 @@ let job: OpenedJob;
 beforeEach(async () => {
   job = await openedJob();
 });
-const worked = () => foldAll(job.entries()).fold.worked;
+const worked = async () => foldAll(await job.entries()).fold.worked;
 const note = () => job.say({ type: "note", text: "still at it" });
 const MINUTE = 60;
 /** Minutes that were added to a phase by what is done in between. */
-const addedTo = (phase: string, by: () => void): number => {
-  const before = worked().byPhase[phase] ?? 0;
-  by();
-  return Math.round(((worked().byPhase[phase] ?? 0) - before) / 60_000);
+const addedTo = async (phase: string, by: () => Promise<unknown>): Promise<number> => {
+  const before = (await worked()).byPhase[phase] ?? 0;
+  await by();
+  return Math.round((((await worked()).byPhase[phase] ?? 0) - before) / 60_000);
 };
 
 describe("work is the time between two words to the guide", () => {
   beforeEach(async () => {
     await job.to((s) => s.step === "drive.AB");
   });
-  it("an hour of driving stakes is an hour of work in the phase", () => {
+  it("an hour of driving stakes is an hour of work in the phase", async () => {
     expect(
-      addedTo("anchorsSet", () => {
+      await addedTo("anchorsSet", async () => {
         job.clock.pass(60 * MINUTE);
-        note();
+        await note();
       }),
     ).toBe(60);
   });
-  it("a night is not work, though the phase stood open over it", () => {
+  it("a night is not work, though the phase stood open over it", async () => {
     expect(
-      addedTo("anchorsSet", () => {
+      await addedTo("anchorsSet", async () => {
         job.clock.pass(14 * 60 * MINUTE);
-        note();
+        await note();
       }),
     ).toBe(0);
   });
-  it("a gap of ninety minutes is work, and one of a minute more is not", () => {
+  it("a gap of ninety minutes is work, and one of a minute more is not", async () => {
     const over = MAX_WORK_GAP_MS / 1000;
-    note();
+    await note();
     const gap = (seconds: number) =>
-      addedTo("anchorsSet", () => {
+      addedTo("anchorsSet", async () => {
         job.clock.pass(seconds - 1);
-        note();
+        await note();
       });
-    expect([gap(over), gap(over + MINUTE)]).toEqual([90, 0]);
+    expect([await gap(over), await gap(over + MINUTE)]).toEqual([90, 0]);
   });
-  it("time held is not work, from the hold to the carry on; what was worked before the hold is", () => {
+  it("time held is not work, from the hold to the carry on; what was worked before the hold is", async () => {
     expect(
-      addedTo("anchorsSet", () => {
+      await addedTo("anchorsSet", async () => {
         job.clock.pass(10 * MINUTE);
-        job.say({ type: "hold" }, "Odd");
+        await job.say({ type: "hold" }, "Odd");
         job.clock.pass(20 * MINUTE);
-        note();
+        await note();
         job.clock.pass(20 * MINUTE);
-        job.say({ type: "carryOn" });
+        await job.say({ type: "carryOn" });
       }),
     ).toBe(10);
-    expect(worked().held).toBe(false);
+    expect((await worked()).held).toBe(false);
   });
-  it("a hold word in a sentence only pauses: that moment is work", () => {
+  it("a hold word in a sentence only pauses: that moment is work", async () => {
     expect(
-      addedTo("anchorsSet", () => {
-        job.say({ type: "pause" }, "Odd");
+      await addedTo("anchorsSet", async () => {
+        await job.say({ type: "pause" }, "Odd");
         job.clock.pass(5 * MINUTE);
-        job.say({ type: "carryOn" });
+        await job.say({ type: "carryOn" });
       }),
     ).toBe(5);
   });
-  it("time at the present call is told apart, and begins again at the next", () => {
+  it("time at the present call is told apart, and begins again at the next", async () => {
     job.clock.pass(30 * MINUTE);
-    note();
-    expect(Math.round(worked().atCallMs / 60_000)).toBe(30);
-    job.say({ type: "next" });
-    expect([worked().step, worked().atCallMs]).toEqual(["showing.AB", 0]);
+    await note();
+    expect(Math.round((await worked()).atCallMs / 60_000)).toBe(30);
+    await job.say({ type: "next" });
+    expect([(await worked()).step, (await worked()).atCallMs]).toEqual(["showing.AB", 0]);
   });
-  it("making safe is counted on its own", () => {
-    job.say({ type: "makeSafe", because: "a line found" });
+  it("making safe is counted on its own", async () => {
+    await job.say({ type: "makeSafe", because: "a line found" });
     expect(
-      addedTo("makingSafe", () => {
+      await addedTo("makingSafe", async () => {
         job.clock.pass(15 * MINUTE);
-        note();
+        await note();
       }),
     ).toBe(15);
   });
 });
 
-it("nothing is work before the first word: a job may be opened in the office", () => {
+it("nothing is work before the first word: a job may be opened in the office", async () => {
   job.clock.pass(45 * MINUTE);
-  note();
-  expect(worked().byPhase).toEqual({});
+  await note();
+  expect((await worked()).byPhase).toEqual({});
 });
 
 describe("a phase is done", () => {
   it("when next leads out of it, and not before", async () => {
     await job.to((s) => s.phase === "anchorsSet");
-    expect(worked().done).toEqual(["utilitiesMarked"]);
+    expect((await worked()).done).toEqual(["utilitiesMarked"]);
     await job.to((s) => s.phase === "sectionsJoined");
-    expect(worked().done).toEqual(["utilitiesMarked", "anchorsSet"]);
+    expect((await worked()).done).toEqual(["utilitiesMarked", "anchorsSet"]);
   });
   it("no more when it is gone back into, and again when it is left again", async () => {
     await job.to((s) => s.phase === "anchorsSet");
-    job.say({ type: "back" });
-    expect(worked().done).toEqual([]);
+    await job.say({ type: "back" });
+    expect((await worked()).done).toEqual([]);
     await job.to((s) => s.phase === "anchorsSet");
-    expect(worked().done).toEqual(["utilitiesMarked"]);
+    expect((await worked()).done).toEqual(["utilitiesMarked"]);
   });
   it("no more when a changed plan puts the guide back into it", async () => {
     await job.to((s) => s.phase === "perimeterRaised");
     const longer = readBrief({ ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
-    const { no } = job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
-    job.say({ type: "agree", target: no }, "Maren");
-    const { done, work } = worked();
-    expect(foldAll(job.entries()).fold.phase).toBe("utilitiesMarked");
+    const { no } = await job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
+    await job.say({ type: "agree", target: no }, "Maren");
+    const { done, work } = await worked();
+    expect(foldAll(await job.entries()).fold.phase).toBe("utilitiesMarked");
     expect([done, work]).toEqual([[], workOf(longer)]);
   });
   it("not when the job is stood down in it: nor by the strike that follows", async () => {
     await job.to((s) => s.phase === "perimeterRaised");
-    job.say({ type: "standDown", because: "rained off" });
+    await job.say({ type: "standDown", because: "rained off" });
     await job.to((s) => s.closed);
-    expect(worked().done).toEqual(["utilitiesMarked", "anchorsSet", "sectionsJoined", "struck"]);
+    expect((await worked()).done).toEqual(["utilitiesMarked", "anchorsSet", "sectionsJoined", "struck"]);
   });
   it("nine of them after a job from end to end, over making safe and back", async () => {
     await job.to((s) => s.phase === "interiorRaised");
-    job.say({ type: "makeSafe", because: "a strap torn" });
+    await job.say({ type: "makeSafe", because: "a strap torn" });
     await job.to((s) => s.phase === "interiorRaised");
-    expect(worked().done).toHaveLength(4);
+    expect((await worked()).done).toHaveLength(4);
     await job.to((s) => s.closed);
-    expect(worked().done).toHaveLength(9);
+    expect((await worked()).done).toHaveLength(9);
   });
 });

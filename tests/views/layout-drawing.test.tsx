@@ -3,10 +3,12 @@ import { planTent } from "../../machines/tent/plan.ts";
 import type { Point, TentPlan } from "../../machines/tent/types.ts";
 import { LayoutDrawing, type LayoutProps } from "../../views/drawing/layout.tsx";
 import { spread } from "../../views/drawing/spread.ts";
+import { en } from "../../views/text/en/en.ts";
 import { all, type Element, ofClass, readXml, textOf } from "../support/xml.ts";
 import { eighty, forty, hundred, planOf, sixty, twenty } from "../tent/tents.ts";
 
-const draw = (plan: TentPlan, more: Omit<LayoutProps, "plan"> = {}) => readXml((<LayoutDrawing plan={plan} {...more} />).toString());
+const draw = (plan: TentPlan, more: Omit<LayoutProps, "plan" | "words"> = {}) =>
+  readXml((<LayoutDrawing plan={plan} words={en} {...more} />).toString());
 const named = (svg: Element, attribute: string) => all(svg).flatMap((e) => e.attributes[attribute] ?? []);
 const written = (svg: Element) =>
   all(svg)

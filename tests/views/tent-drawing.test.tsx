@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { TentDrawing } from "../../views/drawing/tent.tsx";
+import { en } from "../../views/text/en/en.ts";
 import { eighty, forty, hundred, planOf, sixty, twenty } from "../tent/tents.ts";
 
-const draw = (input: typeof eighty) => (<TentDrawing plan={planOf(input)} />).toString();
+const draw = (input: typeof eighty) => (<TentDrawing plan={planOf(input)} words={en} />).toString();
 const values = (svg: string, attribute: string) => [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, "g"))].map((m) => m[1]!);
 const words = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map((m) => m[1]!);
 
@@ -70,5 +71,5 @@ test("where bays are short, numbers that would touch are left out but no station
 test("a name cannot break out of the drawing", () => {
   const plan = planOf(eighty);
   const evil = { ...plan, poles: plan.poles.map((p) => ({ ...p, id: `<script>"` })) };
-  expect((<TentDrawing plan={evil} />).toString()).not.toContain("<script");
+  expect((<TentDrawing plan={evil} words={en} />).toString()).not.toContain("<script");
 });

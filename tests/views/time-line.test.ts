@@ -3,13 +3,14 @@ import { forecast } from "../../machines/time/forecast.ts";
 import type { JobProgress } from "../../machines/time/job-stage.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";
 import { clockAt, forecastLine } from "../../views/pages/time/line.ts";
+import { en } from "../../views/text/en/en.ts";
 import { about } from "../../views/text/en/time.ts";
 import { frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 const frozen = frozenWith(7);
 const NOON = Date.UTC(2026, 5, 2, 18);
 const lineOf = (at: JobProgress, people?: number) =>
-  forecastLine(forecast(frozen, { ...at, lastAt: NOON }, factorsFrom([], null), NOON, people)!, "America/Denver", NOON);
+  forecastLine(forecast(frozen, { ...at, lastAt: NOON }, factorsFrom([], null), NOON, people)!, "America/Denver", NOON, en);
 
 describe("the forecast in one line", () => {
   it("before the start is the work there is", () => expect(lineOf(unstarted(frozen))).toMatch(/^About .* to raise it \(.* to .*\)$/));
@@ -27,7 +28,7 @@ describe("the forecast in one line", () => {
 });
 
 describe("a time of day", () => {
-  const clock = clockAt("America/Denver", NOON);
+  const clock = clockAt("America/Denver", NOON, en);
   it("is told to five minutes on the clock of the site", () => expect(clock.short(NOON + 43 * 60_000)).toBe("12:45"));
   it("has its day where that is not today, midnight by rounding too", () => {
     expect(clock.short(NOON + 12 * 3_600_000 - 60_000)).toMatch(/^Wed,? 3 Jun 00:00$/);

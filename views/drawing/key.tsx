@@ -1,5 +1,5 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
-import type { DrawingText } from "../text/en/drawing.ts";
+import type { Words } from "../text/words.ts";
 import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
@@ -8,7 +8,7 @@ import { PlateMark, StationMark } from "./stations.tsx";
 
 type Mark = (at: { frame: Frame; x: number; y: number }) => unknown;
 
-const MARKS: readonly [keyof DrawingText["key"], Mark][] = [
+const MARKS: readonly [keyof Words["drawing"]["key"], Mark][] = [
   ["corner", (at) => <StationMark kind="corner" {...at} />],
   ["seamEnd", (at) => <StationMark kind="seamEnd" {...at} />],
   ["side", (at) => <StationMark kind="side" {...at} />],
@@ -24,7 +24,7 @@ const MARKS: readonly [keyof DrawingText["key"], Mark][] = [
 export const keyPx = (plan: TentPlan): number => 22 + 19 * Math.ceil(marksOf(plan).length / 2);
 
 /** The legend below the near end, with only the marks that this tent has. */
-export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text: DrawingText }) {
+export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text: Words["drawing"] }) {
   const { px } = frame;
   const topFt = frame.heightFt - px(keyPx(plan) - 6);
   const heading = `${text.nearEnd} · ${text.size(plan.widthFt, plan.lengthFt)}`;
@@ -46,7 +46,7 @@ export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text:
 }
 
 function marksOf({ seams, poles }: TentPlan): (typeof MARKS)[number][] {
-  const has: Partial<Record<keyof DrawingText["key"], boolean>> = {
+  const has: Partial<Record<keyof Words["drawing"]["key"], boolean>> = {
     seamEnd: seams.length > 0,
     lace: seams.length > 0,
     eyelet: seams.length > 0,

@@ -1,11 +1,11 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
-import { drawing, layoutDrawing } from "../text/en/drawing.ts";
-import type { Units } from "../text/en/lengths.ts";
+import type { Words } from "../text/words.ts";
 import { THIN } from "./dimension.tsx";
 import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
+import type { Sheet } from "./sheet.ts";
 import { StakedPlate } from "./stakes.tsx";
 import { StationMark } from "./stations.tsx";
 
@@ -16,15 +16,15 @@ export const KEY_COLUMN_PX = 230;
 const ROW_PX = 20;
 
 /** How high the key is in px, with three columns, as it always has room for. */
-export const layoutKeyPx = (plan: TentPlan): number => ROW_PX * (1 + Math.ceil(linesOf(plan).length / 3));
+export const layoutKeyPx = (plan: TentPlan, words: Words): number => ROW_PX * (1 + Math.ceil(linesOf(plan, words).length / 3));
 
 /** What the marks mean: only those that this tent has. */
-export function LayoutKey({ plan, frame, y, columns, units }: { plan: TentPlan; frame: Frame; y: number; columns: number; units: Units }) {
-  const { px } = frame;
+export function LayoutKey({ plan, sheet: frame, y, columns }: { plan: TentPlan; sheet: Sheet; y: number; columns: number }) {
+  const { px, units, words } = frame;
   return (
     <g class="drawn-key">
-      <Label frame={frame} x={px(20)} y={roundHundredth(y + px(ROW_PX / 2))} text={layoutDrawing.note[units]} anchor="start" />
-      {linesOf(plan).map(([text, mark], i) => {
+      <Label frame={frame} x={px(20)} y={roundHundredth(y + px(ROW_PX / 2))} text={words.layoutDrawing.note[units]} anchor="start" />
+      {linesOf(plan, words).map(([text, mark], i) => {
         const x = roundHundredth(px(34) + (i % columns) * px(KEY_COLUMN_PX));
         const at = roundHundredth(y + px(ROW_PX * (1.5 + Math.floor(i / columns))));
         return (
@@ -38,8 +38,7 @@ export function LayoutKey({ plan, frame, y, columns, units }: { plan: TentPlan; 
   );
 }
 
-function linesOf({ seams, poles, plates }: TentPlan): Line[] {
-  const { key } = drawing;
+function linesOf({ seams, poles, plates }: TentPlan, { drawing: { key }, layoutDrawing }: Words): Line[] {
   const joined: Line[] = [
     [key.seamEnd, (at) => <StationMark kind="seamEnd" {...at} />],
     [key.lace, (at) => <EdgeSample edge="lace" {...at} />],

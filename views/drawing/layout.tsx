@@ -1,6 +1,5 @@
 import { CORNERS, type EdgeName, type TentPlan } from "../../machines/tent/types.ts";
-import { drawing, layoutDrawing } from "../text/en/drawing.ts";
-import { tapeText, type Units } from "../text/en/lengths.ts";
+import type { Words } from "../text/words.ts";
 import { type Box, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { KEY_COLUMN_PX, LayoutKey, layoutKeyPx } from "./layout-key.tsx";
@@ -14,9 +13,11 @@ import { markAt, SCREEN_SCALE, type Sheet, sheetOf } from "./sheet.ts";
 import { StakedPlates } from "./stakes.tsx";
 import { Stations, stationBox } from "./stations.tsx";
 import { North, Street } from "./surroundings.tsx";
+import type { Units } from "./units.ts";
 
 export type LayoutProps = {
   plan: TentPlan;
+  words: Words;
   /** Compass bearing from A to B in degrees. Without it, no north arrow is drawn. */
   north?: number;
   street?: { readonly edge: EdgeName; readonly name: string };
@@ -35,10 +36,11 @@ const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
  * screen the letters are 16 CSS px; it is wider than a phone and scrolls. Every number comes from the plan. Kinds differ by
  * shape, never by color alone.
  *
- * @example <LayoutDrawing plan={planTent(spec)} units="mm" />
+ * @example <LayoutDrawing plan={planTent(spec)} words={words} units="mm" />
  */
-export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps) {
-  const sheet = sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan), street?.edge);
+export function LayoutDrawing({ plan, words, north, street, units = "ft" }: LayoutProps) {
+  const { drawing, layoutDrawing, tapeText } = words;
+  const sheet = sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan, words), words, street?.edge);
   const { px } = sheet;
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
   const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
@@ -83,7 +85,7 @@ export function LayoutDrawing({ plan, north, street, units = "ft" }: LayoutProps
       />
       <ScaleBar sheet={sheet} x={px(24)} y={below(BAR_PX)} />
       {north !== undefined && <North plan={plan} sheet={sheet} x={roundHundredth(px(400))} y={below(BAR_PX)} bearingDeg={north} />}
-      <LayoutKey plan={plan} frame={sheet} y={below(SCALE_PX)} columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3} units={units} />
+      <LayoutKey plan={plan} sheet={sheet} y={below(SCALE_PX)} columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3} />
     </svg>
   );
 }

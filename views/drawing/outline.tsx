@@ -1,7 +1,5 @@
 import { diagonalsOf } from "../../machines/tent/tape.ts";
 import { CORNERS, type TentPlan } from "../../machines/tent/types.ts";
-import { layoutDrawing } from "../text/en/drawing.ts";
-import { tapeText } from "../text/en/lengths.ts";
 import { Dimension, THIN, unitVector, uprightDeg, type XY } from "./dimension.tsx";
 import { type Box, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
@@ -25,9 +23,9 @@ export function Outline({ plan, sheet }: Props) {
 
 /** Overall length along the baseline, overall width along the near end, and the setback of the stake line. */
 export function Overall({ plan, sheet }: Props) {
-  const { px, reach, edges, units } = sheet;
+  const { px, reach, edges, units, words } = sheet;
   const [a, b, c, d] = CORNERS.map((corner) => markAt(plan, sheet, corner)) as [XY, XY, XY, XY];
-  const lengthOf = (edge: string) => tapeText(plan.edges.find((e) => e.name === edge)!.lengthFt, units);
+  const lengthOf = (edge: string) => words.tapeText(plan.edges.find((e) => e.name === edge)!.lengthFt, units);
   const left = Math.max(a[0], b[0]) - (reach.left - px(LEAD_PX + edges.AB.reachPx + 14));
   const down = reach.bottom + px(LEAD_PX + edges.DA.reachPx + 22) - Math.min(a[1], d[1]);
   const top = reach.top - px(LEAD_PX + edges.BC.reachPx + 14);
@@ -44,7 +42,7 @@ export function Overall({ plan, sheet }: Props) {
         frame={sheet}
         x={roundHundredth(outX + px(10))}
         y={roundHundredth(top)}
-        text={layoutDrawing.setback(tapeText(plan.spec.setbackFt, units))}
+        text={words.layoutDrawing.setback(words.tapeText(plan.spec.setbackFt, units))}
         anchor="start"
         bold
       />
@@ -58,7 +56,7 @@ const POSITIONS = Array.from({ length: 28 }, (_, n) => (n % 2 === 0 ? 0.3 + n / 
 /** Position of each diagonal's length: on its line, clear of the occupied boxes if possible. */
 export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
   const { AC, BD } = diagonalsOf(plan);
-  const { px } = sheet;
+  const { px, units, words } = sheet;
   const done: Box[] = [];
   return (
     [
@@ -67,7 +65,7 @@ export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
     ] as const
   ).map(([from, to, name, ft]) => {
     const [p, q] = [plan.stations.find((s) => s.id === from)!, plan.stations.find((s) => s.id === to)!];
-    const text = layoutDrawing.diagonal(name, tapeText(ft, sheet.units));
+    const text = words.layoutDrawing.diagonal(name, words.tapeText(ft, units));
     const half = px(widthPx(text)) / 2;
     const [ux, uy] = unitVector([p.xFt, p.yFt], [q.xFt, q.yFt]);
     const boxesAt = (t: number): Box[] =>

@@ -1,9 +1,9 @@
 import type { JoinEdge, Piece, Side, TentPlan } from "../../machines/tent/types.ts";
-import type { DrawingText } from "../text/en/drawing.ts";
+import type { Words } from "../text/words.ts";
 import { type Box, type Frame, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
-type Props = { plan: TentPlan; frame: Frame; text: DrawingText };
+type Props = { plan: TentPlan; frame: Frame; text: Words["drawing"] };
 
 /** Outlines of the pieces, with their joined edges. */
 export function Pieces({ plan, frame }: Omit<Props, "text">) {

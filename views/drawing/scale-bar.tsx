@@ -1,5 +1,4 @@
 import { METERS_PER_FOOT } from "../../machines/install/checks/units.ts";
-import { layoutDrawing } from "../text/en/drawing.ts";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import type { Sheet } from "./sheet.ts";
@@ -10,7 +9,7 @@ const MAX_LENGTH_PX = 280;
 
 /** A scale bar of four equal parts in whole feet or meters, which stays correct at any zoom. */
 export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }) {
-  const { px, units } = sheet;
+  const { px, units, words } = sheet;
   const oneFt = units === "mm" ? 1 / METERS_PER_FOOT : 1;
   const step = STEPS.find((n) => n * oneFt * PARTS <= px(MAX_LENGTH_PX)) ?? 1;
   const at = (n: number) => roundHundredth(x + n * step * oneFt);
@@ -31,7 +30,7 @@ export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }
       {[0, 1, 2].map((n) => (
         <Label frame={sheet} x={at(n)} y={roundHundredth(y - px(9))} text={String(n * step)} />
       ))}
-      <Label frame={sheet} x={at(PARTS)} y={roundHundredth(y - px(9))} text={layoutDrawing.scale[units](PARTS * step)} />
+      <Label frame={sheet} x={at(PARTS)} y={roundHundredth(y - px(9))} text={words.layoutDrawing.scale[units](PARTS * step)} />
     </g>
   );
 }

@@ -1,7 +1,8 @@
 import { cornerOf, edgeTapes, type StakeLine, stakeLines } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
-import { tapeText, type Units } from "../text/en/lengths.ts";
+import type { Words } from "../text/words.ts";
 import { clothToSite, type Frame, roundHundredth } from "./frame.ts";
+import type { Units } from "./units.ts";
 
 /** Text size in drawing px. A drawing px is 4/3 CSS px on a screen and about 0.19 mm on paper (6.5 pt text). */
 export const TEXT_PX = 12;
@@ -40,6 +41,7 @@ export type Sheet = Frame & {
   /** Bounds of the stake line in the drawing. */
   readonly reach: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
   readonly units: Units;
+  readonly words: Words;
   /** Top of the area below the tent. */
   readonly belowY: number;
   readonly widePx: number;
@@ -50,7 +52,7 @@ export type Sheet = Frame & {
 export const widthPx = (text: string, px = TEXT_PX): number => text.length * px * 0.6;
 
 /** Composes the layout sheet, with `belowPx` of room below the tent. Coordinates are in feet, y down. */
-export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: EdgeName): Sheet {
+export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Words, street?: EdgeName): Sheet {
   const lines = stakeLines(plan);
   const xs = lines.map((l) => l.start.xFt);
   const ys = lines.map((l) => l.start.yFt);
@@ -79,13 +81,14 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: 
     lines,
     reach: { left: x(left), right: x(right), top: y(far), bottom: y(near) },
     units,
+    words,
     belowY: roundHundredth(belowY),
     widePx: Math.round(wideFt / ftPerPx),
     highPx: Math.round(belowY / ftPerPx + belowPx),
   };
 
   function compose(way: "turned" | "rows") {
-    const edges = labelsOf(plan, units, way);
+    const edges = labelsOf(plan, units, way, words);
     const beyond = (edge: EdgeName) =>
       LEAD_PX + edges[edge].reachPx + EDGE_PX + (edge === street ? STREET_PX : 0) + (edge === "AB" || edge === "DA" ? DIMENSION_PX : 0);
     const room = {
@@ -110,7 +113,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, street?: 
   }
 }
 
-function labelsOf(plan: TentPlan, units: Units, level: "turned" | "rows"): Record<EdgeName, EdgeLabels> {
+function labelsOf(plan: TentPlan, units: Units, level: "turned" | "rows", { tapeText }: Words): Record<EdgeName, EdgeLabels> {
   const entries = edgeTapes(plan).map(({ edge, marks }): [EdgeName, EdgeLabels] => {
     const arrangement = edge === "AB" || edge === "CD" ? "beside" : level;
     const labels = marks.map((m) => ({ station: m.station, reading: tapeText(m.readingFt, units) }));

@@ -1,6 +1,5 @@
 import { cornerOf } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
-import { layoutDrawing } from "../text/en/drawing.ts";
 import { THIN, type XY } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
@@ -8,7 +7,7 @@ import type { Sheet } from "./sheet.ts";
 
 /** The street along the edge that faces it: two curbs and its name. It shows the side, not the distance. */
 export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; name: string }) {
-  const { px, reach } = sheet;
+  const { px, reach, words } = sheet;
   const level = edge === "BC" || edge === "DA";
   const at = { AB: px(18), BC: px(18), CD: sheet.widthFt - px(18), DA: sheet.belowY - px(14) }[edge];
   const [from, to] = level ? [reach.left, reach.right] : [reach.top, reach.bottom];
@@ -23,14 +22,14 @@ export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; na
           <line x1={o} y1={from} x2={o} y2={to} {...THIN} stroke-width="1.5" />
         );
       })}
-      <Label frame={sheet} x={middle[0]} y={middle[1]} text={layoutDrawing.street(name)} turnDeg={level ? undefined : -90} bold />
+      <Label frame={sheet} x={middle[0]} y={middle[1]} text={words.layoutDrawing.street(name)} turnDeg={level ? undefined : -90} bold />
     </g>
   );
 }
 
 /** A north arrow. `bearingDeg` is the compass bearing from A to B, as taken on site. */
 export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet: Sheet; x: number; y: number; bearingDeg: number }) {
-  const { px } = sheet;
+  const { px, words } = sheet;
   const deg = northDeg(plan, bearingDeg);
   const [sin, cos] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
   const corners = (...spots: XY[]) => spots.map(([dx, dy]) => `${roundHundredth(x + px(dx))},${roundHundredth(y + px(dy))}`).join(" ");
@@ -40,8 +39,14 @@ export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet
         <polygon points={corners([0, -16], [6, 14], [0, 8])} {...THIN} fill="currentColor" />
         <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...THIN} />
       </g>
-      <Label frame={sheet} x={roundHundredth(x + px(25) * sin)} y={roundHundredth(y - px(25) * cos)} text={layoutDrawing.north} bold />
-      <Label frame={sheet} x={roundHundredth(x + px(36))} y={y} text={layoutDrawing.bearing(bearingDeg)} anchor="start" />
+      <Label
+        frame={sheet}
+        x={roundHundredth(x + px(25) * sin)}
+        y={roundHundredth(y - px(25) * cos)}
+        text={words.layoutDrawing.north}
+        bold
+      />
+      <Label frame={sheet} x={roundHundredth(x + px(36))} y={y} text={words.layoutDrawing.bearing(bearingDeg)} anchor="start" />
     </g>
   );
 }

@@ -1,5 +1,5 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
-import { type DrawingText, drawing } from "../text/en/drawing.ts";
+import type { Words } from "../text/words.ts";
 import { frameOf } from "./frame.ts";
 import { Key, keyPx } from "./key.tsx";
 import { PieceNames, Pieces } from "./pieces.tsx";
@@ -12,9 +12,9 @@ import { Plates, Stations } from "./stations.tsx";
  * eyelet edges, seams, poles, stations, and stake plates. Sized for a phone 360 px wide; it scales with its container. Kinds
  * differ by shape, never by color alone; the classes `drawn-…` are for color.
  *
- * @example <TentDrawing plan={planTent(spec)} />
+ * @example <TentDrawing plan={planTent(spec)} words={words} />
  */
-export function TentDrawing({ plan, text = drawing }: { plan: TentPlan; text?: DrawingText }) {
+export function TentDrawing({ plan, words: { drawing: text } }: { plan: TentPlan; words: Words }) {
   const frame = frameOf(plan, keyPx(plan));
   const kinds = (kind: "center" | "quarter") => plan.poles.filter((p) => p.kind === kind).length;
   const counts = {

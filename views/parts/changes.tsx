@@ -1,8 +1,8 @@
 import type { Effect } from "../pages/guide/state.ts";
-import { changes as text } from "../text/en/changes.ts";
+import type { Words } from "../text/words.ts";
 
 /** What a changed plan changes, which answers it opens again, and where the guide would go on. */
-export const Changes = ({ changes, asksAgain, resumesAt }: Effect) => (
+export const Changes = ({ changes, asksAgain, resumesAt, words: { changes: text } }: Effect & { words: Words }) => (
   <div class="changes">
     <h2>{text.what}</h2>
     {changes.length === 0 ? (

@@ -1,11 +1,10 @@
 import { own } from "../../machines/lookup/own.ts";
 import { wrongId } from "../regions.ts";
-import { choices, fields } from "../text/en/page.ts";
-import { fieldName } from "../text/en/tents.ts";
+import type { Words } from "../text/words.ts";
 
 export type Values = Readonly<Record<string, string>>;
-/** What stands in a form's fields, and what is wrong with each. */
-export type Filled = { readonly values: Values; readonly problems: Values };
+/** What stands in a form's fields, and what is wrong with each, in the screen's language. */
+export type Filled = { readonly values: Values; readonly problems: Values; readonly words: Words };
 
 /** What is wrong with a field. It stands there empty too, so that a preview can fill it. */
 export const Wrong = ({ name, problems }: { name: string; problems: Values }) => (
@@ -17,7 +16,8 @@ export const Wrong = ({ name, problems }: { name: string; problems: Values }) =>
 type FieldProps = Filled & { name: string; text?: string; options?: readonly string[]; most?: number };
 
 /** A labeled field with what is wrong beside it: a choice where it has `options`, otherwise text. */
-export const Field = ({ name, values, problems, text, options, most = 200 }: FieldProps) => {
+export const Field = ({ name, values, problems, words, text, options, most = 200 }: FieldProps) => {
+  const { choices, fieldName, fields } = words;
   const told = { id: `f-${name}`, name, "aria-describedby": wrongId(name), "aria-invalid": problems[name] ? ("true" as const) : undefined };
   return (
     <label for={`f-${name}`}>

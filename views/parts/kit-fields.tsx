@@ -1,20 +1,18 @@
 import { ORDER_OF_USE, USUAL_SPARE } from "../../machines/tent/load.ts";
 import type { KitItem } from "../../machines/tent/types.ts";
 import { wrongId } from "../regions.ts";
-import { kitName } from "../text/en/names.ts";
-import { fieldName, tents } from "../text/en/tents.ts";
 import { type Filled, Wrong } from "./fields.tsx";
 
 export const kitFieldNames: readonly string[] = ORDER_OF_USE.flatMap((item) => [`kit.${item}.spare`, `kit.${item}.unitLb`]);
 
-const Cell = ({ name, values, problems }: Filled & { name: string }) => (
+const Cell = ({ name, values, problems, words }: Filled & { name: string }) => (
   <td>
     <input
       name={name}
       value={values[name] ?? ""}
       maxlength={20}
       autocomplete="off"
-      aria-label={fieldName(name)}
+      aria-label={words.fieldName(name)}
       aria-describedby={wrongId(name)}
       aria-invalid={problems[name] ? "true" : undefined}
     />
@@ -25,7 +23,7 @@ const Cell = ({ name, values, problems }: Filled & { name: string }) => (
 const usual = (item: KitItem) => Math.round((USUAL_SPARE[item] ?? 0) * 1e4) / 100;
 
 /** The yard's notes on the kit: spares in percent, weight of one in lb. What is left empty is not known. */
-export const KitFields = ({ values, problems }: Filled) => (
+export const KitFields = ({ values, problems, words, words: { kitName, tents } }: Filled) => (
   <details class="kit-notes" open={kitFieldNames.some((name) => values[name] || problems[name])}>
     <summary>{tents.groups.kit}</summary>
     <p>{tents.groups.kitHint}</p>
@@ -44,8 +42,8 @@ export const KitFields = ({ values, problems }: Filled) => (
               {kitName(item)}
               <small>{tents.kitTable.usual(usual(item))}</small>
             </th>
-            <Cell name={`kit.${item}.spare`} values={values} problems={problems} />
-            <Cell name={`kit.${item}.unitLb`} values={values} problems={problems} />
+            <Cell name={`kit.${item}.spare`} values={values} problems={problems} words={words} />
+            <Cell name={`kit.${item}.unitLb`} values={values} problems={problems} words={words} />
           </tr>
         ))}
       </tbody>

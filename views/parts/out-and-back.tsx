@@ -1,9 +1,8 @@
 import type { KitRow } from "../../machines/record/kit-counts.ts";
-import { kitName } from "../text/en/names.ts";
-import { outBack } from "../text/en/truck.ts";
+import type { Words } from "../text/words.ts";
 
 /** What of the kit went out and came back: in words, then line by line. Nothing where nobody counted. */
-export const OutAndBack = ({ kit }: { kit: readonly KitRow[] }) =>
+export const OutAndBack = ({ kit, words: { kitName, outBack } }: { kit: readonly KitRow[]; words: Words }) =>
   kit.length === 0 ? null : (
     <section class="kit">
       <h2>{outBack.title}</h2>

@@ -1,20 +1,35 @@
 import type { Child } from "hono/jsx";
-import { label } from "../text/en/page.ts";
+import { CLIENT_WORDS } from "../regions.ts";
+import type { Stylesheet } from "../stylesheets.ts";
+import type { Words } from "../text/words.ts";
 
-/** A whole document. Everything on it works before any script has loaded. `style` is what a page wears besides what all do. */
-export const Page = ({ title, style, children }: { title: string; style?: string; children?: Child }) => (
-  <html lang="en">
+type Props = { words: Words; title: string; styles?: readonly Stylesheet[]; children?: Child };
+
+/** A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do. */
+export const Page = ({ words, title, styles = [], children }: Props) => (
+  <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <meta name="color-scheme" content="light dark" />
       <meta name="htmx-config" content='{"defaultTimeout":8000}' />
-      <title>{`${title} · ${label.name}`}</title>
+      <title>{`${title} · ${words.page.name}`}</title>
       <link rel="icon" href="/assets/icon.svg" />
-      <link rel="stylesheet" href="/assets/ridgecall.css" />
-      {style && <link rel="stylesheet" href={style} />}
+      {(["ridgecall", ...styles] as const).map((name) => (
+        <link rel="stylesheet" href={`/assets/${name}.css`} />
+      ))}
+      <ClientWords words={words} />
       <script src="/assets/client.js" defer></script>
     </head>
     <body>{children}</body>
   </html>
+);
+
+/** What the page says by itself: data for our own script. With no "<" left in it, no text can end the element. */
+const ClientWords = ({ words: { client } }: { words: Words }) => (
+  <script
+    type="application/json"
+    id={CLIENT_WORDS}
+    dangerouslySetInnerHTML={{ __html: JSON.stringify(client).replaceAll("<", "\\u003c") }}
+  />
 );

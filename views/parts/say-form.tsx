@@ -1,8 +1,9 @@
 import type { Child } from "hono/jsx";
 import type { GuideState } from "../pages/guide/state.ts";
+import type { Words } from "../text/words.ts";
 
-/** Whose screen it is and what it shows: what every command is made from. */
-export type Screen = { readonly guide: GuideState; readonly me: string | null; readonly newKey: () => string };
+/** Whose screen it is, what it shows, and in which language: what every command is made from. */
+export type Screen = { readonly guide: GuideState; readonly me: string | null; readonly newKey: () => string; readonly words: Words };
 type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
 
 /** One command as a form: a plain post without scripts, three regions swapped with them. Each has a key of its own. */

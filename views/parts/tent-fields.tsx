@@ -1,7 +1,5 @@
 import type { Child } from "hono/jsx";
 import { CORNERS, EDGES } from "../../machines/tent/types.ts";
-import { groups } from "../text/en/page.ts";
-import { tents } from "../text/en/tents.ts";
 import { Field, type Filled } from "./fields.tsx";
 
 const KINDS = ["corner", "seamEnd", "side"] as const;
@@ -47,13 +45,14 @@ export const tentFieldNames = (values: Filled["values"]): string[] => [
   ...SHIFTED,
 ];
 
-const Fields = ({ names, values, problems, type }: Filled & { names: readonly string[]; type?: string }) => (
+const Fields = ({ names, values, problems, words, type }: Filled & { names: readonly string[]; type?: string }) => (
   <div class={`fields ${type ?? ""}`}>
     {names.map((name) => (
       <Field
         name={name}
         values={values}
         problems={problems}
+        words={words}
         options={OPTIONS[name] ?? (name.endsWith(".kind") ? ["quarter", "center"] : undefined)}
       />
     ))}
@@ -69,8 +68,9 @@ const Folded = ({ title, open, children }: { title: string; open: boolean; child
 );
 
 /** All of a tent's spec as fields. The same in every form that has a tent in it. */
-export const TentFields = ({ values, problems }: Filled) => {
-  const part = { values, problems };
+export const TentFields = ({ values, problems, words }: Filled) => {
+  const part = { values, problems, words };
+  const { groups, tents } = words;
   const said = (names: readonly string[]) => names.some((name) => values[name] || problems[name]);
   const rows = rowsIn(values);
   const ridge = values["tent.ridge.kind"];

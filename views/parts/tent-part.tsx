@@ -1,8 +1,7 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
 import { TentDrawing } from "../drawing/tent.tsx";
 import { regions, wrongId } from "../regions.ts";
-import { kitName } from "../text/en/names.ts";
-import { fieldName, tents } from "../text/en/tents.ts";
+import type { Words } from "../text/words.ts";
 import type { Filled, Values } from "./fields.tsx";
 import { KitFields, kitFieldNames } from "./kit-fields.tsx";
 import { factsOf, glanceOf } from "./tent-facts.ts";
@@ -25,12 +24,13 @@ export const Rows = ({ rows }: { rows: readonly (readonly [string, string])[] })
 );
 
 /** The plan drawn and counted; or, where there is none, that there is none, and why. */
-const Shown = ({ preview }: { preview: Preview }) => {
+const Shown = ({ preview, words }: { preview: Preview; words: Words }) => {
+  const { fieldName, kitName, tents } = words;
   if ("plan" in preview) {
     return (
       <div class="shown">
-        <TentDrawing plan={preview.plan} />
-        <Rows rows={factsOf(preview.plan)} />
+        <TentDrawing plan={preview.plan} words={words} />
+        <Rows rows={factsOf(preview.plan, words)} />
         <h3>{tents.kit}</h3>
         <Rows rows={preview.plan.kit.map((k) => [kitName(k.item), String(k.count)])} />
       </div>
@@ -57,13 +57,14 @@ const Shown = ({ preview }: { preview: Preview }) => {
       ) : (
         <p>{tents.notYet}</p>
       )}
-      {preview.missing.length > 0 && <p>{tents.wanted(preview.missing.map(fieldName))}</p>}
+      {preview.missing.length > 0 && <p>{tents.wanted(preview.missing.map((field) => fieldName(field)))}</p>}
     </div>
   );
 };
 
-const statusOf = (preview: Preview): string => {
-  if ("plan" in preview) return tents.drawn(glanceOf(preview.plan));
+const statusOf = (preview: Preview, words: Words): string => {
+  const { tents } = words;
+  if ("plan" in preview) return tents.drawn(glanceOf(preview.plan, words));
   return preview.missing.length === Object.keys(preview.problems).length ? tents.notYet : tents.notDrawn;
 };
 
@@ -71,11 +72,11 @@ const statusOf = (preview: Preview): string => {
  * A form's tent: its fields, the yard's notes on its kit, and its plan, which follows what is typed. Without scripts the
  * button brings the page back with the plan of what was typed.
  */
-export const TentPart = ({ values, problems, preview }: Filled & { preview: Preview }) => (
+export const TentPart = ({ values, problems, words, words: { tents }, preview }: Filled & { preview: Preview }) => (
   <div class="tent-part" hx-post="/tents/preview" hx-trigger="input delay:350ms" hx-swap="none" hx-sync="this:replace">
     <div>
-      <TentFields values={values} problems={problems} />
-      <KitFields values={values} problems={problems} />
+      <TentFields values={values} problems={problems} words={words} />
+      <KitFields values={values} problems={problems} words={words} />
       <button type="submit" name="show" value="plan">
         {tents.show}
       </button>
@@ -86,12 +87,12 @@ export const TentPart = ({ values, problems, preview }: Filled & { preview: Prev
         <p>{tents.oldNoScripts}</p>
       </noscript>
       <div id={regions.tentPlan}>
-        <Shown preview={preview} />
+        <Shown preview={preview} words={words} />
       </div>
     </section>
     <div class="bar">
       <p id={regions.tentStatus} role="status">
-        {statusOf(preview)}
+        {statusOf(preview, words)}
       </p>
       <p class="old">{tents.old}</p>
     </div>
@@ -99,13 +100,13 @@ export const TentPart = ({ values, problems, preview }: Filled & { preview: Prev
 );
 
 /** What a preview changes on the page: the plan, and what is said beside each field. Fields themselves are left alone. */
-export const TentPreview = ({ values, problems, preview }: Filled & { preview: Preview }) => (
+export const TentPreview = ({ values, problems, words, preview }: Filled & { preview: Preview }) => (
   <>
     <hx-partial hx-target={`#${regions.tentStatus}`} hx-swap="innerHTML">
-      {statusOf(preview)}
+      {statusOf(preview, words)}
     </hx-partial>
     <hx-partial hx-target={`#${regions.tentPlan}`} hx-swap="innerHTML">
-      <Shown preview={preview} />
+      <Shown preview={preview} words={words} />
     </hx-partial>
     {[...tentFieldNames(values), ...kitFieldNames].map((name) => (
       <hx-partial hx-target={`#${wrongId(name)}`} hx-swap="innerHTML">

@@ -1,5 +1,5 @@
-import type { VoiceStatus } from "../text/en/voice.ts";
 import type { Engine } from "./recognizer.ts";
+import type { VoiceStatus } from "./status.ts";
 
 /** What an engine's error comes to for the one who holds the phone. */
 export const ERRORS: Readonly<Partial<Record<string, VoiceStatus>>> = {

@@ -1,5 +1,4 @@
-import { holdsInside, isPartOf } from "../../machines/speech/en/holds.ts";
-import { aloud } from "../text/en/spoken.ts";
+import { languageHere } from "./languages.ts";
 
 /** Echo and a late recognizer: what began so long after the last word was still our own. */
 const TAIL_MS = 400;
@@ -26,8 +25,8 @@ export class Speaker {
   say(text: string): void {
     this.hush();
     if (this.quiet || text === "" || !this.#canSpeak()) return;
-    const saying = new SpeechSynthesisUtterance(aloud(text));
-    saying.lang = "en";
+    const saying = new SpeechSynthesisUtterance(languageHere().aloud(text));
+    saying.lang = document.documentElement.lang;
     this.#saying = saying;
     this.#text = text;
     this.#from = performance.now();
@@ -51,6 +50,7 @@ export class Speaker {
   /** Whether what began at a moment was our own voice. A hold word is taken even then, unless it is a part of what was being said. */
   isOwn(began: number, alternatives: readonly string[]): boolean {
     if (began < this.#from || began > this.#until) return false;
+    const { holdsInside, isPartOf } = languageHere();
     return !alternatives.some((heard) => holdsInside(heard) && !isPartOf(heard, this.#text));
   }
 

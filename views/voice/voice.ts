@@ -1,13 +1,13 @@
-import { holdsInside, isHold } from "../../machines/speech/en/holds.ts";
 import { buzz } from "../pages/guide/client/buzz.ts";
 import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
+import { clientWords } from "../parts/client-words.ts";
 import { regions } from "../regions.ts";
-import { label } from "../text/en/page.ts";
-import { type VoiceStatus, voice } from "../text/en/voice.ts";
 import { type Heard, Listener } from "./ear.ts";
 import { engineHere } from "./engine.ts";
+import { languageHere } from "./languages.ts";
 import { Speaker } from "./mouth.ts";
 import { settings } from "./settings.ts";
+import type { VoiceStatus } from "./status.ts";
 import { keepAwake } from "./wake-lock.ts";
 
 /** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
@@ -15,6 +15,9 @@ const MOVES_IN_WORDS = 3;
 /** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
 const HOLD_TRIES = 10;
 const HOLD_AGAIN_MS = 2500;
+
+/** This page among all that ever were: with an utterance's id it is the key under which that utterance is done once. */
+const page = Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("");
 
 type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
 const at = (id: string) => document.getElementById(id);
@@ -42,17 +45,18 @@ export function useVoice(): void {
 }
 
 /** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
-function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
+function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
-    note(talk ? voice.tooLong : "");
+    note(talk ? clientWords().tooLong : "");
     return;
   }
   if (!talk && mouth.isOwn(began, alternatives)) return;
+  const { holdsInside, isHold } = languageHere();
   const hold = alternatives.some(isHold);
   if (hold || holdsInside(alternatives[0] ?? "")) {
     mouth.hush();
     buzz("hold");
-    if (hold) note(label.hold);
+    if (hold) note(clientWords().hold);
   }
   const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
   const { revision, readBack } = shownAt(began);
@@ -60,12 +64,12 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, for
   const values = {
     seen: revision ?? "0",
     readBack: readBack ?? "",
-    key: newKey(),
+    key: `said-${page}-${id}`,
     alternatives: alternatives.join("\n"),
     talk: talk ? "yes" : "no",
   };
   const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
-  send().catch(() => note(label.notSent));
+  send().catch(() => note(clientWords().notSent));
   if (hold) holdUntilAnswered(send);
 }
 
@@ -74,13 +78,10 @@ function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void 
   const before = at(regions.heard)?.dataset.reply;
   window.setTimeout(() => {
     if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
-    send().catch(() => note(label.notSent));
+    send().catch(() => note(clientWords().notSent));
     holdUntilAnswered(send, tries - 1);
   }, HOLD_AGAIN_MS);
 }
-
-/** A key of its own for each thing said. */
-const newKey = () => `said-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("")}`;
 
 function watchTalkButton(ear: Listener, mouth: Speaker): void {
   const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;
@@ -127,7 +128,7 @@ function show(status: VoiceStatus): void {
   document.body.dataset.voice = status;
   const line = at(regions.earStatus);
   const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
-  if (line) line.textContent = status === "off" ? "" : [voice.status[status], dark ? voice.goesDark : ""].join(" ").trim();
+  if (line) line.textContent = status === "off" ? "" : [clientWords().status[status], dark ? clientWords().goesDark : ""].join(" ").trim();
 }
 
 function note(text: string): void {

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import type { NotKnown } from "../../lookup/strict.ts";
+import type { Message, NotKnown } from "../../lookup/strict.ts";
 import { type Bounds, COUNT_BOUNDS, isWithin } from "../bounds.ts";
 import type { AnyUnit, Unit } from "./units.ts";
 
@@ -9,16 +9,16 @@ export type Fields = Readonly<Record<string, string>>;
 /** Reads the number in a field as a crew writes it ("5 1/2", "89' 5""), in the unit that is wanted. Throws where it is none. */
 export type FieldNumber = (field: string, wants: Unit | "count") => number;
 
-/** The sentences that say what is wrong with a value, in the reader's language. */
+/** What is said of a value that is wrong, in the reader's language. */
 export type ValueErrors = {
-  readonly notANumber: string;
-  readonly whole: string;
-  readonly yesOrNo: string;
-  readonly empty: string;
-  readonly tooLong: (max: number) => string;
-  readonly oneOf: (names: readonly string[]) => string;
+  readonly notANumber: Message;
+  readonly whole: Message;
+  readonly yesOrNo: Message;
+  readonly empty: Message;
+  readonly tooLong: (max: number) => Message;
+  readonly oneOf: (names: readonly string[]) => Message;
   readonly notKnown: NotKnown;
-  readonly unbelievable: (n: number, unit: AnyUnit, min: number, max: number) => string;
+  readonly unbelievable: (n: number, unit: AnyUnit, min: number, max: number) => Message;
 };
 
 /** A number that nobody can mean, with its unit and what is believed. */
@@ -40,9 +40,10 @@ export const believable = (unit: AnyUnit, { from, to }: Bounds, errors: ValueErr
     v.number(errors.notANumber),
     v.check(
       (n) => isWithin(n, { from, to }),
-      (issue) => errors.unbelievable(issue.input, unit, from, to),
+      (issue) => textOf(errors.unbelievable(issue.input, unit, from, to), issue),
     ),
   );
+const textOf = (message: Message, issue: v.BaseIssue<unknown>): string => (typeof message === "string" ? message : message(issue));
 /** A count of things: whole, and not negative. */
 export const counted = (errors: ValueErrors) => v.pipe(believable("count", COUNT_BOUNDS, errors), v.safeInteger(errors.whole));
 

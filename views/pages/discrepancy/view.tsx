@@ -4,20 +4,21 @@ import { Changes } from "../../parts/changes.tsx";
 import { Wrong } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
 import { wrongId } from "../../regions.ts";
-import { placeText, changes as text } from "../../text/en/changes.ts";
-import { label } from "../../text/en/page.ts";
+import type { Words } from "../../text/words.ts";
 import type { Effect } from "../guide/state.ts";
 
 type Values = Readonly<Record<string, string>>;
 type Job = { readonly job: string; readonly title: string };
-type Filled = { readonly values: Values; readonly problems: Values };
+type Filled = { readonly values: Values; readonly problems: Values; readonly words: Words };
 type Props = Job & Filled & { readonly plan: TentPlan; readonly message: string | null };
 
 /** What the cloth or the site says otherwise than the plan, one thing at a time. */
-export const DiscrepancyPage = ({ job, title, plan, message, values, problems }: Props) => {
-  const on = (what: string) => ({ job, what, values: values.what === what ? values : {}, problems: values.what === what ? problems : {} });
+export const DiscrepancyPage = ({ job, title, plan, message, values, problems, words }: Props) => {
+  const { discrepancy: text, page } = words;
+  const on = (what: string) =>
+    values.what === what ? { job, what, words, values, problems } : { job, what, words, values: {}, problems: {} };
   return (
-    <Page title={text.title} style="/assets/tents.css">
+    <Page words={words} title={text.title}>
       <main class="open discrepancy">
         <p class="small">{title}</p>
         <h1>{text.title}</h1>
@@ -28,7 +29,7 @@ export const DiscrepancyPage = ({ job, title, plan, message, values, problems }:
           </p>
         )}
         <a class="button" href={`/jobs/${job}`}>
-          {label.guide}
+          {page.guide}
         </a>
         <Kind {...on("rings")} title={text.rings} open={values.what}>
           <p>{plan.edges.map((e) => text.readAs(e.name, e.rings)).join(" ")}</p>
@@ -49,12 +50,7 @@ export const DiscrepancyPage = ({ job, title, plan, message, values, problems }:
           <Entry name="across" text={text.across} {...on("poleMore")} />
         </Kind>
         <Kind {...on("poleFewer")} title={text.fewer} open={values.what}>
-          <Choice
-            name="pole"
-            text={text.whichPole}
-            options={plan.poles.map((p) => [p.id, `${p.id}: ${placeText(p)}`])}
-            {...on("poleFewer")}
-          />
+          <Choice name="pole" text={text.whichPole} options={plan.poles.map((p) => [p.id, text.pole(p.id, p)])} {...on("poleFewer")} />
         </Kind>
         <Kind {...on("corner")} title={text.corner} open={values.what}>
           <Choice name="corner" text={text.whichCorner} options={CORNERS.map((c) => [c, c])} {...on("corner")} />
@@ -69,13 +65,15 @@ export const DiscrepancyPage = ({ job, title, plan, message, values, problems }:
   );
 };
 
+type Proposed = Job & { readonly effect: Effect; readonly values: Values; readonly words: Words };
+
 /** What it would change, before a second person is asked. */
-export const ProposeDiscrepancyPage = ({ job, title, effect, values }: Job & { effect: Effect; values: Values }) => (
-  <Page title={text.title} style="/assets/tents.css">
+export const ProposeDiscrepancyPage = ({ job, title, effect, values, words, words: { discrepancy: text, page } }: Proposed) => (
+  <Page words={words} title={text.title}>
     <main class="open discrepancy">
       <p class="small">{title}</p>
       <h1>{text.title}</h1>
-      <Changes {...effect} />
+      <Changes {...effect} words={words} />
       <p>{text.versions}</p>
       {effect.changes.length > 0 && (
         <form method="post" action={`/jobs/${job}/discrepancy`} class="main">
@@ -91,7 +89,7 @@ export const ProposeDiscrepancyPage = ({ job, title, effect, values }: Job & { e
         {text.change}
       </a>
       <a class="button" href={`/jobs/${job}`}>
-        {label.guide}
+        {page.guide}
       </a>
     </main>
   </Page>
@@ -101,13 +99,13 @@ const withoutKey = ({ key: _, seen: __, ...rest }: Values) => rest as Record<str
 
 type KindProps = Filled & { job: string; what: string; title: string; open: string | undefined; children?: Child };
 
-const Kind = ({ job, what, title, open, values, problems, children }: KindProps) => (
+const Kind = ({ job, what, title, open, values, problems, words, words: { discrepancy: text }, children }: KindProps) => (
   <details open={open === what}>
     <summary>{title}</summary>
     <form method="post" action={`/jobs/${job}/discrepancy`}>
       <input type="hidden" name="what" value={what} />
       {children}
-      <Entry name="because" text={text.because} what={what} values={values} problems={problems} />
+      <Entry name="because" text={text.because} what={what} values={values} problems={problems} words={words} />
       <button type="submit">{text.look}</button>
     </form>
   </details>
@@ -115,9 +113,9 @@ const Kind = ({ job, what, title, open, values, problems, children }: KindProps)
 
 type FieldProps = Filled & { name: string; text: string; what: string };
 
-const Entry = ({ name, text: words, what, values, problems }: FieldProps) => (
+const Entry = ({ name, text, what, values, problems }: FieldProps) => (
   <label>
-    {words}
+    {text}
     <input
       name={name}
       value={values[name] ?? ""}
@@ -130,16 +128,9 @@ const Entry = ({ name, text: words, what, values, problems }: FieldProps) => (
   </label>
 );
 
-const Choice = ({
-  name,
-  text: words,
-  what,
-  options,
-  values,
-  problems,
-}: FieldProps & { options: readonly (readonly [string, string])[] }) => (
+const Choice = ({ name, text, what, options, values, problems }: FieldProps & { options: readonly (readonly [string, string])[] }) => (
   <label>
-    {words}
+    {text}
     <select name={name}>
       {options.map(([value, shown]) => (
         <option value={value} selected={values[name] === value}>

@@ -1,5 +1,5 @@
 import { FLAGS, type Flag, type Fold } from "../../../machines/record/findings.ts";
-import { record } from "../../text/en/record.ts";
+import type { Words } from "../../text/words.ts";
 import { timesOf } from "../record/build-state.ts";
 import { placeName } from "../record/lines.ts";
 import type { TimeTaken } from "../record/state.ts";
@@ -32,8 +32,8 @@ export type Findings = {
 type Kept = { readonly job: string; readonly entries: number; readonly tip: string; readonly fold: Fold | null };
 
 /** All jobs from what is kept of them, with their sums. */
-export function buildFindings(kept: readonly Kept[]): Findings {
-  const read = kept.flatMap((k) => (k.fold ? [{ rehearsal: k.fold.rehearsal, fold: k.fold, found: jobOf(k, k.fold) }] : []));
+export function buildFindings(kept: readonly Kept[], words: Words): Findings {
+  const read = kept.flatMap((k) => (k.fold ? [{ rehearsal: k.fold.rehearsal, fold: k.fold, found: jobOf(k, k.fold, words) }] : []));
   const real = read.filter((r) => !r.rehearsal);
   const jobs = real.map((r) => r.found);
   return {
@@ -42,25 +42,25 @@ export function buildFindings(kept: readonly Kept[]): Findings {
       jobs: jobs.length,
       entries: jobs.reduce((sum, j) => sum + j.entries, 0),
       counts: Object.fromEntries(FLAGS.map((mark: Flag) => [mark, jobs.reduce((sum, j) => sum + j.counts[mark], 0)])) as Counts,
-      times: timesOf({ phaseMs: summed(real.map((r) => r.fold.phaseMs)) }),
+      times: timesOf({ phaseMs: summed(real.map((r) => r.fold.phaseMs)) }, words),
     },
     rehearsals: read.filter((r) => r.rehearsal).map((r) => r.found),
     unreadable: kept.filter((k) => k.fold === null).map((k) => k.job),
   };
 }
 
-const jobOf = ({ entries, tip }: Kept, fold: Fold): JobFindings => ({
+const jobOf = ({ entries, tip }: Kept, fold: Fold, words: Words): JobFindings => ({
   job: fold.job,
   title: fold.title,
-  size: record.size(fold.widthFt, fold.lengthFt),
+  size: words.page.size(fold.widthFt, fold.lengthFt),
   phase: fold.phase,
-  phaseName: placeName(fold.phase),
+  phaseName: placeName(fold.phase, words),
   entries,
   lastHash: tip,
   openedAt: fold.openedAt,
   lastAt: fold.lastAt,
   counts: fold.counts,
-  times: timesOf(fold),
+  times: timesOf(fold, words),
   mismatch: fold.mismatch,
 });
 

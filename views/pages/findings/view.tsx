@@ -1,12 +1,14 @@
 import type { Child } from "hono/jsx";
 import { FLAGS } from "../../../machines/record/findings.ts";
 import { Page } from "../../parts/page.tsx";
-import { findings, markName, record } from "../../text/en/record.ts";
+import type { Words } from "../../text/words.ts";
 import type { Findings, JobFindings } from "./build-state.ts";
 
+type Props = { state: Findings; jobs: Child; rehearsals: Child; words: Words };
+
 /** The frame of the findings; the rows of the jobs go inside, then those of the rehearsals. */
-export const FindingsPage = ({ state, jobs, rehearsals }: { state: Findings; jobs: Child; rehearsals: Child }) => (
-  <Page title={findings.title} style="/assets/record.css">
+export const FindingsPage = ({ state, jobs, rehearsals, words, words: { findings } }: Props) => (
+  <Page words={words} title={findings.title} styles={["marks", "findings"]}>
     <main class="findings" hx-ignore>
       <h1>{findings.title}</h1>
       <p>{findings.intro}</p>
@@ -15,12 +17,18 @@ export const FindingsPage = ({ state, jobs, rehearsals }: { state: Findings; job
           <b>{findings.unreadable}</b> {findings.cannotRead(job)}
         </p>
       ))}
-      {state.jobs.length === 0 ? <p>{findings.none}</p> : <Table together={state.together}>{jobs}</Table>}
+      {state.jobs.length === 0 ? (
+        <p>{findings.none}</p>
+      ) : (
+        <Table together={state.together} words={words}>
+          {jobs}
+        </Table>
+      )}
       {state.rehearsals.length > 0 && (
         <section>
           <h2>{findings.rehearsals}</h2>
           <p class="small">{findings.notCounted}</p>
-          <Table>{rehearsals}</Table>
+          <Table words={words}>{rehearsals}</Table>
         </section>
       )}
       <nav class="ways">
@@ -35,11 +43,13 @@ export const FindingsPage = ({ state, jobs, rehearsals }: { state: Findings; job
   </Page>
 );
 
-const Table = ({ together, children }: { together?: Findings["together"]; children?: Child }) => (
+type TableProps = { together?: Findings["together"]; words: Words; children?: Child };
+
+const Table = ({ together, words, words: { findings, markName }, children }: TableProps) => (
   <table class="jobs">
     <thead>
       <tr>
-        {[findings.job, findings.phase, ...FLAGS.map(markName), findings.times].map((name) => (
+        {[findings.job, findings.phase, ...FLAGS.map((flag) => markName(flag)), findings.times].map((name) => (
           <th scope="col">{name}</th>
         ))}
       </tr>
@@ -56,7 +66,7 @@ const Table = ({ together, children }: { together?: Findings["together"]; childr
               {together.counts[mark]}
             </td>
           ))}
-          <td data-name={findings.times}>{timesText(together.times)}</td>
+          <td data-name={findings.times}>{timesText(together.times, words)}</td>
         </tr>
       )}
       {children}
@@ -64,13 +74,15 @@ const Table = ({ together, children }: { together?: Findings["together"]; childr
   </table>
 );
 
+type RowProps = { job: JobFindings; rehearsal: boolean; words: Words };
+
 /** One job. On a phone its row is a card, and each cell names itself. */
-export const JobRow = ({ job, rehearsal }: { job: JobFindings; rehearsal: boolean }) => (
+export const JobRow = ({ job, rehearsal, words, words: { findings, markName, page, record } }: RowProps) => (
   <tr>
     <th scope="row">
       <a href={`/jobs/${job.job}/record`}>{job.title}</a>
       <span>{`${job.size}, ${record.entries(job.entries)}`}</span>
-      {rehearsal && <strong class="mark">{findings.rehearsal}</strong>}
+      {rehearsal && <strong class="mark">{page.rehearsal}</strong>}
       {job.mismatch !== null && <strong class="mark refused">{findings.mismatch(job.mismatch)}</strong>}
     </th>
     <td class="place" data-name={findings.phase}>
@@ -87,11 +99,11 @@ export const JobRow = ({ job, rehearsal }: { job: JobFindings; rehearsal: boolea
         )}
       </td>
     ))}
-    <td data-name={findings.times}>{timesText(job.times)}</td>
+    <td data-name={findings.times}>{timesText(job.times, words)}</td>
   </tr>
 );
 
-const timesText = (times: JobFindings["times"]) => (
+const timesText = (times: JobFindings["times"], { findings }: Words) => (
   <ul>
     {times.map(({ name, text }) => (
       <li>{findings.took(name, text)}</li>

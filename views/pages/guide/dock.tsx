@@ -1,23 +1,22 @@
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
-import { label } from "../../text/en/page.ts";
-import { voice } from "../../text/en/voice.ts";
 
 /** At most four targets within the thumb's reach. While something waits to be confirmed, that comes first. */
 export const Dock = (screen: Screen) => {
   const { guide, me } = screen;
+  const { guide: text } = screen.words;
   if (me === null) return <WhoAsks {...screen} />;
   if (guide.readBack)
     return (
       <footer id={regions.dock} class="dock">
         <SayForm screen={screen} fields={{ type: "correct", target: guide.readBack.entry }} class="main correct">
-          <button type="submit">{voice.correct}</button>
+          <button type="submit">{text.correct}</button>
         </SayForm>
         <div class="row">
           <Hold {...screen} />
-          <Talk />
+          <Talk {...screen} />
           <SayForm screen={screen} fields={{ type: "wrong", target: guide.readBack.entry }} class="wrong-one">
-            <button type="submit">{voice.wrong}</button>
+            <button type="submit">{text.wrongOne}</button>
           </SayForm>
         </div>
       </footer>
@@ -26,19 +25,19 @@ export const Dock = (screen: Screen) => {
     <footer id={regions.dock} class="dock">
       {!guide.closed && (
         <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
-          <button type="submit">{guide.held ? label.carryOn : label.next}</button>
+          <button type="submit">{guide.held ? text.carryOn : text.next}</button>
         </SayForm>
       )}
       <div class="row">
         <Hold {...screen} />
-        <Talk />
+        <Talk {...screen} />
         {!guide.closed && (
           <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe">
-            <button type="submit">{label.makeSafe}</button>
+            <button type="submit">{text.makeSafe}</button>
           </SayForm>
         )}
         <a class="button" href={`/jobs/${guide.job}/more`}>
-          {label.more}
+          {text.more}
         </a>
       </div>
     </footer>
@@ -47,27 +46,27 @@ export const Dock = (screen: Screen) => {
 
 const Hold = (screen: Screen) => (
   <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
-    <button type="submit">{label.hold}</button>
+    <button type="submit">{screen.words.guide.hold}</button>
   </SayForm>
 );
 
 /** Shows where the browser can listen; there the way to make safe is the first thing under More. */
-const Talk = () => (
+const Talk = ({ words }: Screen) => (
   <div class="talk">
     <button type="button" data-talk>
-      {voice.talk}
+      {words.guide.talk}
     </button>
   </div>
 );
 
 /** Before anything is said, the screen belongs to somebody. */
-const WhoAsks = ({ guide }: Screen) => (
+const WhoAsks = ({ guide, words: { page } }: Screen) => (
   <footer id={regions.dock} class="dock who">
-    <p>{label.who}</p>
+    <p>{page.who}</p>
     <form method="get" action={`/jobs/${guide.job}`}>
       {guide.people.map((p) => (
         <button type="submit" name="as" value={p.id}>
-          {label.you(p.name, p.roleName)}
+          {page.you(p.name, p.roleName)}
         </button>
       ))}
     </form>

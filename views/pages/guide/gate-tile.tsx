@@ -4,10 +4,6 @@ import type { Value } from "../../../machines/install/checks/registry.ts";
 import type { Choice, TileInput } from "../../../machines/install/checks/tile-input.ts";
 import type { Fields } from "../../../machines/install/checks/value-form.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
-import { changes } from "../../text/en/changes.ts";
-import { valueText } from "../../text/en/limits.ts";
-import { label } from "../../text/en/page.ts";
-import { lengths } from "../../text/en/squaring.ts";
 import { LengthsForm } from "./lengths-form.tsx";
 import type { GateState } from "./state.ts";
 
@@ -17,42 +13,42 @@ type Props = { screen: Screen; gate: GateState };
  * The gate under its call: what is asked, how it stands, and the buttons that answer it. Its id is the gate's, so that a
  * swap makes the next gate's fields anew: a number typed for one gate must never wait in the field of another.
  */
-export const GateTile = ({ screen, gate }: Props) => (
+export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
     <p class="ask">{gate.ask}</p>
     {gate.status !== "open" && !isCumulative(gate.check) && (
-      <p class="standing">{gate.value === null ? gate.statusWords : label.given(gate.value, gate.statusWords)}</p>
+      <p class="standing">{gate.value === null ? gate.statusWords : words.guide.given(gate.value, gate.statusWords)}</p>
     )}
     {gate.found !== null && <p class="found">{gate.found}</p>}
-    {isCumulative(gate.check) || <p class="limit">{label.wanted(gate.limit)}</p>}
-    {gate.notBy !== null && <p class="limit">{label.notBy(gate.notBy)}</p>}
+    {isCumulative(gate.check) || <p class="limit">{words.guide.wanted(gate.limit)}</p>}
+    {gate.notBy !== null && <p class="limit">{words.guide.notBy(gate.notBy)}</p>}
     {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
     {gate.discrepancy !== null && (
       <a class="button" href={`/jobs/${screen.guide.job}/${gate.discrepancy}`}>
-        {changes.title}
+        {words.discrepancy.title}
       </a>
     )}
     <Buttons screen={screen} gate={gate} />
     {gate.paper !== null && (
       <details>
-        <summary>{label.paper}</summary>
+        <summary>{words.guide.paper}</summary>
         <Answer screen={screen} gate={gate} fields={{ kind: "paper" }}>
-          <Text name="by" text={label.paperBy} />
-          <Text name="document" text={label.paperNo} />
-          <button type="submit">{label.record}</button>
+          <Text name="by" text={words.guide.paperBy} />
+          <Text name="document" text={words.guide.paperNo} />
+          <button type="submit">{words.page.record}</button>
         </Answer>
       </details>
     )}
     {!gate.hard && (
       <details>
-        <summary>{label.leave}</summary>
+        <summary>{words.guide.leave}</summary>
         <SayForm screen={screen} fields={{ type: "waive", gate: gate.id }}>
-          <Text name="because" text={label.because} />
-          <button type="submit">{label.leave}</button>
+          <Text name="because" text={words.page.because} />
+          <button type="submit">{words.guide.leave}</button>
         </SayForm>
       </details>
     )}
-    <p class="source">{label.source(gate.source)}</p>
+    <p class="source">{words.guide.source(gate.source)}</p>
   </section>
 );
 
@@ -73,13 +69,13 @@ const Text = ({ name, text, mode }: { name: string; text: string; mode?: "decima
   </label>
 );
 
-const Unknown = ({ text = label.unknown, ...props }: Props & { text?: string }) => (
-  <Press {...props} fields={{ kind: "unknown" }} text={text} class="quiet" />
+const Unknown = ({ text, ...props }: Props & { text?: string }) => (
+  <Press {...props} fields={{ kind: "unknown" }} text={text ?? props.screen.words.guide.unknown} class="quiet" />
 );
 const Choices = ({ choices, ...props }: Props & { choices: readonly Choice<Value>[] }) => (
   <>
     {choices.map(({ fields, value }) => (
-      <Press {...props} fields={fields} text={valueText(value)} />
+      <Press {...props} fields={fields} text={props.screen.words.valueText(value)} />
     ))}
   </>
 );
@@ -102,7 +98,7 @@ const INPUTS: Inputs = {
           <input name="value" aria-label={props.gate.ask} required maxlength={40} inputmode="decimal" autocomplete="off" />
         </label>
         <div class="keypad" data-keypad={tile.keypad} hx-morph-skip></div>
-        <button type="submit">{label.record}</button>
+        <button type="submit">{props.screen.words.page.record}</button>
       </Answer>
       <div class="tiles">
         <Choices {...props} choices={tile.choices} />
@@ -115,24 +111,24 @@ const INPUTS: Inputs = {
       <LengthsForm {...props} tile={tile} />
       {Object.keys(props.gate.given).length > 0 && (
         <div class="tiles apart">
-          <Unknown {...props} text={lengths.afresh} />
+          <Unknown {...props} text={props.screen.words.lengths.afresh} />
         </div>
       )}
     </>
   ),
   document: ({ tile: { expected, fields }, ...props }) => (
     <>
-      {expected !== null && <Press {...props} fields={{ ...fields, value: expected }} text={label.thisOne(expected)} />}
+      {expected !== null && <Press {...props} fields={{ ...fields, value: expected }} text={props.screen.words.guide.thisOne(expected)} />}
       <Answer {...props} fields={fields}>
-        <Text name="value" text={expected === null ? label.paperNo : label.another} />
-        <button type="submit">{label.record}</button>
+        <Text name="value" text={expected === null ? props.screen.words.guide.paperNo : props.screen.words.guide.another} />
+        <button type="submit">{props.screen.words.page.record}</button>
       </Answer>
     </>
   ),
   link: ({ tile, ...props }) => (
     <>
       <a class="button" href={`/jobs/${props.screen.guide.job}/${tile.to}`}>
-        {lengths.list}
+        {props.screen.words.lengths.list}
       </a>
       <Unknown {...props} />
     </>
@@ -149,16 +145,16 @@ const Buttons = (props: Props) => {
 };
 
 /** A wind reading, taken now. */
-export const WindForm = ({ screen }: { screen: Screen }) => (
+export const WindForm = ({ screen, screen: { words } }: { screen: Screen }) => (
   <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="wind">
     <label>
-      {label.wind}
+      {words.guide.wind}
       <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
     <label>
-      {label.gust}
+      {words.guide.gust}
       <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
-    <button type="submit">{label.readWind}</button>
+    <button type="submit">{words.guide.readWind}</button>
   </SayForm>
 );

@@ -21,8 +21,8 @@ export type GuideState = {
   /** A trainee's: each call shows unfolded what it is for. */
   readonly rehearsal: boolean;
   readonly gate: GateState | null;
-  /** Somebody stopped the work, or only said to wait. */
-  readonly held: { readonly by: string; readonly only: "paused" | null } | null;
+  /** Somebody stopped the work, or only said to wait; `unrecorded` is why that is not in the record, where it is not. */
+  readonly held: { readonly by: string; readonly only: "paused" | null; readonly unrecorded: string | null } | null;
   readonly weather: { readonly is: Weather; readonly words: string };
   /** What was heard on this screen's device and waits for "correct". */
   readonly readBack: { readonly entry: number; readonly words: string; readonly leftS: number } | null;
@@ -34,6 +34,8 @@ export type GuideState = {
   readonly thread: readonly ThreadLine[];
   /** Set where the record does not replay: the job can be read, not driven. */
   readonly readOnly: string | null;
+  /** What is about to go wrong with the record. */
+  readonly warning: string | null;
 };
 
 /** What changes, in sentences; which answers would be asked again; and the call it would go on at. */

@@ -1,8 +1,6 @@
 import { Page } from "../../parts/page.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
-import { label } from "../../text/en/page.ts";
-import { voice } from "../../text/en/voice.ts";
 import { Dock } from "./dock.tsx";
 import { GateTile } from "./gate-tile.tsx";
 import { Proposal } from "./proposal.tsx";
@@ -14,15 +12,15 @@ export type Cue = { readonly went: string; readonly heard: string | null; readon
 type Shown = Screen & { readonly notice: string | null; readonly cue?: Cue };
 
 /** Job, phase, weather and who holds the screen, in one slim strip. */
-export const Strip = ({ guide, me }: Screen) => {
+export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   return (
     <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
-      {guide.rehearsal && <b class="rehearsal">{label.rehearsal}</b>}
-      <strong>{guide.makingSafe ? label.makingSafe : guide.phaseName}</strong>
-      <span>{label.calls(guide.progress.at, guide.progress.of)}</span>
+      {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
+      <strong>{guide.makingSafe ? text.makingSafe : guide.phaseName}</strong>
+      <span>{text.calls(guide.progress.at, guide.progress.of)}</span>
       <span class="weather">{guide.weather.words}</span>
-      <span>{person ? label.you(person.name, person.roleName) : guide.title}</span>
+      <span>{person ? page.you(person.name, person.roleName) : guide.title}</span>
     </header>
   );
 };
@@ -30,23 +28,31 @@ export const Strip = ({ guide, me }: Screen) => {
 /** The conversation: what was said before, smaller; then the call that is on now, with its gate. */
 export const Thread = (screen: Screen) => {
   const { guide } = screen;
+  const { guide: text } = screen.words;
   return (
     <main id={regions.thread} class="thread">
-      <ol class="earlier" aria-label={label.earlier}>
+      <ol class="earlier" aria-label={text.earlier}>
         {guide.thread.map((line) => (
           <li class={line.refused ? "refused" : "done"}>
-            <span class="who">{`${line.time} ${line.spoken ? voice.heardOn(line.who) : line.who}`}</span>{" "}
-            <b>{line.spoken ? voice.quoted(line.said) : line.said}</b>{" "}
-            <span>{line.refused ? `${label.refused}: ${line.reply}` : line.reply}</span>
+            <span class="who">{`${line.time} ${line.spoken ? text.heardOn(line.who) : line.who}`}</span>{" "}
+            <b>{line.spoken ? text.quoted(line.said) : line.said}</b> <span>{line.refused ? text.refused(line.reply) : line.reply}</span>
           </li>
         ))}
       </ol>
-      <article class="call" data-revision={guide.revision} data-entry={guide.entry} data-step={guide.step}>
+      <article
+        class="call"
+        data-revision={guide.revision}
+        data-entry={guide.entry}
+        data-step={guide.step}
+        data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
+      >
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
-        {guide.held && <p class="alarm">{guide.held.only === "paused" ? label.pausedBy(guide.held.by) : label.heldBy(guide.held.by)}</p>}
+        {guide.held && <p class="alarm">{guide.held.only === "paused" ? text.pausedBy(guide.held.by) : text.heldBy(guide.held.by)}</p>}
+        {guide.held?.unrecorded && <p class="alarm">{text.unrecorded(guide.held.unrecorded)}</p>}
+        {guide.warning !== null && <p class="warning">{guide.warning}</p>}
         <SaidBack {...screen} />
         <Proposal {...screen} />
-        <h1>{guide.call?.say ?? label.closed}</h1>
+        <h1>{guide.call?.say ?? text.closed}</h1>
         {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
         <Why {...screen} />
       </article>
@@ -62,9 +68,9 @@ const Notice = ({ notice }: Pick<Shown, "notice">) => (
 );
 
 /** The words that this screen's phone was heard to say. */
-const Caption = ({ cue }: { cue?: Cue }) => (
+const Caption = ({ cue, words }: Pick<Shown, "cue" | "words">) => (
   <p id={regions.heard} class="heard" data-reply={cue?.no ?? ""} data-went={cue?.went ?? ""}>
-    {cue?.heard ? voice.heard(cue.heard) : ""}
+    {cue?.heard ? words.guide.heard(cue.heard) : ""}
   </p>
 );
 
@@ -82,7 +88,7 @@ export const Live = (screen: Shown) => (
     </hx-partial>
     {screen.cue && (
       <hx-partial hx-target={`#${regions.heard}`} hx-swap="outerMorph">
-        <Caption cue={screen.cue} />
+        <Caption {...screen} />
       </hx-partial>
     )}
     {screen.notice !== null && (
@@ -94,13 +100,13 @@ export const Live = (screen: Shown) => (
 );
 
 export const GuidePage = (screen: Shown) => (
-  <Page title={screen.guide.title}>
+  <Page words={screen.words} title={screen.guide.title} styles={["guide"]}>
     <div class="guide">
       <Strip {...screen} />
       <Thread {...screen} />
       <div class="foot">
         <p id={regions.earStatus} class="ear" role="status"></p>
-        <Caption cue={screen.cue} />
+        <Caption {...screen} />
         <Notice notice={screen.notice} />
         <Dock {...screen} />
       </div>

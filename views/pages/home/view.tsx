@@ -1,6 +1,5 @@
 import { Page } from "../../parts/page.tsx";
-import { label } from "../../text/en/page.ts";
-import { findings } from "../../text/en/record.ts";
+import type { Words } from "../../text/words.ts";
 
 type Listed = {
   readonly id: string;
@@ -10,11 +9,13 @@ type Listed = {
   readonly rehearsal: boolean;
 };
 
-const Jobs = ({ jobs }: { jobs: readonly Listed[] }) => (
+type Props = { jobs: readonly Listed[]; words: Words };
+
+const Jobs = ({ jobs, words: { page } }: Props) => (
   <>
     {jobs.map((job) => (
       <a class="button job" href={`/jobs/${job.id}`}>
-        {job.rehearsal && <b class="rehearsal">{label.rehearsal}</b>}
+        {job.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
         <b>{job.title}</b>
         <span>{`${job.size} · ${job.phaseName}`}</span>
       </a>
@@ -22,20 +23,20 @@ const Jobs = ({ jobs }: { jobs: readonly Listed[] }) => (
   </>
 );
 
-export const HomePage = ({ jobs }: { jobs: readonly Listed[] }) => (
-  <Page title={label.jobs}>
+export const HomePage = ({ jobs, words, words: { findings, home, page } }: Props) => (
+  <Page words={words} title={home.jobs}>
     <main class="home">
-      <h1>{label.name}</h1>
-      <p>{label.intro}</p>
-      <p class="notice">{label.defers}</p>
-      <Jobs jobs={jobs.filter((job) => !job.rehearsal)} />
-      {jobs.some((job) => job.rehearsal) && <h2>{label.rehearsals}</h2>}
-      <Jobs jobs={jobs.filter((job) => job.rehearsal)} />
+      <h1>{page.name}</h1>
+      <p>{home.intro}</p>
+      <p class="notice">{home.defers}</p>
+      <Jobs jobs={jobs.filter((job) => !job.rehearsal)} words={words} />
+      {jobs.some((job) => job.rehearsal) && <h2>{home.rehearsals}</h2>}
+      <Jobs jobs={jobs.filter((job) => job.rehearsal)} words={words} />
       <a class="button main" href="/jobs/new">
-        {label.open}
+        {home.open}
       </a>
       <a class="button" href="/tents">
-        {label.tents}
+        {home.tents}
       </a>
       <a class="button" href="/findings">
         {findings.title}

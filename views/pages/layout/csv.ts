@@ -1,7 +1,6 @@
 import { edgeTapes, stakeLines, toMm } from "../../../machines/tent/tape.ts";
 import type { Point, TentPlan } from "../../../machines/tent/types.ts";
-import { layout, poleKind, stationKind } from "../../text/en/layout.ts";
-import { tapeText } from "../../text/en/lengths.ts";
+import type { Words } from "../../text/words.ts";
 
 type Row = readonly (string | number)[];
 
@@ -9,7 +8,7 @@ type Row = readonly (string | number)[];
  * Every mark on the ground as a row: stations with their reading along their edge, plates with theirs along the stake line,
  * poles by place alone. A corner stands once, with the edge that starts at it. x runs across from A–B, y up from D–A.
  */
-export function markRows(plan: TentPlan): Row[] {
+export function markRows(plan: TentPlan, { layout, poleKind, stationKind, tapeText }: Words): Row[] {
   const place = ({ xFt, yFt }: Point) => [xFt, yFt, toMm(xFt), toMm(yFt)];
   const reading = (ft: number) => [tapeText(ft, "ft"), toMm(ft)];
   const tapes = edgeTapes(plan);

@@ -3,10 +3,9 @@ import { cornerOf, edgeTapes, endsOf, OUTWARD, stakeLines } from "../../../machi
 import { CORNERS, type Piece, type Point, type TentPlan } from "../../../machines/tent/types.ts";
 import { clothToSite } from "../../drawing/frame.ts";
 import { northDeg } from "../../drawing/surroundings.tsx";
-import { drawing, layoutDrawing } from "../../text/en/drawing.ts";
-import { layout } from "../../text/en/layout.ts";
-import { tapeText, type Units } from "../../text/en/lengths.ts";
-import type { LayoutState } from "./view.tsx";
+import type { Units } from "../../drawing/units.ts";
+import type { Words } from "../../text/words.ts";
+import type { LayoutState } from "./state.ts";
 
 /** Sizes of letters and symbols on the ground, in feet: only to be seen by, nothing is measured off them. */
 const LETTER_FT = 0.8;
@@ -15,13 +14,14 @@ const CLEAR_FT = 2;
 const STREET_FT = 12;
 const NORTH_FT = 10;
 
-type Layer = keyof typeof layout.layers;
+type Layer = keyof Words["layout"]["layers"];
 
 /**
  * The layout as a drawing for other programs (DXF), full size, in feet or millimeters: A at the origin but for a shift, the
  * baseline A–B up. Each kind of mark has its layer, named in plain words; each mark is a point in its exact place.
  */
-export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, units: Units): string {
+export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, units: Units, words: Words): string {
+  const { drawing, layout, layoutDrawing, tapeText } = words;
   const one = units === "mm" ? 304.8 : 1;
   const file = new Drawing();
   file.setUnits(units === "mm" ? "Millimeters" : "Feet");

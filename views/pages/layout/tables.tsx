@@ -1,29 +1,29 @@
 import type { Child } from "hono/jsx";
 import { diagonalsOf, type EdgeTape, edgeTapes, type StakeLine, stakeLines } from "../../../machines/tent/tape.ts";
 import type { JoinEdge, Side, TentPlan } from "../../../machines/tent/types.ts";
-import { drawing } from "../../text/en/drawing.ts";
-import { edgeName, layout, poleKind, sideName, stationKind } from "../../text/en/layout.ts";
-import { tapeText, type Units } from "../../text/en/lengths.ts";
+import type { Units } from "../../drawing/units.ts";
+import type { Words } from "../../text/words.ts";
 
-type Props = { plan: TentPlan; units: Units };
+type Props = { plan: TentPlan; units: Units; words: Words };
 type Cell = string | number;
 type TableProps = { name: string; note?: string; class?: string; id?: string; head: readonly string[]; rows: readonly (readonly Cell[])[] };
 
 /** What is drawn, as tables: the running readings first, then what lies inside. */
-export function LayoutTables({ plan, units }: Props) {
+export function LayoutTables(props: Props) {
+  const { plan, units, words } = props;
   const lines = stakeLines(plan);
   return (
     <>
-      <Corners plan={plan} units={units} />
+      <Corners {...props} />
       {edgeTapes(plan).map((tape, i) => (
         <>
-          <Edge tape={tape} units={units} />
-          <Stakes line={lines[i]!} units={units} plan={plan} />
+          <Edge tape={tape} units={units} words={words} />
+          <Stakes line={lines[i]!} {...props} />
         </>
       ))}
-      <Poles plan={plan} units={units} />
-      <Pieces plan={plan} units={units} />
-      <Seams plan={plan} units={units} />
+      <Poles {...props} />
+      <Pieces {...props} />
+      <Seams {...props} />
     </>
   );
 }
@@ -68,7 +68,7 @@ function Table({ name, note, class: kind, id, head, rows }: TableProps) {
 /** Feet and inches may stand on two lines, but a number stays with its unit. */
 const held = (cell: Cell): Cell => (typeof cell === "number" ? cell : cell.replace(/(?<=\d) (?=ft|in|\d)/g, "\u00a0"));
 
-function Corners({ plan, units }: Props) {
+function Corners({ plan, units, words: { edgeName, layout, tapeText } }: Props) {
   const { AC, BD } = diagonalsOf(plan);
   const rows = [
     ...plan.edges.map((e) => [edgeName(e.name), tapeText(e.lengthFt, units)]),
@@ -79,7 +79,8 @@ function Corners({ plan, units }: Props) {
   return <Table name={layout.corners} head={[layout.between, layout.length]} rows={rows} class="tape" />;
 }
 
-function Edge({ tape: { edge, from, to, marks }, units }: { tape: EdgeTape; units: Units }) {
+function Edge({ tape: { edge, from, to, marks }, units, words }: Omit<Props, "plan"> & { tape: EdgeTape }) {
+  const { layout, stationKind, tapeText } = words;
   return (
     <Table
       id={edge}
@@ -95,7 +96,7 @@ function Edge({ tape: { edge, from, to, marks }, units }: { tape: EdgeTape; unit
 /** Less than this aside, in feet, cannot be seen on a tape. */
 const SEEN_ASIDE_FT = 1 / 96;
 
-function Stakes({ line, units, plan }: { line: StakeLine; units: Units; plan: TentPlan }) {
+function Stakes({ line, units, plan, words: { layout, tapeText } }: Props & { line: StakeLine }) {
   const { edge, from, to, marks, lengthFt, setbackFt } = line;
   const platesAt = new Map(plan.stations.map((s) => [s.id, s.plates]));
   const aside = marks.some((m) => Math.abs(m.asideFt) >= SEEN_ASIDE_FT);
@@ -123,7 +124,7 @@ function Stakes({ line, units, plan }: { line: StakeLine; units: Units; plan: Te
   );
 }
 
-const Poles = ({ plan, units }: Props) => (
+const Poles = ({ plan, units, words: { layout, poleKind, tapeText } }: Props) => (
   <Table
     name={layout.poles}
     head={[layout.pole, layout.kind, layout.across, layout.along]}
@@ -131,7 +132,7 @@ const Poles = ({ plan, units }: Props) => (
   />
 );
 
-function Pieces({ plan, units }: Props) {
+function Pieces({ plan, units, words: { drawing, layout, sideName, tapeText } }: Props) {
   const sides = (edges: TentPlan["pieces"][number]["edges"], kind: JoinEdge) =>
     (Object.entries(edges) as [Side, JoinEdge][])
       .filter(([, edge]) => edge === kind)
@@ -152,7 +153,7 @@ function Pieces({ plan, units }: Props) {
   );
 }
 
-function Seams({ plan, units }: Props) {
+function Seams({ plan, units, words: { drawing, edgeName, layout, tapeText } }: Props) {
   if (plan.seams.length === 0) return null;
   return (
     <Table

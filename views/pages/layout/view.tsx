@@ -1,37 +1,34 @@
-import type { Site } from "../../../machines/install/brief.ts";
 import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import { LayoutDrawing } from "../../drawing/layout.tsx";
+import { UNITS, type Units } from "../../drawing/units.ts";
 import { Page } from "../../parts/page.tsx";
-import { edgeName, layout, PAPERS, type Paper } from "../../text/en/layout.ts";
-import { tapeText, UNITS, type Units } from "../../text/en/lengths.ts";
-import { label } from "../../text/en/page.ts";
+import type { Words } from "../../text/words.ts";
+import { type LayoutState, PAPERS, type Paper } from "./state.ts";
 import { LayoutTables, rowsIn } from "./tables.tsx";
 
-export type LayoutState = {
-  readonly job: { readonly id: string; readonly title: string; readonly rehearsal: boolean };
-  readonly plan: TentPlan;
-  readonly site: Pick<Site, "baselineBearingDeg" | "street">;
-  /** The entry whose plan this is, where it is not the one in force. */
-  readonly version: number | null;
-};
-type Props = { state: LayoutState; units: Units; paper: Paper };
+type Props = { state: LayoutState; units: Units; paper: Paper; words: Words };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site, version }, units, paper }: Props) {
+export function LayoutPage({ state: { job, plan, site, version }, units, paper, words }: Props) {
+  const { edgeName, layout, page, tapeText } = words;
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
   return (
-    <Page title={layout.title} style="/assets/layout.css">
+    <Page words={words} title={layout.title} styles={["layout"]}>
       <main class={`layout ${paper}`} hx-ignore>
-        {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{job.title}</h1>
         <p class="what">{layout.sheetOf(size)}</p>
-        {version === null ? <Choices id={job.id} units={units} paper={paper} /> : <p class="alarm">{layout.version(version)}</p>}
+        {version === null ? (
+          <Choices id={job.id} units={units} paper={paper} words={words} />
+        ) : (
+          <p class="alarm">{layout.version(version)}</p>
+        )}
         <p class="screen">{layout.drawing}</p>
         <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
-          <LayoutDrawing plan={plan} north={north} street={site.street} units={units} />
+          <LayoutDrawing plan={plan} north={north} street={site.street} units={units} words={words} />
         </figure>
-        {version === null && <Files id={job.id} units={units} />}
+        {version === null && <Files id={job.id} units={units} words={words} />}
         <section class={`readings ${crowdOf(plan)}`}>
           <h2>{layout.readingsOf(job.title, size)}</h2>
           <ul class="screen">
@@ -57,7 +54,7 @@ export function LayoutPage({ state: { job, plan, site, version }, units, paper }
             ))}
           </nav>
           <div class="tables">
-            <LayoutTables plan={plan} units={units} />
+            <LayoutTables plan={plan} units={units} words={words} />
           </div>
         </section>
       </main>
@@ -72,8 +69,10 @@ function crowdOf(plan: TentPlan): "few" | "some" | "many" {
   return rows <= 190 ? "some" : "many";
 }
 
+type ChoicesProps = { id: string; units: Units; paper: Paper; words: Words };
+
 /** Plain links: what is chosen stands in the address. */
-function Choices({ id, units, paper }: { id: string; units: Units; paper: Paper }) {
+function Choices({ id, units, paper, words: { layout } }: ChoicesProps) {
   const link = (u: Units, p: Paper) => `/jobs/${id}/layout?units=${u}&paper=${p}`;
   const current = (chosen: boolean) => (chosen ? "true" : undefined);
   return (
@@ -92,7 +91,7 @@ function Choices({ id, units, paper }: { id: string; units: Units; paper: Paper 
   );
 }
 
-const Files = ({ id, units }: { id: string; units: Units }) => (
+const Files = ({ id, units, words: { layout, page } }: Omit<ChoicesProps, "paper">) => (
   <nav class="files screen" aria-label={layout.files}>
     <p>{layout.print}</p>
     <a class="button" href={`/jobs/${id}/layout.svg?units=${units}`}>
@@ -108,10 +107,10 @@ const Files = ({ id, units }: { id: string; units: Units }) => (
       {layout.json}
     </a>
     <a class="button" href={`/jobs/${id}/plan`}>
-      {layout.plan}
+      {page.plan}
     </a>
     <a class="button" href={`/jobs/${id}`}>
-      {label.guide}
+      {page.guide}
     </a>
   </nav>
 );

@@ -1,19 +1,21 @@
-import { type VoiceStatus, voice } from "../../text/en/voice.ts";
+import { clientWords } from "../../parts/client-words.ts";
 import { engineHere } from "../../voice/engine.ts";
 import { settings } from "../../voice/settings.ts";
+import type { VoiceStatus } from "../../voice/status.ts";
 
 /** The part of the More page that only makes sense with scripts: whether this phone listens all the time, and speaks. */
 export function offerVoice(): void {
   const part = document.getElementById("voice");
   if (!part) return;
   part.hidden = false;
+  const text = clientWords();
   const status: VoiceStatus = !engineHere() ? "none" : window.isSecureContext ? "off" : "insecure";
-  part.querySelector("[data-status]")!.textContent = status === "off" ? "" : voice.status[status];
+  part.querySelector("[data-status]")!.textContent = status === "off" ? "" : text.status[status];
   const show = () => {
     for (const button of part.querySelectorAll<HTMLButtonElement>("[data-setting]")) {
       const is = button.dataset.setting === "listens" ? settings.listens : settings.speaks;
       button.setAttribute("aria-pressed", String(is));
-      const [off, on] = button.dataset.setting === "listens" ? [voice.listen, voice.stopListening] : [voice.speak, voice.beQuiet];
+      const [off, on] = button.dataset.setting === "listens" ? [text.listen, text.stopListening] : [text.speak, text.beQuiet];
       button.textContent = is ? on : off;
       button.hidden = button.dataset.setting === "listens" && status !== "off";
     }

@@ -1,17 +1,12 @@
 import { Page } from "../../parts/page.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
-import { changes } from "../../text/en/changes.ts";
-import { label } from "../../text/en/page.ts";
-import { record } from "../../text/en/record.ts";
-import { time } from "../../text/en/time.ts";
-import { truck } from "../../text/en/truck.ts";
-import { voice } from "../../text/en/voice.ts";
 import { WindForm } from "../guide/gate-tile.tsx";
 import { Proposal } from "../guide/proposal.tsx";
 
 /** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
 export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string }) => {
-  const { guide } = screen;
+  const { guide, words } = screen;
+  const { discrepancy, guide: call, more, page, record, time, truck } = words;
   const withText = (type: string, name: string, text: string, button: string) => (
     <SayForm screen={screen} fields={type === "" ? {} : { type }}>
       <label>
@@ -22,42 +17,42 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
     </SayForm>
   );
   return (
-    <Page title={label.more}>
+    <Page words={words} title={call.more}>
       <main class="more" hx-ignore>
-        {guide.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        {guide.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{guide.title}</h1>
         <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe main">
-          <button type="submit">{label.makeSafe}</button>
+          <button type="submit">{call.makeSafe}</button>
         </SayForm>
         <Proposal {...screen} />
         <a class="button" href={`/jobs/${guide.job}`}>
-          {label.guide}
+          {page.guide}
         </a>
         <SayForm screen={screen} fields={{ type: "back" }}>
-          <button type="submit">{label.back}</button>
+          <button type="submit">{more.back}</button>
         </SayForm>
-        {withText("", "heard", label.words, label.say)}
+        {withText("", "heard", more.words, more.say)}
         <section id="voice" hidden>
-          <h2>{voice.title}</h2>
+          <h2>{more.voice}</h2>
           <p data-status></p>
-          <p>{voice.wakeWord(wakeWord)}</p>
-          <p>{voice.leaves}</p>
+          <p>{more.wakeWord(wakeWord)}</p>
+          <p>{more.leaves}</p>
           <div class="tiles">
             <button type="button" data-setting="listens">
-              {voice.listen}
+              {words.client.listen}
             </button>
             <button type="button" data-setting="speaks">
-              {voice.speak}
+              {words.client.speak}
             </button>
           </div>
         </section>
         <WindForm screen={screen} />
         <SayForm screen={screen} fields={{ type: "reading", reading: "thunder" }}>
-          <button type="submit">{label.thunder}</button>
+          <button type="submit">{more.thunder}</button>
         </SayForm>
-        {withText("note", "text", label.note, label.record)}
+        {withText("note", "text", more.note, page.record)}
         <a class="button" href={`/jobs/${guide.job}/plan`}>
-          {label.plan}
+          {page.plan}
         </a>
         <a class="button" href={`/jobs/${guide.job}/truck`}>
           {truck.link}
@@ -69,18 +64,18 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
           {record.link}
         </a>
         <a class="button" href={`/jobs/${guide.job}/discrepancy`}>
-          {changes.title}
+          {discrepancy.title}
         </a>
         <form method="post" action={`/jobs/${guide.job}/rehearse`}>
           <input type="hidden" name="key" value={screen.newKey()} />
-          <button type="submit">{label.rehearse}</button>
+          <button type="submit">{more.rehearse}</button>
         </form>
-        {withText("standDown", "because", label.because, label.standDown)}
+        {withText("standDown", "because", page.because, more.standDown)}
         <form method="get" action={`/jobs/${guide.job}`} class="who">
-          <p>{label.who}</p>
+          <p>{page.who}</p>
           {guide.people.map((p) => (
             <button type="submit" name="as" value={p.id}>
-              {label.you(p.name, p.roleName)}
+              {page.you(p.name, p.roleName)}
             </button>
           ))}
         </form>

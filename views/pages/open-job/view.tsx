@@ -6,10 +6,6 @@ import { Changes } from "../../parts/changes.tsx";
 import { Field, type Filled, Wrong } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
 import { type Preview, TentPart } from "../../parts/tent-part.tsx";
-import { changes } from "../../text/en/changes.ts";
-import { utilityName } from "../../text/en/names.ts";
-import { fields, groups, label } from "../../text/en/page.ts";
-import { roleName } from "../../text/en/roles.ts";
 import type { Effect } from "../guide/state.ts";
 
 export type OpenJobProps = Filled & {
@@ -34,30 +30,31 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
 };
 const ROWS = 12;
 
-const Group = ({ title, names, values, problems }: Filled & { title: string; names: readonly string[] }) => (
+const Group = ({ title, names, values, problems, words }: Filled & { title: string; names: readonly string[] }) => (
   <fieldset>
     <legend>{title}</legend>
     {names.map((name) => (
-      <Field name={name} values={values} problems={problems} options={OPTIONS[name]} />
+      <Field name={name} values={values} problems={problems} words={words} options={OPTIONS[name]} />
     ))}
   </fieldset>
 );
 
 /** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
-export const OpenJobPage = ({ values, problems, preview, message, action, newKey, amending, effect }: OpenJobProps) => {
-  const part = { values, problems };
+export const OpenJobPage = ({ values, problems, words, preview, message, action, newKey, amending, effect }: OpenJobProps) => {
+  const part = { values, problems, words };
+  const { fields, groups, openJob: text } = words;
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page title={amending ? label.amend : label.open} style="/assets/tents.css">
+    <Page words={words} title={amending ? text.amend : text.open} styles={["tent-part", "open-job"]}>
       <main class="open tent-form">
-        <h1>{amending ? label.amend : label.open}</h1>
-        {amending && values.rehearsal === "yes" && <p class="rehearsal">{label.notReal}</p>}
+        <h1>{amending ? text.amend : text.open}</h1>
+        {amending && values.rehearsal === "yes" && <p class="rehearsal">{words.page.notReal}</p>}
         {message !== null && (
           <p class="alarm" role="alert">
             {message}
           </p>
         )}
-        {effect && <Changes {...effect} />}
+        {effect && <Changes {...effect} words={words} />}
         {!amending && message === null && (
           <form method="get" action="/jobs/new" class="size">
             <label>
@@ -68,12 +65,12 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
               {fields["tent.lengthFt"]?.label}
               <input name="length" inputmode="decimal" value={values["tent.lengthFt"] ?? ""} required maxlength={6} />
             </label>
-            <button type="submit">{label.usual}</button>
+            <button type="submit">{text.usual}</button>
           </form>
         )}
         {!amending && message === null && (
           <a class="button" href="/tents">
-            {label.fromTents}
+            {text.fromTents}
           </a>
         )}
         <form method="post" action={action}>
@@ -91,7 +88,7 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
               <Field name={name} {...part} />
             ))}
             {UTILITIES.map((u) => (
-              <Field name={`ticket.utilities.${u}`} text={utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
+              <Field name={`ticket.utilities.${u}`} text={words.utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
             ))}
             <Wrong name="ticket.utilities" problems={problems} />
           </fieldset>
@@ -105,13 +102,13 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
                   name={`crew.${n}.name`}
                   value={values[`crew.${n}.name`] ?? ""}
                   maxlength={60}
-                  aria-label={`${groups.crew} ${n}`}
+                  aria-label={text.person(n)}
                   autocomplete="off"
                 />
-                <select name={`crew.${n}.role`} aria-label={`${groups.crew} ${n}`}>
+                <select name={`crew.${n}.role`} aria-label={text.person(n)}>
                   {ROLES.map((r) => (
                     <option value={r} selected={(values[`crew.${n}.role`] ?? (n === 1 ? "lead" : n === 2 ? "deputy" : "crew")) === r}>
-                      {roleName(r)}
+                      {words.roleName(r)}
                     </option>
                   ))}
                 </select>
@@ -120,11 +117,11 @@ export const OpenJobPage = ({ values, problems, preview, message, action, newKey
           </fieldset>
           {amending && (
             <button type="submit" name="show" value="changes">
-              {changes.look}
+              {text.look}
             </button>
           )}
           <button type="submit" class="main">
-            {amending ? label.amend : label.open}
+            {amending ? text.amend : text.open}
           </button>
         </form>
       </main>

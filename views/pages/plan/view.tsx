@@ -1,32 +1,30 @@
 import type { TentPlan } from "../../../machines/tent/types.ts";
 import { TentDrawing } from "../../drawing/tent.tsx";
 import { Page } from "../../parts/page.tsx";
-import { layout } from "../../text/en/layout.ts";
-import { kitName, pieceName } from "../../text/en/names.ts";
-import { label } from "../../text/en/page.ts";
+import type { Words } from "../../text/words.ts";
 
-type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan };
+type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan; words: Words };
 
 /** What stands on the ground at a glance: drawn for a phone, the pieces and the kit. Every place and reading is on the layout sheet. */
-export const PlanPage = ({ job, plan }: Props) => (
-  <Page title={label.plan} style="/assets/layout.css">
+export const PlanPage = ({ job, plan, words, words: { kitName, layout, page, pieceName, plan: text } }: Props) => (
+  <Page words={words} title={page.plan} styles={["plan"]}>
     <main class="plan">
-      {job.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+      {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{job.title}</h1>
       <nav class="more">
         <a class="button main" href={`/jobs/${job.id}/layout`}>
           {layout.link}
         </a>
         <a class="button" href={`/jobs/${job.id}`}>
-          {label.guide}
+          {page.guide}
         </a>
       </nav>
       <section>
-        <h2>{label.drawing}</h2>
-        <TentDrawing plan={plan} />
+        <h2>{text.drawing}</h2>
+        <TentDrawing plan={plan} words={words} />
       </section>
-      <Table name={label.pieces} rows={plan.pieces.map((p) => [p.order, pieceName(p.id)])} />
-      <Table name={label.kit} rows={plan.kit.map((k) => [k.count, kitName(k.item)])} />
+      <Table name={text.pieces} rows={plan.pieces.map((p) => [p.order, pieceName(p.id)])} />
+      <Table name={text.kit} rows={plan.kit.map((k) => [k.count, kitName(k.item)])} />
     </main>
   </Page>
 );

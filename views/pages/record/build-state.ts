@@ -2,31 +2,30 @@ import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { PHASES } from "../../../machines/install/step.ts";
 import { type Flag, type Fold, foldAll, MAKING_SAFE } from "../../../machines/record/findings.ts";
 import { isCounted, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
-import { duration, record } from "../../text/en/record.ts";
-import { roleName } from "../../text/en/roles.ts";
+import type { Words } from "../../text/words.ts";
 import { placeName, runsOf } from "./lines.ts";
 import type { Moment, PhaseRun, RecordState, TimeTaken } from "./state.ts";
 
 /** The whole record of a job in words. Entries that nobody can vouch for are not among those it is given. */
-export function buildRecordState(held: LiveJob): RecordState {
+export function buildRecordState(held: LiveJob, words: Words): RecordState {
   const { job, entries, names, readOnly } = held;
   const { fold, each } = foldAll(entries);
-  const local = momentsIn(fold.zone);
-  const { phases, phones } = runsOf(held, each, local);
+  const local = (at: number): Moment => ({ utc: new Date(at).toISOString(), local: words.when.second(fold.zone, at) });
+  const { phases, phones } = runsOf(held, each, local, words);
   return {
     job: fold.job,
     title: fold.title,
-    size: record.size(fold.widthFt, fold.lengthFt),
+    size: words.page.size(fold.widthFt, fold.lengthFt),
     zone: fold.zone,
     fold,
-    crew: job.frozen.brief.crew.map((p) => ({ name: names[p.id] ?? p.id, roleName: roleName(p.role) })),
+    crew: job.frozen.brief.crew.map((p) => ({ name: names[p.id] ?? p.id, roleName: words.roleName(p.role) })),
     phones,
     opened: local(fold.openedAt),
     last: local(fold.lastAt),
     entries: entries.length,
     tip: entries.at(-1)!.hash,
-    problem: readOnly,
-    times: timesOf(fold),
+    problem: readOnly && words.notRecordedText(readOnly),
+    times: timesOf(fold, words),
     kit: kitOf(held),
     phases,
   };
@@ -40,10 +39,10 @@ export function kitOf({ job, entries }: Pick<LiveJob, "job" | "entries">): reado
 }
 
 /** How long each phase took, in the order of a raise; making safe after them. */
-export const timesOf = ({ phaseMs }: Pick<Fold, "phaseMs">): TimeTaken[] =>
+export const timesOf = ({ phaseMs }: Pick<Fold, "phaseMs">, words: Words): TimeTaken[] =>
   [...PHASES, MAKING_SAFE].flatMap((phase) => {
     const ms = phaseMs[phase];
-    return ms === undefined ? [] : [{ phase, name: placeName(phase), ms, text: duration(ms) }];
+    return ms === undefined ? [] : [{ phase, name: placeName(phase, words), ms, text: words.duration(ms) }];
   });
 
 /** Only the entries with one of these marks, under their calls; calls and phases without any are left out. */
@@ -55,24 +54,3 @@ export const onlyMarked = (phases: readonly PhaseRun[], show: readonly Flag[]): 
     });
     return calls.length === 0 ? [] : [{ ...phase, calls }];
   });
-
-/** Moments as a clock at the site shows them, with the seconds. One formatter for all: making one takes longer than using it. */
-function momentsIn(timeZone: string): (at: number) => Moment {
-  const format = new Intl.DateTimeFormat("en-GB", {
-    timeZone,
-    year: "numeric",
-    month: "2-digit",
-    day: "2-digit",
-    hour: "2-digit",
-    minute: "2-digit",
-    second: "2-digit",
-    hourCycle: "h23",
-  });
-  return (at) => {
-    const part = Object.fromEntries(format.formatToParts(at).map(({ type, value }) => [type, value]));
-    return {
-      utc: new Date(at).toISOString(),
-      local: `${part.year}-${part.month}-${part.day} ${part.hour}:${part.minute}:${part.second}`,
-    };
-  };
-}

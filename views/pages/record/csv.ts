@@ -1,8 +1,8 @@
-import { markName, record, sourceName } from "../../text/en/record.ts";
+import type { Words } from "../../text/words.ts";
 import type { RecordState } from "./state.ts";
 
 /** A record as rows of cells under a header: what a spreadsheet gets. */
-export const rowsOf = ({ phases, zone }: RecordState): (string | number)[][] => [
+export const rowsOf = ({ phases, zone }: RecordState, { markName, record, sourceName }: Words): (string | number)[][] => [
   [...record.columns],
   ...phases.flatMap((phase) =>
     phase.calls.flatMap((call) =>
@@ -21,7 +21,7 @@ export const rowsOf = ({ phases, zone }: RecordState): (string | number)[][] => 
         line.heard ?? "",
         line.taken,
         line.reply,
-        line.flags.map(markName).join("; "),
+        line.flags.map((flag) => markName(flag)).join("; "),
         line.hash,
       ]),
     ),

@@ -5,24 +5,22 @@ import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { allSteps } from "../../../machines/install/job.ts";
 import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
+import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
 import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
-import { callText } from "../../text/en/calls.ts";
-import { record } from "../../text/en/record.ts";
-import { replyText } from "../../text/en/replies.ts";
-import { phaseName, roleName } from "../../text/en/roles.ts";
-import { intentText, saidText } from "../../text/en/said.ts";
+import { callText, replyText } from "../../text/replies.ts";
+import type { Words } from "../../text/words.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
 
 /** The name of where a fold says that the guide stood. */
-export const placeName = (phase: string): string => phaseName(phase === MAKING_SAFE ? "up" : phase);
+export const placeName = (phase: string, { phaseName }: Words): string => phaseName(phase === MAKING_SAFE ? "up" : phase);
 
 /**
  * Every entry under the call that it was said to, the calls in the order they were stood at. One pass: each entry is put
  * into words with the script that was in force and the answers that had been given then. `each` are the marks, entry by entry.
  */
-export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment) {
-  const earlier: EntryLookup = (no) => entries[no - 1]?.entry;
+export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonly Flag[])[], local: (at: number) => Moment, words: Words) {
+  const earlier = lookupIn(entries);
   const name = (id: string) => names[id] ?? id;
   const { context: state } = job.snapshot;
   const answers: Record<GateId, Answer> = {};
@@ -34,15 +32,15 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   const arrive = (entry: Entry) => {
     const frozen = frozenIn(frozenAt, earlier);
     const phase = phaseAfter(entry, frozen);
-    if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase), calls: [] });
+    if (phases.at(-1)?.phase !== phase) phases.push({ phase, name: placeName(phase, words), calls: [] });
     lines = [];
-    phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step), lines });
+    phases.at(-1)!.calls.push({ step: entry.step, say: sayOf(frozen, entry.step, words), lines });
   };
   const phoneOf = ({ command }: CommandEntry): Phone => {
     const known = phones.get(command.device);
     if (known) return known;
     const count = [...phones.keys()].filter((d) => d !== OFFICE).length;
-    const phone = { label: command.device === OFFICE ? record.office : record.phone(count + 1), firstBy: name(command.by) };
+    const phone = { label: command.device === OFFICE ? words.record.office : words.record.phone(count + 1), firstBy: name(command.by) };
     phones.set(command.device, phone);
     return phone;
   };
@@ -50,7 +48,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
     const { command, no } = entry;
     const counted = effectiveCommandBy(entry, earlier);
     const gates = stepsByGate(frozenIn(frozenAt, earlier).script);
-    const reply = replyText(replyTo(entry, { gates, answers, state, earlier }), { name, zone: job.frozen.brief.zone });
+    const reply = replyText(replyTo(entry, { gates, answers, state, earlier }), { name, zone: job.frozen.brief.zone }, words);
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
       const asks = gates.get(gate)?.gate?.check;
@@ -61,11 +59,11 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
       no,
       time: local(entry.at),
       who: name(command.by),
-      roleName: roleName(command.role),
+      roleName: words.roleName(command.role),
       phone: phoneOf(entry),
       source: command.source,
       heard: command.heard,
-      taken: takenAs(entry, earlier),
+      taken: takenAs(entry, earlier, words),
       reply,
       holdsPlan: command.type === "amend",
       flags: each[no - 1] ?? [],
@@ -76,10 +74,10 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   for (const { entry, hash } of entries) {
     if (entry.kind === "opening") {
       arrive(entry);
-      lines.push(openedLine(entry.no, local(entry.at), hash));
+      lines.push(openedLine(entry.no, local(entry.at), hash, words));
       continue;
     }
-    const before = entries[entry.no - 2]!.entry.step;
+    const before = earlier(entry.no - 1)!.step;
     lines.push(lineOf(entry, hash));
     const script = frozenAfter(frozenAt, entry);
     if (script === frozenAt && before === entry.step) continue;
@@ -92,7 +90,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
 /** What a request without a screen of its own comes from. */
 const OFFICE = "office";
 
-const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
+const openedLine = (no: number, time: Moment, hash: string, { record }: Words): RecordLine => ({
   no,
   time,
   who: null,
@@ -108,7 +106,7 @@ const openedLine = (no: number, time: Moment, hash: string): RecordLine => ({
 });
 
 /** What an entry was taken as, so that it can be read on its own. */
-function takenAs({ command }: CommandEntry, earlier: EntryLookup): string {
+function takenAs({ command }: CommandEntry, earlier: EntryLookup, { intentText, record, saidText }: Words): string {
   switch (command.type) {
     case "correct": {
       const heard = earlier(command.target);
@@ -131,13 +129,13 @@ function takenAs({ command }: CommandEntry, earlier: EntryLookup): string {
 }
 
 const known = new WeakMap<Script, ReadonlyMap<StepId, Step>>();
-function sayOf({ script }: Frozen, id: StepId): string {
-  if (id === "closed") return record.closedCall;
+function sayOf({ script }: Frozen, id: StepId, words: Words): string {
+  if (id === "closed") return words.record.closedCall;
   let steps = known.get(script);
   if (!steps) {
     steps = new Map(allSteps(script).map((s) => [s.id, s]));
     known.set(script, steps);
   }
   const step = steps.get(id);
-  return step ? callText(step).say(step.params) : id;
+  return step ? callText(step, words).say(step.params) : id;
 }

@@ -3,17 +3,16 @@ import { FLAGS, type Flag } from "../../../machines/record/findings.ts";
 import { Marks, Times } from "../../parts/findings.tsx";
 import { OutAndBack } from "../../parts/out-and-back.tsx";
 import { Page } from "../../parts/page.tsx";
-import { label } from "../../text/en/page.ts";
-import { markName, record, sourceName } from "../../text/en/record.ts";
+import type { Words } from "../../text/words.ts";
 import type { CallRun, PhaseRun, RecordLine, RecordState } from "./state.ts";
 
 /** What was asked to be seen of a record: marks to show, all entries where there are none, and names that are no marks. */
 export type Show = { readonly marks: readonly Flag[]; readonly unknown: readonly string[] };
-type Props = { readonly state: RecordState; readonly show: Show; readonly shown: number; readonly children?: Child };
+type Props = { readonly state: RecordState; readonly show: Show; readonly shown: number; readonly words: Words; readonly children?: Child };
 
 /** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
-export const RecordPage = ({ state, show, shown, children }: Props) => (
-  <Page title={`${record.title}, ${state.title}`} style="/assets/record.css">
+export const RecordPage = ({ state, show, shown, words, words: { markName, record }, children }: Props) => (
+  <Page words={words} title={record.of(state.title)} styles={["marks", "record"]}>
     <main class="record" hx-ignore>
       <h1>{state.title}</h1>
       <p>{state.size}</p>
@@ -21,18 +20,20 @@ export const RecordPage = ({ state, show, shown, children }: Props) => (
       <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
         {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
       </p>
-      <Facts state={state} />
-      <Filter state={state} show={show} />
-      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS.join(", "))}</p>}
+      <Facts state={state} words={words} />
+      <Filter state={state} show={show} words={words} />
+      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS)}</p>}
       {show.marks.length > 0 && (
-        <p class="showing">{shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map(markName).join(", "))}</p>
+        <p class="showing">
+          {shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map((mark) => markName(mark)).join(", "))}
+        </p>
       )}
       {children}
     </main>
   </Page>
 );
 
-const Facts = ({ state }: { state: RecordState }) => (
+const Facts = ({ state, words, words: { markName, page, record } }: { state: RecordState; words: Words }) => (
   <>
     <dl class="facts">
       <Fact name={record.opened}>{state.opened.local}</Fact>
@@ -47,12 +48,12 @@ const Facts = ({ state }: { state: RecordState }) => (
       </Fact>
     </dl>
     <p class="on-paper">{FLAGS.map((mark) => record.count(markName(mark), state.fold.counts[mark])).join("; ")}</p>
-    <Times times={state.times} />
-    <OutAndBack kit={state.kit} />
+    <Times times={state.times} words={words} />
+    <OutAndBack kit={state.kit} words={words} />
     <p class="small">{`${record.zone(state.zone)} ${record.spoken}`}</p>
     <nav class="ways">
       <a class="button" href={`/jobs/${state.job}`}>
-        {label.guide}
+        {page.guide}
       </a>
       <a class="button" href="/findings">
         {record.findings}
@@ -73,7 +74,7 @@ const Fact = ({ name, children }: { name: string; children: Child }) => (
   </>
 );
 
-const Filter = ({ state, show }: { state: RecordState; show: Show }) => (
+const Filter = ({ state, show, words: { markName, record } }: Pick<Props, "state" | "show" | "words">) => (
   <form method="get" class="filter">
     <fieldset>
       <legend>{record.toldApart}</legend>
@@ -101,29 +102,39 @@ export const PhaseSection = ({ phase, children }: { phase: PhaseRun; children?: 
 );
 
 /** One call and all that was said there. */
-export const CallBlock = ({ call, job }: { call: CallRun; job: string }) => (
+export const CallBlock = ({ call, job, words }: { call: CallRun; job: string; words: Words }) => (
   <article>
     <h3>{call.say}</h3>
-    {call.lines.length === 0 ? <p class="small">{record.stillHere}</p> : <ol>{call.lines.map((line) => Line({ ...line, job }))}</ol>}
+    {call.lines.length === 0 ? (
+      <p class="small">{words.record.stillHere}</p>
+    ) : (
+      <ol>{call.lines.map((line) => Line({ line, job, words }))}</ol>
+    )}
   </article>
 );
 
-const Line = ({ job, no, time, who, roleName, phone, source, heard, taken, reply, holdsPlan, flags }: RecordLine & { job: string }) => (
-  <li id={`e${no}`} class={flags.length > 0 ? `marked ${flags.join(" ")}` : undefined}>
-    <p class="by">
-      <b class="no">{no}</b>
-      <time datetime={time.utc}>{time.local}</time>
-      {who !== null && ` ${record.person(who, roleName!)}, ${record.phoneOf(phone!.label, phone!.firstBy)}, ${sourceName(source!)}`}
-    </p>
-    <p class="said">{heard === null ? taken : `${record.heard(heard)} ${record.taken(taken)}`}</p>
-    {reply !== "" && <p class="told">{reply}</p>}
-    {holdsPlan && (
-      <p>
-        <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>
-          {record.planOf(no)}
-        </a>
+const Line = ({ line, job, words, words: { record } }: { line: RecordLine; job: string; words: Words }) => {
+  const { no, time, heard, taken, reply, holdsPlan, flags } = line;
+  return (
+    <li id={`e${no}`} class={flags.length > 0 ? `marked ${flags.join(" ")}` : undefined}>
+      <p class="by">
+        <b class="no">{no}</b>
+        <time datetime={time.utc}>{time.local}</time>
+        {line.who !== null && ` ${saidBy(line, words)}`}
       </p>
-    )}
-    <Marks marks={flags} />
-  </li>
-);
+      <p class="said">{heard === null ? taken : `${record.heard(heard)} ${record.taken(taken)}`}</p>
+      {reply !== "" && <p class="told">{reply}</p>}
+      {holdsPlan && (
+        <p>
+          <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>
+            {record.planOf(no)}
+          </a>
+        </p>
+      )}
+      <Marks marks={flags} words={words} />
+    </li>
+  );
+};
+
+const saidBy = ({ who, roleName, phone, source }: RecordLine, { record, sourceName }: Words): string =>
+  [record.person(who!, roleName!), record.phoneOf(phone!.label, phone!.firstBy), sourceName(source!)].join(", ");

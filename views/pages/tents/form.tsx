@@ -2,8 +2,7 @@ import { own } from "../../../machines/lookup/own.ts";
 import { Field, type Filled, type Values } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
 import { type Preview, TentPart } from "../../parts/tent-part.tsx";
-import { choices, fields, label } from "../../text/en/page.ts";
-import { fieldName, tents } from "../../text/en/tents.ts";
+import type { Words } from "../../text/words.ts";
 
 export type TentFormProps = Filled & {
   title: string;
@@ -20,51 +19,68 @@ export type TentFormProps = Filled & {
 };
 
 /** A tent of the list as a form: to add it, or to change it. Nothing typed is lost. */
-export const TentFormPage = ({ title, action, message, values, problems, preview, newKey, version, storedNow, sizes }: TentFormProps) => (
-  <Page title={title} style="/assets/tents.css">
-    <main class="open tent-form">
-      <h1>{title}</h1>
-      {message !== null && (
-        <p class="alarm" role="alert">
-          {message}
-        </p>
-      )}
-      {storedNow && <Stored now={storedNow} typed={values} />}
-      {sizes && (
-        <form method="get" action="/tents/new" class="size">
-          <h2>{tents.startSize}</h2>
-          <label>
-            {fields["tent.widthFt"]?.label}
-            <input name="width" value={values["tent.widthFt"] ?? ""} required maxlength={20} autocomplete="off" />
-          </label>
-          <label>
-            {fields["tent.lengthFt"]?.label}
-            <input name="length" value={values["tent.lengthFt"] ?? ""} required maxlength={20} autocomplete="off" />
-          </label>
-          <button type="submit">{label.usual}</button>
+export const TentFormPage = ({
+  title,
+  action,
+  message,
+  values,
+  problems,
+  preview,
+  newKey,
+  version,
+  storedNow,
+  sizes,
+  ...rest
+}: TentFormProps) => {
+  const { words } = rest;
+  const { fields, openJob, tents } = words;
+  return (
+    <Page words={words} title={title} styles={["tent-part"]}>
+      <main class="open tent-form">
+        <h1>{title}</h1>
+        {message !== null && (
+          <p class="alarm" role="alert">
+            {message}
+          </p>
+        )}
+        {storedNow && <Stored now={storedNow} typed={values} words={words} />}
+        {sizes && (
+          <form method="get" action="/tents/new" class="size">
+            <h2>{tents.startSize}</h2>
+            <label>
+              {fields["tent.widthFt"]?.label}
+              <input name="width" value={values["tent.widthFt"] ?? ""} required maxlength={20} autocomplete="off" />
+            </label>
+            <label>
+              {fields["tent.lengthFt"]?.label}
+              <input name="length" value={values["tent.lengthFt"] ?? ""} required maxlength={20} autocomplete="off" />
+            </label>
+            <button type="submit">{openJob.usual}</button>
+          </form>
+        )}
+        <form method="post" action={action}>
+          <input type="hidden" name="key" value={newKey()} />
+          {version !== undefined && <input type="hidden" name="version" value={String(version)} />}
+          <Field name="name" values={values} problems={problems} words={words} />
+          <TentPart values={values} problems={problems} words={words} preview={preview} />
+          <button type="submit" class="main">
+            {tents.save}
+          </button>
         </form>
-      )}
-      <form method="post" action={action}>
-        <input type="hidden" name="key" value={newKey()} />
-        {version !== undefined && <input type="hidden" name="version" value={String(version)} />}
-        <Field name="name" values={values} problems={problems} />
-        <TentPart values={values} problems={problems} preview={preview} />
-        <button type="submit" class="main">
-          {tents.save}
-        </button>
-      </form>
-      <a class="button" href={version === undefined ? "/tents" : action}>
-        {version === undefined ? tents.back : tents.backTo}
-      </a>
-    </main>
-  </Page>
-);
+        <a class="button" href={version === undefined ? "/tents" : action}>
+          {version === undefined ? tents.back : tents.backTo}
+        </a>
+      </main>
+    </Page>
+  );
+};
 
-const said = (field: string, text: string | undefined) =>
+const said = (field: string, text: string | undefined, { choices, tents }: Words) =>
   text ? (own(choices, `${field}:${text}`) ?? own(choices, text) ?? text) : tents.empty;
 
 /** Field by field what is stored now, where it is not what was typed. */
-const Stored = ({ now, typed }: { now: Values; typed: Values }) => {
+const Stored = ({ now, typed, words }: { now: Values; typed: Values; words: Words }) => {
+  const { fieldName, tents } = words;
   const differ = Object.keys(now).filter((field) => (now[field] ?? "") !== (typed[field] ?? "").trim() && field !== "tent.ridge.kind");
   return (
     <section>
@@ -81,8 +97,8 @@ const Stored = ({ now, typed }: { now: Values; typed: Values }) => {
           {differ.map((field) => (
             <tr>
               <th scope="row">{fieldName(field)}</th>
-              <td>{said(field, now[field])}</td>
-              <td>{said(field, typed[field])}</td>
+              <td>{said(field, now[field], words)}</td>
+              <td>{said(field, typed[field], words)}</td>
             </tr>
           ))}
         </tbody>

@@ -5,13 +5,14 @@ import { TentDrawing } from "../../drawing/tent.tsx";
 import { Page } from "../../parts/page.tsx";
 import { factsOf } from "../../parts/tent-facts.ts";
 import { Rows } from "../../parts/tent-part.tsx";
-import { kitName } from "../../text/en/names.ts";
-import { tents } from "../../text/en/tents.ts";
-import type { Tent } from "./view.tsx";
+import type { Words } from "../../text/words.ts";
+import type { Tent } from "./state.ts";
+
+type Props = { tent: Tent & { readonly kit: KitCatalog | null }; words: Words };
 
 /** One tent: its plan, its facts, and what can be done with it. */
-export const TentPage = ({ tent: { id, name, version, plan, kit } }: { tent: Tent & { readonly kit: KitCatalog | null } }) => (
-  <Page title={name} style="/assets/tents.css">
+export const TentPage = ({ tent: { id, name, version, plan, kit }, words, words: { kitName, tents } }: Props) => (
+  <Page words={words} title={name} styles={["tent-part", "tents"]}>
     <main class="home tent">
       <h1>{name}</h1>
       {version === null && (
@@ -35,14 +36,14 @@ export const TentPage = ({ tent: { id, name, version, plan, kit } }: { tent: Ten
             )}
           </div>
           <section class="plan-of">
-            <TentDrawing plan={plan} />
+            <TentDrawing plan={plan} words={words} />
             <div>
               <h2>{tents.facts}</h2>
-              <Rows rows={factsOf(plan)} />
+              <Rows rows={factsOf(plan, words)} />
               <h2>{tents.kit}</h2>
               <Rows rows={plan.kit.map((k) => [kitName(k.item), String(k.count)])} />
               {kit && <h2>{tents.yard}</h2>}
-              {kit && <Rows rows={Object.entries(kit).map(([item, note]) => [kitName(item), noteOf(item as KitItem, note)])} />}
+              {kit && <Rows rows={Object.entries(kit).map(([item, note]) => [kitName(item), noteOf(item as KitItem, note, words)])} />}
             </div>
           </section>
         </>
@@ -64,5 +65,5 @@ export const TentPage = ({ tent: { id, name, version, plan, kit } }: { tent: Ten
   </Page>
 );
 
-const noteOf = (item: KitItem, { spare, unitLb }: { spare?: number; unitLb?: number }) =>
+const noteOf = (item: KitItem, { spare, unitLb }: { spare?: number; unitLb?: number }, { tents }: Words) =>
   tents.note(Math.round((spare ?? USUAL_SPARE[item] ?? 0) * 1e6) / 1e4, unitLb ?? null);

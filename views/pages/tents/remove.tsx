@@ -1,11 +1,11 @@
 import { Page } from "../../parts/page.tsx";
-import { tents } from "../../text/en/tents.ts";
+import type { Words } from "../../text/words.ts";
 
-type Props = { tent: { readonly id: string; readonly name: string; readonly version: number }; newKey: () => string };
+type Props = { tent: { readonly id: string; readonly name: string; readonly version: number }; newKey: () => string; words: Words };
 
 /** Asks once more before a tent is taken out of the list. */
-export const RemoveTentPage = ({ tent: { id, name, version }, newKey }: Props) => (
-  <Page title={tents.remove} style="/assets/tents.css">
+export const RemoveTentPage = ({ tent: { id, name, version }, newKey, words, words: { tents } }: Props) => (
+  <Page words={words} title={tents.remove} styles={["tents"]}>
     <main class="home">
       <h1>{tents.removeTitle(name)}</h1>
       <p>{tents.removeTold}</p>

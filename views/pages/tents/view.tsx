@@ -1,34 +1,36 @@
-import type { TentPlan } from "../../../machines/tent/types.ts";
 import type { Values } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
 import { glanceOf } from "../../parts/tent-facts.ts";
-import { label } from "../../text/en/page.ts";
-import { fieldName, tents } from "../../text/en/tents.ts";
+import type { Words } from "../../text/words.ts";
+import type { Tent } from "./state.ts";
 
-export type Tent = { readonly id: string; readonly name: string; readonly version: number | null; readonly plan: TentPlan | null };
 type Pasted = { readonly values: Values; readonly error: { readonly message: string; readonly fields: Values } };
-type Props = { saved: readonly Tent[]; examples: readonly Tent[]; newKey: () => string; pasted: Pasted | null };
+type Props = { saved: readonly Tent[]; examples: readonly Tent[]; newKey: () => string; pasted: Pasted | null; words: Words };
 
-const Line = ({ tent: { id, name, version, plan } }: { tent: Tent }) => (
-  <a class="button job" href={`/tents/${id}`}>
-    <b>{name}</b>
-    {version === null && <i>{tents.example}</i>}
-    <span>{plan && version !== null ? `${glanceOf(plan).size}, ${glanceOf(plan).ends}` : ""}</span>
-    <span>{plan ? tents.glance(glanceOf(plan)) : tents.unreadableShort}</span>
-  </a>
-);
+const Line = ({ tent: { id, name, version, plan }, words }: { tent: Tent; words: Words }) => {
+  const { tents } = words;
+  const seen = plan && glanceOf(plan, words);
+  return (
+    <a class="button job" href={`/tents/${id}`}>
+      <b>{name}</b>
+      {version === null && <i>{tents.example}</i>}
+      <span>{seen && version !== null ? `${seen.size}, ${seen.ends}` : ""}</span>
+      <span>{seen ? tents.glance(seen) : tents.unreadableShort}</span>
+    </a>
+  );
+};
 
-const Lines = ({ tents }: { tents: readonly Tent[] }) => (
+const Lines = ({ tents, words }: { tents: readonly Tent[]; words: Words }) => (
   <div class="lines">
     {tents.map((tent) => (
-      <Line tent={tent} />
+      <Line tent={tent} words={words} />
     ))}
   </div>
 );
 
 /** All tents: saved ones by name, then the examples by size. */
-export const TentsPage = ({ saved, examples, newKey, pasted }: Props) => (
-  <Page title={tents.title} style="/assets/tents.css">
+export const TentsPage = ({ saved, examples, newKey, pasted, words, words: { page, tents } }: Props) => (
+  <Page words={words} title={tents.title} styles={["tents"]}>
     <main class="home tents">
       <h1>{tents.title}</h1>
       <p>{tents.intro}</p>
@@ -37,10 +39,10 @@ export const TentsPage = ({ saved, examples, newKey, pasted }: Props) => (
       </a>
       <h2>{tents.saved}</h2>
       {saved.length === 0 && <p>{tents.none}</p>}
-      <Lines tents={saved} />
+      <Lines tents={saved} words={words} />
       <details open={pasted !== null}>
         <summary>{tents.paste}</summary>
-        {pasted && <PasteProblems message={pasted.error.message} fields={pasted.error.fields} />}
+        {pasted && <PasteProblems message={pasted.error.message} fields={pasted.error.fields} words={words} />}
         <form method="post" action="/tents">
           <input type="hidden" name="key" value={newKey()} />
           <label for="json">
@@ -59,21 +61,21 @@ export const TentsPage = ({ saved, examples, newKey, pasted }: Props) => (
         </form>
       </details>
       <h2>{tents.examples}</h2>
-      <Lines tents={examples} />
+      <Lines tents={examples} words={words} />
       <a class="button" href="/">
-        {label.home}
+        {page.home}
       </a>
     </main>
   </Page>
 );
 
-const PasteProblems = ({ message, fields }: Pasted["error"]) => (
+const PasteProblems = ({ message, fields, words }: Pasted["error"] & { words: Words }) => (
   <div class="alarm" role="alert">
     <p>{message}</p>
     <ul>
       {Object.entries(fields).map(([field, why]) => (
         <li>
-          {/^(?:json|spec)$/.test(field) ? "" : <b>{`${fieldName(field.replace(/^spec\./, "tent."))}: `}</b>}
+          {/^(?:json|spec)$/.test(field) ? "" : <b>{`${words.fieldName(field.replace(/^spec\./, "tent."))}: `}</b>}
           {why}
         </li>
       ))}

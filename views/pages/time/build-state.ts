@@ -1,8 +1,8 @@
+import type { ReadOnly } from "../../../machines/conversation/live-job.ts";
 import { MAX_WORK_GAP_MS } from "../../../machines/record/work-time.ts";
 import type { Forecast, PhaseTime } from "../../../machines/time/forecast.ts";
 import { PRIOR } from "../../../machines/time/learning.ts";
-import { phaseName } from "../../text/en/roles.ts";
-import { about, time } from "../../text/en/time.ts";
+import type { Words } from "../../text/words.ts";
 import { clockAt } from "./line.ts";
 import type { PhaseRow, TimeState } from "./state.ts";
 
@@ -17,13 +17,15 @@ export type Told = {
   readonly zone: string;
   readonly rehearsal: boolean;
   /** Why nobody can vouch for the whole record. */
-  readonly readOnly: string | null;
+  readonly readOnly: ReadOnly | null;
   readonly forecast: Forecast | null;
   readonly now: number;
 };
 
 /** A forecast in words. */
-export function buildTimeState({ job, title, zone, rehearsal, readOnly, forecast, now }: Told): TimeState {
+export function buildTimeState({ job, title, zone, rehearsal, readOnly: unsound, forecast, now }: Told, words: Words): TimeState {
+  const { time } = words;
+  const readOnly = unsound && words.notRecordedText(unsound);
   const utc = (at: number) => new Date(at).toISOString();
   const finish = readOnly ? null : (forecast?.finish ?? null);
   return {
@@ -36,12 +38,12 @@ export function buildTimeState({ job, title, zone, rehearsal, readOnly, forecast
     held: forecast?.held ?? false,
     people: forecast?.people ?? null,
     onBrief: forecast?.work.people ?? null,
-    ...(readOnly ? line(time.readOnly(readOnly)) : forecast ? topOf(forecast, zone, now, rehearsal) : line(time.notCounted)),
-    caveat: forecast?.left && !readOnly ? caveatOf(forecast.jobs) : null,
+    ...(readOnly ? line(time.readOnly(readOnly)) : forecast ? topOf(forecast, zone, now, rehearsal, words) : line(time.notCounted)),
+    caveat: forecast?.left && !readOnly ? caveatOf(forecast.jobs, words) : null,
     jobs: forecast?.jobs ?? 0,
     leftMin: readOnly ? null : (forecast?.left ?? null),
     finish: finish && { low: utc(finish.low), likely: utc(finish.likely), high: utc(finish.high) },
-    phases: forecast?.phases.map(rowOf) ?? [],
+    phases: forecast?.phases.map((phase) => rowOf(phase, words)) ?? [],
     assumed: time.assumed(PRIOR.jobs, MAX_WORK_GAP_MS / 60_000),
   };
 }
@@ -49,7 +51,8 @@ export function buildTimeState({ job, title, zone, rehearsal, readOnly, forecast
 type Top = Pick<TimeState, "lead" | "headline" | "between" | "notes">;
 const line = (headline: string, ...notes: string[]): Top => ({ lead: null, headline, between: null, notes });
 
-function topOf(told: Forecast, zone: string, now: number, rehearsal: boolean): Top {
+function topOf(told: Forecast, zone: string, now: number, rehearsal: boolean, words: Words): Top {
+  const { about, phaseName, time } = words;
   if (told.stage === "makingSafe") return line(time.makingSafe);
   if (told.stage === "closed") return line(time.closed(about(told.spentMin)));
   if (told.tooFew.length > 0) {
@@ -64,7 +67,7 @@ function topOf(told: Forecast, zone: string, now: number, rehearsal: boolean): T
     const notes = [...(rehearsal ? [time.rehearsal] : []), ...(told.left.likely > DAY_MIN ? [time.long] : [])];
     return { lead, headline: whole(likely), between: time.between(low, high), notes };
   }
-  const clock = clockAt(zone, now);
+  const clock = clockAt(zone, now, words);
   return {
     lead,
     headline: time.likely(told.covers === "strike" ? time.struck : time.raised, clock.short(told.finish.likely)),
@@ -73,9 +76,10 @@ function topOf(told: Forecast, zone: string, now: number, rehearsal: boolean): T
   };
 }
 
-const caveatOf = (jobs: number): string => (jobs === 0 ? time.none : jobs < ENOUGH_JOBS ? time.thin(jobs) : time.rests(jobs));
+const caveatOf = (jobs: number, { time }: Words): string =>
+  jobs === 0 ? time.none : jobs < ENOUGH_JOBS ? time.thin(jobs) : time.rests(jobs);
 
-function rowOf({ phase, is, estimate, factor, whole, spentMin, left, overdue }: PhaseTime): PhaseRow {
+function rowOf({ phase, is, estimate, factor, whole, spentMin, left, overdue }: PhaseTime, { phaseName, time }: Words): PhaseRow {
   const timed = estimate.is === "estimate";
   const { likely, low, high, jobs, leftOut } = factor;
   return {
@@ -85,7 +89,7 @@ function rowOf({ phase, is, estimate, factor, whole, spentMin, left, overdue }: 
     people: estimate.people,
     estimateMin: timed ? estimate.minutes : null,
     least: timed ? null : estimate.minPeople,
-    restsOn: timed ? [...estimate.parts.map(time.part), time.fixed(estimate.fixedMinutes)] : [],
+    restsOn: timed ? [...estimate.parts.map((part) => time.part(part)), time.fixed(estimate.fixedMinutes)] : [],
     factor: { likely, low, high, jobs, leftOut },
     wholeMin: whole,
     spentMin,

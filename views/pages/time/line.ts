@@ -1,21 +1,20 @@
 import type { Forecast } from "../../../machines/time/forecast.ts";
-import { about, time } from "../../text/en/time.ts";
+import type { Words } from "../../text/words.ts";
 
 /** The clock at a site: instants to five minutes, the time alone today and with its day on any other; and whether one is today. */
-export function clockAt(zone: string, now: number): { short: (at: number) => string; today: (at: number) => boolean } {
-  const day = new Intl.DateTimeFormat("en-GB", { timeZone: zone, weekday: "short", day: "numeric", month: "short" });
-  const hour = new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+export function clockAt(zone: string, now: number, { when }: Words): { short: (at: number) => string; today: (at: number) => boolean } {
   const FIVE = 5 * 60_000;
   const rounded = (at: number) => Math.round(at / FIVE) * FIVE;
-  const today = (at: number) => day.format(rounded(at)) === day.format(now);
-  return { today, short: (at) => `${today(at) ? "" : `${day.format(rounded(at))} `}${hour.format(rounded(at))}` };
+  const today = (at: number) => when.day(zone, rounded(at)) === when.day(zone, now);
+  return { today, short: (at) => (today(at) ? when.clock : when.dayAndClock)(zone, rounded(at)) };
 }
 
 /** The forecast in one short line, for a strip; `null` where there is none to give. */
-export function forecastLine(told: Forecast, zone: string, now: number): string | null {
+export function forecastLine(told: Forecast, zone: string, now: number, words: Words): string | null {
+  const { about, time } = words;
   if (!told.left || told.held) return null;
   if (told.finish) {
-    const clock = clockAt(zone, now).short;
+    const clock = clockAt(zone, now, words).short;
     const what = told.covers === "strike" ? time.struck : time.raised;
     return time.line(time.likely(what, clock(told.finish.likely)), clock(told.finish.low), clock(told.finish.high));
   }

@@ -1,17 +1,18 @@
 import { Page } from "../../parts/page.tsx";
-import { label } from "../../text/en/page.ts";
-import { about, phaseIsName, time } from "../../text/en/time.ts";
+import type { Words } from "../../text/words.ts";
 import type { PhaseRow, TimeState } from "./state.ts";
 
 /** What was typed as the size of another crew, and what is wrong with it. */
 export type Asked = { readonly said: string; readonly problem: string | null };
 
+type Props = { state: TimeState; asked: Asked; words: Words };
+
 /** Crew and time of one job: the forecast in large type, another crew, each phase, what is assumed. */
-export const TimePage = ({ state, asked }: { state: TimeState; asked: Asked }) => (
-  <Page title={time.title} style="/assets/time.css">
+export const TimePage = ({ state, asked, words, words: { page, time } }: Props) => (
+  <Page words={words} title={time.title} styles={["time"]}>
     <main class="time" hx-ignore>
-      {state.rehearsal && <p class="rehearsal">{label.notReal}</p>}
-      <h1>{`${time.title}: ${state.title}`}</h1>
+      {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
+      <h1>{time.of(state.title)}</h1>
       <section class="told">
         {state.lead && <p class="lead">{state.lead}</p>}
         <p class="headline">{state.headline}</p>
@@ -26,10 +27,10 @@ export const TimePage = ({ state, asked }: { state: TimeState; asked: Asked }) =
         {state.leftMin && <p>{time.eight}</p>}
       </section>
       <a class="button" href={`/jobs/${state.job}`}>
-        {label.guide}
+        {page.guide}
       </a>
-      {state.onBrief !== null && <CrewForm state={state} asked={asked} />}
-      {state.phases.length > 0 && <Phases state={state} />}
+      {state.onBrief !== null && <CrewForm state={state} asked={asked} words={words} />}
+      {state.phases.length > 0 && <Phases state={state} words={words} />}
       <section>
         <h2>{time.assumptions}</h2>
         <ul class="assumed">
@@ -45,7 +46,7 @@ export const TimePage = ({ state, asked }: { state: TimeState; asked: Asked }) =
   </Page>
 );
 
-const CrewForm = ({ state, asked }: { state: TimeState; asked: Asked }) => (
+const CrewForm = ({ state, asked, words: { time } }: Props) => (
   <form method="get" action={`/jobs/${state.job}/time`} class="crew">
     <h2>{time.crew}</h2>
     <label>
@@ -70,7 +71,7 @@ const CrewForm = ({ state, asked }: { state: TimeState; asked: Asked }) => (
   </form>
 );
 
-const Phases = ({ state }: { state: TimeState }) => (
+const Phases = ({ state, words, words: { time } }: Omit<Props, "asked">) => (
   <section>
     <h2>{time.phases}</h2>
     <table class="phases">
@@ -83,31 +84,31 @@ const Phases = ({ state }: { state: TimeState }) => (
       </thead>
       <tbody>
         {state.phases.map((row) => (
-          <Row row={row} />
+          <Row row={row} words={words} />
         ))}
       </tbody>
     </table>
   </section>
 );
 
-const rangeText = (range: { low: number; likely: number; high: number }) =>
+const rangeText = (range: { low: number; likely: number; high: number }, { about, time }: Words) =>
   time.range(about(range.likely), about(range.low), about(range.high));
 
-const leftText = ({ is, leftMin, wholeMin }: PhaseRow) =>
-  leftMin ? rangeText(leftMin) : is === "later" && wholeMin ? time.all : time.nothing;
+const leftText = ({ is, leftMin, wholeMin }: PhaseRow, words: Words) =>
+  leftMin ? rangeText(leftMin, words) : is === "later" && wholeMin ? words.time.all : words.time.nothing;
 
-const Row = ({ row }: { row: PhaseRow }) => (
+const Row = ({ row, words, words: { about, phaseIsName, time } }: { row: PhaseRow; words: Words }) => (
   <tr class={row.is}>
     <th scope="row">
       {row.name}
       <span>{phaseIsName(row.is)}</span>
     </th>
-    <td data-name={time.columns.whole}>{row.wholeMin ? rangeText(row.wholeMin) : time.notWith(row.people, row.least ?? 0)}</td>
+    <td data-name={time.columns.whole}>{row.wholeMin ? rangeText(row.wholeMin, words) : time.notWith(row.people, row.least ?? 0)}</td>
     <td data-name={time.columns.spent}>
       {row.spentMin > 0 ? about(row.spentMin) : time.nothing}
       {row.overdue && <strong>{time.overdue}</strong>}
     </td>
-    <td data-name={time.columns.left}>{leftText(row)}</td>
+    <td data-name={time.columns.left}>{leftText(row, words)}</td>
     <td data-name={time.columns.estimate} class="rests">
       {row.estimateMin !== null && (
         <details>

@@ -3,13 +3,12 @@ import { wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
-import { callText } from "../../text/en/calls.ts";
-import { record } from "../../text/en/record.ts";
-import { truck } from "../../text/en/truck.ts";
+import { callText } from "../../text/replies.ts";
+import type { Words } from "../../text/words.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
 
 /** The loading list of a job as it stands: what goes along, and what was counted onto the truck and back. */
-export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState {
+export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Words): TruckState {
   const { brief, plan, script } = job.frozen;
   const asked = readOnly === null ? askedNow(job) : null;
   const rows = kitCounts(script, job.snapshot.context.answers);
@@ -18,14 +17,14 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob): TruckState
   const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
   const count = (is: LineIs) => lines.filter((line) => line.is === is).length;
   return {
-    job: entries[0]!.entry.job,
+    job: entries.at(0)!.entry.job,
     title: brief.title,
-    size: record.size(plan.widthFt, plan.lengthFt),
+    size: words.page.size(plan.widthFt, plan.lengthFt),
     rehearsal: brief.rehearsal === true,
     revision: job.snapshot.context.revision,
     way,
     gate: asked?.id ?? null,
-    readOnly: asked === null ? (readOnly ?? whenAsked(job)) : null,
+    readOnly: asked === null ? (readOnly ? words.notRecordedText(readOnly) : whenAsked(job, words)) : null,
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines),
@@ -70,13 +69,14 @@ function lineOf(row: KitRow, no: number, load: readonly LoadLine[], way: Way, as
 const uncounted = ({ item, count }: LoadLine): KitRow => ({ item, listed: count, out: null, back: null, difference: null });
 
 /** At which calls the list is ticked, for a guide that stands somewhere else. */
-function whenAsked({ frozen }: Job): string {
+function whenAsked({ frozen }: Job, words: Words): string {
+  const { truck } = words;
   const at = (id: string) => frozen.script.steps.findIndex((s) => s.gate?.id === id);
   const [out, back] = [at(KIT_OUT), at(KIT_BACK)];
   if (out < 0 || back < 0) return truck.neverTicked;
   const say = (index: number) => {
     const step = frozen.script.steps[index]!;
-    return callText(step).say(step.params);
+    return callText(step, words).say(step.params);
   };
   return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
 }

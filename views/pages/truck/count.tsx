@@ -1,6 +1,4 @@
 import { Page } from "../../parts/page.tsx";
-import { label } from "../../text/en/page.ts";
-import { truck } from "../../text/en/truck.ts";
 import { Tick, type TruckScreen } from "./line.tsx";
 import type { TruckLine } from "./state.ts";
 
@@ -8,12 +6,13 @@ type Props = { screen: TruckScreen; line: TruckLine; typed: string; problem: str
 
 /** One line's own page: any number of it, on keys that a glove hits. What was typed stands again where it was refused. */
 export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
-  const { state } = screen;
+  const { state, words } = screen;
+  const { page, truck } = words;
   const list = `/jobs/${state.job}/truck`;
   return (
-    <Page title={truck.title} style="/assets/truck.css">
+    <Page words={words} title={truck.title} styles={["truck"]}>
       <main class="truck one" hx-ignore>
-        {state.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{truck.howMany(line.item, state.way)}</h1>
         <p>
           {truck.wanted(line)} {line.counted !== null && `${truck.is(line, state.way)}.`}
@@ -37,7 +36,7 @@ export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
           />
           <div class="keypad" data-keypad="count"></div>
           <button type="submit" class="main">
-            {label.record}
+            {page.record}
           </button>
         </form>
         <a class="button" href={`${list}#line-${line.item}`}>

@@ -1,9 +1,8 @@
-import { kitName } from "../../text/en/names.ts";
-import { truck } from "../../text/en/truck.ts";
+import type { Words } from "../../text/words.ts";
 import type { TruckState } from "./state.ts";
 
 /** The list as rows of cells under a header, in loading order. A cell is empty where nothing was counted yet. */
-export const truckRows = ({ lines }: Pick<TruckState, "lines">): (string | number)[][] => [
+export const truckRows = ({ lines }: Pick<TruckState, "lines">, { kitName, truck }: Words): (string | number)[][] => [
   [...truck.columns],
   ...lines.map((line) => [
     line.no,

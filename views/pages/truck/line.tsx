@@ -1,7 +1,6 @@
 import { truckIds } from "../../regions.ts";
-import { kitName } from "../../text/en/names.ts";
-import { truck } from "../../text/en/truck.ts";
-import type { TruckLine, TruckState } from "./state.ts";
+import type { Words } from "../../text/words.ts";
+import type { TruckLine, TruckState, Way } from "./state.ts";
 
 /** The list as one person's screen shows it. */
 export type TruckScreen = {
@@ -9,6 +8,7 @@ export type TruckScreen = {
   readonly me: string | null;
   readonly people: readonly { readonly id: string; readonly name: string; readonly roleName: string }[];
   readonly newKey: () => string;
+  readonly words: Words;
 };
 type Props = { screen: TruckScreen; line: TruckLine };
 
@@ -17,21 +17,22 @@ type Props = { screen: TruckScreen; line: TruckLine };
  * thumb. A tick sends its own item and nothing else, so that two people never undo each other's.
  */
 export const Line = ({ screen, line }: Props) => {
-  const { state, me } = screen;
+  const { state, me, words } = screen;
+  const { truck } = words;
   const ticks = line.asked && me !== null;
   return (
     <li id={truckIds.line(line.item)} class={`line ${line.is}${line.counted === null ? "" : " counted"}`}>
       {ticks && line.is !== "all" && (state.way === "back" || line.is !== "over") ? (
         <AllOn screen={screen} line={line} />
       ) : (
-        <Stands state={state} line={line} />
+        <Stands screen={screen} line={line} />
       )}
       <div class="beside">
         <p>
           {truck.parts(line)}. {truck.lineWeight(line)}.{state.way === "back" && ` ${truck.wentOut(line.loaded)}`}
         </p>
         {ticks && (
-          <a class="button other" href={`/jobs/${state.job}/truck?line=${line.item}`} aria-label={`${truck.other}, ${kitName(line.item)}`}>
+          <a class="button other" href={`/jobs/${state.job}/truck?line=${line.item}`} aria-label={truck.otherOf(line.item)}>
             {truck.other}
           </a>
         )}
@@ -40,7 +41,7 @@ export const Line = ({ screen, line }: Props) => {
   );
 };
 
-const AllOn = ({ screen: { state, me, newKey }, line }: Props) => (
+const AllOn = ({ screen: { state, me, newKey, words }, line }: Props) => (
   <form
     method="post"
     action={`/jobs/${state.job}/truck`}
@@ -53,13 +54,13 @@ const AllOn = ({ screen: { state, me, newKey }, line }: Props) => (
     <input type="hidden" name="value" value={line.wanted} />
     <input type="hidden" name="from" value="list" />
     <button type="submit">
-      <Told line={line} text={truck.all(line, state.way)} is={truck.is(line, state.way)} />
+      <Told line={line} text={words.truck.all(line, state.way)} way={state.way} words={words} />
     </button>
   </form>
 );
 
 /** What every tick is made from: who, against what, and which line. */
-export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people"> & { line: Pick<TruckLine, "item"> }) => (
+export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people" | "words"> & { line: Pick<TruckLine, "item"> }) => (
   <>
     <input type="hidden" name="as" value={me ?? ""} />
     <input type="hidden" name="seen" value={state.revision} />
@@ -69,19 +70,21 @@ export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people"> & 
   </>
 );
 
-const Stands = ({ state, line }: { state: TruckState; line: TruckLine }) => (
+const Stands = ({ screen: { state, words }, line }: Props) => (
   <p class="stands">
-    <Told line={line} text={truck.stands(line)} is={truck.is(line, state.way)} />
+    <Told line={line} text={words.truck.stands(line)} way={state.way} words={words} />
   </p>
 );
 
+type ToldProps = { line: TruckLine; text: string; way: Way; words: Words };
+
 /** A line's mark, how many of what, and how it stands. */
-const Told = ({ line, text, is }: { line: TruckLine; text: string; is: string }) => (
+const Told = ({ line, text, way, words: { truck } }: ToldProps) => (
   <>
     <span class="mark" aria-hidden="true">
       {truck.mark[line.is]}
     </span>
     <b>{text}</b>
-    <span class="is">{is}</span>
+    <span class="is">{truck.is(line, way)}</span>
   </>
 );

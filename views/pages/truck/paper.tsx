@@ -1,11 +1,10 @@
-import { kitName } from "../../text/en/names.ts";
-import { pounds, truck } from "../../text/en/truck.ts";
+import type { Words } from "../../text/words.ts";
 import type { TruckLine, TruckState } from "./state.ts";
 
 /** The list on one page, with boxes to tick by hand. Only printed; what was counted by then stands in its columns. */
-export const TruckPaper = ({ state }: { state: TruckState }) => (
+export const TruckPaper = ({ state, words, words: { truck } }: { state: TruckState; words: Words }) => (
   <section class="paper" aria-hidden="true">
-    <h1>{`${truck.title}: ${state.title}, ${state.size}`}</h1>
+    <h1>{truck.paper.title(state.title, state.size)}</h1>
     <p>{truck.order.out}</p>
     <table>
       <thead>
@@ -17,7 +16,7 @@ export const TruckPaper = ({ state }: { state: TruckState }) => (
       </thead>
       <tbody>
         {state.lines.map((line) => (
-          <Row line={line} />
+          <Row line={line} words={words} />
         ))}
       </tbody>
     </table>
@@ -30,7 +29,7 @@ export const TruckPaper = ({ state }: { state: TruckState }) => (
   </section>
 );
 
-const Row = ({ line }: { line: TruckLine }) => (
+const Row = ({ line, words: { kitName, truck } }: { line: TruckLine; words: Words }) => (
   <tr>
     <td>{line.no}</td>
     <td class="box">{truck.mark.open}</td>
@@ -39,7 +38,7 @@ const Row = ({ line }: { line: TruckLine }) => (
     <td>{line.spares}</td>
     <td class="count">{line.count}</td>
     <td>{line.unitLb ?? truck.unknown}</td>
-    <td>{line.lb === null ? truck.unknown : pounds(line.lb).replace(/ lb$/, "")}</td>
+    <td>{line.lb === null ? truck.unknown : truck.paper.pounds(line.lb)}</td>
     <td class="written">{line.loaded ?? ""}</td>
     <td class="written">{line.back ?? ""}</td>
   </tr>

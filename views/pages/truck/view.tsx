@@ -1,26 +1,24 @@
 import { Page } from "../../parts/page.tsx";
 import { regions, truckIds } from "../../regions.ts";
-import { label } from "../../text/en/page.ts";
-import { truck } from "../../text/en/truck.ts";
 import { Line, type TruckScreen } from "./line.tsx";
 import { TruckPaper } from "./paper.tsx";
 
 type Shown = TruckScreen & { readonly notice: string | null };
 
 /** How far the list is, always in sight. */
-const Head = ({ state }: Pick<TruckScreen, "state">) => (
+const Head = ({ state, words: { truck } }: Pick<TruckScreen, "state" | "words">) => (
   <p id={truckIds.head} class="progress" role="status">
     {truck.progress(state)}
   </p>
 );
 
 /** Which way it is counted, or why it is only read now; what it weighs; and who ticks, where nobody has said so. */
-const Facts = ({ state, me, people }: TruckScreen) => (
+const Facts = ({ state, me, people, words, words: { truck } }: TruckScreen) => (
   <div id={truckIds.facts} class="facts-of">
     <h1>{truck.heading[state.way]}</h1>
     {state.readOnly === null ? <p>{truck.order[state.way]}</p> : <p class="alarm">{state.readOnly}</p>}
     <p class="weight">{truck.weight(state.weight, state.lines.length)}</p>
-    {me === null && state.gate !== null && <WhoAsks state={state} people={people} />}
+    {me === null && state.gate !== null && <WhoAsks state={state} people={people} words={words} />}
   </div>
 );
 
@@ -34,26 +32,27 @@ const Lines = (screen: TruckScreen) => (
 
 /** The loading list: read by everybody, ticked when the guide asks for it. Printed, it is one page to tick by hand. */
 export const TruckPage = (screen: Shown) => {
-  const { state, notice } = screen;
+  const { state, notice, words } = screen;
+  const { page, truck } = words;
   return (
-    <Page title={truck.title} style="/assets/truck.css">
+    <Page words={words} title={truck.title} styles={["truck"]}>
       <main class="truck">
         <div class="top">
-          <Head state={state} />
+          <Head {...screen} />
           <p id={regions.notice} class="notice" role="status">
             {notice ?? ""}
           </p>
         </div>
-        {state.rehearsal && <p class="rehearsal">{label.notReal}</p>}
+        {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <p class="job-of">{`${state.title}, ${state.size}`}</p>
         <Facts {...screen} />
         <a class="button" href={`/jobs/${state.job}`}>
-          {label.guide}
+          {page.guide}
         </a>
         <Lines {...screen} />
         <nav class="ways">
           <a class="button main" href={`/jobs/${state.job}`}>
-            {label.guide}
+            {page.guide}
           </a>
           <a class="button" href={`/jobs/${state.job}/amend`}>
             {truck.change}
@@ -67,7 +66,7 @@ export const TruckPage = (screen: Shown) => {
           </a>
         </nav>
       </main>
-      <TruckPaper state={state} />
+      <TruckPaper state={state} words={words} />
       <div
         id={regions.live}
         hx-sse:connect={`/jobs/${state.job}/truck/live`}
@@ -79,12 +78,12 @@ export const TruckPage = (screen: Shown) => {
   );
 };
 
-const WhoAsks = ({ state, people }: Pick<TruckScreen, "state" | "people">) => (
+const WhoAsks = ({ state, people, words: { page, truck } }: Pick<TruckScreen, "state" | "people" | "words">) => (
   <form method="get" action={`/jobs/${state.job}/truck`} class="who" hx-ignore>
     <p>{truck.who}</p>
     {people.map((p) => (
       <button type="submit" name="as" value={p.id}>
-        {label.you(p.name, p.roleName)}
+        {page.you(p.name, p.roleName)}
       </button>
     ))}
   </form>
@@ -97,7 +96,7 @@ export const TruckLive = ({ item, notice, ...screen }: TruckScreen & { item: str
   return (
     <>
       <hx-partial hx-target={`#${truckIds.head}`} hx-swap="outerMorph">
-        <Head state={state} />
+        <Head {...screen} />
       </hx-partial>
       {line ? (
         <hx-partial hx-target={`#${truckIds.line(line.item)}`} hx-swap="outerMorph">

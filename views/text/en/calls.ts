@@ -1,6 +1,4 @@
-import type { Step } from "../../../machines/install/step.ts";
-import { own } from "../../../machines/lookup/own.ts";
-import type { CallText, CallTexts } from "./call-text.ts";
+import type { CallTexts } from "../call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
 import { inspected } from "./calls/inspected.ts";
 import { interiorRaised } from "./calls/interior-raised.ts";
@@ -25,6 +23,3 @@ export const calls: CallTexts = {
   ...struck,
   ...makingSafe,
 };
-
-/** The words of a call; one that has none goes by its id. */
-export const callText = (step: Step): CallText => own(calls, step.wordsKey) ?? { say: () => step.id, why: "", wrong: "", well: "" };

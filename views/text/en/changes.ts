@@ -1,8 +1,9 @@
 import type { Change } from "../../../machines/install/changes.ts";
 import type { Point } from "../../../machines/tent/types.ts";
+import { choices, fields } from "./brief.ts";
 import { feetInches, inches, kitName, utilityName } from "./names.ts";
-import { choices, fields } from "./page.ts";
 import { roleName } from "./roles.ts";
+import { when } from "./when.ts";
 
 /** What a change is told with: people by name, times in the zone of the site. */
 export type Teller = { readonly name: (id: string) => string; readonly zone: string };
@@ -69,8 +70,7 @@ function fieldName(field: string): string {
 function factText(field: string, fact: string | number | boolean | null, zone: string): string {
   if (field.startsWith("ticket.utilities")) return fact === null ? "not on the ticket" : fact === true ? "marked" : "nothing here";
   if (fact === null || fact === "") return "not given";
-  if (field === "ticket.validFrom" || field === "ticket.validTo")
-    return new Intl.DateTimeFormat("en-GB", { timeZone: zone, dateStyle: "medium", timeStyle: "short" }).format(Number(fact));
+  if (field === "ticket.validFrom" || field === "ticket.validTo") return when.moment(zone, Number(fact));
   if (typeof fact === "boolean") return fact ? "yes" : "no";
   if (field.endsWith(".spare")) return `${Math.round(Number(fact) * 1000) / 10} %`;
   if (field.endsWith(".unitLb")) return `${fact} lb`;
@@ -79,37 +79,42 @@ function factText(field: string, fact: string | number | boolean | null, zone: s
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Words around a change of the plan. */
+/** What a changed plan changes, and what it opens again. */
 export const changes = {
+  what: "What changes",
   nothing: "Nothing changes.",
   some: (texts: readonly string[], most: number) =>
     texts.length <= most ? texts.join(" ") : `${texts.slice(0, most).join(" ")} And ${texts.length - most} more.`,
-  what: "What changes",
   again: (n: number) => (n === 1 ? "1 answer is asked again" : `${n} answers are asked again`),
   noneAgain: "No answer is asked again.",
   goesOn: (call: string) => `The guide goes on at: ${call}`,
+} as const;
+
+/** What cloth or site says otherwise than the plan: the page that puts it forward. */
+export const discrepancy = {
   title: "Cloth or site says otherwise",
   intro: "Say what was found. A second person looks at the change and agrees, or not.",
   rings: "Rings counted along an edge",
+  readAs: (edge: string, rings: number) => `${edge} has ${rings} rings in the plan.`,
   edge: "Edge",
   counted: "Rings counted, both corners included",
   more: "A pole more",
-  fewer: "A pole fewer",
-  whichPole: "Which one",
   kind: "Kind",
   quarter: "quarter pole",
   center: "center pole",
-  change: "Say it otherwise",
   along: "Along from A, ft",
   across: "Across from the A–B side, ft",
+  fewer: "A pole fewer",
+  whichPole: "Which one",
+  pole: (id: string, at: Point) => `${id}: ${placeText(at)}`,
   corner: "A corner stands elsewhere",
   whichCorner: "Corner",
   away: "Away from the A–B side, in (minus: toward it)",
   toward: "Toward the B–C end, in (minus: away from it)",
   because: "Why: what did you see?",
   look: "Show what changes",
-  put: "Put it to a second person",
-  else: "Change something else of the plan",
-  readAs: (edge: string, rings: number) => `${edge} has ${rings} rings in the plan.`,
   versions: "Every version of the plan stays in the record.",
+  put: "Put it to a second person",
+  change: "Say it otherwise",
+  else: "Change something else of the plan",
 } as const;

@@ -45,5 +45,3 @@ export const layoutDrawing = {
     mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimeters.",
   },
 };
-
-export type DrawingText = typeof drawing;

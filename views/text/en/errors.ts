@@ -1,4 +1,6 @@
+import type { ReadOnly } from "../../../machines/conversation/live-job.ts";
 import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
+import type { Failure, Loss, LowSpace } from "../../../machines/record/storage.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
 
@@ -77,7 +79,7 @@ export const errors = {
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
   spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
-  weight: (from: number, to: number) => (lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
+  weight: (from: number, to: number, lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
@@ -130,6 +132,8 @@ export const errors = {
   noPage: (path: string) => `There is no page ${path.slice(0, 80)}.`,
   notJson: "The body is not JSON. Send one JSON object.",
   notAForm: "Send JSON, or a form from the page.",
+  low: ({ place, freeBytes }: LowSpace) =>
+    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`,
   tooLarge: "That is too much at once. Nothing was recorded.",
   bodyShape: "Something in the body is not what it should be. Put these right:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
@@ -144,10 +148,34 @@ export const errors = {
   nothingHeard: "Nothing was heard. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is another place than this. ${ask}`,
-  nothingRecorded: "Nothing was recorded.",
+  notTaken: (why: string) => `${why} Nothing was recorded.`,
   noOpening: (id: string) =>
     `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,
-  readOnly: (no: number) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
-  broken: (no: number) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
   oops: "Something went wrong here. Nothing was recorded; try again.",
 } as const;
+
+const READ_ONLY: Readonly<Record<Exclude<ReadOnly["why"], "lost">, (no: number) => string>> = {
+  replay: (no) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
+  chain: (no) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
+  changed: (no) => `Entry ${no} in the data file is no longer as it was written.`,
+};
+/** Why a job can be read and not driven. */
+const LOST: Readonly<Record<Loss, string>> = {
+  deleted: "was deleted",
+  replaced: "was replaced by another",
+  cutShort: "was cut short",
+};
+
+/** Why nothing more is recorded, or a job can only be read, and what to do. */
+export function notRecordedText(because: Failure | ReadOnly): string {
+  switch (because.why) {
+    case "lost":
+      return `The data file ${because.place} ${LOST[because.how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
+    case "full":
+      return `The disk with the data file ${because.place} is full, so nothing more is recorded; make room on it.`;
+    case "failed":
+      return `The disk with the data file ${because.place} took nothing (${because.said}), so nothing more is recorded; look after it.`;
+    default:
+      return READ_ONLY[because.why](because.no);
+  }
+}

@@ -1,8 +1,6 @@
 import type { Corner, EdgeName, Side, StationKind } from "../../../machines/tent/types.ts";
-import type { Units } from "./lengths.ts";
-
-export type Paper = "a4" | "letter";
-export const PAPERS: readonly Paper[] = ["a4", "letter"];
+import type { Units } from "../../drawing/units.ts";
+import type { Paper } from "../../pages/layout/state.ts";
 
 const KIND: Readonly<Record<StationKind, string>> = { corner: "corner", seamEnd: "seam end", side: "side" };
 export const stationKind = (kind: StationKind): string => KIND[kind];
@@ -38,7 +36,6 @@ export const layout = {
   svg: "Drawing (SVG)",
   csv: "All marks (CSV)",
   json: "As data (JSON)",
-  plan: "The plan",
   inMm: "Lengths in millimeters.",
   inFt: "Lengths in feet and inches, to 1/8 in.",
   bearings: "Bearings: degrees clockwise from the way A to B, pointing out of the tent.",

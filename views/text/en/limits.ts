@@ -20,4 +20,11 @@ export function findingText(finding: Finding): string {
   return text.found(finding);
 }
 
-export const sourceText = (source: Source): string => (typeof source === "string" ? source : `${source.title}, ${source.section}`);
+const SOURCES: Readonly<Record<Extract<Source, string>, string>> = {
+  practice: "common practice, no source",
+  memory: "from memory",
+  sheet: "this tent's sheet",
+  brief: "this job's brief",
+};
+/** A published title stays in the language that it was published in. */
+export const sourceText = (source: Source): string => (typeof source === "string" ? SOURCES[source] : `${source.title}, ${source.section}`);

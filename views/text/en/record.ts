@@ -33,11 +33,10 @@ export function duration(ms: number): string {
 
 /** The record of one job. */
 export const record = {
-  title: "The record",
+  of: (title: string) => `The record, ${title}`,
   link: "The record",
   planOf: (no: number) => `The plan of entry ${no}`,
   findings: "All jobs at a glance",
-  size: (widthFt: number, lengthFt: number) => `${widthFt} × ${lengthFt} ft`,
   rehearsal: "REHEARSAL: nothing was at stake",
   crew: "Crew",
   person: (name: string, role: string) => `${name}, ${role}`,
@@ -56,13 +55,13 @@ export const record = {
   show: "Show only these",
   showAll: "Show all entries",
   showing: (shown: number, all: number, marks: string) => `Showing ${shown} of ${all} entries: ${marks}.`,
-  noSuch: (names: string, known: string) => `"${names}" is nothing to look for. All entries are shown. Choose from: ${known}.`,
+  noSuch: (names: string, known: readonly string[]) =>
+    `"${names}" is nothing to look for. All entries are shown. Choose from: ${known.join(", ")}.`,
   none: "No entry of that kind.",
   holds: (entries: number) =>
     `${entries === 1 ? "The one entry holds" : `All ${entries} entries hang together`}, and played again they give the states that were recorded.`,
   breaks: (why: string, no: number) =>
     `${why} It and what follows are not shown: nobody can vouch for them. The ${no === 1 ? "one entry" : `${no} entries`} before it hold.`,
-  changed: (no: number) => `Entry ${no} in the data file is no longer as it was written.`,
   lastHash: "Hash of the last entry",
   compare: "Compare it with a copy that was kept elsewhere: entries cut off at the end show in nothing else.",
   entries: (n: number) => (n === 1 ? "1 entry" : `${n} entries`),
@@ -114,7 +113,6 @@ export const findings = {
   these: (count: number, mark: string, title: string) => `${count}, ${mark}: ${title}`,
   rehearsals: "Rehearsals",
   notCounted: "Nothing was at stake here. They are in none of the counts above.",
-  rehearsal: "REHEARSAL",
   unreadable: "Record cannot be read.",
   cannotRead: (job: string) =>
     `The first entry of job ${job} is not as it was written. Put your last copy of the data file in its place; check that copy first: npm run verify -- FILE.`,

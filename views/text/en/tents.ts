@@ -1,14 +1,4 @@
-import { kitName } from "./names.ts";
-import { fields } from "./page.ts";
-
-/** What is seen of a tent at a glance. */
-export type Glance = {
-  readonly size: string;
-  readonly ends: string;
-  readonly stations: number;
-  readonly stakes: number;
-  readonly poles: string;
-};
+import type { Glance } from "../../pages/tents/state.ts";
 
 /** Words of the list of tents, and of the tent's part of every form. */
 export const tents = {
@@ -25,7 +15,6 @@ export const tents = {
   editTitle: (name: string) => `Edit ${name}`,
   back: "All tents",
   backTo: "Back to the tent",
-  name: "Name of the tent",
   copyOf: (name: string) => `Copy of ${name}`,
   save: "Save the tent",
   show: "Show the plan",
@@ -69,14 +58,7 @@ export const tents = {
     kit: "Spares and weights of the yard",
     kitHint: "Empty spares: the usual. Empty weight: not known, and never guessed.",
   },
-  added: {
-    kind: (n: number) => `Extra pole ${n}`,
-    xFt: (n: number) => `Extra pole ${n}: from A–B, ft`,
-    yFt: (n: number) => `Extra pole ${n}: from D–A, ft`,
-  },
   kitTable: { item: "Item", spare: "Spares, %", weight: "One weighs, lb", usual: (percent: number) => `usual: ${percent} %` },
-  spareOf: (item: string) => `${kitName(item)}: spares, percent`,
-  weightOf: (item: string) => `${kitName(item)}: weight of one, lb`,
   ends: { onePiece: "one piece", whole: "whole ends", split: "split ends" },
   fact: {
     size: "Size",
@@ -99,12 +81,3 @@ export const tents = {
   typed: "In this form",
   empty: "empty",
 } as const;
-
-/** A field of a tent's form as it is called on the page. */
-export function fieldName(field: string): string {
-  const added = /^tent\.add\.(\d+)\.(kind|xFt|yFt)$/.exec(field);
-  if (added) return tents.added[added[2] as "kind"](Number(added[1]));
-  const kit = /^kit\.(\w+)\.(spare|unitLb)$/.exec(field);
-  if (kit) return kit[2] === "spare" ? tents.spareOf(kit[1]!) : tents.weightOf(kit[1]!);
-  return field === "name" ? tents.name : (fields[field]?.label ?? field);
-}

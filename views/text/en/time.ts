@@ -44,6 +44,7 @@ export function about(minutes: number): string {
 /** The page of crew and time. */
 export const time = {
   title: "Crew and time",
+  of: (title: string) => `Crew and time: ${title}`,
   link: "Crew and time",
   likely: (what: string, at: string) => `${what} ${at}`,
   raised: "Likely done",

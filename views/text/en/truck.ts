@@ -3,7 +3,7 @@ import type { LoadLine, LoadWeight } from "../../../machines/tent/load.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "../../pages/truck/state.ts";
 import { kitName, number, things } from "./names.ts";
 
-export const pounds = (lb: number): string => `${number(lb)} lb`;
+const pounds = (lb: number): string => `${number(lb)} lb`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const ALL: Readonly<Record<Way, string>> = { out: "all on", back: "all back" };
@@ -84,7 +84,10 @@ export const truck = {
   asCsv: "As a table (CSV)",
   asJson: "As data (JSON)",
   print: "Print this page for a list to tick by hand.",
+  otherOf: (item: string) => `Another number, ${kitName(item)}`,
   paper: {
+    title: (title: string, size: string) => `The loading list: ${title}, ${size}`,
+    pounds: number,
     columns: ["No.", "On", "Thing", "Need", "Spares", "Count", "lb each", "lb", "Loaded", "Back"],
     loadedBy: "Loaded by",
     checkedBy: "Checked by",

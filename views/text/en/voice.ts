@@ -1,38 +1,6 @@
-/** What the guide says about hearing and speaking. */
+/** What the guide says to what it heard. */
 export const voice = {
-  talk: "Talk",
-  correct: "Correct",
-  wrong: "Wrong",
-  heard: (words: string) => `Heard: "${words.slice(0, 80)}"`,
-  heardOn: (name: string) => `heard on ${name}'s phone`,
-  quoted: (words: string) => `"${words}"`,
-  readBack: "Heard, not taken yet",
   sayFirst: (wakeWord: string) => `For that, say "${wakeWord}" first, or hold Talk.`,
   or: ", or ",
   sayCorrect: 'Say "correct", or "wrong".',
-  title: "Voice",
-  wakeWord: (word: string) =>
-    `Say "${word}" before an answer. While lacing, "next" and "back" need nothing before them. "Hold" never does.`,
-  listen: "Listen all the time",
-  stopListening: "Stop listening",
-  speak: "Speak aloud",
-  beQuiet: "Be quiet",
-  leaves: "The browser may send what it hears to its maker to be turned into words. Press Talk or listen only where that is allowed.",
-  status: {
-    off: "Not listening.",
-    starting: "Starting to listen.",
-    listening: "Listening.",
-    talking: "Listening: speak now.",
-    none: "This browser cannot listen. Use the buttons.",
-    insecure: "Listening needs an https address. Use the buttons.",
-    silent: "The browser does not start to listen. Use the buttons.",
-    denied: "The microphone is not allowed here. Allow it in the browser's settings, or use the buttons.",
-    noMicrophone: "No microphone was found. Use the buttons.",
-    network: "Listening needs a network that is not there. Use the buttons.",
-    keepsStopping: "Listening keeps stopping. Hold Talk while you speak, or use the buttons.",
-    language: "This browser cannot listen in English. Use the buttons.",
-  },
-  tooLong: "That was too long to be an answer. Say it in a few words.",
-  goesDark: "This phone does not let the screen stay on: it may go dark.",
 } as const;
-export type VoiceStatus = keyof typeof voice.status;

@@ -1,5 +1,5 @@
+import { clientWords } from "../../../parts/client-words.ts";
 import { regions } from "../../../regions.ts";
-import { label } from "../../../text/en/page.ts";
 
 /** The server says every 15 s that it is there; after this long without, the screen is on its own. */
 const SILENCE_MS = 40_000;
@@ -23,7 +23,7 @@ export function watchContact(): void {
     heard();
   });
   for (const name of ["beat", "htmx:sse:after:message"]) document.addEventListener(name, heard);
-  document.addEventListener("htmx:error", () => say(label.notSent));
+  document.addEventListener("htmx:error", () => say(clientWords().notSent));
   // From the start: a first connection that hangs is silence too.
   if (document.getElementById(regions.live)) heard();
   window.addEventListener("offline", () => away(true));
@@ -33,7 +33,7 @@ export function watchContact(): void {
 function away(is: boolean): void {
   const was = document.body.classList.contains("away");
   document.body.classList.toggle("away", is);
-  if (is) say(label.offline);
+  if (is) say(clientWords().offline);
   else if (was) say("");
 }
 

@@ -1,5 +1,5 @@
+import { clientWords } from "../../../parts/client-words.ts";
 import { regions } from "../../../regions.ts";
-import { label } from "../../../text/en/page.ts";
 import { buzz } from "./buzz.ts";
 import { isMine, revisionNow, saidHere } from "./revisions.ts";
 
@@ -31,7 +31,7 @@ export function watchPresses(): void {
         event.preventDefault();
         event.stopImmediatePropagation();
         const notice = document.getElementById(regions.notice);
-        if (notice) notice.textContent = label.justMoved;
+        if (notice) notice.textContent = clientWords().justMoved;
         return;
       }
       if (shown !== null) seen.value = shown;
@@ -51,7 +51,7 @@ export function watchPresses(): void {
     const now = revisionNow();
     const held = alarms() > alarmed;
     alarmed = alarms();
-    if (now === last) return refused();
+    if (now === last && !held) return refused();
     last = now;
     if (!isMine()) swappedAt = performance.now();
     buzz(held ? "hold" : "moved");
@@ -59,5 +59,5 @@ export function watchPresses(): void {
   new MutationObserver(() => {
     moved();
     document.querySelector("article.call")?.scrollIntoView({ block: "start" });
-  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-revision", "data-entry"] });
+  }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-revision", "data-entry", "data-unrecorded"] });
 }

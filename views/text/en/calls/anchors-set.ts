@@ -1,4 +1,4 @@
-import type { CallTexts, WordParams } from "../call-text.ts";
+import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches, inches } from "../names.ts";
 
 const stake = (of: WordParams) => `${of.kind}, ${inches(Number(of.diameterIn))} by ${inches(Number(of.lengthIn))}`;

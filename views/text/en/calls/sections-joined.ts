@@ -1,4 +1,4 @@
-import type { CallTexts, WordParams } from "../call-text.ts";
+import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches, pieceName, seamName } from "../names.ts";
 
 const seam = (of: WordParams) => {

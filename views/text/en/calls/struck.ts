@@ -1,4 +1,4 @@
-import type { CallTexts } from "../call-text.ts";
+import type { CallTexts } from "../../call-text.ts";
 import { lineName } from "../names.ts";
 
 export const struck: CallTexts = {

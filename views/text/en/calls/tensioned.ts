@@ -1,4 +1,4 @@
-import type { CallTexts } from "../call-text.ts";
+import type { CallTexts } from "../../call-text.ts";
 import { inches } from "../names.ts";
 
 export const tensioned: CallTexts = {

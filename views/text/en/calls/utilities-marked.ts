@@ -1,4 +1,4 @@
-import type { CallTexts, WordParams } from "../call-text.ts";
+import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches, utilityName } from "../names.ts";
 
 const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage not known" : `${of.kv} kV`);

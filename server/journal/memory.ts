@@ -1,0 +1,66 @@
+import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
+import { type Fold, foldAll, foldIn } from "../../machines/record/findings.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
+import { Conflict, type Journal, KeyUsed, type Names, type Stored } from "./journal.ts";
+import { memoryCatalog } from "./memory-catalog.ts";
+
+type Kept = { readonly lines: Sealed[]; readonly keys: Map<string, Sealed>; names: Names; fold: Fold | null };
+
+/** A journal that lasts as long as the program does. */
+export function memoryJournal(): Journal {
+  const jobs = new Map<JobId, Kept>();
+  const openings = new Map<string, Sealed>();
+  const newest = () => [...jobs].reverse();
+
+  return {
+    open: async (opening, names) => {
+      const { job, no, prev } = opening.entry;
+      const key = keyOf(opening.entry);
+      if (openings.has(key)) throw new KeyUsed(key);
+      if (no !== 1 || prev !== NO_ENTRY || jobs.has(job)) throw new Conflict(job, no);
+      openings.set(key, opening);
+      jobs.set(job, { lines: [opening], keys: new Map([[key, opening]]), names: { ...names }, fold: folded([opening]) });
+    },
+    append: async (next, names = {}) => {
+      const { entry } = next;
+      const kept = jobs.get(entry.job);
+      const last = kept?.lines.at(-1);
+      if (!kept || !last || last.entry.no + 1 !== entry.no || last.hash !== entry.prev) throw new Conflict(entry.job, entry.no);
+      if (kept.keys.has(keyOf(entry))) throw new KeyUsed(keyOf(entry));
+      kept.lines.push(next);
+      kept.keys.set(keyOf(entry), next);
+      kept.names = { ...kept.names, ...names };
+      const { fold, lines } = kept;
+      kept.fold = fold && entry.kind === "command" ? orNull(() => foldIn(fold, entry, (no) => lines[no - 1]?.entry).fold) : folded(lines);
+    },
+    read: async (job) => (jobs.get(job)?.lines ?? []).map(stored),
+    keyed: async (job, key) => jobs.get(job)?.keys.get(key) ?? null,
+    openedWith: async (key) => openings.get(key) ?? null,
+    jobs: async () => newest().map(([, { lines }]) => ({ opening: lines[0]!, tip: lines.at(-1)! })),
+    folds: async () => newest().map(([job, { lines, fold }]) => ({ job, entries: lines.length, tip: lines.at(-1)!.hash, fold })),
+    refold: async (job) => {
+      const kept = jobs.get(job);
+      if (kept) kept.fold = folded(kept.lines);
+    },
+    names: async (job) => ({ ...jobs.get(job)?.names }),
+    catalog: memoryCatalog(),
+    condition: async () => ({ is: "sound" }),
+    close: async () => {},
+  };
+}
+
+const stored = ({ entry, hash, bytes }: Sealed): Stored => ({ no: entry.no, hash, bytes });
+
+function folded(lines: readonly Sealed[]): Fold | null {
+  const chain = verifyChain(lines.map(stored));
+  return orNull(() => foldAll(chain.entries, chain.holds ? null : chain.firstMismatch).fold);
+}
+
+/** A job that cannot be folded is a job all the same. */
+function orNull<T>(make: () => T): T | null {
+  try {
+    return make();
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,52 @@
+import { statfsSync, statSync } from "node:fs";
+import { dirname } from "node:path";
+import type { Loss } from "../../machines/record/storage.ts";
+import type { Condition } from "./journal.ts";
+
+/**
+ * Room below which people are warned, in bytes: 64 MiB. A raise of a large tent writes a few MiB, and the log beside the
+ * data file some more before it is moved into it, so this is days of work. Our own margin, no source.
+ */
+export const MIN_FREE_BYTES = 64 * 1024 * 1024;
+
+/**
+ * Watches a data file and its log by their names, while they are open: each must stay the same file, and never get shorter.
+ * Only asks the folder about them: to open and close either here would let go of the locks that SQLite holds (POSIX).
+ */
+export function watchFile(file: string) {
+  const known = new Map<string, { readonly dev: number; readonly ino: number; readonly size: number }>();
+  let lost: Loss | null = null;
+
+  const lossOf = (part: string): Loss | null => {
+    const was = known.get(part);
+    const is = statSync(part, { throwIfNoEntry: false });
+    if (!is) return was ? "deleted" : null;
+    if (was && (is.dev !== was.dev || is.ino !== was.ino)) return "replaced";
+    if (was && is.size < was.size) return "cutShort";
+    known.set(part, { dev: is.dev, ino: is.ino, size: is.size });
+    return null;
+  };
+  /** What became of the file, or `null`. Once it is lost it stays so: what is put there later is another file. */
+  const look = (): Loss | null => {
+    lost ??= lossOf(file) ?? lossOf(`${file}-wal`);
+    return lost;
+  };
+  const condition = (): Condition => {
+    const how = look();
+    if (how) return { is: "lost", place: file, how };
+    const freeBytes = freeIn(dirname(file));
+    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
+  };
+  look();
+  return { look, condition };
+}
+
+/** Bytes that we may still write in a folder; `null` where the system does not say. */
+function freeIn(folder: string): number | null {
+  try {
+    const { bavail, bsize } = statfsSync(folder);
+    return bavail * bsize;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,72 @@
+import type { LiveJob } from "../machines/conversation/live-job.ts";
+import { digest, type Hash } from "../machines/digest/digest.ts";
+import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
+import { decide } from "../machines/install/decide.ts";
+import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
+import { currentStep, type Job, stateDigest } from "../machines/install/job.ts";
+import type { Frozen } from "../machines/install/step.ts";
+import { type CommandEntry, type JobId, NO_ENTRY, type Opening } from "../machines/record/entry.ts";
+import type { Names } from "./journal/journal.ts";
+import { personOf } from "./live-job.ts";
+
+/** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
+export type Envelope = {
+  readonly key: string;
+  readonly seen: EntryNo;
+  readonly as: PersonId;
+  readonly device: DeviceId;
+  readonly request: Hash;
+};
+/** What is asked of a job, how it was said, and the names of people that it brings in. */
+export type Asked = { readonly intent: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
+/** All that a command is made from, besides the job. */
+export type Given = Asked & Envelope & { readonly at: Instant };
+
+/** Digest of a request's body as it came. */
+export const requestDigest = (body: unknown): Hash => digest.of(body);
+
+/** What a command leads to: the next entry of the job, and the job after it. */
+export function nextEntry(live: LiveJob, { intent, as: by, request, names: _, ...said }: Given): { entry: CommandEntry; job: Job } {
+  const tip = live.entries.at(-1)!;
+  const command: Command = { ...intent, ...said, by, role: personOf(live, by).role, entry: tip.entry.no + 1 };
+  const [job, outcome] = decide(live.job, command);
+  const entry: CommandEntry = {
+    kind: "command",
+    schema: 1,
+    job: tip.entry.job,
+    no: command.entry,
+    prev: tip.hash,
+    procedure: job.frozen.procedure,
+    at: command.at,
+    ...where(job),
+    request,
+    command,
+    outcome,
+  };
+  return { entry, job };
+}
+
+/** The first entry of a job. */
+export const openingEntry = (
+  id: JobId,
+  opened: Frozen,
+  job: Job,
+  { key, request, at }: Pick<Given, "key" | "request" | "at">,
+): Opening => ({
+  kind: "opening",
+  schema: 1,
+  job: id,
+  no: 1,
+  prev: NO_ENTRY,
+  procedure: opened.procedure,
+  at,
+  ...where(job),
+  request,
+  key,
+  opened,
+});
+
+function where(job: Job) {
+  const step = currentStep(job);
+  return { after: stateDigest(job), phase: step?.phase ?? "closed", step: step?.id ?? "closed" };
+}

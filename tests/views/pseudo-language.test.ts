@@ -1,0 +1,327 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { sqliteJournal } from "../../server/journal/sqlite.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
+import { en } from "../../views/text/en/en.ts";
+import { brief, MORNING, testApp } from "../support/app.ts";
+import { filled } from "../support/filled.ts";
+import { type OpenedJob, openedJob } from "../support/job.ts";
+import { scriptTexts, textsOf } from "../support/page-text.ts";
+import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
+import { readCsv } from "../support/read-csv.ts";
+
+const { words: pseudo, carried } = pseudoLanguage();
+/** What people say in these tests stays as they said it. */
+const SAID = ["as heard", "eight showing", "five showing", "eight feet", "la la la"];
+const ASKED = [
+  "what's left",
+  "where is A",
+  "where next",
+  "how many stakes",
+  "how many rings on AB",
+  "why",
+  "which piece",
+  "three four five",
+];
+/** What is the same in every language: places of the tent by their ids (AB4.1, C2, S1, R-DA, A–C), and hashes. */
+const IDS = /(?<![\p{L}\d])(?:[A-D]{1,2}\d*(?:\.\d+)?|[QS]\d+|R-[A-D]{2}|[A-D]–[A-D]|[\da-f]{64})(?![\p{L}\d])/gu;
+const isSaid = (text: string) => !/\p{L}/u.test(outsideMarks(text).replaceAll(IDS, ""));
+const unsaid = (texts: readonly string[]) => texts.filter((text) => !isSaid(text));
+
+/** A brief in which nobody typed a letter where a page shows it, so that every letter shown is ours. */
+function letterless(tent?: object) {
+  const told = brief();
+  return {
+    ...told,
+    title: "№ 7",
+    zone: "UTC",
+    tent: { ...told.tent, ...tent },
+    sheet: { ...told.sheet, document: "80-100" },
+    crew: told.crew.map((person, i) => ({ ...person, name: `${71 + i}` })),
+  };
+}
+const SMALL = { widthFt: 20, lengthFt: 20, midsFt: [], onePiece: true, splitEnds: false, quarterRings: 0, centerPoleFt: 13 };
+
+const opened = async (tent?: object) => openedJob(letterless(tent), testApp(sqliteJournal(":memory:"), MORNING, [en, pseudo]));
+type Sent = { fields?: Record<string, string>; as?: string; swap?: boolean; status?: number; device?: string };
+
+/** A page as somebody gets it who reads the pseudo-language; checked before it is handed on. */
+async function read({ app, job }: OpenedJob, path: string, { fields, as, swap, status = 200, device = "pseudo-phone" }: Sent = {}) {
+  const headers = {
+    "accept-language": "qps",
+    origin: "http://localhost",
+    cookie: [`device=${device}`, ...(as ? [`as-${job}=${as}`] : [])].join("; "),
+    ...(swap ? { "hx-request-type": "partial" } : {}),
+  };
+  const form = fields && { method: "POST", body: new URLSearchParams(fields) };
+  const answer = await app.request(path, { ...form, headers });
+  const html = await answer.text();
+  expect(answer.status, path).toBe(status);
+  expect(unsaid([...textsOf(html), ...scriptTexts(html)]), path).toEqual([]);
+  return html;
+}
+/** The same of a post that sends on to another page. */
+async function readOn(crew: OpenedJob, path: string, fields: Record<string, string>, as?: string) {
+  const headers = { "accept-language": "qps", origin: "http://localhost", ...(as ? { cookie: `as-${crew.job}=${as}` } : {}) };
+  const answer = await crew.app.request(path, { method: "POST", body: new URLSearchParams(fields), headers });
+  expect(answer.status, path).toBe(303);
+  return read(crew, answer.headers.get("location")!, { as });
+}
+
+afterAll(() => {
+  const known = [...SAID, ...ASKED];
+  expect([...carried].filter((phrase) => !known.some((said) => said.includes(phrase)))).toEqual([]);
+});
+
+it("a sentence past its words is found", () => {
+  const page = '<p title="⟦A⟧">⟦B ⟦C⟧⟧ 12 AB4 <b aria-label="Next">⟦D⟧ and</b></p>';
+  expect(unsaid(textsOf(page))).toEqual(["⟦D⟧ and", "Next"]);
+  const other = pseudoLanguage();
+  other.words.guide.refused(other.words.guide.given("AB4", "not good"));
+  expect([...other.carried]).toEqual(["not good"]);
+});
+
+describe("every sentence comes through the words of its screen", () => {
+  let crew: OpenedJob;
+  const at = (path: string) => `/jobs/${crew.job}${path}`;
+
+  describe("on a job that was just opened", () => {
+    beforeAll(async () => {
+      crew = await opened();
+    });
+    it("says which language the page is in, and remembers one that was asked for", async () => {
+      expect(await read(crew, "/")).toContain('<html lang="qps">');
+      const asked = await crew.app.request("/?lang=qps");
+      expect(asked.headers.get("set-cookie")).toContain("language=qps");
+      expect(await (await crew.app.request("/", { headers: { cookie: "language=qps" } })).text()).toContain('<html lang="qps">');
+      expect(await (await crew.app.request("/?lang=tlh")).text()).toContain('<html lang="en">');
+    });
+    it("home, with a rehearsal beside it", async () => {
+      await readOn(crew, at("/rehearse"), { key: "rehearse-0001" });
+      await read(crew, "/");
+    });
+    it("the form of a job: empty, from a size, looked at, refused", async () => {
+      await read(crew, "/jobs/new");
+      const usual = filled(await read(crew, "/jobs/new?width=40&length=60"));
+      await read(crew, "/jobs", { fields: { ...usual, show: "plan" } });
+      await read(crew, "/jobs", { fields: { ...usual, "tent.widthFt": "wide", "tent.rings.AB": "900", show: "plan" } });
+      await read(crew, "/jobs", { fields: { ...usual, title: "", zone: "Mars", "ticket.validFrom": "someday" }, status: 422 });
+      await read(crew, "/jobs", { fields: { title: "x".repeat(99), "crew.1.name": "№ 1" }, status: 422 });
+    });
+    it("the form that changes it: as it is, what it would change, refused", async () => {
+      const form = filled(await read(crew, at("/amend"), { as: "p1" }));
+      const changed = { ...form, "tent.lengthFt": "120", "tent.midsFt": "20, 20", "kit.stakePlate.spare": "12", because: "1" };
+      await read(crew, at("/amend"), { fields: { ...changed, show: "changes" }, as: "p1" });
+      await read(crew, at("/amend"), { fields: { ...changed, show: "plan" }, as: "p1" });
+      await read(crew, at("/amend"), {
+        fields: { ...changed, "sheet.embedmentIn": "90", "ticket.validTo": "2020-01-01" },
+        as: "p1",
+        status: 422,
+      });
+    });
+    it("who holds the screen, the call, and More", async () => {
+      await read(crew, at(""));
+      await read(crew, at(""), { as: "p1" });
+      await read(crew, at("/more"), { as: "p1" });
+      await read(crew, at("/now"), { as: "p1" });
+    });
+    it("the plan and the layout sheet, in feet and in millimeters, with a street and the north", async () => {
+      await read(crew, at("/plan"));
+      await read(crew, at("/layout"));
+      const site = { ...letterless().site, baselineBearingDeg: 40, street: { edge: "BC" as const, name: "№ 9" } };
+      const there = await openedJob({ ...letterless(), site }, crew);
+      await read(there, `/jobs/${there.job}/layout?units=mm&paper=letter`);
+      await read(there, `/jobs/${there.job}/layout.svg`);
+      await read(crew, at("/layout?units=yd"), { status: 400 });
+      await read(crew, at("/layout?entry=9"), { status: 404 });
+    });
+    it("the drawing for other programs, and the marks as a table", async () => {
+      const dxf = await (await crew.app.request(at("/layout.dxf"), { headers: { "accept-language": "qps" } })).text();
+      const written = [...dxf.matchAll(/^ *1\n(.*)$/gm)].map((m) => m[1]!);
+      expect(written.length).toBeGreaterThan(20);
+      expect(unsaid(written.filter((text) => !/^AC\d{4}$/.test(text)))).toEqual([]);
+      const csv = await (await crew.app.request(at("/marks.csv"), { headers: { "accept-language": "qps" } })).text();
+      expect(unsaid(readCsv(csv).flat())).toEqual([]);
+    });
+    it("crew and time, with another crew, and with none that can be", async () => {
+      await read(crew, at("/time"));
+      await read(crew, at("/time?people=2"));
+      await read(crew, at("/time?people=40"));
+      await read(crew, at("/time?people=many"), { status: 422 });
+    });
+    it("what is wrong with a request", async () => {
+      await read(crew, "/nowhere", { status: 404 });
+      await read(crew, "/jobs/none", { status: 404 });
+      await read(crew, at("/say"), { fields: { as: "p1" }, status: 422 });
+      await read(crew, at("/say"), { fields: { as: "p1", key: "typed-00001", seen: "1", heard: "gibberish" }, status: 422, swap: true });
+      await read(crew, at("/say"), { fields: { as: "№ 99", key: "typed-00002", seen: "1", type: "next" }, status: 422 });
+      await read(crew, at("/say"), { fields: { as: "p1", key: "typed-00003", seen: "1", type: "dance" }, status: 422 });
+      const fields = { as: "p1", key: "typed-00004", seen: "1", type: "note" };
+      await readOn(crew, at("/say"), { ...fields, text: "1" }, "p1");
+      await read(crew, at("/say"), { fields: { ...fields, text: "2" }, status: 409 });
+    });
+    it("what a script sent wrongly, as data", async () => {
+      const headers = { "accept-language": "qps", "content-type": "application/json" };
+      const texts = async (path: string, body: unknown) => {
+        const answer = await crew.app.request(path, { method: "POST", headers, body: JSON.stringify(body) });
+        const { problem, fields } = (await answer.json()) as { problem: string; fields: Record<string, string> };
+        return [problem, ...Object.values(fields)];
+      };
+      const value = { kind: "count", n: "six", more: 1 };
+      expect(unsaid(await texts(at("/say"), { as: 7, key: "k", seen: -1, type: "answer", gate: "", value }))).toEqual([]);
+      expect(unsaid(await texts(at("/say"), { alternatives: [], talk: "loud", heard: "" }))).toEqual([]);
+      expect(unsaid(await texts("/jobs", { brief: { title: 7, crew: [{}], kit: { sails: {} }, use: { occupants: 1.5 } } }))).toEqual([]);
+      expect(unsaid(await texts("/tents", { spec: { sails: 1 }, kit: { stakePlate: { spare: 7, unitLb: "heavy" } } }))).toEqual([]);
+    });
+  });
+
+  describe("on a job that is driven", () => {
+    beforeAll(async () => {
+      crew = await opened(SMALL);
+    });
+    it("every call of a raise and a strike, asked and refused, up to its end", { timeout: 120_000 }, async () => {
+      const seen = new Set<string>();
+      const kinds = new Set<string>();
+      for (let state = await crew.read(); !state.closed; state = await crew.to((s) => !seen.has(s.step))) {
+        seen.add(state.step);
+        kinds.add(state.gate?.check.kind ?? "none");
+        await crew.say({ type: "next" }, "p6");
+        await read(crew, at(""), { as: "p1" });
+      }
+      expect([...kinds].sort()).toEqual(["count", "counts", "document", "lengths", "measure", "none", "sameCount", "wind", "yesNo"]);
+      expect(seen.size).toBeGreaterThan(40);
+      await read(crew, at(""), { as: "p1" });
+    });
+    it("its record: the whole, some of it, a mark that is none, as a table; its time; all jobs together", async () => {
+      await read(crew, at("/record"));
+      await read(crew, at("/record?show=refused"));
+      await read(crew, at("/record?show=songs"));
+      await read(crew, at("/time"));
+      await read(crew, "/findings");
+      const csv = await (await crew.app.request(at("/record.csv"), { headers: { "accept-language": "qps" } })).text();
+      const [head = [], ...rows] = readCsv(csv);
+      const data = ["zone", "UTC", "heard"].map((name) => head.indexOf(`⟦${name}⟧`));
+      expect(unsaid([head, ...rows.map((row) => row.filter((_, i) => !data.includes(i)))].flat())).toEqual([]);
+    });
+  });
+
+  describe("where something is in the way", () => {
+    beforeAll(async () => {
+      crew = await opened(SMALL);
+    });
+    it("held, paused, carried on", async () => {
+      await crew.say({ type: "hold" }, "p4");
+      await read(crew, at(""), { as: "p1" });
+      await crew.say({ type: "next" }, "p1");
+      await crew.say({ type: "carryOn" }, "p1");
+      await crew.say({ type: "pause" }, "p4", { source: "talk" });
+      await read(crew, at(""), { as: "p1" });
+      await crew.say({ type: "carryOn" }, "p1");
+      await read(crew, at(""), { as: "p1" });
+    });
+    it("a loading list: to be read, to be ticked, one line of it, a count that is none, a tick, a table", async () => {
+      await read(crew, at("/truck"), { as: "p1" });
+      await crew.to((s) => s.gate?.check.kind === "counts");
+      await read(crew, at(""), { as: "p1" });
+      await read(crew, at("/truck"));
+      await read(crew, at("/truck"), { as: "p1" });
+      await read(crew, at("/truck?line=sail"), { as: "p1" });
+      const form = filled(await read(crew, at("/truck?line=stakePlate"), { as: "p1" }));
+      await read(crew, at("/truck"), { fields: { ...form, value: "few" }, as: "p1", status: 422 });
+      await read(crew, at("/truck"), { fields: { ...form, value: "" }, as: "p1", status: 422, swap: true });
+      await read(crew, at("/truck"), { fields: { ...form, value: "3" }, as: "p1", swap: true });
+      const csv = await (await crew.app.request(at("/truck.csv"), { headers: { "accept-language": "qps" } })).text();
+      expect(unsaid(readCsv(csv).flat())).toEqual([]);
+    });
+    it("out of its limit: what to do, and where the plan is changed; the page for it, and what it would change", async () => {
+      const { gate } = await crew.to((s) => s.step === "marked.AB");
+      await crew.say({ type: "answer", gate: gate!.id, value: { kind: "count", n: 9 } }, "p1");
+      await read(crew, at(""), { as: "p1" });
+      await read(crew, at(`/${(await crew.read()).gate!.discrepancy}`), { as: "p1" });
+      const found = { what: "rings", edge: "AB", counted: "4", because: "1" };
+      const shown = await read(crew, at("/discrepancy"), { fields: found, as: "p1" });
+      await read(crew, at("/discrepancy"), { fields: { ...found, counted: "900", because: "" }, as: "p1", status: 422 });
+      await read(crew, at("/discrepancy"), { fields: { what: "weather" }, as: "p1", status: 422 });
+      await readOn(crew, at("/discrepancy"), { ...filled(shown), put: "yes" }, "p1");
+      await read(crew, at(""), { as: "p2" });
+      await read(crew, at("/more"), { as: "p2" });
+      const { proposed } = await crew.read();
+      await read(crew, at(`/layout?entry=${proposed!.entry}`));
+      await crew.say({ type: "disagree", target: proposed!.entry }, "p2");
+    });
+    it("heard: read back, not understood, left alone, a question answered", async () => {
+      const { revision } = await crew.to((s) => s.step.startsWith("showing."));
+      const spoken = (heard: string, n: number) => ({ as: "p1", key: `heard-0000${n}`, seen: String(revision), alternatives: heard });
+      const say = (heard: string, n: number, talk = "yes") =>
+        read(crew, at("/say"), { fields: { ...spoken(heard, n), talk }, as: "p1", swap: true });
+      const caption = await say("eight showing", 1);
+      expect(caption).toContain('class="read-back"');
+      await read(crew, at(""), { as: "p1" });
+      for (const [i, heard] of ["wrong", "eight feet", "la la la", ...ASKED].entries()) await say(heard, i + 2);
+      await say("eight showing", 20, "no");
+      await say("five showing", 21);
+      const waits = (await (await crew.app.request(at(".json"), { headers: { cookie: "device=pseudo-phone" } })).json()) as GuideState;
+      await crew.say({ type: "correct", target: waits.readBack!.entry }, "p1", { device: "pseudo-phone" });
+      await read(crew, at(""), { as: "p1" });
+    });
+    it("making safe; a plan put forward and agreed to; all of it in the record", async () => {
+      await crew.say({ type: "makeSafe", because: "1" }, "p1");
+      await read(crew, at(""), { as: "p1" });
+      const { frozen } = (await crew.desks.load(crew.job)).job;
+      const to = { ...frozen, brief: { ...frozen.brief, use: { ...frozen.brief.use, walls: !frozen.brief.use.walls } } };
+      const { no } = await crew.say({ type: "amend", because: "1", to }, "p1");
+      await read(crew, at(""), { as: "p2" });
+      await crew.say({ type: "agree", target: no }, "p2");
+      await read(crew, at("/record"));
+    });
+    it("a record that somebody spoiled: read only, everywhere it shows", async () => {
+      const journal = sqliteJournal(":memory:");
+      const spoiled = await openedJob(letterless(SMALL), testApp(journal, MORNING, [en, pseudo]));
+      for (let n = 0; n < 4; n++) await spoiled.say({ type: "note", text: "1" }, "p1");
+      const bent = {
+        ...journal,
+        read: async (id: string) => (await journal.read(id)).map((l) => (l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
+      };
+      const later = { ...spoiled, ...testApp(bent, MORNING, [en, pseudo]) };
+      for (const page of ["", "/record", "/time", "/truck"]) await read(later, `/jobs/${spoiled.job}${page}`, { as: "p1" });
+      await read(spoiled, `/jobs/${spoiled.job}`, { as: "p1" });
+    });
+    it("a rehearsal, with what goes wrong and how it is done well", async () => {
+      const page = await readOn(crew, at("/rehearse"), { key: "rehearse-0002" });
+      expect(page).toContain('class="lesson"');
+    });
+  });
+
+  describe("on the list of tents", () => {
+    beforeAll(async () => {
+      crew = await opened(SMALL);
+    });
+    it("the list, an example, the forms: new, from a size, from an example, looked at, refused, saved", async () => {
+      const example = /class="button job" href="\/tents\/([\w-]+)"/.exec(await read(crew, "/tents"))![1]!;
+      await read(crew, "/tents/none", { status: 404 });
+      await read(crew, `/tents/${example}`);
+      await read(crew, "/tents/new");
+      const form = filled(await read(crew, "/tents/new?width=40&length=60"));
+      await read(crew, "/tents/preview", { fields: form, swap: true });
+      await read(crew, "/tents/preview", { fields: { ...form, "tent.spacingFt": "wide" }, swap: true });
+      await read(crew, "/tents", { fields: { ...form, show: "plan" } });
+      await read(crew, "/tents", { fields: { ...form, name: "" }, status: 422 });
+      await read(crew, "/tents", { fields: { json: "{", name: "" }, status: 422 });
+      await read(crew, "/tents", { fields: { json: '{"name":"","spec":{"widthFt":1}}', name: "" }, status: 422 });
+      await readOn(crew, "/tents", { ...form, name: "№ 3", "kit.stakePlate.unitLb": "12" });
+      await read(crew, "/tents", { fields: { ...form, key: "another-key-1", name: "№ 3" }, status: 422 });
+      await read(crew, `/tents/new?from=${example}`);
+      await read(crew, "/tents");
+    });
+    it("one of ours: its page, its form, changed by somebody else meanwhile, and taken out", async () => {
+      const list = (await (await crew.app.request("/tents.json")).json()) as { tents: { id: string; name: string }[] };
+      const { id } = list.tents.find(({ name }) => name === "№ 3")!;
+      await read(crew, `/tents/${id}`);
+      const form = filled(await read(crew, `/tents/${id}/edit`));
+      await readOn(crew, `/tents/${id}`, { ...form, "tent.onePiece": "no", "tent.sidePoleFt": "9" });
+      await read(crew, `/tents/${id}`, { fields: { ...form, key: "another-key-2", "tent.sidePoleFt": "7" }, status: 409 });
+      const remove = filled(await read(crew, `/tents/${id}/remove`));
+      await read(crew, `/tents/${id}/remove`, { fields: { ...remove, version: "9", key: "another-key-3" }, status: 409 });
+      await readOn(crew, `/tents/${id}/remove`, remove);
+    });
+  });
+});

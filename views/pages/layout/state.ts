@@ -1,0 +1,15 @@
+import type { Site } from "../../../machines/install/brief.ts";
+import type { TentPlan } from "../../../machines/tent/types.ts";
+
+/** The papers that the sheet is printed on. */
+export type Paper = "a4" | "letter";
+export const PAPERS: readonly Paper[] = ["a4", "letter"];
+
+/** The plan that a layout sheet shows, and what is known of where it lies. */
+export type LayoutState = {
+  readonly job: { readonly id: string; readonly title: string; readonly rehearsal: boolean };
+  readonly plan: TentPlan;
+  readonly site: Pick<Site, "baselineBearingDeg" | "street">;
+  /** The entry whose plan this is, where it is not the one in force. */
+  readonly version: number | null;
+};

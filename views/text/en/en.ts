@@ -1,0 +1,109 @@
+import { answerText } from "./answers.ts";
+import { choices, fieldName, fields, groups, openJob } from "./brief.ts";
+import { calls } from "./calls.ts";
+import { changes, changeText, discrepancy } from "./changes.ts";
+import { client } from "./client.ts";
+import { drawing, layoutDrawing } from "./drawing.ts";
+import { errors, notRecordedText } from "./errors.ts";
+import { guide, more } from "./guide.ts";
+import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
+import { tapeText } from "./lengths.ts";
+import { findingText, limitText, sourceText, valueText } from "./limits.ts";
+import { feetInches, inches, kitName, pieceName, quantity, seamName, utilityName } from "./names.ts";
+import { home, page, plan, problem } from "./page.ts";
+import { duration, findings, markName, record, sourceName } from "./record.ts";
+import { didText, leanText, readBackText, refusalText, statusText, takenText } from "./refusals.ts";
+import { phaseName, roleName, weatherWords } from "./roles.ts";
+import { intentText, saidText } from "./said.ts";
+import { lengthName, lengths } from "./squaring.ts";
+import { start } from "./start.ts";
+import { tents } from "./tents.ts";
+import { about, phaseIsName, time } from "./time.ts";
+import { outBack, truck } from "./truck.ts";
+import { verify } from "./verify.ts";
+import { voice } from "./voice.ts";
+import { when } from "./when.ts";
+
+/** American English, with the day before the month and a clock of 24 hours. */
+export const en = {
+  /** As pages and browsers name the language (BCP 47). */
+  lang: "en",
+
+  // Pages, each with its words.
+  page,
+  home,
+  openJob,
+  guide,
+  more,
+  plan,
+  layout,
+  discrepancy,
+  truck,
+  time,
+  record,
+  findings,
+  tents,
+  problem,
+
+  // Parts that pages share.
+  fields,
+  groups,
+  choices,
+  fieldName,
+  changes,
+  changeText,
+  drawing,
+  layoutDrawing,
+  lengths,
+  lengthName,
+  outBack,
+  client,
+
+  // The conversation.
+  calls,
+  answerText,
+  voice,
+  intentText,
+  saidText,
+  didText,
+  refusalText,
+  readBackText,
+  takenText,
+  statusText,
+  limitText,
+  valueText,
+  sourceText,
+  findingText,
+  leanText,
+  weatherWords,
+
+  // What is wrong with a request.
+  errors,
+  notRecordedText,
+
+  // Names, numbers, moments.
+  roleName,
+  phaseName,
+  phaseIsName,
+  markName,
+  sourceName,
+  kitName,
+  pieceName,
+  seamName,
+  utilityName,
+  stationKind,
+  poleKind,
+  sideName,
+  edgeName,
+  feetInches,
+  inches,
+  tapeText,
+  quantity,
+  about,
+  duration,
+  when,
+
+  // For the one at the terminal.
+  start,
+  verify,
+} as const;

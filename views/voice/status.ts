@@ -1,0 +1,14 @@
+/** How listening stands. */
+export type VoiceStatus =
+  | "off"
+  | "starting"
+  | "listening"
+  | "talking"
+  | "none"
+  | "insecure"
+  | "silent"
+  | "denied"
+  | "noMicrophone"
+  | "network"
+  | "keepsStopping"
+  | "language";
