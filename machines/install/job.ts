@@ -2,7 +2,7 @@ import { initialTransition } from "xstate";
 import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
 import type { BindingIntent } from "./commands.ts";
-import type { DeviceId, EntryNo, Instant, PersonId } from "./ids.ts";
+import type { DeviceId, EntryNo, Instant, PersonId, StepId } from "./ids.ts";
 import { installMachine, type Machine } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Script, Step } from "./step.ts";
@@ -41,11 +41,23 @@ export function openJob(frozen: Frozen, at: Instant): Job {
 /** Every call of a script, ways out included. */
 export const allSteps = (script: Script): Step[] => [...script.steps, ...Object.values(script.escapes).flat()];
 
+type Steps = { readonly byId: ReadonlyMap<StepId, Step>; readonly byState: ReadonlyMap<string, Step> };
+const known = new WeakMap<Script, Steps>();
+/** The calls of a script by their ids, and by their names in the chart. Made once a script: every page asks for them often. */
+export function stepsIn(script: Script): Steps {
+  const before = known.get(script);
+  if (before) return before;
+  const steps = allSteps(script);
+  const made = { byId: new Map(steps.map((s) => [s.id, s])), byState: new Map(steps.map((s) => [stateKey(s.id), s])) };
+  known.set(script, made);
+  return made;
+}
+
 /** The call a job stands at; `null` when it is closed. */
 export function currentStep({ frozen, snapshot }: Job): Step | null {
   const value = (snapshot.value as { procedure: object | string }).procedure;
   const leaf = deepest(value);
-  return allSteps(frozen.script).find((s) => stateKey(s.id) === leaf) ?? null;
+  return stepsIn(frozen.script).byState.get(leaf) ?? null;
 }
 
 export type Attention = "working" | "paused" | "held";

@@ -47,7 +47,7 @@ async function measure({ port, path, body }: Asked, connections: number): Promis
 }
 const ask = (agent: Agent, port: number, path: string, body?: string): Promise<void> =>
   new Promise((resolve, reject) => {
-    const headers = { ...HEADERS, ...(body === undefined ? {} : { "content-length": body.length }) };
+    const headers = { ...HEADERS, origin: `http://127.0.0.1:${port}`, ...(body === undefined ? {} : { "content-length": body.length }) };
     const asked = request({ agent, port, path, host: "127.0.0.1", method: body === undefined ? "GET" : "POST", headers }, (answer) => {
       if (answer.statusCode !== 200) reject(new Error(`${path}: ${answer.statusCode}`));
       answer.resume().once("end", resolve);

@@ -8,10 +8,10 @@ import { openJournal } from "../../server/journal/open-file.ts";
 
 let folder: string;
 let file: string;
-beforeEach(() => {
+beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), "ridgecall-layout-"));
   file = join(folder, "data.db");
-  openJournal(file).close();
+  await openJournal(file).close();
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -94,19 +94,19 @@ describe("a data file is verified", () => {
     expect(out[0]).toContain(`does not hold: entry ${no} ${why}`);
     expect(out[1]).toMatch(/holds\.$/);
   });
-  it("whose entries hang together, and open no job that could be played", () => {
-    const file = folderWith("data.db", (name) => {
-      const journal = openJournal(name);
-      const [opening, ...rest] = chainOf("job-1", 3);
-      journal.open(opening!, {});
-      for (const line of rest) journal.append(line);
-      journal.close();
-    });
+  it("whose entries hang together, and open no job that could be played", async () => {
+    const file = folderWith("data.db", () => {});
+    const journal = openJournal(file);
+    const [opening, ...rest] = chainOf("job-1", 3);
+    await journal.open(opening!, {});
+    for (const line of rest) await journal.append(line);
+    await journal.close();
     const { status, out } = verify(file);
     expect([status, out]).toEqual([1, ["Tent of job-1: 3 entries, does not hold: entry 1 does not open a job (no entry before it)."]]);
   });
   it("with no job in it, and says so", async () => {
-    const file = folderWith("data.db", (name) => void openJournal(name).close());
+    const file = folderWith("data.db", () => {});
+    await openJournal(file).close();
     expect(verify(file)).toMatchObject({ status: 0, out: [`${file} holds no job yet.`] });
   });
   it("not while a server holds it; and after a kill with what its log holds, changing neither", async () => {

@@ -2,8 +2,8 @@ import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { replyTo, stepsByGate } from "../../../machines/conversation/reply-to.ts";
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
-import { allSteps } from "../../../machines/install/job.ts";
-import type { Frozen, Script, Step } from "../../../machines/install/step.ts";
+import { stepsIn } from "../../../machines/install/job.ts";
+import type { Frozen } from "../../../machines/install/step.ts";
 import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
@@ -128,14 +128,8 @@ function takenAs({ command }: CommandEntry, earlier: EntryLookup, { intentText, 
   }
 }
 
-const known = new WeakMap<Script, ReadonlyMap<StepId, Step>>();
 function sayOf({ script }: Frozen, id: StepId, words: Words): string {
   if (id === "closed") return words.record.closedCall;
-  let steps = known.get(script);
-  if (!steps) {
-    steps = new Map(allSteps(script).map((s) => [s.id, s]));
-    known.set(script, steps);
-  }
-  const step = steps.get(id);
+  const step = stepsIn(script).byId.get(id);
   return step ? callText(step, words).say(step.params) : id;
 }
