@@ -26,7 +26,7 @@ beforeAll(async () => {
   const world = testApp(journal);
   const read = async (job: string) => (await (await world.app.request(`/jobs/${job}/record.json`)).json()) as Exported;
   const one = await openedJob(brief(), world);
-  for (let n = 0; n < 8; n++) one.say(n % 3 === 0 ? { type: "next" } : { type: "note", text: `note ${n}` });
+  for (let n = 0; n < 8; n++) await one.say(n % 3 === 0 ? { type: "next" } : { type: "note", text: `note ${n}` });
   const two = await openedJob({ ...brief(), title: "Two\nlines \u001b[31mred" }, world);
   await two.say({ type: "note", text: "here" });
   [record, other, sealed] = [await read(one.job), await read(two.job), await one.entries()];

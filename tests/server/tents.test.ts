@@ -250,7 +250,7 @@ describe("the pages of the list", () => {
   });
   it("a tent spoiled in the file is said to be unreadable, and can be taken out", async () => {
     const { catalog } = world.journal;
-    catalog.add("t-9", { name: "Spoiled", spec: { widthFt: "?" }, kit: null, at: 1 }, { key: "key-00001", request: "r" });
+    await catalog.add("t-9", { name: "Spoiled", spec: { widthFt: "?" }, kit: null, at: 1 }, { key: "key-00001", request: "r" });
     expect(await html("/tents")).toContain("cannot be read");
     expect(await html("/tents/t-9")).toContain("This tent cannot be read any more");
     expect((await world.app.request("/jobs/new?tent=t-9")).status).toBe(409);
