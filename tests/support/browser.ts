@@ -104,6 +104,13 @@ export async function press(page: Page, selector: string): Promise<void> {
 
 const NEXT = ".dock .main button";
 
+/** The page in the hands of somebody: theirs already, or opened anew. */
+async function holdAs(page: Page, world: OnJob, state: GuideState, person: string): Promise<void> {
+  const { name, roleName } = state.people.find((p) => p.id === person)!;
+  if ((await page.locator(".strip", { hasText: `${name}, ${roleName}` }).count()) > 0) return;
+  await page.goto(`${world.url}jobs/${world.job}?as=${person}`);
+}
+
 /** Answers the gate on the page as a well-prepared crew does: by its own buttons and fields, on the screen of whom it allows. */
 export async function answerOnPage(page: Page, world: OnJob, state: GuideState): Promise<void> {
   const gate = state.gate!;
@@ -113,7 +120,7 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
     await page.fill(".gate .wind input[name=gustMph]", "9");
     return press(page, ".gate .wind button");
   }
-  await page.goto(`${world.url}jobs/${world.job}?as=${answer.as}`);
+  await holdAs(page, world, state, answer.as);
   const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
   const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
@@ -158,8 +165,7 @@ export async function play(page: Page, world: OnJob, stop: (state: GuideState) =
       }
       await answerOnPage(page, world, await world.state());
     }
-    const lead = state.people.find((p) => p.role === "lead")!.id;
-    if (!(await page.locator(".strip").textContent())?.includes("lead")) await page.goto(`${world.url}jobs/${world.job}?as=${lead}`);
+    await holdAs(page, world, state, state.people.find((p) => p.role === "lead")!.id);
     await press(page, NEXT);
   }
   throw new Error("1,000 calls and still not there");

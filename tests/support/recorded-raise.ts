@@ -1,9 +1,10 @@
 import { randomUUID } from "node:crypto";
 import { existsSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import Database from "libsql";
 import { inject } from "vitest";
 import type { StepId } from "../../machines/install/ids.ts";
-import { type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
+import { type Entry, type JobId, keyOf, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import { demoBrief } from "../../server/demo.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { testApp } from "./app.ts";
@@ -38,18 +39,22 @@ async function record(): Promise<Recorded> {
 /** A data file with a job for each of these calls, standing there after a raise that was recorded. Gives the jobs' ids by call. */
 export async function raisedFile(file: string, steps: readonly StepId[]): Promise<ReadonlyMap<StepId, JobId>> {
   const { names, entries } = await recordedRaise();
-  const journal = openJournal(file);
-  const jobs = new Map<StepId, JobId>();
-  for (const step of steps) {
-    const at = entries.findIndex((entry) => entry.step === step);
-    if (at < 0) throw new Error(`the recorded raise never comes to ${step}`);
-    const id = `at-${step.replaceAll(".", "-")}`;
-    const [opening, ...rest] = asJob(id, entries.slice(0, at + 1));
-    await journal.open(opening!, names);
-    for (const line of rest) await journal.append(line);
-    jobs.set(step, id);
-  }
-  await journal.close();
+  await (await openJournal(file)).close();
+  // In one piece: the journal itself waits for the disk after each entry. What it keeps besides, it makes anew when it opens.
+  const db = new Database(file);
+  const line = db.prepare("INSERT INTO entries (job, no, prev, hash, key, bytes) VALUES (?, ?, ?, ?, ?, ?)");
+  const name = db.prepare("INSERT INTO names (job, person, name) VALUES (?, ?, ?)");
+  const jobs = new Map(steps.map((step) => [step, `at-${step.replaceAll(".", "-")}`]));
+  db.transaction(() => {
+    for (const [step, job] of jobs) {
+      const at = entries.findIndex((entry) => entry.step === step);
+      if (at < 0) throw new Error(`the recorded raise never comes to ${step}`);
+      for (const { entry, hash, bytes } of asJob(job, entries.slice(0, at + 1)))
+        line.run(job, entry.no, entry.prev, hash, keyOf(entry), Buffer.from(bytes));
+      for (const [person, called] of Object.entries(names)) name.run(job, person, called);
+    }
+  })();
+  db.close();
   return jobs;
 }
 
