@@ -17,10 +17,10 @@ import { sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
-export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
+export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
-  const loaded = (c: Context) => desks.load(idOf(c));
+  const loaded = (c: Context) => liveJobs.load(idOf(c));
   const stateOf = (c: Context, live: LiveJob) => buildTruckState(live, c.get("words"));
   const screenOf = (c: Context, live: LiveJob): TruckScreen => {
     const { job, names } = live;
@@ -94,7 +94,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return await sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
+      return await sayTo(liveJobs, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

@@ -72,7 +72,7 @@ it("all that can be pressed on a phone is 72 px at least, either way", async () 
   }
 });
 
-it("on a desk the findings stand in one table, a column for each mark, nothing cut off", async () => {
+it("on a live the findings stand in one table, a column for each mark, nothing cut off", async () => {
   const page = await shown("findings", { viewport: DESK });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(DESK.width);
   const tops = await page

@@ -10,7 +10,7 @@ beforeEach(async () => {
 /** What the guide says back to an entry as the job stands now. */
 const replied = async (said: CommandEntry | Promise<CommandEntry>): Promise<Reply> => {
   const entry = await said;
-  return replyTo(entry, contextOf(await job.desks.load(job.job), entry));
+  return replyTo(entry, contextOf(await job.liveJobs.load(job.job), entry));
 };
 
 describe("what the guide says back, as facts", async () => {
@@ -40,7 +40,7 @@ describe("what the guide says back, as facts", async () => {
       ),
     ).toMatchObject({ is: "readBack", step: { id: "sheet.atHand" }, outOfLimit: true, takenAt: null }));
   it("a reading of ten minutes ago is read back with its time, one of just now without", async () => {
-    const at = job.desks.now();
+    const at = job.liveJobs.now();
     const wind = (takenAt: number) =>
       ({ type: "readBack", intent: { type: "reading", reading: { kind: "wind", mph: 5, gustMph: null, takenAt, place: null } } }) as const;
     expect(await replied(job.say(wind(at - 600_000)))).toMatchObject({ is: "readBack", takenAt: at - 600_000 });

@@ -94,10 +94,10 @@ describe("when there is room again", () => {
     expect([before?.by, (await job.read()).held]).toEqual(["Odd", { by: "Odd", only: null, unrecorded: null }]);
   });
   it("the hold is recorded without anybody saying anything, once it is tried again", async () => {
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await job.read()).held?.unrecorded).toBe(SENTENCE);
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await job.read()).held).toEqual({ by: "Odd", only: null, unrecorded: null });
     expect(await entries()).toHaveLength(2);
   });
@@ -105,7 +105,7 @@ describe("when there is room again", () => {
     const again = { as: "Pia", key: "pressed-twice", seen: 1, type: "hold" };
     for (let n = 0; n < 2; n++) await job.post(`/jobs/${job.job}/say`, again);
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await entries()).map((e) => (e.kind === "command" ? [e.command.type, e.command.by] : []))).toEqual([
       [],
       ["hold", "p6"],
@@ -114,7 +114,7 @@ describe("when there is room again", () => {
   });
   it("the lead carries on as after any hold", async () => {
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect(await told({ type: "carryOn", seen: (await job.read()).revision })).toMatchObject({ outcome: { did: "carriedOn" } });
     expect((await job.read()).held).toBeNull();
   });

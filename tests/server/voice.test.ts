@@ -7,7 +7,7 @@ type Told = { entry: number | null; went: string; reply: string; heard: string |
 
 /** The demo job at the stakes of edge AB, where it asks how much is showing. */
 async function atTheStakes() {
-  const { app, clock, desks, job, to } = await openedJob();
+  const { app, clock, liveJobs, job, to } = await openedJob();
   await to((s) => s.step === "showing.AB");
   let keys = 0;
   const read = async (device = "office") =>
@@ -26,7 +26,7 @@ async function atTheStakes() {
     const readBack = (await read(device)).readBack?.entry ?? null;
     return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
-  const entries = async () => (await desks.load(job)).entries;
+  const entries = async () => (await liveJobs.load(job)).entries;
   const now = async (device: string) => (await app.request(`/jobs/${job}/now`, { headers: { cookie: `device=${device}` } })).text();
   return { say, send, read, now, clock, entries, last: async () => (await entries()).at(-1)!.entry };
 }

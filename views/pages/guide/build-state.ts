@@ -18,8 +18,8 @@ import type { GateState, GuideState, ThreadLine } from "./state.ts";
 const THREAD = 12;
 
 /** Everything a screen shows of a job at a moment, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
-export function buildGuideState(held: LiveJob, at: number, device: string | null, words: Words): GuideState {
-  const { job, entries, names, readOnly, warning } = held;
+export function buildGuideState(live: LiveJob, at: number, device: string | null, words: Words): GuideState {
+  const { job, entries, names, readOnly, warning } = live;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = currentStep(job);
@@ -37,15 +37,15 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     call: step ? callState(step, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name, words) : null,
-    held: holdState(held, name, words),
+    held: holdState(live, name, words),
     weather: { is: weather, words: words.weatherWords(weather, context.wind, thundery(context, at) ? context.thunderAt : null, at) },
-    readBack: device === null ? null : readBackOn(device, held, at, name, words),
+    readBack: device === null ? null : readBackOn(device, live, at, name, words),
     makingSafe: context.resumeAt !== null,
     closed: step === null,
     proposed: context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
-    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, held, name, words)] : [])),
+    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, live, name, words)] : [])),
     readOnly: readOnly && words.notRecordedText(readOnly),
     warning: warning && words.errors.low(warning),
   };
@@ -64,14 +64,14 @@ function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
   return { say: say(step.params), why, wrong, well };
 }
 
-function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
-  const waits = pendingReadBack(held.job, device, at);
-  const heard = waits && lookupIn(held.entries)(waits.entry);
+function readBackOn(device: string, live: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
+  const waits = pendingReadBack(live.job, device, at);
+  const heard = waits && lookupIn(live.entries)(waits.entry);
   if (!waits || heard?.kind !== "command") return null;
   return {
     entry: waits.entry,
-    words: replied(heard, held, name, words),
-    leftS: Math.ceil((waits.at - at) / 1000 + held.job.frozen.limits.readBackS.is),
+    words: replied(heard, live, name, words),
+    leftS: Math.ceil((waits.at - at) / 1000 + live.job.frozen.limits.readBackS.is),
   };
 }
 
@@ -110,8 +110,8 @@ const discrepancyLink = ({ wordsKey, params }: Step, answer: Answer | undefined)
     ? `discrepancy?what=rings&edge=${params.edge}&counted=${answer.value.n}`
     : null;
 
-function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
-  const { job } = held;
+function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
+  const { job } = live;
   const { command, outcome } = entry;
   const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
@@ -121,7 +121,7 @@ function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => st
     call: step ? callText(step, words).say(step.params) : "",
     said: command.heard ?? words.saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: replied(entry, held, name, words),
+    reply: replied(entry, live, name, words),
     refused: "refused" in outcome,
   };
 }
