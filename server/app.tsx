@@ -24,7 +24,7 @@ const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
 /** The whole application: web standards only. Files for the page are served by whoever mounts it. */
 export function createApp(world: Dependencies) {
-  const desks = createLiveJobs(world);
+  const liveJobs = createLiveJobs(world);
   const app = new Hono();
   app.use(
     secureHeaders({
@@ -42,24 +42,24 @@ export function createApp(world: Dependencies) {
       refuse: (c) => answer(c, new Problem(413, (w) => w.errors.tooLarge)),
     }),
   );
-  app.route("/", jobRoutes(desks, world));
-  app.route("/", guideRoutes(desks, world));
-  app.route("/", discrepancyRoutes(desks, world));
-  app.route("/", layoutRoutes(desks));
-  app.route("/", recordRoutes(desks, world));
-  app.route("/", rehearseRoutes(desks, world));
-  app.route("/", timeRoutes(desks, world));
-  app.route("/", truckRoutes(desks, world));
+  app.route("/", jobRoutes(liveJobs, world));
+  app.route("/", guideRoutes(liveJobs, world));
+  app.route("/", discrepancyRoutes(liveJobs, world));
+  app.route("/", layoutRoutes(liveJobs));
+  app.route("/", recordRoutes(liveJobs, world));
+  app.route("/", rehearseRoutes(liveJobs, world));
+  app.route("/", timeRoutes(liveJobs, world));
+  app.route("/", truckRoutes(liveJobs, world));
   app.route("/", tentRoutes(world));
   app.notFound((c) => answer(c, new Problem(404, (w) => w.errors.noPage(c.req.path))));
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c, error);
-    if (error instanceof NotWritten) return answer(c, new Problem(503, (w) => w.storageText(error.failure)));
+    if (error instanceof NotWritten) return answer(c, new Problem(503, (w) => w.notRecordedText(error.failure)));
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);
   });
-  return { app, desks };
+  return { app, liveJobs };
 }
 
 /** A problem as JSON for a script, as a fragment for a swap, as a page for a person. */

@@ -1,15 +1,14 @@
-import type { LiveJob, ReadOnly, UnrecordedHold } from "../machines/conversation/live-job.ts";
+import type { LiveJob, UnrecordedHold } from "../machines/conversation/live-job.ts";
 import type { Hash } from "../machines/digest/digest.ts";
 import type { Instant } from "../machines/install/ids.ts";
 import { openJob } from "../machines/install/job.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
-import type { StorageFailure } from "../machines/record/storage.ts";
 import type { Languages } from "../views/text/languages.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
 import { type Condition, Conflict, type Journal, NotWritten } from "./journal/journal.ts";
-import { jobFromLines, type KeptJob, personOf } from "./live-job.ts";
+import { liveJobFrom, personOf } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
 import { RecordList } from "./record-list.ts";
@@ -20,9 +19,11 @@ export type Dependencies = {
   readonly now: () => Instant;
   readonly newId: () => string;
   readonly wakeWord: string;
-  /** Those that a screen may ask for. */
+  /** To put pages and answers into; the first is for whoever asks for none of them. */
   readonly languages: Languages;
 };
+/** A job as it is kept here: its record can be added to. */
+type Kept = LiveJob & { readonly entries: RecordList };
 type Recorded = { readonly live: LiveJob; readonly entry: CommandEntry };
 export type Unrecorded = { readonly live: LiveJob; readonly unrecorded: UnrecordedHold; readonly heard: string | null };
 /** How it went, with the job as it stands then: recorded, held though not recorded, or only something to be told. */
@@ -32,8 +33,8 @@ export type Said<T> = Recorded | Unrecorded | { readonly live: LiveJob; readonly
  * The one place where something happens: load, decide, append, publish. Each job has a queue, and one command at a time is in
  * it from the first to the last of these, so that two never cross, however long the journal takes. Other jobs do not wait.
  */
-export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependencies) {
-  const jobs = new Map<JobId, KeptJob>();
+export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Dependencies, "languages">) {
+  const jobs = new Map<JobId, Kept>();
   const inTurn = createQueues();
   /** How the journal was doing when a page was last asked for. What is said asks it anyway, by being written. */
   let condition: Condition = { is: "sound" };
@@ -47,20 +48,20 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
     return inCondition(live);
   }
   function inCondition(live: LiveJob): LiveJob {
-    if (condition.is === "lost") return { ...live, readOnly: condition.lost };
-    return condition.is === "low" ? { ...live, lowStorage: condition.low } : live;
+    if (condition.is === "lost") return { ...live, readOnly: { why: "lost", place: condition.place, how: condition.how } };
+    return condition.is === "low" ? { ...live, warning: condition } : live;
   }
 
   /** From memory, or else from the journal. Only in the job's turn. */
-  async function kept(id: JobId): Promise<KeptJob> {
+  async function kept(id: JobId): Promise<Kept> {
     const known = jobs.get(id);
     if (known) return known;
     condition = await journal.condition();
-    if (condition.is === "lost") throw new NotWritten(condition.lost);
+    if (condition.is === "lost") throw new NotWritten({ ...condition, why: "lost" });
     const lines = await journal.read(id);
     if (lines.length === 0) throw new Problem(404, (w) => w.errors.noJob(id));
     await refold(id);
-    const live = jobFromLines(id, lines, await journal.names(id));
+    const live = liveJobFrom(id, lines, await journal.names(id));
     jobs.set(id, live);
     return live;
   }
@@ -84,7 +85,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
       const job = openJob(frozen, at);
       const opening = seal(openingEntry(id, frozen, job, { key, request, at }));
       await journal.open(opening, names);
-      jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, lowStorage: null, unrecorded: null });
+      jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, warning: null, unrecorded: null });
       return id;
     });
 
@@ -106,32 +107,28 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
       const meant = mean(live);
       if ("tell" in meant) return { live, tell: meant.tell };
       const given: Given = { ...from, ...meant, as, at: now() };
-      const { readOnly } = live;
-      if (readOnly) return heldAnyway(live, given, readOnly) ?? refuse(readOnly);
       try {
+        const { readOnly } = live;
+        if (readOnly) throw new Problem(409, (w) => w.notRecordedText(readOnly));
         // What waits comes first: nothing goes on past a hold.
         if (stuck) throw stuck;
         return await write(live, given);
       } catch (error) {
-        const held = error instanceof NotWritten ? heldAnyway(live, given, error.failure) : null;
-        if (held) return held;
-        throw error;
+        return heldAnyway(live, given, error);
       }
     });
     return { ...said, live: inCondition(said.live) };
   }
 
-  /**
-   * A hold holds, written or not, and every screen says which. Everything else is done when it is written, or not at all:
-   * `null`. What could not be written for want of room waits for it.
-   */
-  function heldAnyway(live: KeptJob, given: Given, why: ReadOnly | StorageFailure): Unrecorded | null {
-    const is = given.ask.type === "hold" ? "held" : given.ask.type === "pause" ? "paused" : null;
-    if (is === null) return null;
+  /** A hold holds, written or not, and every screen says which. Everything else is done when it is written, or not at all. */
+  function heldAnyway(live: Kept, given: Given, error: unknown): Unrecorded {
+    const is = given.intent.type === "hold" ? "held" : given.intent.type === "pause" ? "paused" : null;
+    const why = error instanceof NotWritten ? error.failure : live.readOnly;
+    if (is === null || why === null) throw error;
     const id = jobOf(live);
     const unrecorded: UnrecordedHold = { by: given.as, is, why };
     const before = waiting.get(id) ?? [];
-    if (!live.readOnly && !before.some(({ key }) => key === given.key)) waiting.set(id, [...before, given]);
+    if (error instanceof NotWritten && !before.some(({ key }) => key === given.key)) waiting.set(id, [...before, given]);
     const next = { ...live, unrecorded };
     jobs.set(id, next);
     hub.changed(id);
@@ -139,7 +136,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
   }
 
   /** Decides one command on the job as it stands, writes its entry, and lets everybody know. */
-  async function write(live: KeptJob, given: Given): Promise<Recorded> {
+  async function write(live: Kept, given: Given): Promise<Recorded> {
     const { entry, job } = nextEntry(live, given);
     const names = given.names && "did" in entry.outcome ? given.names : {};
     const sealed: Sealed = seal(entry);
@@ -180,10 +177,6 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Dependenc
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 
 const jobOf = ({ entries }: LiveJob): JobId => entries.at(0)!.entry.job;
-
-function refuse(readOnly: ReadOnly): never {
-  throw new Problem(409, (w) => w.readOnlyText(readOnly));
-}
 
 function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
   if (before.entry.request !== request) throw new Problem(409, (w) => w.errors.keyUsed(key));

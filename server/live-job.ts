@@ -7,15 +7,12 @@ import { verifyChain } from "../machines/record/verify-chain.ts";
 import { Problem, type Sentence } from "./input/problem.ts";
 import { RecordList } from "./record-list.ts";
 
-/** A job as the server keeps it: its record can be added to. Never changed: what happens makes a new one. */
-export type KeptJob = LiveJob & { readonly entries: RecordList };
-
-/** A job as its lines say. A Problem where not even its opening can be read: there is nothing to show. */
-export function jobFromLines(id: JobId, lines: Parameters<typeof replay>[0], names: LiveJob["names"]): KeptJob {
+/** A job as its lines say. Throws a Problem where not even its opening can be read: there is nothing to show. */
+export function liveJobFrom(id: JobId, lines: Parameters<typeof replay>[0], names: LiveJob["names"]): LiveJob & { entries: RecordList } {
   const chain = verifyChain(lines);
   if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, (w) => w.errors.noOpening(id));
   const { job, entries, mismatch } = replayable(id, lines);
-  return { job, entries: new RecordList([...entries]), names, readOnly: mismatch, lowStorage: null, unrecorded: null };
+  return { job, entries: new RecordList([...entries]), names, readOnly: mismatch, warning: null, unrecorded: null };
 }
 
 /** A record whose opening is of a shape, or leads to a state, that cannot be played is one without an opening. */
@@ -27,7 +24,7 @@ function replayable(id: JobId, lines: Parameters<typeof replay>[0]): ReturnType<
   throw new Problem(409, (w) => w.errors.noOpening(id));
 }
 
-/** The person of this job by id or by name, or a Problem that lists who is on it. */
+/** The person of a job by id or by name. Throws a Problem that lists who is on it. */
 export function personOf({ job, names }: Pick<LiveJob, "job" | "names">, as: string): Person {
   const { crew } = job.frozen.brief;
   // What looks like an id is one and never a name, and no name looks like one.

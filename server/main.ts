@@ -25,7 +25,7 @@ const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toIS
 async function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, desks } = createApp({
+  const { app, liveJobs } = createApp({
     journal,
     hub: createHub(),
     now: () => Date.now(),
@@ -34,7 +34,7 @@ async function main() {
     languages: LANGUAGES,
   });
   if (config.demo && (await journal.folds()).length === 0)
-    await desks.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
+    await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const whole = new Hono().route("/", createAssets()).route("/", app);
   const { port, host, tls } = config;
   const secure = tls && { createServer, serverOptions: tlsFiles(tls) };
@@ -42,7 +42,7 @@ async function main() {
     console.log(start.listening(`${tls ? "https" : "http"}://${host}:${info.port}/`, config.file)),
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
-  setInterval(() => void desks.writeHolds().catch(console.error), RETRY_MS).unref();
+  setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS).unref();
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
       server.close(() => void journal.close().finally(() => process.exit(0)));

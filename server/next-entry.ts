@@ -18,7 +18,7 @@ export type Envelope = {
   readonly request: Hash;
 };
 /** What is asked of a job, how it was said, and the names of people that it brings in. */
-export type Asked = { readonly ask: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
+export type Asked = { readonly intent: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
 /** All that a command is made from, besides the job. */
 export type Given = Asked & Envelope & { readonly at: Instant };
 
@@ -26,9 +26,9 @@ export type Given = Asked & Envelope & { readonly at: Instant };
 export const requestDigest = (body: unknown): Hash => digest.of(body);
 
 /** What a command leads to: the next entry of the job, and the job after it. */
-export function nextEntry(live: LiveJob, { ask, as: by, request, names: _, ...said }: Given): { entry: CommandEntry; job: Job } {
+export function nextEntry(live: LiveJob, { intent, as: by, request, names: _, ...said }: Given): { entry: CommandEntry; job: Job } {
   const tip = live.entries.at(-1)!;
-  const command: Command = { ...ask, ...said, by, role: personOf(live, by).role, entry: tip.entry.no + 1 };
+  const command: Command = { ...intent, ...said, by, role: personOf(live, by).role, entry: tip.entry.no + 1 };
   const [job, outcome] = decide(live.job, command);
   const entry: CommandEntry = {
     kind: "command",

@@ -2,8 +2,9 @@ import { applyAmendment } from "./amend.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import type { GateId } from "./ids.ts";
-import { allSteps, type Job } from "./job.ts";
+import type { Job } from "./job.ts";
 import type { Outcome, Refusal } from "./refusals.ts";
+import type { Step } from "./step.ts";
 import { transition } from "./transition.ts";
 
 /** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
@@ -33,7 +34,10 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!) : next, outcome];
 }
 
-const hasGate = ({ frozen }: Job, gate: GateId): boolean => allSteps(frozen.script).some((step) => step.gate?.id === gate);
+function hasGate({ frozen }: Job, gate: GateId): boolean {
+  const asks = (step: Step) => step.gate?.id === gate;
+  return frozen.script.steps.some(asks) || Object.values(frozen.script.escapes).some((way) => way.some(asks));
+}
 
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {
   if (!("did" in outcome)) return job.proposed;

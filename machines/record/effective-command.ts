@@ -2,12 +2,21 @@ import { isCumulative, mergeAnswers } from "../install/checks/any-check.ts";
 import type { Command } from "../install/commands.ts";
 import type { Check, Value } from "../install/gates.ts";
 import type { EntryNo } from "../install/ids.ts";
+import { type Entries, lookupIn } from "./entries.ts";
 import type { CommandEntry, Entry } from "./entry.ts";
 
 /** Finds an entry of the same job by its number; nothing where there is none. */
 export type EntryLookup = (no: EntryNo) => Entry | null | undefined;
 
-/** An entry's command as it counts: a "correct" counts as what it confirms, named by its entry; all else as itself. */
+/**
+ * An entry's command as it counts: a "correct" counts as what it confirms, named by its entry; all else as itself. `entries`
+ * are the job's, from the first.
+ */
+export function effectiveCommand(said: CommandEntry, entries: Entries): Command {
+  return effectiveCommandBy(said, lookupIn(entries));
+}
+
+/** The same where earlier entries are looked up one by one. */
 export function effectiveCommandBy({ command }: CommandEntry, earlier: EntryLookup): Command {
   if (command.type !== "correct") return command;
   const heard = earlier(command.target);

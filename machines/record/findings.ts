@@ -94,7 +94,7 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
 export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Folded & { readonly each: readonly (readonly Flag[])[] } {
   const [first, ...rest] = entries;
   if (first?.entry.kind !== "opening") throw new Error("the record does not begin with an opening; give all entries from the first");
-  const earlier = lookupIn(entries);
+  const earlier: EntryLookup = lookupIn(entries);
   let folded: Folded = { fold: openFold(first.entry), flags: [] };
   const each = [folded.flags];
   for (const { entry } of rest) {

@@ -1,50 +1,50 @@
 import { inverse, Matrix } from "ml-matrix";
 import { CORNERS } from "../tent/types.ts";
-import { cosines } from "./figure.ts";
-import { framed, type LengthName, type Lengths, lengthFt, type Marks, measuredOf, tapeSdFt } from "./lengths.ts";
+import { cosines } from "./fit-marks.ts";
+import { type LengthName, type Lengths, lengthFt, type Marks, measuredNames, tapeSdFt, toBaselineFrame } from "./lengths.ts";
 
-/** One length that, left out, makes the others agree: what was read, and what they say it is. Feet. */
+/** A length without which the others agree: the reading, and what the others predict, in feet. */
 export type Suspect = { readonly name: LengthName; readonly readFt: number; readonly likelyFt: number };
 
 /**
- * What is taken to be known before anything is measured: each mark stands near its place, with a standard deviation of
- * so many inches across and along. Common practice, no source. Without it six lengths show that one is wrong, and never
- * which: one length too many leaves one equation, which any of the six can satisfy.
+ * Prior: standard deviation of a mark from its place before anything is measured, in inches, across and along. Common
+ * practice, no source. Without a prior, six lengths show that one is wrong but never which: one redundant length leaves one
+ * equation, and changing any of the six can satisfy it.
  */
 export const MARK_SD_IN = 2;
-/** How much better than the next a suspect must explain the lengths: odds of more than four to one, as twice their logarithm. */
-const CLEARLY = 3;
-/** What is left over without the suspect must itself be likely: one in a thousand, five lengths. */
-const PLAUSIBLE = 20.5;
+/** How much better the suspect must explain the lengths than the next one: twice the log of odds of more than four to one. */
+const MIN_COST_MARGIN = 3;
+/** Largest cost without the suspect at which the other five lengths are plausible: chi-squared, one in a thousand. */
+const MAX_REMAINING_COST = 20.5;
 
 /**
- * The length that was most likely misread, or `null` where no single one stands out. Each length in turn is left out, and
- * the others are weighed against marks near their places; the one without which they fit best is the suspect.
- * Method: data snooping after Baarda (1968), with the wanted marks as further observations; from memory.
+ * Finds the length that was most likely misread; `null` if no single one stands out. Leaves out each length in turn and tests
+ * the others against marks near their places; the suspect is the one without which they fit best. Method: data snooping after
+ * Baarda (1968), with the wanted marks as additional observations; from memory.
  */
-export function suspectOf(lengths: Lengths, want: Marks, sdInAt100Ft: number): Suspect | null {
-  const names = measuredOf(lengths);
-  const marks = framed(want);
-  const off = names.map((name) => lengths[name]! - lengthFt(marks, name));
-  const weight = inverse(spreadOf(marks, names, sdInAt100Ft));
-  const pulled = weight.mmul(Matrix.columnVector(off)).to1DArray();
-  const whole = off.reduce((sum, r, i) => sum + r * pulled[i]!, 0);
+export function findMisread(lengths: Lengths, want: Marks, sdInAt100Ft: number): Suspect | null {
+  const names = measuredNames(lengths);
+  const marks = toBaselineFrame(want);
+  const residuals = names.map((name) => lengths[name]! - lengthFt(marks, name));
+  const weights = inverse(covarianceOf(marks, names, sdInAt100Ft));
+  const weighted = weights.mmul(Matrix.columnVector(residuals)).to1DArray();
+  const totalCost = residuals.reduce((sum, r, i) => sum + r * weighted[i]!, 0);
   const ranked = names
     .map((name, i) => {
-      const own = weight.get(i, i);
-      return { name, cost: whole - pulled[i]! ** 2 / own, likelyFt: lengths[name]! - pulled[i]! / own };
+      const weight = weights.get(i, i);
+      return { name, cost: totalCost - weighted[i]! ** 2 / weight, likelyFt: lengths[name]! - weighted[i]! / weight };
     })
     .sort((a, b) => a.cost - b.cost);
   const [best, next] = ranked as [(typeof ranked)[0], (typeof ranked)[0]];
-  if (best.cost > PLAUSIBLE || next.cost - best.cost < CLEARLY) return null;
+  if (best.cost > MAX_REMAINING_COST || next.cost - best.cost < MIN_COST_MARGIN) return null;
   return { name: best.name, readFt: lengths[best.name]!, likelyFt: best.likelyFt };
 }
 
-/** How the lengths vary together when marks stand a little off and the tape reads a little off: covariance in square feet. */
-function spreadOf(marks: Marks, names: readonly LengthName[], sdInAt100Ft: number): Matrix {
+/** Covariance of the lengths in square feet, from errors of the marks and of the tape. */
+function covarianceOf(marks: Marks, names: readonly LengthName[], sdInAt100Ft: number): Matrix {
   const sdFt = MARK_SD_IN / 12;
   const design = new Matrix(names.map((name) => CORNERS.flatMap((corner) => [...cosines(marks, name, corner)])));
-  const spread = design.mmul(design.transpose()).mul(sdFt ** 2);
-  for (const [i, name] of names.entries()) spread.set(i, i, spread.get(i, i) + tapeSdFt(lengthFt(marks, name), sdInAt100Ft) ** 2);
-  return spread;
+  const covariance = design.mmul(design.transpose()).mul(sdFt ** 2);
+  for (const [i, name] of names.entries()) covariance.set(i, i, covariance.get(i, i) + tapeSdFt(lengthFt(marks, name), sdInAt100Ft) ** 2);
+  return covariance;
 }

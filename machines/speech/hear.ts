@@ -9,32 +9,32 @@ import { plain } from "./plain.ts";
 export type ListeningContext = {
   readonly step: Step | null;
   readonly attention: Attention;
-  /** Whether something that was read back on this device waits for "correct". */
+  /** Whether a read-back on this device is waiting for "correct". */
   readonly waiting: boolean;
-  /** The word said first by those who speak into an open microphone and mean the guide. */
+  /** The word people say first to address the guide through an open microphone. */
   readonly wakeWord: string;
   readonly language: Language;
 };
 
-/** What was said into a device: a recognizer's alternatives, best first, and whether the talk button was held. */
+/** One utterance: the recognizer's alternatives, best first, and whether the talk button was held. */
 export type Utterance = { readonly alternatives: readonly string[]; readonly talk: boolean };
 
-/** What is taken from it, by which way of speaking, and whether it is read back first; or that it was left alone, and why. */
+/** What an utterance means, how it was spoken, and whether it must be read back first; or why it was ignored. */
 export type Heard =
   | { readonly words: string; readonly source: Spoken; readonly meant: Meaning; readonly readBack: boolean }
   | { readonly words: string; readonly leftAlone: "chatter" | "wakeWord" };
 
-/** Calls with both hands in the lacing and nothing asked: there "next" and "back" may be said bare. */
+/** Calls that keep both hands on the lacing. If they have no gate, "next" and "back" need no wake word or button. */
 const LACING: ReadonlySet<string> = new Set(["lace.start", "lace.ring", "lace.valance", "lace.back"]);
 const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.wordsKey);
 
-/** One of the recognizer's alternatives, and what it means at this call. */
-type Guess = { readonly words: string; readonly meant: Meaning };
+/** One of the recognizer's alternatives and its meaning at this call. */
+type Alternative = { readonly words: string; readonly meant: Meaning };
 
 /**
- * One utterance at one moment. The strictness is by what a mistake costs: hold words are taken from anybody at once;
- * light words bare, as a whole utterance; what binds only with the talk button held or after the wake word, and then
- * it is read back. All else is chatter. Each alternative is understood once.
+ * Interprets one utterance. How strict it is depends on what a mistake costs: hold words are accepted from anybody at once;
+ * light words are accepted as a whole utterance; binding words need the talk button or the wake word, and are read back. All
+ * else is chatter. Each alternative is parsed once.
  */
 export function hear({ alternatives, talk }: Utterance, context: ListeningContext): Heard {
   const { language, step, wakeWord, waiting } = context;
@@ -45,49 +45,49 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
   const source: Spoken = talk ? "talk" : woken ? "wake" : "open";
   const hold = [...said, ...afterWake].find(language.isHold);
   if (hold !== undefined) return { words: hold, source, meant: { intent: { type: "hold" } }, readBack: false };
-  const guesses = (woken ? afterWake : said).map((words): Guess => ({ words, meant: language.understand(words, step) }));
+  const guesses = (woken ? afterWake : said).map((words): Alternative => ({ words, meant: language.understand(words, step) }));
   const [first = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
-  // A hold word in what was understood otherwise, or in a guess at what was not: work waits. A note may tell of one.
+  // A hold word inside another sentence, or in any alternative if none was understood, pauses work. A note may mention one.
   const waits =
     "notUnderstood" in first.meant ? said.some(language.holdsInside) : language.holdsInside(first.words) && !isNote(first.meant);
   if (waits) return heard({ intent: { type: "pause" } });
-  if (woken || talk) return meantFor(guesses, source, context);
+  if (woken || talk) return addressedToGuide(guesses, source, context);
   if (isLight(first.meant, context)) return heard(first.meant);
   if (waiting && language.isNo(plain(best))) return heard({ confirm: "wrong" });
   return { words: best, leftAlone: guesses.some(({ meant }) => !("notUnderstood" in meant)) ? "wakeWord" : "chatter" };
 }
 
-const NOTHING: Guess = { words: "", meant: { notUnderstood: true } };
+const NOTHING: Alternative = { words: "", meant: { notUnderstood: true } };
 const isNote = (meant: Meaning): boolean => "intent" in meant && meant.intent.type === "note";
 
 /**
- * What was said to the guide on purpose. Where the alternatives say different things it is asked again. To what was read
- * back, "yes" is never an answer of its own: a read-back of "no" would turn into a recorded yes.
+ * The meaning of an utterance addressed to the guide. If the alternatives disagree, the guide asks again. While a read-back is
+ * waiting, "yes" is never an answer itself: a read-back of "no" would become a recorded yes.
  */
-function meantFor(guesses: readonly Guess[], source: Spoken, { language, waiting }: ListeningContext): Heard {
+function addressedToGuide(guesses: readonly Alternative[], source: Spoken, { language, waiting }: ListeningContext): Heard {
   const [{ words: best } = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   if (waiting && language.isYes(plain(best))) return heard({ sayCorrect: true });
   if (waiting && language.beginsWithNo(plain(best))) return heard({ confirm: "wrong" });
   const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
-  const one = agreed(understood);
-  if (!one) return heard(several(understood));
-  // What is done at once must be the recognizer's best guess. What is read back may be another one, but never a shorter
-  // one than a better guess that was not understood: "not tied off" is no "tied off".
+  const one = unanimous(understood);
+  if (!one) return heard(ambiguousMeaning(understood));
+  // Anything that takes effect at once must be the best alternative. Anything that is read back may be a later one, but not if
+  // a better alternative that was not understood is longer: "not tied off" is not "tied off".
   const length = (words: string) => plain(words).split(" ").length;
   const cut = guesses.slice(0, guesses.indexOf(one)).some((g) => length(g.words) > length(one.words));
   if (cut || (!isBinding(one.meant) && one.words !== best)) return heard({ notUnderstood: true });
   return { ...one, source, readBack: isBinding(one.meant) };
 }
 
-function agreed(guesses: readonly Guess[]): Guess | null {
+function unanimous(guesses: readonly Alternative[]): Alternative | null {
   const [first] = guesses;
   return first && guesses.every((g) => JSON.stringify(g.meant) === JSON.stringify(first.meant)) ? first : null;
 }
 
-/** Several numbers heard in one go are named when it is asked again; anything else was just not caught. */
-function several(guesses: readonly Guess[]): Meaning {
+/** If the alternatives are different numbers, the guide names them when it asks again; otherwise it was not understood. */
+function ambiguousMeaning(guesses: readonly Alternative[]): Meaning {
   const values = guesses.map(({ meant }) => ("intent" in meant && meant.intent.type === "answer" ? meant.intent.value : null));
   const numbers = values.flatMap((v) => (v?.kind === "count" || v?.kind === "measure" ? [v] : []));
   const [first] = numbers;
@@ -112,7 +112,7 @@ function isLight(meant: Meaning, { step, attention, waiting }: ListeningContext)
   }
 }
 
-/** The words after the wake word; null where it was not said first. The wake word alone is nothing. */
+/** The words after the wake word; null if it does not come first or nothing follows it. */
 function afterWakeWord(said: string, wakeWord: string): string | null {
   const words = said.replace(/^[^\p{L}\p{N}]+/u, "");
   if (!plain(words).startsWith(`${wakeWord.toLowerCase()} `)) return null;

@@ -2,18 +2,18 @@ import type { Step } from "../install/step.ts";
 import type { Meaning } from "./meanings.ts";
 import type { Quantity } from "./quantity.ts";
 
-/** What a language has to know to be spoken to. Each lies in a folder of its own: `en/`. */
+/** What a language must provide for speech. Each language has its own folder: `en/`. */
 export type Language = {
-  /** What words mean at a call. How strictly they are taken when they are spoken is another matter: `hear`. */
+  /** The meaning of words at a call. How strictly spoken words are taken is decided in `hear`. */
   readonly understand: (words: string, step: Step | null) => Meaning;
-  /** Whether words are a hold as a whole. */
+  /** Whether the words as a whole are a hold. */
   readonly isHold: (words: string) => boolean;
-  /** Whether a hold word stands in a longer sentence. */
+  /** Whether a hold word occurs in a longer sentence. */
   readonly holdsInside: (words: string) => boolean;
-  /** Said to what was read back: yes, no, and anything that begins with a no. Words as `plain` leaves them. */
+  /** Replies to a read-back: yes, no, and anything that begins with no. Takes words as `plain` returns them. */
   readonly isYes: (words: string) => boolean;
   readonly isNo: (words: string) => boolean;
   readonly beginsWithNo: (words: string) => boolean;
-  /** Every sensible reading of a whole text as one quantity; empty where it is none. */
+  /** Every plausible reading of a whole text as one quantity; empty if there is none. */
   readonly readQuantity: (text: string) => readonly Quantity[];
 };

@@ -1,4 +1,8 @@
-/** Words as they are compared: small letters, no commas or full stops between them, one space. Points in numbers stay. */
+/**
+ * Normalizes words for comparison: lowercase, no punctuation after words, single spaces. Decimal points stay.
+ *
+ * @example plain("Eight,  showing.") // "eight showing"
+ */
 export const plain = (said: string): string =>
   said
     .normalize("NFC")
@@ -8,7 +12,11 @@ export const plain = (said: string): string =>
     .replaceAll(/\s+/g, " ")
     .trim();
 
-/** The same words as they were said, for numbers and texts: capitals and commas mean something there. */
+/**
+ * Trims words but keeps capitals and commas, which matter in numbers and free text.
+ *
+ * @example trimmed(" 1,200 lbs, kN ok. ") // "1,200 lbs, kN ok"
+ */
 export const trimmed = (said: string): string =>
   said
     .trim()

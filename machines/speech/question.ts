@@ -1,9 +1,9 @@
 import type { EdgeName, StationKind } from "../tent/types.ts";
 
-/** What a plan can count. `sidePoles` are all that stand round the edge. */
+/** What a plan can count. `sidePoles` are all poles around the perimeter. */
 export type Countable = "stakes" | "plates" | "straps" | "rings" | "quarterPoles" | "centerPoles" | "sidePoles" | "pieces" | "seams";
 
-/** What a crew asks. It is answered and not recorded. `words` are the asker's own, for an answer that has to say them back. */
+/** A question from the crew. It is answered but not recorded. `words` are the asker's own, for answers that repeat them. */
 export type Question =
   | { readonly asks: "again" }
   | { readonly asks: "why" }
@@ -19,5 +19,5 @@ export type Question =
       readonly words: string;
     }
   | { readonly asks: "where"; readonly places: readonly string[]; readonly words: string }
-  /** With a tape of so many feet; `null` where none was named, `unknown` where what was named is no length. */
+  /** `tapeFt` is `null` if no tape was named, and `unknown` if what was named is not a length. */
   | { readonly asks: "rightAngle"; readonly tapeFt: number | "unknown" | null; readonly words: string };

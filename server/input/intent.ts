@@ -6,11 +6,11 @@ import { readAmendment } from "./amendment.ts";
 import { type Press, toGateUnit } from "./say.ts";
 
 /** A press, or a script's command: what it asks for, and the people that it names for the first time. */
-export type Pressed = { readonly intent: Intent; readonly names: Readonly<Record<PersonId, string>> | null };
+export type Pressed = { readonly by: "press"; readonly intent: Intent; readonly names: Readonly<Record<PersonId, string>> | null };
 
 /** What a press asks of a job at a moment. Throws a Problem where a unit or a brief cannot be read. */
 export function readIntent(press: Press, live: LiveJob, at: Instant): Pressed {
-  const only = (intent: Intent): Pressed => ({ intent, names: null });
+  const only = (intent: Intent): Pressed => ({ by: "press", intent, names: null });
   switch (press.type) {
     case "answer": {
       const gate = currentStep(live.job)?.gate ?? null;
@@ -26,7 +26,7 @@ export function readIntent(press: Press, live: LiveJob, at: Instant): Pressed {
     }
     case "amend": {
       const { frozen, names } = readAmendment(live, press.brief);
-      return { intent: { type: "amend", because: press.because, to: frozen }, names };
+      return { by: "press", intent: { type: "amend", because: press.because, to: frozen }, names };
     }
     default:
       return only(press);

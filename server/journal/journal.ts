@@ -2,7 +2,7 @@ import type { Hash } from "../../machines/digest/digest.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
 import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
-import type { LostStorage, LowStorage, StorageFailure } from "../../machines/record/storage.ts";
+import type { Failure, Lost, LowSpace } from "../../machines/record/storage.ts";
 import type { Catalog } from "./catalog.ts";
 
 /** A line as it lies in the store, not trusted yet. */
@@ -55,11 +55,8 @@ export interface Journal {
   close(): Promise<void>;
 }
 
-/** How a store is doing. */
-export type Condition =
-  | { readonly is: "sound" }
-  | { readonly is: "low"; readonly low: LowStorage }
-  | { readonly is: "lost"; readonly lost: LostStorage };
+/** `low`: before the last write. `lost`: nothing more is written, and what can still be read of it vouches for nothing. */
+export type Condition = { readonly is: "sound" } | ({ readonly is: "low" } & LowSpace) | ({ readonly is: "lost" } & Omit<Lost, "why">);
 
 /** The entry does not follow the job's last one. */
 export class Conflict extends Error {
@@ -77,10 +74,11 @@ export class KeyUsed extends Error {
 }
 /** The store could not take it, whatever it was: nothing of it is there. */
 export class NotWritten extends Error {
-  readonly failure: StorageFailure;
-  constructor(failure: StorageFailure) {
-    const { why, place } = failure;
-    super(`${place} took nothing: ${why === "full" ? "no room left" : why === "lost" ? failure.how : failure.said}`);
+  readonly failure: Failure;
+  constructor(failure: Failure) {
+    super(
+      `${failure.place} took nothing: ${failure.why === "full" ? "no room left" : failure.why === "lost" ? failure.how : failure.said}`,
+    );
     this.name = "NotWritten";
     this.failure = failure;
   }

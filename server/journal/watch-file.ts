@@ -42,9 +42,9 @@ export function watchFile(file: string): FileWatch {
   };
   const condition = (): Condition => {
     const how = look();
-    if (how) return { is: "lost", lost: { why: "lost", place: file, how } };
+    if (how) return { is: "lost", place: file, how };
     const freeBytes = freeIn(dirname(file));
-    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", low: { place: dirname(file), freeBytes } } : { is: "sound" };
+    return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
   };
   look();
   return { lost: () => lost, look, condition };

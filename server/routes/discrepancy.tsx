@@ -21,14 +21,15 @@ import { deviceOf, holderOf } from "./screen.ts";
  * What the cloth or the site says otherwise than the plan, one thing at a time: rings, a pole, a corner. First what it
  * would change is shown; then it is put forward, as every amendment, for a second person to agree to.
  */
-export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
+export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, { job }: LiveJob, values: Fields, problems: Fields, message: string | null, words: Words) =>
-    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...{ values, problems, message, words }} />);
+  const shown = (id: string, { job }: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) =>
+    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...form} />);
 
   app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
-    return c.html(shown(id, await desks.load(id), c.req.query(), {}, null, c.get("words")));
+    const form = { values: c.req.query(), problems: {}, message: null, words: c.get("words") };
+    return c.html(shown(id, await liveJobs.load(id), form));
   });
   app.post("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
@@ -37,7 +38,7 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     const words = c.get("words");
     const notOne: Sentence = (w) => w.errors.oneOf(DISCREPANCIES);
     if (!isDiscrepancy(what)) throw new Problem(422, notOne, { what: notOne });
-    const live = await desks.load(id);
+    const live = await liveJobs.load(id);
     const { job, names } = live;
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
@@ -46,7 +47,7 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     if (because === "") problems.because = (w) => w.errors.empty;
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= (w) => w.errors.tent(p);
     if ("problems" in checked || because === "")
-      return c.html(shown(id, live, fields, inWords(problems, words), words.errors.bodyShape, words), 422);
+      return c.html(shown(id, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
     if (put !== "yes") {
       const to = freeze({ ...brief, tent: checked.spec });
       const effect = effectText(job, to, (person) => names[person] ?? person, words);
@@ -65,8 +66,8 @@ export function discrepancyRoutes(desks: LiveJobs, { newId }: Dependencies) {
     }
     const input = { ...briefFromForm(briefToForm(brief, names, words)), tent: checked.spec };
     const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
-    const { told } = await sayTo(desks, id, body, { source: "press", device: deviceOf(c, newId) }, words);
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...told.reply].slice(0, 500).join(""))}`, 303);
+    const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   return app;
 }

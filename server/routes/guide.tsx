@@ -19,7 +19,7 @@ import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, knownDevice } from "./screen.ts";
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
-export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) {
+export function guideRoutes(liveJobs: LiveJobs, { hub, now, newId }: Dependencies) {
   const app = new Hono();
   const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, now(), on, c.get("words"));
   const device = (c: Context) => deviceOf(c, newId);
@@ -31,15 +31,15 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   });
 
   app.get("/jobs/:file{[\\w-]+\\.json}", async (c) =>
-    c.json(guide(c, await desks.load(c.req.param("file").slice(0, -".json".length)), knownDevice(c))),
+    c.json(guide(c, await liveJobs.load(c.req.param("file").slice(0, -".json".length)), knownDevice(c))),
   );
   app.get("/jobs/:id{[\\w-]+}", async (c) => {
-    const live = await desks.load(c.req.param("id"));
+    const live = await liveJobs.load(c.req.param("id"));
     return c.html(page(<GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
   });
   app.get("/jobs/:id{[\\w-]+}/more", async (c) => {
-    const live = await desks.load(c.req.param("id"));
-    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={desks.wakeWord} />));
+    const live = await liveJobs.load(c.req.param("id"));
+    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={liveJobs.wakeWord} />));
   });
   const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
   /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
@@ -50,7 +50,7 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
   };
   app.get("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
-    const { job, names } = await desks.load(id);
+    const { job, names } = await liveJobs.load(id);
     return briefPage(c, briefToForm(job.frozen.brief, names, c.get("words")), amending(id));
   });
   app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
@@ -58,13 +58,13 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
     const fields = await formBody(c);
     if (wantsPlan(fields)) return planPage(c, fields, amending(id));
     try {
-      const live = await desks.load(id);
+      const live = await liveJobs.load(id);
       if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(live, fields, c.get("words")) });
       const { key, because } = fields;
       const seen = live.job.snapshot.context.revision;
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(fields) };
-      const { told } = await sayTo(desks, id, body, { source: "press", device: device(c) }, c.get("words"));
-      return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(told.reply)}`, 303);
+      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: device(c) }, c.get("words"));
+      return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
     } catch (error) {
       return refusedBrief(c, fields, error, amending(id));
     }
@@ -75,28 +75,28 @@ export function guideRoutes(desks: LiveJobs, { hub, now, newId }: Dependencies) 
     const words = c.get("words");
     if (wantsJson(c)) {
       const from = { source: "office", device: knownDevice(c) ?? "office" } as const;
-      return c.json((await sayTo(desks, id, await jsonBody(c), from, words)).told);
+      return c.json((await sayTo(liveJobs, id, await jsonBody(c), from, words)).reply);
     }
     const fields = await formBody(c);
-    const { told, live } = await sayTo(desks, id, sayFromForm(fields), { source: "press", device: device(c) }, words);
+    const { reply, live } = await sayTo(liveJobs, id, sayFromForm(fields), { source: "press", device: device(c) }, words);
     if (c.req.header("hx-request-type") === "partial")
       return c.html(
         await (
-          <Live {...screen(c, live, device(c))} notice={told.reply} cue={{ went: told.went, heard: told.heard, no: newId() }} />
+          <Live {...screen(c, live, device(c))} notice={reply.reply} cue={{ went: reply.went, heard: reply.heard, no: newId() }} />
         ).toString(),
       );
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...told.reply].slice(0, 500).join(""))}`, 303);
+    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
   });
   app.get("/jobs/:id{[\\w-]+}/now", async (c) => {
-    const live = await desks.load(c.req.param("id"));
+    const live = await liveJobs.load(c.req.param("id"));
     return c.html(await (<Live {...screen(c, live, device(c))} notice={null} />).toString());
   });
   app.get("/jobs/:id{[\\w-]+}/live", async (c) => {
     const id = c.req.param("id");
-    const first = screen(c, await desks.load(id), device(c));
     const on = device(c);
+    const first = screen(c, await liveJobs.load(id), on);
     return follow(c, hub, id, async () => {
-      const state = guide(c, await desks.load(id), on);
+      const state = guide(c, await liveJobs.load(id), on);
       return { entry: state.entry, html: await (<Live {...first} guide={state} notice={null} />).toString() };
     });
   });

@@ -14,7 +14,7 @@ import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { page } from "./page.ts";
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
-export function jobRoutes(desks: LiveJobs, world: Dependencies) {
+export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const { journal, newId } = world;
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
@@ -35,7 +35,7 @@ export function jobRoutes(desks: LiveJobs, world: Dependencies) {
         : [],
     );
   const plan = async (id: string) => {
-    const { job } = await desks.load(id);
+    const { job } = await liveJobs.load(id);
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
@@ -52,15 +52,15 @@ export function jobRoutes(desks: LiveJobs, world: Dependencies) {
     if (wantsJson(c)) {
       const body = await jsonBody(c);
       const { key = newId(), brief } = readOpening(body);
-      const id = await desks.open(readBrief(brief), key, requestDigest(brief));
-      const { job, names } = await desks.load(id);
+      const id = await liveJobs.open(readBrief(brief), key, requestDigest(brief));
+      const { job, names } = await liveJobs.load(id);
       return c.json({ job: id, title: job.frozen.brief.title, people: names, entry: 1 }, 201);
     }
     const fields = await formBody(c);
     if (wantsPlan(fields)) return planPage(c, fields, opening);
     try {
       const { key, ...rest } = fields;
-      const id = await desks.open(readBrief(briefFromForm(fields)), key ?? newId(), requestDigest(rest));
+      const id = await liveJobs.open(readBrief(briefFromForm(fields)), key ?? newId(), requestDigest(rest));
       return c.redirect(`/jobs/${id}`, 303);
     } catch (error) {
       return refusedBrief(c, fields, error, opening);

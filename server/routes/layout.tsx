@@ -17,11 +17,11 @@ import type { LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
-export function layoutRoutes(desks: LiveJobs) {
+export function layoutRoutes(liveJobs: LiveJobs) {
   const app = new Hono();
   const stateOf = async (c: Context): Promise<LayoutState> => {
     const id = c.req.param("id")!;
-    const desk = await desks.load(id);
+    const desk = await liveJobs.load(id);
     const version = versionIn(c, desk);
     const { brief, plan } = version?.frozen ?? desk.job.frozen;
     return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site, version: version?.no ?? null };

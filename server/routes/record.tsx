@@ -14,37 +14,37 @@ import { streamed, yieldTurn } from "./stream.ts";
 const HTML = { "content-type": "text/html; charset=utf-8" };
 
 /** The record of one job, to be read, as a table, and as data that can be verified elsewhere; and the findings of all jobs. */
-export function recordRoutes(desks: LiveJobs, { journal }: Dependencies) {
+export function recordRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
 
   /** A job with what can be vouched for as it lies in the file now, not as it is remembered. */
   const vouched = async (id: string): Promise<LiveJob> => {
-    const desk = await desks.load(id);
+    const live = await liveJobs.load(id);
     // Of a lost file memory is all there is, and was checked when it was loaded; the page says which.
-    if (desk.readOnly?.why === "lost") return desk;
+    if (live.readOnly?.why === "lost") return live;
     const chain = verifyChain(await journal.read(id));
-    const fit = [...desk.entries].findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
+    const fit = [...live.entries].findIndex((e, i) => e.hash !== chain.entries[i]?.hash);
     if (fit === 0) throw new Problem(409, (w) => w.errors.noOpening(id));
-    return fit < 0 ? desk : { ...desk, entries: desk.entries.slice(0, fit), readOnly: { no: fit + 1, why: "changed" } };
+    return fit < 0 ? live : { ...live, entries: live.entries.slice(0, fit), readOnly: { no: fit + 1, why: "changed" } };
   };
 
   app.get("/jobs/:id{[\\w-]+}/record", async (c) => {
-    const desk = await vouched(idOf(c));
+    const live = await vouched(idOf(c));
     await yieldTurn();
-    const state = buildRecordState(desk, c.get("words"));
+    const state = buildRecordState(live, c.get("words"));
     return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), c.get("words"))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
-    const desk = await vouched(idOf(c));
-    const { entries, names, readOnly } = desk;
+    const live = await vouched(idOf(c));
+    const { entries, names, readOnly } = live;
     const { fold, each } = foldAll(entries);
     return c.json({
       job: idOf(c),
       names,
-      problem: readOnly && c.get("words").readOnlyText(readOnly),
+      problem: readOnly && c.get("words").notRecordedText(readOnly),
       findings: fold.counts,
-      kit: kitOf(desk),
+      kit: kitOf(live),
       entries: [...entries].map((e, i) => ({ hash: e.hash, marks: each[i], ...e.entry })),
     });
   });

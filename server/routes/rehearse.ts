@@ -11,12 +11,12 @@ import { formBody } from "./body.ts";
 const DAY_MS = 24 * 3600 * 1000;
 
 /** A job opened once more as a rehearsal: the same tent and crew, today's procedure, nothing at stake. */
-export function rehearseRoutes(desks: LiveJobs, { newId, now }: Dependencies) {
+export function rehearseRoutes(liveJobs: LiveJobs, { newId, now }: Dependencies) {
   return new Hono().post("/jobs/:id{[\\w-]+}/rehearse", async (c) => {
     const id = c.req.param("id");
     const { key } = await formBody(c);
     if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, (w) => w.errors.keyShape);
-    const opened = await desks.open(rehearsalOf(await desks.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
+    const opened = await liveJobs.open(rehearsalOf(await liveJobs.load(id), now()), key ?? newId(), requestDigest({ rehearse: id }));
     return c.redirect(`/jobs/${opened}`, 303);
   });
 }

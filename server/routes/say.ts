@@ -8,7 +8,7 @@ import { currentStep } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import { spokenOn } from "../../machines/speech/languages.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
-import { misunderstandingText, reasonText, replyText, unrecordedText } from "../../views/text/replies.ts";
+import { misunderstandingText, reasonText, replyText } from "../../views/text/replies.ts";
 import type { Words } from "../../views/text/words.ts";
 import { readIntent } from "../input/intent.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
@@ -31,40 +31,42 @@ export type Told = {
   readonly step: string;
 };
 
+type From = { readonly source: CommandSource; readonly device: DeviceId };
+type NothingRecorded = Exclude<Interpretation, { is: "command" }>;
+
 /**
  * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
  * office scripts.
  */
-export async function sayTo(
-  jobs: LiveJobs,
-  id: JobId,
-  raw: unknown,
-  from: { source: CommandSource; device: DeviceId },
-  words: Words,
-): Promise<{ live: LiveJob; told: Told }> {
+export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From, words: Words): Promise<{ live: LiveJob; reply: Told }> {
   const body = readSay(raw);
-  const { said, key, seen, as } = body;
-  const { device } = from;
-  const { wakeWord } = jobs;
-  const went = await jobs.say<Untaken>(id, { key, seen, as, device, request: requestDigest({ ...from, body }) }, (live) => {
-    const pressed = said.by === "press" ? readIntent(said.press, live, jobs.now()) : null;
-    const screen = { device, wakeWord, language: spokenOn(words.lang) };
-    const meant = interpret(live.job, screen, said.by === "press" ? { by: "press", intent: pressed!.intent } : said, jobs.now());
+  const { key, seen, as, said } = body;
+  const envelope = { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) };
+  const screen = { device: from.device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
+  const done = await jobs.say<NothingRecorded>(id, envelope, (live) => {
+    const at = jobs.now();
+    const pressed = said.by === "press" ? readIntent(said.press, live, at) : null;
+    const meant = interpret(live.job, screen, pressed ?? (said as Exclude<typeof said, { by: "press" }>), at);
     if (meant.is !== "command") return { tell: meant };
-    const { intent: ask, spoken, heard } = meant;
-    return { ask, heard, source: spoken ?? (heard === null ? from.source : "typed"), names: pressed?.names ?? {} };
+    const { intent, heard, spoken } = meant;
+    const source = spoken ?? (heard === null ? from.source : "typed");
+    return { intent, heard, source, ...(pressed?.names ? { names: pressed.names } : {}) };
   });
-  const { live } = went;
-  if ("tell" in went) return { live, told: toldOnly(live, went.tell, { wakeWord, typed: said.by === "typing", words }) };
-  if ("unrecorded" in went) return { live, told: toldOfHold(live, went, words) };
-  return { live, told: told(live, went.entry, words) };
+  const { live } = done;
+  if ("tell" in done) return { live, reply: toldOnly(live, done.tell, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words }) };
+  return { live, reply: "entry" in done ? told(live, done.entry, words) : unrecorded(live, done, words) };
 }
 
-type Untaken = Exclude<Interpretation, { is: "command" }>;
+/** A hold that could not be written holds, and says so. */
+function unrecorded(live: LiveJob, { unrecorded: hold, heard }: Unrecorded, words: Words): Told {
+  const reply = `${words.didText(hold.is)} ${words.guide.unrecorded(words.notRecordedText(hold.why))}`;
+  return { entry: null, outcome: { did: hold.is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
+}
+
 type Telling = { readonly wakeWord: string; readonly typed: boolean; readonly words: Words };
 
 /** What is said back where nothing was recorded. Typed words that mean nothing are a mistake in the request. */
-function toldOnly(live: LiveJob, meant: Untaken, { wakeWord, typed, words }: Telling): Told {
+function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" }>, { wakeWord, typed, words }: Telling): Told {
   const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
   switch (meant.is) {
     case "question":
@@ -77,12 +79,6 @@ function toldOnly(live: LiveJob, meant: Untaken, { wakeWord, typed, words }: Tel
       return { ...nothing, went: "notUnderstood", reply: sentence(words) };
     }
   }
-}
-
-/** What is said back to a hold that is not recorded. */
-function toldOfHold(live: LiveJob, { unrecorded: { is, why }, heard }: Unrecorded, words: Words): Told {
-  const reply = `${words.didText(is)} ${words.guide.unrecorded(unrecordedText(why, words))}`;
-  return { entry: null, outcome: { did: is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
 }
 
 /** What is said back to an entry. Told from the entry, so that a repeated key is answered alike. */

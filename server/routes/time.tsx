@@ -13,20 +13,20 @@ import { page } from "./page.ts";
 import { yieldTurn } from "./stream.ts";
 
 /** Crew and time of one job: the page, and the same as data. Another crew is asked for with `?people=`. */
-export function timeRoutes(desks: LiveJobs, { journal }: Dependencies) {
+export function timeRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
   const app = new Hono();
   const stateOf = async (c: Context, people: number | undefined) => {
     const id = c.req.param("id")!;
-    const desk = await desks.load(id);
-    const { title, zone, rehearsal } = desk.job.frozen.brief;
+    const live = await liveJobs.load(id);
+    const { title, zone, rehearsal } = live.job.frozen.brief;
     const taught = (await journal.folds()).flatMap(({ fold }): JobHistory[] => (fold ? [fold] : []));
     // Ten thousand jobs take a moment to read and another to learn from: a hold does not wait for both.
     await yieldTurn();
     const factors = factorsFrom(taught, id);
     await yieldTurn();
-    const now = desks.now();
-    const told = { job: id, title, zone, rehearsal: rehearsal === true, readOnly: desk.readOnly, now };
-    return buildTimeState({ ...told, forecast: forecastOf(desk, factors, now, people) }, c.get("words"));
+    const now = liveJobs.now();
+    const told = { job: id, title, zone, rehearsal: rehearsal === true, readOnly: live.readOnly, now };
+    return buildTimeState({ ...told, forecast: forecastOf(live, factors, now, people) }, c.get("words"));
   };
 
   app.get("/jobs/:id{[\\w-]+}/time", async (c) => {

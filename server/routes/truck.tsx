@@ -17,18 +17,20 @@ import { sayTo } from "./say.ts";
 import { deviceOf, holderOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
-export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
+export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const idOf = (c: Context) => c.req.param("id")!;
-  const loaded = (c: Context) => desks.load(idOf(c));
+  const loaded = (c: Context) => liveJobs.load(idOf(c));
+  const stateOf = (c: Context, live: LiveJob) => buildTruckState(live, c.get("words"));
   const screenOf = (c: Context, live: LiveJob): TruckScreen => {
     const { job, names } = live;
     const words = c.get("words");
     const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
-    return { state: buildTruckState(live, words), me: holderOf(c, live), people, newKey: newId, words };
+    return { state: stateOf(c, live), me: holderOf(c, live), people, newKey: newId, words };
   };
-  const countPage = (c: Context, live: LiveJob, line: TruckLine, typed: string, problem: string | null, status: 200 | 422 = 200) =>
-    c.html(page(<TruckCountPage screen={screenOf(c, live)} line={line} typed={typed} problem={problem} />), status);
+  type Count = { line: TruckLine; typed: string; problem: string | null };
+  const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
+    c.html(page(<TruckCountPage screen={screenOf(c, live)} {...count} />), status);
   const toList = (c: Context, reply: string, item: string) =>
     c.redirect(`/jobs/${idOf(c)}/truck?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}#line-${item}`, 303);
 
@@ -38,7 +40,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     deviceOf(c, newId);
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
-    if (line && screen.me !== null) return countPage(c, live, line, "", null);
+    if (line && screen.me !== null) return countPage(c, live, { line, typed: "", problem: null });
     const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
     return c.html(page(<TruckPage {...screen} notice={notice} />));
   });
@@ -49,19 +51,21 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const { item = "", value = "", as: by = "" } = fields;
     const partial = c.req.header("hx-request-type") === "partial";
     const live = await loaded(c);
-    const before = buildTruckState(live, c.get("words")).lines.find((l) => l.item === item);
+    const before = stateOf(c, live).lines.find((l) => l.item === item);
     try {
       if (!before) throw new Problem(422, (w) => w.truck.noSuchLine(item));
-      const { told: reply, live: after } = await tick(c, fields, before);
+      const { reply, live: after } = await tick(c, fields, before);
       const screen = screenOf(c, after);
       const line = screen.state.lines.find((l) => l.item === item)!;
       const done = reply.went === "done" && line.counted !== null;
       const told = done ? screen.words.truck.taken(line, screen.state.way) : reply.reply;
       if (partial) return c.html(await (<TruckLive {...screen} item={done ? item : null} notice={told} />).toString());
-      return done || !line.asked || fields.from === "list" ? toList(c, told, item) : countPage(c, after, line, value, told);
+      return done || !line.asked || fields.from === "list"
+        ? toList(c, told, item)
+        : countPage(c, after, { line, typed: value, problem: told });
     } catch (error) {
       if (partial || !before?.asked || by === "" || !(error instanceof Problem) || error.status !== 422) throw error;
-      return countPage(c, live, before, value, error.sentence(c.get("words")), 422);
+      return countPage(c, live, { line: before, typed: value, problem: error.sentence(c.get("words")) }, 422);
     }
   });
 
@@ -69,13 +73,13 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     const first = screenOf(c, await loaded(c));
     return follow(c, hub, idOf(c), async () => {
       const live = await loaded(c);
-      const screen = { ...first, state: buildTruckState(live, c.get("words")) };
+      const screen = { ...first, state: stateOf(c, live) };
       return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
   });
-  app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(buildTruckState(await loaded(c), c.get("words"))));
+  app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(stateOf(c, await loaded(c))));
   app.get("/jobs/:id{[\\w-]+}/truck.csv", async (c) =>
-    c.body(csv(truckRows(buildTruckState(await loaded(c), c.get("words")), c.get("words"))), 200, {
+    c.body(csv(truckRows(stateOf(c, await loaded(c)), c.get("words"))), 200, {
       "content-type": "text/csv; charset=utf-8; header=present",
       "content-disposition": `attachment; filename="truck-${idOf(c)}.csv"`,
     }),
@@ -90,7 +94,7 @@ export function truckRoutes(desks: LiveJobs, { hub, newId }: Dependencies) {
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return await sayTo(desks, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
+      return await sayTo(liveJobs, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

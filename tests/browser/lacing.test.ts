@@ -4,15 +4,12 @@ import { listen, speak, spoken } from "../support/scripted-ear.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened();
-  await world.driveTo((s) => s.step === "lace.R-DA.start");
+  world = await opened("lace.R-DA.start");
 });
 afterAll(() => world.close());
 
 describe("lacing, both hands in the rope", () => {
-  it("the lead laces every seam without touching the phone; another one looks each half over, on a phone of their own", {
-    timeout: 240_000,
-  }, async () => {
+  it("the lead laces every seam without touching the phone; another one looks each half over, on a phone of their own", async () => {
     const lead = await world.screen("p1", { ear: "good" });
     const other = await world.screen("p2", { ear: "good" });
     await listen(lead);

@@ -48,9 +48,7 @@ function words(gate: GateState, state: GuideState): string[] {
 }
 
 describe("the demo job, each person with a phone of their own", () => {
-  it("goes up by voice and buttons mixed, every second answer spoken with the talk button, read back and confirmed", {
-    timeout: 600_000,
-  }, async () => {
+  it("goes up by voice and buttons mixed, every second answer spoken with the talk button, read back and confirmed", async () => {
     const phones = new Map<string, Page>();
     const phoneOf = async (person: string, turn: number) => {
       const page = phones.get(person) ?? (await world.screen(person, { ear: "good" }));

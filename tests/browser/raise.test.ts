@@ -9,9 +9,7 @@ describe("the demo job on a phone", () => {
   });
   afterAll(() => world.close());
 
-  it("goes up and comes down by pressing: held from a second screen, made safe, amended, refused in every phase", {
-    timeout: 600_000,
-  }, async () => {
+  it("goes up and comes down by pressing: held from a second screen, made safe, amended, refused in every phase", async () => {
     const page = await world.screen("p1");
     const refused = new Set<string>();
     await play(page, world, (s) => s.phase === "anchorsSet", refused);

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { FLAGS, PHONE } from "../support/browser.ts";
+import { FLAGS, PHONE, WAIT_MS } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { fileOfRecords } from "../support/records.ts";
 import { spawnServer } from "../support/spawn-server.ts";
@@ -19,7 +19,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "ridgecall-screens-"));
   jobs = await fileOfRecords(join(folder, "data.db"));
   server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
-  browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
+  browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
 });
 afterAll(async () => {
   await browser.close();
@@ -33,7 +33,7 @@ async function shown(
   options: { viewport?: typeof PHONE; colorScheme?: "light" | "dark"; javaScriptEnabled?: boolean } = {},
 ): Promise<Page> {
   const context = await browser.newContext({ viewport: PHONE, ...options });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(WAIT_MS);
   const page = await context.newPage();
   page.on("pageerror", (e) => troubles.push(e.message));
   page.on("console", (m) => m.type() === "error" && troubles.push(m.text()));
@@ -72,7 +72,7 @@ it("all that can be pressed on a phone is 72 px at least, either way", async () 
   }
 });
 
-it("on a desk the findings stand in one table, a column for each mark, nothing cut off", async () => {
+it("on a live the findings stand in one table, a column for each mark, nothing cut off", async () => {
   const page = await shown("findings", { viewport: DESK });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(DESK.width);
   const tops = await page

@@ -4,9 +4,8 @@ import { opened, press, type World } from "../support/browser.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened();
-  await world.driveTo((s) => s.step === "squared");
-}, 60_000);
+  world = await opened("squared");
+});
 afterAll(() => world.close());
 
 const FIELD = ".which input[name=value]";
@@ -20,9 +19,7 @@ async function key(page: Page, keys: readonly string[]): Promise<void> {
 }
 
 describe("the corner marks, measured with gloves on", () => {
-  it("six lengths are keyed in as the tape gives them; the one misread is named, put right, and the guide goes on", {
-    timeout: 120_000,
-  }, async () => {
+  it("six lengths are keyed in as the tape gives them; the one misread is named, put right, and the guide goes on", async () => {
     const page = await world.screen("p1");
     const found = page.locator(".found");
     for (const [next, keys] of [

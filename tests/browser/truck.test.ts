@@ -8,9 +8,8 @@ import { hundred } from "../tent/tents.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened();
-  await world.driveTo((s) => s.step === "kit.loaded");
-}, 60_000);
+  world = await opened("kit.loaded");
+});
 afterAll(() => world.close());
 
 const OPEN = ".line:not(.counted) .all-on button";
@@ -87,7 +86,7 @@ describe("the loading list, ticked with gloves on", () => {
     await page.context().close();
   });
 
-  it("a thumb ticks what is left, and the guide goes on", { timeout: 60_000 }, async () => {
+  it("a thumb ticks what is left, and the guide goes on", async () => {
     const page = await world.screen("p1");
     await page.locator(".gate a.button", { hasText: "Open the list" }).click();
     const open = page.locator(OPEN);
@@ -104,7 +103,7 @@ describe("the loading list, ticked with gloves on", () => {
     await page.context().close();
   });
 
-  it("without scripts the same: each press posts its line, and the page comes back there", { timeout: 60_000 }, async () => {
+  it("without scripts the same: each press posts its line, and the page comes back there", async () => {
     await back();
     expect((await world.state()).step).toBe("kit.loaded");
     const page = await world.screen("p4", { scripts: false });

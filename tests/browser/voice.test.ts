@@ -1,17 +1,21 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { en } from "../../views/text/en/en.ts";
-import { opened, press, type World } from "../support/browser.ts";
-import { type EarMode, listen, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
+import { type OnJob, opened, press, type World } from "../support/browser.ts";
+import { beginInto, type EarMode, listen, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
 
 let world: World;
+/** The same crew on other jobs: where lacing begins, and where one looks a seam over that another tied. */
+let lacing: OnJob;
+let tying: OnJob;
 beforeAll(async () => {
-  world = await opened();
+  world = await opened("showing.AB", "lace.R-DA.start", "tied.S1.AB");
+  lacing = world.at("lace.R-DA.start");
+  tying = world.at("tied.S1.AB");
 });
 afterAll(() => world.close());
 
 describe("the talk button", () => {
   it("takes an answer, reads it back large, and a press confirms it; out of its limit it is refused with value and limit", async () => {
-    await world.driveTo((s) => s.step === "showing.AB");
     const page = await world.screen("p1", { ear: "good" });
     expect(await talk(page, "eight showing")).toMatchObject({ went: "readBack" });
     expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in; wanted: .*\. Correct, or wrong\?/);
@@ -24,14 +28,15 @@ describe("the talk button", () => {
   });
 
   it("is let go before the words come back: they still count as said with it held", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await world.screen("p1", { ear: "good", clock: true });
     const button = (await page.locator("[data-talk]").boundingBox())!;
     await page.mouse.move(button.x + 20, button.y + 20);
     await page.mouse.down();
     await page.locator('body[data-voice="talking"]').waitFor({ state: "attached" });
-    await sayInto(page, { alternatives: ["five showing"], late: 700 });
-    await page.waitForFunction((from) => performance.now() > from + 450, await page.evaluate(() => performance.now()));
+    await beginInto(page);
+    await page.clock.fastForward(450);
     await page.mouse.up();
+    await sayInto(page, { alternatives: ["five showing"], begun: true });
     await page.locator(".read-back .words", { hasText: "5 in" }).waitFor();
     await press(page, ".dock .wrong-one button");
     expect(await page.locator(".read-back").count()).toBe(0);
@@ -103,80 +108,80 @@ describe("listening all the time", () => {
   });
 
   it("words that began before somebody else moved the call are not taken for the next one", async () => {
-    await world.driveTo((s) => s.step === "lace.R-DA.start");
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
-    const { revision } = await world.state();
-    await sayInto(page, { alternatives: ["next"], late: 1500 });
-    await press(await world.screen("p2"), ".dock .main button");
+    const { revision } = await lacing.state();
+    await beginInto(page);
+    await press(await lacing.screen("p2"), ".dock .main button");
     await page.locator(`article.call:not([data-revision="${revision}"])`).waitFor({ state: "attached" });
-    const { step } = await world.state();
+    const { step } = await lacing.state();
+    await sayInto(page, { alternatives: ["next"], begun: true });
     await page.locator("#notice", { hasText: "Already moved on" }).waitFor();
-    expect((await world.state()).step).toBe(step);
+    expect((await lacing.state()).step).toBe(step);
   });
 
-  it("a recognizer that gives one result three times moves on once", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+  it.each([0, 5000])("a recognizer that gives one result three times, %d ms apart, moves on once", async (apartMs) => {
+    const page = await lacing.screen("p1", { ear: "good", clock: true });
     await listen(page);
-    const before = await world.state();
-    await sayInto(page, { alternatives: ["next"], times: 3 });
+    const before = await lacing.state();
+    await sayInto(page, { alternatives: ["next"], times: 3, apartMs });
     await page.locator(`article.call:not([data-revision="${before.revision}"])`).waitFor({ state: "attached" });
-    const after = await world.state();
+    await page.clock.runFor(2 * apartMs);
+    // What was heard before this was sent before it.
+    expect((await speak(page, "what's left")).went).toBe("question");
+    const after = await lacing.state();
     expect(after.progress.at).toBe(before.progress.at + 1);
     expect(after.entry).toBe(before.entry + 1);
   });
 
   it("a recognizer that calls each half of a sentence final moves nothing by halves", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await lacing.screen("p1", { ear: "good", clock: true });
     await listen(page);
-    const before = await world.state();
+    const before = await lacing.state();
     await sayInto(page, { alternatives: ["next to the pole"], growing: true });
     await page.locator("#heard", { hasText: "next to the pole" }).waitFor();
-    expect((await world.state()).entry).toBe(before.entry);
+    expect((await lacing.state()).entry).toBe(before.entry);
     await sayInto(page, { alternatives: ["hold"], growing: true });
     await page.locator(".alarm", { hasText: "HELD" }).waitFor();
-    await page.clock.install();
     await page.clock.fastForward(1000);
     await press(page, ".dock .main button");
   });
 
   it("two nexts, each said for itself, move on twice", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
-    const before = await world.state();
+    const before = await lacing.state();
     await speak(page, "back");
     await speak(page, "next");
     await speak(page, "next");
-    expect((await world.state()).progress.at).toBe(before.progress.at + 1);
+    expect((await lacing.state()).progress.at).toBe(before.progress.at + 1);
   });
 
   it("a stop in ten kilobytes of words stops", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
     await sayInto(page, { alternatives: [`${"and so on ".repeat(1000)}stop stop`] });
     await page.locator(".alarm", { hasText: "HELD" }).waitFor();
     await speak(page, "albatross carry on");
-    expect((await world.state()).held).toBeNull();
+    expect((await lacing.state()).held).toBeNull();
   });
 
   it("ten kilobytes of words are let go, and the next word counts", async () => {
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
-    const before = await world.state();
+    const before = await lacing.state();
     await sayInto(page, { alternatives: ["next ".repeat(2000)] });
-    expect((await world.state()).entry).toBe(before.entry);
     expect((await speak(page, "what's left")).went).toBe("question");
+    expect((await lacing.state()).entry).toBe(before.entry);
   });
 
   it("the second of two people is not taken on the first one's phone", async () => {
-    await world.driveTo((s) => s.step === "looked.R-DA.DA");
-    await world.driveTo((s) => s.step === "tied.S1.AB");
-    const page = await world.screen("p1", { ear: "good" });
+    const page = await tying.screen("p1", { ear: "good" });
     await listen(page);
     await speak(page, "albatross tied off");
     await speak(page, "albatross correct");
     await speak(page, "albatross next");
-    await page.goto(`${world.url}jobs/${world.job}?as=p3`);
+    await page.goto(`${tying.url}jobs/${tying.job}?as=p3`);
     await page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });
     expect(await speak(page, "albatross none missed")).toMatchObject({
       went: "refused",
@@ -193,10 +198,13 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     ["stops", "keepsStopping"],
     ["network", "network"],
   ])("%s", async (mode, line) => {
-    const page = await world.screen("p1", { ear: mode });
+    const page = await world.screen("p1", { ear: mode, clock: true });
     await page.click("text=More");
     await page.locator('[data-setting="listens"]').click();
     await page.click("text=Back to the call");
+    // However often it starts and stops again, and however long it says nothing.
+    await page.locator("body[data-voice]").waitFor({ state: "attached" });
+    await page.clock.runFor(20_000);
     await page.locator("#ear-status", { hasText: en.client.status[line] }).waitFor();
     const { entry } = await world.state();
     await press(page, ".dock .hold button");

@@ -8,7 +8,7 @@ const canonical = (json: string) => digest.bytes(JSON.parse(json));
 const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString("hex");
 
 describe("canonical bytes, RFC 8785 (June 2020)", () => {
-  it("of the sample object in section 3.2.2 are those that section 3.2.4 prints", () => {
+  it("of the sample object in section 3.2.2 match section 3.2.4", () => {
     const sample = String.raw`{
       "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
       "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/",
@@ -23,7 +23,7 @@ describe("canonical bytes, RFC 8785 (June 2020)", () => {
       30 66 5c 6e 41 27 42 5c 22 5c 5c 5c 5c 5c 22 2f 22 7d`;
     expect(hex(canonical(sample))).toBe(printed.replace(/\s/g, ""));
   });
-  it("of the sorting sample in section 3.2.3 come in its order: by UTF-16 units, not by code points", () => {
+  it("of the sorting sample in section 3.2.3 are sorted by UTF-16 units, not code points", () => {
     const sample = String.raw`{
       "\u20ac": "Euro Sign", "\r": "Carriage Return", "\ufb33": "Hebrew Letter Dalet With Dagesh", "1": "One",
       "\ud83d\ude00": "Emoji: Grinning Face", "\u0080": "Control", "\u00f6": "Latin Small Letter O With Diaeresis"
@@ -56,8 +56,8 @@ describe("canonical bytes, RFC 8785 (June 2020)", () => {
     expect(new TextDecoder().decode(digest.bytes(Buffer.from(bits, "hex").readDoubleBE()))).toBe(text),
   );
   it.each([Number.NaN, Number.POSITIVE_INFINITY])("do not exist for %s (section 3.2.2.3)", (n) => expect(() => digest.bytes(n)).toThrow());
-  it("do not exist for what JSON cannot hold", () => expect(() => digest.bytes(undefined)).toThrow("undefined has no JSON form"));
-  it("read back and written again are the same", () =>
+  it("do not exist for values that JSON cannot hold", () => expect(() => digest.bytes(undefined)).toThrow("undefined has no JSON form"));
+  it("are the same after reading back", () =>
     fc.assert(fc.property(fc.jsonValue(), (value) => void expect(hex(canonical(JSON.stringify(value)))).toBe(hex(digest.bytes(value))))));
 });
 
@@ -71,12 +71,12 @@ describe("SHA-256, FIPS 180-4 (worked examples: FIPS 180-2 appendix B, from memo
     ],
     ["a million letters", "a".repeat(1_000_000), "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0"],
   ])("of %s", (_what, text, hash) => expect(hashOf(utf8(text))).toBe(hash));
-  it("is what OpenSSL makes of the same bytes", () =>
+  it("matches OpenSSL", () =>
     fc.assert(
       fc.property(
         fc.uint8Array({ maxLength: 300 }),
         (bytes) => void expect(hashOf(bytes)).toBe(createHash("sha256").update(bytes).digest("hex")),
       ),
     ));
-  it("of a value is that of its canonical bytes", () => expect(digest.of({ b: 1, a: 2 })).toBe(hashOf(utf8('{"a":2,"b":1}'))));
+  it("of a value is the hash of its canonical bytes", () => expect(digest.of({ b: 1, a: 2 })).toBe(hashOf(utf8('{"a":2,"b":1}'))));
 });

@@ -11,7 +11,7 @@ const tent = (widthFt: number, lengthFt: number) => ({
   centerPoleFt: 20,
 });
 
-// Geometry, computed: the diagonal of a rectangle is the root of the sum of the squares of its sides.
+// Geometry, computed: the diagonal of a rectangle is the square root of the sum of its squared sides.
 test.each([
   [40, 80, 89.443],
   [60, 90, 108.167],
@@ -24,7 +24,7 @@ test.each([
 });
 
 // Parallelogram law, computed: 40×80 ft sheared by half a foot along the long side.
-describe("a 40×80 ft that was marked out sheared by half a foot along the long side", () => {
+describe("a 40×80 ft layout sheared by half a foot along the long side", () => {
   const plan = planOf({ ...tent(40, 80), shifted: { C: { xFt: 0, yFt: 0.5 }, D: { xFt: 0, yFt: 0.5 } } });
   const { AC, BD } = diagonalsOf(plan);
   it("has diagonals of 89.890 and 88.996 ft", () => {
@@ -32,13 +32,13 @@ describe("a 40×80 ft that was marked out sheared by half a foot along the long 
     expect(BD).toBeCloseTo(88.996, 3);
     expect(AC - BD).toBeCloseTo(0.894, 3);
   });
-  it("has sides that are right: the squares of the diagonals still add up to twice those of the sides", () => {
+  it("satisfies the parallelogram law: the squared diagonals add up to twice the squared sides", () => {
     const [ab, bc] = edgeTapes(plan);
     expect(AC ** 2 + BD ** 2).toBeCloseTo(2 * (ab!.lengthFt ** 2 + bc!.lengthFt ** 2), 3);
   });
 });
 
 // NIST SP 811, B.8: a foot is 0.3048 m exactly.
-test("100 ft is 30 480 mm on the tape of a 100 ft edge, and its thirds are whole to the millimeter", () => {
+test("a 100 ft edge is 30,480 mm on its tape, and its thirds are rounded to whole millimeters", () => {
   expect([100, 100 / 3, 200 / 3].map(toMm)).toEqual([30480, 10160, 20320]);
 });

@@ -8,10 +8,10 @@ import { readQuantity } from "../../machines/speech/en/quantities.ts";
 import { inUnit } from "../../machines/speech/quantity.ts";
 import { feetInches, inches } from "../../views/text/en/names.ts";
 
-/** 0 to 2,000 one by one, then a spread to 999,999 whose step meets every last digit. */
+/** 0 to 2,000 one by one, then a sample up to 999,999 that includes every last digit. */
 const WHOLE = [...Array.from({ length: 2001 }, (_, n) => n), ...Array.from({ length: 1021 }, (_, k) => 2001 + k * 977), 999_999];
 
-describe("numbers that other programs put in words read back", () => {
+describe("numbers spelled out by other libraries are read back", () => {
   const wrong = (write: (n: number) => string, numbers = WHOLE) =>
     numbers.flatMap((n) => {
       const said = readQuantity(write(n));
@@ -26,7 +26,7 @@ describe("numbers that other programs put in words read back", () => {
     ["with no hyphens", (n: number) => british(n).replaceAll("-", " ")],
     ["shouted, with a full stop", (n: number) => `${american(n).toUpperCase()}.`],
   ])("%s", (_, write) => expect(wrong(write)).toEqual([]));
-  it("below zero", () =>
+  it("negative numbers", () =>
     expect(
       wrong(
         american,
@@ -40,8 +40,7 @@ describe("numbers that other programs put in words read back", () => {
         Array.from({ length: 1999 }, (_, n) => (n + 1) / 100),
       ),
     ).toEqual([]));
-  it("first, twenty-third and the like are no numbers", () =>
-    expect(WHOLE.slice(1).filter((n) => readQuantity(toOrdinal(n)).length > 0)).toEqual([]));
+  it("ordinals are not numbers", () => expect(WHOLE.slice(1).filter((n) => readQuantity(toOrdinal(n)).length > 0)).toEqual([]));
 });
 
 describe("a tape measure: every sixteenth from 0 to 12 in", () => {
@@ -78,7 +77,7 @@ describe("a tape measure: every sixteenth from 0 to 12 in", () => {
   });
 });
 
-describe("what the guide prints reads back within the 1/32 in that it rounds", () => {
+describe("lengths that the guide prints are read back within its 1/32 in rounding", () => {
   it("feet and inches", () =>
     fc.assert(
       fc.property(fc.double({ min: -2000, max: 2000, noNaN: true }), (ft) => {
@@ -103,12 +102,12 @@ describe("what the guide prints reads back within the 1/32 in that it rounds", (
   });
 });
 
-describe("whatever the text, the answer is a believable number or none", () => {
+describe("any text gives a plausible number or none", () => {
   const words =
     "a an and the one two six ten fifteen twenty fifty hundred thousand point half quarter quarters eighths sixteenths dozen foot feet inches metres cm degrees minus oh of 5 20 1/2 51/2 7.5 - , ' \"".split(
       " ",
     );
-  it("every reading is finite, within a million, and told once", () =>
+  it("every reading is finite, within a million, and unique", () =>
     fc.assert(
       fc.property(
         fc.oneof(
@@ -152,7 +151,7 @@ describe("units against NIST SP 811, B.8", () => {
   });
   it("the knot is 1852/3600 m/s (BIPM, SI Brochure, 8th edition, table 8)", () =>
     expect((readNumber("3600 knots")!.n * MPH_MS) / 1852).toBeCloseTo(1, 12));
-  it("what is exact stays exact: 254 mm is 10 in, 3.048 m is 10 ft", () => {
+  it("exact conversions stay exact: 254 mm is 10 in, 3.048 m is 10 ft", () => {
     expect(readNumber("254 mm")).toEqual({ n: 10, unit: "in" });
     expect(readNumber("3.048 m")).toEqual({ n: 10, unit: "ft" });
   });

@@ -1,6 +1,6 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { describe, expect, test } from "vitest";
-import { fitMarks } from "../../machines/site/figure.ts";
+import { fitMarks } from "../../machines/site/fit-marks.ts";
 import { LENGTHS, type LengthName, lengthFt, type Marks, tapeSdFt } from "../../machines/site/lengths.ts";
 import { MARK_SD_IN } from "../../machines/site/misread.ts";
 import { squared } from "../../machines/site/squaring.ts";
@@ -19,7 +19,7 @@ const SIZES = [
   [100, 200],
 ] as const;
 
-/** Tape readings with their error, as `tapeSdFt` assumes it. */
+/** Tape readings with errors as `tapeSdFt` assumes them. */
 const read = (marks: Marks, normal: () => number): Record<LengthName, number> =>
   Object.fromEntries(Object.entries(taped(marks)).map(([name, ft]) => [name, ft + normal() * tapeSdFt(ft, TAPING.sdInAt100Ft)])) as Record<
     LengthName,
@@ -28,7 +28,7 @@ const read = (marks: Marks, normal: () => number): Record<LengthName, number> =>
 
 describe("closed forms: two tapes from the ends of a baseline, x = (r1² − r2² + d²) / 2d, y = √(r1² − x²); geometry", () => {
   test("baseline 40, tapes 50 and 30: 40 along, 30 across", () => {
-    // C from A and B; D is any mark that the rest fixes.
+    // C is computed from A and B; D is any mark that the other lengths determine.
     const fit = fitMarks({ AB: 40, AC: 50, BC: 30, DA: 30, BD: 50 }, rectangle(30, 40), TAPING.sdInAt100Ft)!;
     expect(fit.marks.C.yFt).toBeCloseTo(40, 6);
     expect(fit.marks.C.xFt).toBeCloseTo(30, 6);
@@ -57,7 +57,7 @@ describe("closed forms: two tapes from the ends of a baseline, x = (r1² − r2�
   });
 });
 
-describe("an independent least-squares solver: ml-levenberg-marquardt, which takes its gradients numerically", () => {
+describe("an independent least-squares solver: ml-levenberg-marquardt, with numerical gradients", () => {
   test.each(SIZES)("%d×%d, marks off by inches and a tape that errs: the same marks to 0.01 in", (widthFt, lengthFt_) => {
     const { normal } = chance(widthFt * 1000 + lengthFt_);
     const want = rectangle(widthFt, lengthFt_);
@@ -72,7 +72,7 @@ describe("an independent least-squares solver: ml-levenberg-marquardt, which tak
       });
       const other = levenbergMarquardt(
         { x: LENGTHS.map((_, i) => i), y: LENGTHS.map((name) => lengths[name] / sd(name)) },
-        // Each length in units of its own error, which is what weighing it comes to.
+        // Dividing each length by its error is the same as weighting it.
         (params) => (i) => lengthFt(marksOf(params as number[]), LENGTHS[i]!) / sd(LENGTHS[i]!),
         {
           initialValues: [lengthFt_, widthFt, lengthFt_, widthFt, 0],
@@ -100,7 +100,7 @@ describe("simulation, no outside source: known errors of the corners and of the 
     const want = rectangle(widthFt, lengthFt_);
     let [within, all] = [0, 0];
     for (let n = 0; n < 300; n++) {
-      // A stands where it stands, and B on the line from it: that is the frame.
+      // The frame: A is fixed, and B is on the line from A.
       const free = scattered(want, 4, normal);
       const marks: Marks = { ...free, A: want.A, B: { xFt: 0, yFt: free.B.yFt } };
       const lengths = read(marks, normal);
@@ -118,7 +118,7 @@ describe("simulation, no outside source: known errors of the corners and of the 
         }
       }
     }
-    // 99.73 % of normal errors lie within three standard deviations.
+    // 99.73% of normal errors are within three standard deviations.
     expect(within / all).toBeGreaterThan(0.994);
   });
 

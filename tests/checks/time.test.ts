@@ -25,12 +25,12 @@ describe("tables of the normal distribution and of Student's t", () => {
     [1.96, 0.025],
     [2.3263, 0.01],
     [3.0902, 0.001],
-  ])("above %d lie %d of all", (z, share) => {
+  ])("a standard normal value is above %d with probability %d", (z, share) => {
     expect(normalUpperTail(z)).toBeCloseTo(share, 4);
     expect(normalUpperTail(-z)).toBeCloseTo(1 - share, 4);
     expect(normalUpperQuantile(share)).toBeCloseTo(z, 2);
   });
-  it("the series and the continued fraction meet at 3", () => expect(normalUpperTail(3 - 1e-9) / normalUpperTail(3)).toBeCloseTo(1, 6));
+  it("the series and the continued fraction agree at 3", () => expect(normalUpperTail(3 - 1e-9) / normalUpperTail(3)).toBeCloseTo(1, 6));
   it.each([
     [4, 1.533],
     [5, 1.476],
@@ -40,11 +40,11 @@ describe("tables of the normal distribution and of Student's t", () => {
     [20, 1.325],
     [30, 1.31],
     [120, 1.289],
-  ])("of t with %d degrees of freedom 1 in 10 lie above %d", (degrees, t) => expect(studentT90(degrees)).toBeCloseTo(t, 2));
+  ])("the 90th percentile of t with %d degrees of freedom is %d", (degrees, t) => expect(studentT90(degrees)).toBeCloseTo(t, 2));
 });
 
-/** Numbers that look random and are the same in each run: a linear congruential step of 32 bits, and pairs made normal (Box–Muller). */
-function chance(seed: number) {
+/** Seeded pseudorandom numbers: a 32-bit linear congruential generator, and normal values by Box–Muller. */
+function random(seed: number) {
   let state = seed >>> 0;
   const uniform = () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
@@ -53,33 +53,38 @@ function chance(seed: number) {
   const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
   return { uniform, normal };
 }
-type Chance = ReturnType<typeof chance>;
+type Random = ReturnType<typeof random>;
 
-/** What the phases of one job take, as times of the assumed minutes: about a true factor, spread, and as alike as stated. */
-function jobOf({ normal }: Chance, factor: number, sd: number, alike = PHASE_CORRELATION): (phase: Phase) => number {
+/** Durations of the phases of one job, as multiples of the assumed minutes, with a true factor, spread, and correlation. */
+function jobOf({ normal }: Random, factor: number, sd: number, correlation = PHASE_CORRELATION): (phase: Phase) => number {
   const own = normal();
   const times = new Map<Phase, number>();
   return (phase) => {
-    if (!times.has(phase)) times.set(phase, factor * Math.exp(sd * (Math.sqrt(alike) * own + Math.sqrt(1 - alike) * normal())));
+    if (!times.has(phase)) times.set(phase, factor * Math.exp(sd * (Math.sqrt(correlation) * own + Math.sqrt(1 - correlation) * normal())));
     return times.get(phase)!;
   };
 }
 
-// Simulation, no outside source: jobs are made up whose true factor and spread are known, and the range that is stated for
-// one is held against what that one took.
-describe("a range that says eight in ten holds about eight in ten", () => {
+// Simulation, no outside source: makes up jobs with a known factor and spread, and compares the stated range with what a job
+// took.
+describe("an 80% range holds about eight in ten", () => {
   const frozen = frozenWith(7);
   const JOBS = 500;
   const raiseOf = (times: (phase: Phase) => number) =>
     RAISE_PHASES.reduce((sum, phase) => sum + assumedMin(frozen, phase) * times(phase), 0);
 
-  function heldIn(seed: number, n: number, truth: (c: Chance) => { factor: number; sd: number }, alike = PHASE_CORRELATION): number {
-    const c = chance(seed);
+  function coveragePercent(
+    seed: number,
+    n: number,
+    truth: (c: Random) => { factor: number; sd: number },
+    correlation = PHASE_CORRELATION,
+  ): number {
+    const c = random(seed);
     let held = 0;
     for (let i = 0; i < JOBS; i++) {
       const { factor, sd } = truth(c);
-      const before = Array.from({ length: n }, (_, j) => finished(`j${j}`, frozen, jobOf(c, factor, sd, alike)));
-      const took = raiseOf(jobOf(c, factor, sd, alike));
+      const before = Array.from({ length: n }, (_, j) => finished(`j${j}`, frozen, jobOf(c, factor, sd, correlation)));
+      const took = raiseOf(jobOf(c, factor, sd, correlation));
       const { left } = forecast(frozen, unstarted(frozen), factorsFrom(before, null), 0)!;
       if (took >= left!.low && took <= left!.high) held++;
     }
@@ -94,21 +99,21 @@ describe("a range that says eight in ten holds about eight in ten", () => {
     [30, 2, 0.4],
     [40, 1.3, 0.5],
   ])("after %i jobs of true factor %d, spread %d", (n, factor, sd) => {
-    const held = heldIn(n * 1000 + factor * 100, n, () => ({ factor, sd }));
+    const held = coveragePercent(n * 1000 + factor * 100, n, () => ({ factor, sd }));
     expect(held).toBeGreaterThanOrEqual(72);
     expect(held).toBeLessThanOrEqual(88);
   });
-  it("where phases of a job are not alike at all it is wider than it says, where they go wholly together narrower: 6 in 10 at the least", () => {
-    expect(heldIn(31, 10, () => ({ factor: 1.2, sd: 0.35 }), 0)).toBeGreaterThan(88);
-    expect(heldIn(32, 10, () => ({ factor: 1.2, sd: 0.35 }), 1)).toBeGreaterThan(60);
+  it("more than that if phases are independent, and at least 6 in 10 if they are fully correlated", () => {
+    expect(coveragePercent(31, 10, () => ({ factor: 1.2, sd: 0.35 }), 0)).toBeGreaterThan(88);
+    expect(coveragePercent(32, 10, () => ({ factor: 1.2, sd: 0.35 }), 1)).toBeGreaterThan(60);
   });
-  it("before any job, where the true factor is as far from 1 as is assumed", () => {
-    const held = heldIn(7, 0, ({ normal }) => ({ factor: Math.exp((PRIOR.sd / Math.sqrt(PRIOR.jobs)) * normal()), sd: PRIOR.sd }));
+  it("before any job, with the factor distributed as assumed", () => {
+    const held = coveragePercent(7, 0, ({ normal }) => ({ factor: Math.exp((PRIOR.sd / Math.sqrt(PRIOR.jobs)) * normal()), sd: PRIOR.sd }));
     expect(held).toBeGreaterThanOrEqual(72);
     expect(held).toBeLessThanOrEqual(95);
   });
-  it("of one phase, after ten jobs", () => {
-    const c = chance(11);
+  it("for one phase, after ten jobs", () => {
+    const c = random(11);
     let held = 0;
     for (let i = 0; i < JOBS; i++) {
       const { low, high } = factorOf(Array.from({ length: 10 }, () => 1.2 * Math.exp(0.35 * c.normal())));
@@ -118,8 +123,8 @@ describe("a range that says eight in ten holds about eight in ten", () => {
     expect((100 * held) / JOBS).toBeGreaterThanOrEqual(72);
     expect((100 * held) / JOBS).toBeLessThanOrEqual(88);
   });
-  it("in the middle of a job, its calls behind it as far off their shares as is assumed", () => {
-    const c = chance(23);
+  it("in the middle of a job, with call shares distributed as assumed", () => {
+    const c = random(23);
     const steps = frozen.script.steps.filter((s) => s.phase === "sectionsJoined");
     const here = steps[Math.floor(steps.length / 2)]!.id;
     const whole = assumedMin(frozen, "sectionsJoined");
@@ -143,11 +148,11 @@ describe("a range that says eight in ten holds about eight in ten", () => {
   });
 });
 
-describe("sums and rests of spreads, against simulation", () => {
-  const c = chance(5);
+describe("sums and remainders of log-normals, against simulation", () => {
+  const c = random(5);
   const N = 20_000;
   const share = (values: number[], under: number) => values.filter((v) => v < under).length / N;
-  it("eight in ten sums of seven alike phases lie in the sum's range", () => {
+  it("eight in ten sums of seven correlated phases are in the range of the sum", () => {
     const parts = [40, 110, 75, 60, 80, 60, 55].map((median) => ({ median, sd: 0.4 }));
     const { low, likely, high } = rangeOf(sumOf(parts));
     const sums = Array.from({ length: N }, () => {
@@ -161,7 +166,7 @@ describe("sums and rests of spreads, against simulation", () => {
     ] as const)
       expect(Math.abs(share(sums, at) - part)).toBeLessThan(0.015);
   });
-  it("of things that last longer than they should, half are over by the median that is given", () => {
+  it("half of overdue work is done within the stated median", () => {
     const { low: _, likely, high } = rangeOf(remainingAfter({ median: 30, sd: 0.5 }, 45));
     const rest = Array.from({ length: 40 * N }, () => 30 * Math.exp(0.5 * c.normal()) - 45).filter((v) => v > 0);
     const under = (v: number) => rest.filter((r) => r < v).length / rest.length;
@@ -170,12 +175,12 @@ describe("sums and rests of spreads, against simulation", () => {
   });
 });
 
-/** The share of a phase's minutes that its calls before one are given. */
+/** The share of a phase's minutes assigned to the calls before this one. */
 function shareBefore(frozen: ReturnType<typeof frozenWith>, here: string): number {
   const { quantities, people } = workOf(frozen)!;
   const steps = frozen.script.steps.filter((s) => s.phase === "sectionsJoined");
   const planned = estimate("sectionsJoined", quantities, people);
-  if (planned.is === "tooFew") throw new Error("seven are enough");
+  if (planned.is === "tooFew") throw new Error("seven people should be enough");
   const at = steps.findIndex((s) => s.id === here);
   return sharesOf(steps, planned)
     .slice(0, at)

@@ -4,14 +4,14 @@ import { readConfig } from "../../server/config.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { voice } from "../../views/text/en/voice.ts";
 
-/** How words sound: the Carnegie Mellon pronouncing dictionary, General American, as published in cmu-pronouncing-dictionary 3.0.0. */
+/** Pronunciations: the Carnegie Mellon pronouncing dictionary, General American, as published in cmu-pronouncing-dictionary 3.0.0. */
 const sounds = (word: string): string[] =>
   (dictionary[word] ?? "")
     .replaceAll(/\d/g, "")
     .split(" ")
     .filter((s) => s !== "");
 
-/** Sounds to add, drop or change to make one out of the other (Levenshtein 1966). */
+/** Edit distance between two pronunciations, in sounds (Levenshtein 1966). */
 function apart(a: readonly string[], b: readonly string[]): number {
   let last = Array.from({ length: b.length + 1 }, (_, i) => i);
   for (const [i, sound] of a.entries()) {
@@ -26,13 +26,13 @@ const { wakeWord } = readConfig({});
 const wanted = sounds(wakeWord);
 const texts = Object.values(calls).flatMap((c) => [c.why, c.wrong, c.well, c.ifNot ?? "", c.say({}), c.ask?.({}) ?? ""]);
 
-describe("the wake word that comes with the program", () => {
+describe("the default wake word", () => {
   it("has three syllables", () => expect(dictionary[wakeWord]!.match(/\d/g)).toHaveLength(3));
-  it("is at least three sounds away from every other English word in the dictionary", () => {
+  it("differs by at least three sounds from every other English word in the dictionary", () => {
     const near = Object.keys(dictionary).filter((word) => !word.startsWith(wakeWord) && Math.abs(sounds(word).length - wanted.length) < 3);
     expect(near.filter((word) => apart(wanted, sounds(word)) < 3)).toEqual([]);
   });
-  it("sounds like nothing that the guide says, over up to four words: half of its sounds are others", () => {
+  it("differs in at least half of its sounds from any one to four words that the guide says", () => {
     const near = texts.flatMap((text) => {
       const words = text.toLowerCase().match(/[a-z']+/g) ?? [];
       return words.flatMap((_, at) =>
@@ -46,7 +46,7 @@ describe("the wake word that comes with the program", () => {
     });
     expect(near).toEqual([]);
   });
-  it("stands in no sentence that the guide speaks, but the one that says what it is", () => {
+  it("occurs in no sentence that the guide speaks, except the one that introduces it", () => {
     expect(texts.some((text) => text.toLowerCase().includes(wakeWord))).toBe(false);
     expect(voice.sayFirst(wakeWord)).toContain(wakeWord);
   });

@@ -8,10 +8,12 @@ beforeEach(async () => {
   job = await openedJob();
 });
 /** What the guide says back to an entry as the job stands now. */
-const replied = async (entry: CommandEntry | Promise<CommandEntry>): Promise<Reply> =>
-  replyTo(await entry, contextOf(await job.desks.load(job.job), await entry));
+const replied = async (said: CommandEntry | Promise<CommandEntry>): Promise<Reply> => {
+  const entry = await said;
+  return replyTo(entry, contextOf(await job.liveJobs.load(job.job), entry));
+};
 
-describe("what the guide says back, as facts", () => {
+describe("what the guide says back, as facts", async () => {
   it("a next past an open gate names the gate and its call", async () =>
     expect(await replied(job.say({ type: "next" }))).toMatchObject({
       is: "refused",
@@ -22,7 +24,8 @@ describe("what the guide says back, as facts", () => {
       is: "notGood",
       reason: { refusal: { status: "outOfLimit" }, value: { named: "RC-4040" } },
     }));
-  it("a good answer is no more than done", async () => expect(await replied(job.answerWell())).toEqual({ is: "done", did: "answered" }));
+  it("a good answer is no more than done", async () =>
+    expect(await replied(await job.answerWell())).toEqual({ is: "done", did: "answered" }));
   it("a part of a list says what is still missing", async () => {
     await job.to((s) => s.step === "kit.loaded");
     const reply = await replied(job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: { stakePlate: 1 } } }));
@@ -37,7 +40,7 @@ describe("what the guide says back, as facts", () => {
       ),
     ).toMatchObject({ is: "readBack", step: { id: "sheet.atHand" }, outOfLimit: true, takenAt: null }));
   it("a reading of ten minutes ago is read back with its time, one of just now without", async () => {
-    const at = job.desks.now();
+    const at = job.liveJobs.now();
     const wind = (takenAt: number) =>
       ({ type: "readBack", intent: { type: "reading", reading: { kind: "wind", mph: 5, gustMph: null, takenAt, place: null } } }) as const;
     expect(await replied(job.say(wind(at - 600_000)))).toMatchObject({ is: "readBack", takenAt: at - 600_000 });

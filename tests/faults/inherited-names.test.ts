@@ -27,7 +27,7 @@ beforeAll(async () => {
 });
 
 /** The entry that a screen shows. */
-const shown = async () => (await world.desks.load(job)).entries.length;
+const shown = async () => (await world.liveJobs.load(job)).entries.length;
 const say = async (body: object) => {
   const told = await world.post(`/jobs/${job}/say`, { as: "Ines", key: key(), seen: await shown(), ...body });
   return { status: told.status, body: (await told.json()) as Told };
@@ -214,8 +214,8 @@ describe.each(NAMES)("the name %s", (name) => {
 
 it("after all that, no page is broken, and the record of the job holds", async () => {
   const ask = { type: "answer", gate: "__proto__", value: { kind: "counts", n: { toString: 1 } } } as const;
-  const from = { key: key(), seen: 1, as: "p1", device: "constructor", request: "0".repeat(64) };
-  await world.desks.say<never>(job, from, () => ({ ask, source: "press", heard: null }));
+  const from = { key: key(), seen: 1, as: "p1", device: "constructor", request: "0".repeat(64) } as const;
+  await world.liveJobs.say(job, from, () => ({ intent: ask, source: "press", heard: null }));
   const paths = [...PAGES, ...MORE_PAGES, "/now", "/discrepancy"].map((page) => `/jobs/${job}${page}`);
   for (const path of [...paths, "/", "/jobs.json", "/findings", "/findings.json", "/tents", "/tents.json"])
     expect([path, await get(path)]).toEqual([path, 200]);

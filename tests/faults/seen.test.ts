@@ -13,7 +13,7 @@ const say = async (seen: number, ask: object = { type: "next" }, as = "Ines") =>
   const told = await job.post(`/jobs/${job.job}/say`, { as, key: `beyond-${String(++keys).padStart(4, "0")}`, seen, ...ask });
   return (await told.json()) as { reply: string; reasons: { why: string }[] };
 };
-const place = async () => (await job.desks.load(job.job)).job.snapshot.value;
+const place = async () => (await job.liveJobs.load(job.job)).job.snapshot.value;
 
 describe("a command made against an entry that is not there yet", () => {
   it("three nexts at once, each against the largest number there is, move nothing", async () => {
@@ -48,6 +48,6 @@ describe("a command made against an entry that is not there yet", () => {
 
 it("a record with such a command replays to the same refusal", async () => {
   await say(99);
-  const again = await testApp(job.journal).desks.load(job.job);
+  const again = await testApp(job.journal).liveJobs.load(job.job);
   expect([again.readOnly, again.entries.length]).toEqual([null, 3]);
 });

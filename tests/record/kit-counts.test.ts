@@ -8,7 +8,7 @@ beforeEach(async () => {
   job = await openedJob();
 });
 const rows = async () => {
-  const { frozen, snapshot } = (await job.desks.load(job.job)).job;
+  const { frozen, snapshot } = (await job.liveJobs.load(job.job)).job;
   return kitCounts(frozen.script, snapshot.context.answers);
 };
 const row = async (item: string) => (await rows()).find((r) => r.item === item)!;

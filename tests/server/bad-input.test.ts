@@ -8,7 +8,7 @@ const say = async (body: unknown, raw = false) => {
   const r = await world.post(`/jobs/${job}/say`, body, raw);
   return { status: r.status, body: (await r.json()) as Answer };
 };
-const entries = async () => (await world.desks.load(job)).entries.length;
+const entries = async () => (await world.liveJobs.load(job)).entries.length;
 const next = (key: string, seen = 0) => ({ as: "Ines", key, seen, type: "next" });
 
 beforeEach(async () => {
@@ -97,7 +97,7 @@ describe("the value of an answer, field by field", () => {
 
   it("millimeters are not inches, where nothing is measured either", async () => {
     await answered({ kind: "measure", n: 25.4, unit: "mm" });
-    const { command } = (await world.desks.load(job)).entries.at(1)!.entry as unknown as { command: object };
+    const { command } = (await world.liveJobs.load(job)).entries.at(1)!.entry as unknown as { command: object };
     expect(command).toMatchObject({ value: { kind: "measure", n: 1, unit: "in" } });
   });
 });
@@ -151,7 +151,7 @@ describe("keys and screens", () => {
     });
     const both = await Promise.all([say(next("key-0000a")), say({ ...next("key-0000b"), as: "Tobias" })]);
     expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
-    expect((await world.desks.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
+    expect((await world.liveJobs.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
   });
 
   it("opening with the same key twice opens one job", async () => {

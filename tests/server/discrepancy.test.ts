@@ -9,7 +9,7 @@ describe("the cloth or the site says otherwise", () => {
   beforeEach(async () => {
     crew = await openedJob();
     await crew.to((s) => s.step === "marked.AB");
-    rings = (await crew.desks.load(crew.job)).job.frozen.plan.edges[0]!.rings;
+    rings = (await crew.liveJobs.load(crew.job)).job.frozen.plan.edges[0]!.rings;
   });
   const post = async (fields: Record<string, string>) => {
     const answer = await crew.app.request(`/jobs/${crew.job}/discrepancy?as=p1`, {
@@ -59,7 +59,7 @@ describe("the cloth or the site says otherwise", () => {
     expect((await crew.say({ type: "agree", target: proposed.entry }, "p1")).outcome).toEqual({ refused: [{ why: "sameAsProposer" }] });
     expect((await crew.say({ type: "agree", target: proposed.entry }, "p6")).outcome).toHaveProperty("refused");
     expect((await crew.say({ type: "agree", target: proposed.entry }, "p3")).outcome).toEqual({ did: "amended" });
-    const { job } = await crew.desks.load(crew.job);
+    const { job } = await crew.liveJobs.load(crew.job);
     expect(job.frozen.plan.edges[0]!.rings).toBe(rings + 1);
     const record = (await (await crew.app.request(`/jobs/${crew.job}/record.json`)).json()) as { entries: never[] };
     const plans = JSON.stringify(
@@ -87,24 +87,24 @@ describe("the cloth or the site says otherwise", () => {
   });
 
   it("changes nothing else: the ticket's times, the crew and the sheet stay as they were to the letter", async () => {
-    const { brief } = (await crew.desks.load(crew.job)).job.frozen;
+    const { brief } = (await crew.liveJobs.load(crew.job)).job.frozen;
     const shown = await post(found());
     await post({ ...hidden(shown.html), put: "yes" });
     await crew.say({ type: "agree", target: (await crew.read()).proposed!.entry }, "p3");
-    const { tent, ...rest } = (await crew.desks.load(crew.job)).job.frozen.brief;
+    const { tent, ...rest } = (await crew.liveJobs.load(crew.job)).job.frozen.brief;
     const { tent: wasTent, ...was } = brief;
     expect(rest).toEqual(was);
     expect(tent).toEqual({ ...wasTent, rings: { AB: rings + 1 } });
   });
 
   it("a pole more and the same pole fewer leave the plan as it was", async () => {
-    const { plan } = (await crew.desks.load(crew.job)).job.frozen;
+    const { plan } = (await crew.liveJobs.load(crew.job)).job.frozen;
     const agree = async (fields: Record<string, string>) => {
       const shown = await post({ ...fields, because: "as the cloth is" });
       expect(shown.status, shown.html).toBe(200);
       await post({ ...hidden(shown.html), put: "yes" });
       expect((await crew.say({ type: "agree", target: (await crew.read()).proposed!.entry }, "p3")).outcome).toEqual({ did: "amended" });
-      return (await crew.desks.load(crew.job)).job.frozen.plan;
+      return (await crew.liveJobs.load(crew.job)).job.frozen.plan;
     };
     const more = await agree({ what: "poleMore", kind: "quarter", along: "10 ft 6 in", across: "30" });
     expect(more.poles.length).toBe(plan.poles.length + 1);
@@ -121,7 +121,7 @@ describe("the cloth or the site says otherwise", () => {
     };
     await move({ away: "", toward: "-6" });
     await move({ away: "3 1/2 in", toward: "-6 in" });
-    expect((await crew.desks.load(crew.job)).job.frozen.brief.tent.shifted).toEqual({ C: { xFt: 0.291667, yFt: -1 } });
+    expect((await crew.liveJobs.load(crew.job)).job.frozen.brief.tent.shifted).toEqual({ C: { xFt: 0.291667, yFt: -1 } });
   });
 
   it.each([

@@ -1,13 +1,13 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { memoryJournal } from "../../server/journal/memory.ts";
-import { storageText } from "../../views/text/en/errors.ts";
+import { notRecordedText } from "../../views/text/en/errors.ts";
 import { brief, testApp } from "../support/app.ts";
 import { failingJournal } from "../support/failing-journal.ts";
 import { openedJob } from "../support/job.ts";
 
 const FULL = { why: "full", place: "/data/ridgecall.db" } as const;
-const SENTENCE = storageText(FULL);
+const SENTENCE = notRecordedText(FULL);
 
 let disk: ReturnType<typeof failingJournal>;
 let job: Awaited<ReturnType<typeof openedJob>>;
@@ -94,10 +94,10 @@ describe("when there is room again", () => {
     expect([before?.by, (await job.read()).held]).toEqual(["Odd", { by: "Odd", only: null, unrecorded: null }]);
   });
   it("the hold is recorded without anybody saying anything, once it is tried again", async () => {
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await job.read()).held?.unrecorded).toBe(SENTENCE);
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await job.read()).held).toEqual({ by: "Odd", only: null, unrecorded: null });
     expect(await entries()).toHaveLength(2);
   });
@@ -105,7 +105,7 @@ describe("when there is room again", () => {
     const again = { as: "Pia", key: "pressed-twice", seen: 1, type: "hold" };
     for (let n = 0; n < 2; n++) await job.post(`/jobs/${job.job}/say`, again);
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect((await entries()).map((e) => (e.kind === "command" ? [e.command.type, e.command.by] : []))).toEqual([
       [],
       ["hold", "p6"],
@@ -114,14 +114,14 @@ describe("when there is room again", () => {
   });
   it("the lead carries on as after any hold", async () => {
     disk.state.failure = null;
-    await job.desks.writeHolds();
+    await job.liveJobs.writeHolds();
     expect(await told({ type: "carryOn", seen: (await job.read()).revision })).toMatchObject({ outcome: { did: "carriedOn" } });
     expect((await job.read()).held).toBeNull();
   });
 });
 
 it("with little room left every screen is warned, while all is still recorded", async () => {
-  disk.state.condition = { is: "low", low: { place: "/data", freeBytes: 40 * 1024 * 1024 } };
+  disk.state.condition = { is: "low", place: "/data", freeBytes: 40 * 1024 * 1024 };
   const sentence = "Only 40 MB are free on the disk with /data; make room on it while everything can still be recorded.";
   expect((await job.read()).warning).toBe(sentence);
   expect(await page()).toContain(`<p class="warning">${sentence}</p>`);

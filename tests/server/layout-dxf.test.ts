@@ -17,7 +17,7 @@ beforeAll(async () => {
   const demo = brief();
   const site = { ...demo.site, baselineBearingDeg: 90, street: { edge: "DA", name: "Tansy %%u Lane" } };
   job = await openedJob({ ...demo, tent: { ...demo.tent, shifted: { C: { xFt: 1, yFt: -0.5 } } }, site });
-  plan = (await job.desks.load(job.job)).job.frozen.plan;
+  plan = (await job.liveJobs.load(job.job)).job.frozen.plan;
 });
 const get = async (query = "") => job.app.request(`/jobs/${job.job}/layout.dxf${query}`);
 /** Read back by a parser that has nothing to do with what wrote it. */

@@ -10,7 +10,7 @@ let plan: TentPlan;
 beforeAll(async () => {
   const demo = brief();
   job = await openedJob({ ...demo, site: { ...demo.site, baselineBearingDeg: 37, street: { edge: "DA", name: "Tansy <Lane> & Co" } } });
-  plan = (await job.desks.load(job.job)).job.frozen.plan;
+  plan = (await job.liveJobs.load(job.job)).job.frozen.plan;
 });
 const get = async (path: string, id = job.job) => {
   const r = await job.app.request(`/jobs/${id}${path}`);

@@ -42,7 +42,7 @@ describe("pages", () => {
   });
 
   it("the page for a change, sent back as it came, changes nothing of the brief, whatever the brief says", async () => {
-    const { app, post, desks } = testApp();
+    const { app, post, liveJobs } = testApp();
     const full = {
       ...brief(),
       title: 'The "old" barn & yard',
@@ -53,7 +53,7 @@ describe("pages", () => {
     };
     const { job } = (await (await post("/jobs", { key: "open-0001", brief: full })).json()) as { job: string };
     const page = await (await app.request(`/jobs/${job}/amend`)).text();
-    expect(readBrief(briefFromForm(filled(page))).frozen.brief).toStrictEqual((await desks.load(job)).job.frozen.brief);
+    expect(readBrief(briefFromForm(filled(page))).frozen.brief).toStrictEqual((await liveJobs.load(job)).job.frozen.brief);
   });
 
   it("plan, guide and record stand as JSON beside their pages", async () => {

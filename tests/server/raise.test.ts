@@ -34,9 +34,7 @@ const hundred = () => ({
   },
 });
 
-it("an office script takes a 100 by 200 from the ticket to the last stake: refused in every phase, held, made safe, amended once", {
-  timeout: 180_000,
-}, async () => {
+it("an office script takes a 100 by 200 from the ticket to the last stake: refused in every phase, held, made safe, amended once", async () => {
   const { read, say, job, app } = await opened(hundred());
   const refused = new Set<string>();
   const on = async (stop: (s: GuideState) => boolean) => {

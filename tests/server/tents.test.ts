@@ -318,7 +318,7 @@ describe("a job with a tent of the list", () => {
     };
     const r = await form("/jobs", typed);
     expect(r.status).toBe(303);
-    const { frozen } = (await world.desks.load(r.headers.get("location")!.split("/").at(-1)!)).job;
+    const { frozen } = (await world.liveJobs.load(r.headers.get("location")!.split("/").at(-1)!)).job;
     expect(frozen.brief.tent).toStrictEqual(specOf(eighty));
     expect(frozen.brief.kit).toEqual({ sidePole: { spare: 0.1 } });
   });

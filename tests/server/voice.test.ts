@@ -1,14 +1,14 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import type { GuideState } from "../../views/pages/guide/state.ts";
-import { brief, testApp } from "../support/app.ts";
-import { drive } from "../support/crew-lead.ts";
+import { brief } from "../support/app.ts";
+import { openedJob } from "../support/job.ts";
 
 type Told = { entry: number | null; went: string; reply: string; heard: string | null; reasons: { why: string }[]; problem?: string };
 
 /** The demo job at the stakes of edge AB, where it asks how much is showing. */
 async function atTheStakes() {
-  const { app, post, clock, desks } = testApp();
-  const { job } = (await (await post("/jobs", { key: "open-0001", brief: brief() })).json()) as { job: string };
+  const { app, clock, liveJobs, job, to } = await openedJob();
+  await to((s) => s.step === "showing.AB");
   let keys = 0;
   const read = async (device = "office") =>
     (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: `device=${device}` } })).json()) as GuideState;
@@ -20,14 +20,13 @@ async function atTheStakes() {
     });
     return { status: response.status, body: (await response.json()) as Told };
   };
-  await drive(read, send as never, (s) => s.step === "showing.AB");
   const say = async (said: string | string[], { as = "Ines", device = "phone-of-ines", talk = true, seen = -1 } = {}) => {
     const { revision } = await read();
     const around = { as, key: `spoken-${String(++keys).padStart(5, "0")}`, seen: seen < 0 ? revision : seen };
     const readBack = (await read(device)).readBack?.entry ?? null;
     return (await send({ ...around, alternatives: [said].flat(), talk, readBack }, device)).body;
   };
-  const entries = async () => (await desks.load(job)).entries;
+  const entries = async () => (await liveJobs.load(job)).entries;
   const now = async (device: string) => (await app.request(`/jobs/${job}/now`, { headers: { cookie: `device=${device}` } })).text();
   return { say, send, read, now, clock, entries, last: async () => (await entries()).at(-1)!.entry };
 }

@@ -2,14 +2,13 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { rightAngle } from "../../machines/site/right-angle.ts";
 
-test("as large as a 100 ft tape allows: 60, 80 and 100 on a 60 by 120", () =>
-  expect(rightAngle(120, 60, 100)).toEqual({ alongFt: 80, acrossFt: 60, diagonalFt: 100 }));
-test("as large as the edges allow", () => expect(rightAngle(40, 40, 100)).toEqual({ alongFt: 40, acrossFt: 30, diagonalFt: 50 }));
-test("the longer leg goes where there is room", () =>
+test("is as large as the tape allows", () => expect(rightAngle(120, 60, 100)).toEqual({ alongFt: 80, acrossFt: 60, diagonalFt: 100 }));
+test("is as large as the edges allow", () => expect(rightAngle(40, 40, 100)).toEqual({ alongFt: 40, acrossFt: 30, diagonalFt: 50 }));
+test("puts the longer leg where there is more room", () =>
   expect(rightAngle(20, 40, 100)).toEqual({ alongFt: 18, acrossFt: 24, diagonalFt: 30 }));
-test("a 30 ft tape makes it small", () => expect(rightAngle(120, 60, 30)).toEqual({ alongFt: 24, acrossFt: 18, diagonalFt: 30 }));
-test("a tape of 4 ft squares nothing", () => expect(rightAngle(120, 60, 4)).toBeNull());
-test("is right-angled, on the edges and on the tape, whatever they are", () => {
+test("is small with a 30 ft tape", () => expect(rightAngle(120, 60, 30)).toEqual({ alongFt: 24, acrossFt: 18, diagonalFt: 30 }));
+test("does not exist for a 4 ft tape", () => expect(rightAngle(120, 60, 4)).toBeNull());
+test("is right-angled and within the edges and the tape for any lengths", () => {
   const ft = fc.double({ min: 5, max: 400, noNaN: true });
   fc.assert(
     fc.property(ft, ft, ft, (along, across, tape) => {

@@ -10,36 +10,36 @@ const says = (lengths: Record<string, number>) => squaredText(found(lengths));
 const good = taped(TENT.want);
 
 describe("a good rectangle", () => {
-  test("with six lengths is square, and they are known to agree", () =>
+  test("is square with six lengths, which are checked against each other", () =>
     expect(found(good)).toMatchObject({ is: "square", checked: true, moves: [] }));
-  test.each(LENGTHS)("with all but %s is square, and says that five show no misread", (name) => {
+  test.each(LENGTHS)("is square without %s, and says that five lengths cannot show a misread", (name) => {
     expect(found(without(good, name))).toMatchObject({ is: "square", checked: false });
     expect(says(without(good, name))).toMatch(/^Square\. Five lengths cannot show a misread/);
   });
-  test("the sixth is worked out where it was not measured", () => {
+  test("a missing sixth length is computed", () => {
     const { lengths } = found(without(good, "BD")) as Extract<ReturnType<typeof found>, { lengths: unknown }>;
     expect(lengths.find((l) => l.name === "BD")).toMatchObject({ measured: false });
     expect(lengths.find((l) => l.name === "BD")!.ft).toBeCloseTo(134.164079, 6);
   });
 });
 
-describe("too little", () => {
-  test("four lengths fix nothing: what is missing is named", () => {
+describe("too few lengths", () => {
+  test("with four lengths the missing ones are named", () => {
     const { AB, BC, CD, DA } = good;
     expect(found({ AB, BC, CD, DA })).toEqual({ is: "notEnough", missing: ["AC", "BD"] });
     expect(says({ AB, BC, CD, DA })).toBe("Still to measure: A to C, B to D. Five lengths fix the corners; six show a misread.");
   });
 });
 
-describe("equal diagonals prove nothing", () => {
-  test("a 60 by 120 with one long side 2 ft short is a trapezoid, and both marks on it have to move out", () => {
+describe("equal diagonals alone", () => {
+  test("do not make a trapezoid square: both marks of the short side have to move out", () => {
     const trapezoid = { AB: 120, BC: 60 + 1 / 96, CD: 118, DA: 60 + 1 / 96, AC: 133 + 3.25 / 12, BD: 133 + 3.25 / 12 };
     expect(found(trapezoid)).toMatchObject({ is: "out", checked: true });
     expect(says(trapezoid)).toBe("Not square. Hold A and the line A to B. C: 12 in out. D: 12 in out.");
   });
 });
 
-describe("what to move, holding A and the line A to B", () => {
+describe("the moves, with A and the line A to B fixed", () => {
   test.each([
     ["C", 3.5, -1, "C: 3 1/2 in toward B's side and 1 in out."],
     ["C", -3.5, 1, "C: 3 1/2 in away from B's side and 1 in in."],
@@ -48,13 +48,13 @@ describe("what to move, holding A and the line A to B", () => {
     ["D", -5, -2, "D: 5 in away from A's side and 2 in in."],
     ["B", 0, 4, "B: 4 in toward A, along the baseline."],
     ["B", 0, -4, "B: 4 in away from A, along the baseline."],
-  ] as const)("%s is %d in across and %d in along from its place: %s", (corner, acrossIn, alongIn, words) => {
+  ] as const)("%s off by %d in across and %d in along: %s", (corner, acrossIn, alongIn, words) => {
     expect(says(taped(moved(TENT.want, corner, acrossIn, alongIn)))).toBe(`Not square. Hold A and the line A to B. ${words}`);
   });
-  test("a fifth of an inch is not worth a hammer", () => {
+  test("a mark a fifth of an inch off stays", () => {
     expect(found(taped(moved(TENT.want, "C", 0.2, 0)))).toMatchObject({ is: "square", moves: [] });
   });
-  test("what has been moved as it says is square, whatever was wrong", () => {
+  test("the corners are square after the moves, whatever was wrong", () => {
     const off = fc.double({ min: -12, max: 12, noNaN: true });
     fc.assert(
       fc.property(off, off, off, off, off, (b, cx, cy, dx, dy) => {
@@ -79,25 +79,25 @@ describe("the tolerance is 1 in for every 50 ft of the length", () => {
     const marks = edge === "BC" ? rectangle(60 + byIn / 12, 120) : rectangle(60, 120 + byIn / 12);
     expect(found(taped(marks)).is).toBe(is);
   });
-  test("the tent's sheet makes it narrower or wider", () => {
+  test("the sheet can make it narrower or wider", () => {
     const marks = taped(rectangle(60 + 1 / 12, 120));
     expect(squared(marks, { ...TENT, inPer50Ft: 0.5 }).is).toBe("out");
     expect(squared(taped(rectangle(60 + 2 / 12, 120)), { ...TENT, inPer50Ft: 2 }).is).toBe("square");
   });
 });
 
-describe("lengths that cannot be", () => {
-  test("a diagonal longer than two edges together is no triangle, and says which", () => {
+describe("impossible lengths", () => {
+  test("three lengths that make no triangle are named", () => {
     const five = { AB: 100, BC: 60, DA: 30, AC: 110, BD: 40 };
     expect(found(five)).toMatchObject({ is: "noTriangle", longest: "AB", others: ["BD", "DA"] });
     expect(says(five)).toBe(
       "A to B is longer than B to D and D to A together: no triangle has that. None of them stands out. Measure them all again.",
     );
   });
-  test("a nought too many is named with what it should be", () => {
+  test("an extra zero is named with the likely length", () => {
     expect(found({ ...good, DA: 600 })).toMatchObject({ is: "noTriangle", suspect: { name: "DA", readFt: 600 } });
   });
-  test("corners in another order, though every triangle can be", () => {
+  test("corners in the wrong order have no solution, though every triangle is possible", () => {
     // C folded in over the diagonal.
     const folded = taped({ ...TENT.want, C: { xFt: 10, yFt: 20 } });
     expect(found(folded)).toMatchObject({ is: "noFigure" });
@@ -105,33 +105,33 @@ describe("lengths that cannot be", () => {
 });
 
 describe("six lengths that do not agree", () => {
-  test.each(LENGTHS)("%s read a foot long is named, with about what it is", (name: LengthName) => {
+  test.each(LENGTHS)("%s read a foot too long is named with the likely length", (name: LengthName) => {
     const misread = found({ ...good, [name]: good[name] + 1 });
     expect(misread).toMatchObject({ is: "misread", suspect: { name, readFt: good[name] + 1 } });
     expect((misread as { suspect: { likelyFt: number } }).suspect.likelyFt).toBeCloseTo(good[name], 1);
   });
-  test("says under what assumption it names one", () => {
+  test("the reply states the assumption behind the suspect", () => {
     expect(says({ ...good, DA: 61 })).toBe(
       "The six do not agree with each other. If the marks are near their places, it is D to A: 61 ft read, about 60 ft likely. Measure that one again.",
     );
   });
-  test("two misread at once: none stands out, and nothing is guessed", () => {
+  test("with two misreads no suspect is named", () => {
     expect(says({ ...good, AC: 133, BD: 135.5 })).toBe(
       "The six do not agree with each other. None of them stands out. Measure them all again.",
     );
   });
-  test("with five a misread cannot be told from a mark that stands elsewhere", () => {
+  test("with five lengths a misread looks like a mark out of place", () => {
     expect(found({ ...without(good, "BD"), DA: 61 })).toMatchObject({ is: "out", checked: false });
   });
 });
 
-test("marks that are wanted elsewhere than on a rectangle are what it is judged against", () => {
+test("lengths are judged against the wanted marks, even off a rectangle", () => {
   const want = moved(rectangle(60, 120), "C", 0, -12);
   expect(squared(taped(want), { want, inPer50Ft: 1, taping: TAPING }).is).toBe("square");
   expect(squared(good, { want, inPer50Ft: 1, taping: TAPING }).is).toBe("out");
 });
 
-test("whatever positive lengths are given, there is one verdict and nothing that is no number", () => {
+test("any positive lengths get a reply without NaN or infinity", () => {
   const ft = fc.double({ min: 0.01, max: 5000, noNaN: true });
   fc.assert(
     fc.property(fc.record({ AB: ft, BC: ft, CD: ft, DA: ft, AC: ft, BD: ft }, { requiredKeys: [] }), (lengths) => {

@@ -26,7 +26,7 @@ const open = (said: string | string[], e: ListeningContext) => hear({ alternativ
 const talk = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: true }, e);
 const answer = (value: object) => ({ meant: { intent: { type: "answer", gate: "here", value } }, readBack: true });
 
-describe("said for real, while lacing, with nothing before it", () => {
+describe("plain commands while lacing", () => {
   it.each([
     ["next", { intent: { type: "next" } }],
     ["Next.", { intent: { type: "next" } }],
@@ -45,7 +45,7 @@ describe("said for real, while lacing, with nothing before it", () => {
   ])("%s", (said, meant) => expect(open(said, ears(lacing))).toMatchObject({ source: "open", meant, readBack: false }));
 });
 
-describe("said for real, with the talk button held, and read back", () => {
+describe("answers with the talk button, which are read back", () => {
   it.each([
     ["seam two, south half, tied off", tied, { kind: "yesNo", yes: true }],
     ["seam 2 CD half tied off", tied, { kind: "yesNo", yes: true }],
@@ -64,7 +64,7 @@ describe("said for real, with the talk button held, and read back", () => {
     ["don't know", showing, { kind: "unknown" }],
   ])("%s", (said, step, value) => expect(talk(said, ears(step))).toMatchObject({ source: "talk", ...answer(value) }));
 
-  it("a leave, with its reason", () =>
+  it("a waiver with its reason", () =>
     expect(talk("leave it because nobody kneels here", ears(tied))).toMatchObject({
       meant: { intent: { type: "waive", because: "nobody kneels here" } },
       readBack: true,
@@ -76,16 +76,16 @@ describe("said for real, with the talk button held, and read back", () => {
     ["14 gusting 19 five minutes ago", { mph: 14, gustMph: 19, taken: { minutesAgo: 5 } }],
     ["14 gusting 19 at quarter past two", { mph: 14, gustMph: 19, taken: { hour: 2, minute: 15, half: null } }],
   ])("wind: %s", (said, reading) => expect(talk(said, ears(wind))).toMatchObject({ meant: { wind: reading }, readBack: true }));
-  it("knots said once, at the end, are meant for both figures; a reading is rounded up, never down", () => {
+  it("a unit at the end applies to both figures, and a reading is rounded up", () => {
     const heard = talk("ten gusting twenty knots", ears(wind)) as { meant: { wind: { mph: number; gustMph: number } } };
     expect(heard.meant.wind.mph).toBe(11.6);
     expect(heard.meant.wind.gustMph).toBe(23.1);
   });
-  it("a gust in feet is said to be wrong, and not dropped", () =>
+  it("a gust in feet is reported as a wrong unit", () =>
     expect(talk("14 gusting 19 feet", ears(wind))).toMatchObject({ meant: { wrongUnit: { gave: "ft" } } }));
 });
 
-describe("what binds, said into an open microphone", () => {
+describe("binding words into an open microphone", () => {
   it.each([
     ["eight showing", showing],
     ["yes", tied],
@@ -98,31 +98,31 @@ describe("what binds, said into an open microphone", () => {
   ])("%s is left alone, and the screen says what to say first", (said, step) =>
     expect(open(said, ears(step))).toMatchObject({ leftAlone: "wakeWord" }),
   );
-  it.each(["albatross eight showing", "Albatross, eight showing.", "Albatross: 8 showing"])("%s is taken, and read back", (said) =>
+  it.each(["albatross eight showing", "Albatross, eight showing.", "Albatross: 8 showing"])("%s is accepted and read back", (said) =>
     expect(open(said, ears(showing))).toMatchObject({ source: "wake", ...answer({ kind: "measure", n: 8, unit: "in" }) }),
   );
-  it("the wake word alone, or in the middle, is nothing", () => {
+  it("the wake word alone or in the middle does nothing", () => {
     expect(open("albatross", ears(showing))).toMatchObject({ leftAlone: "chatter" });
     expect(open("that albatross eight showing", ears(showing))).toMatchObject({ leftAlone: "chatter" });
   });
-  it("wrong drops what waits, with nothing before it; correct needs the wake word", () => {
+  it("wrong needs no wake word, correct does", () => {
     const waiting = ears(showing, { waiting: true });
     expect(open("wrong", waiting)).toMatchObject({ meant: { confirm: "wrong" } });
     expect(open("correct", waiting)).toMatchObject({ leftAlone: "wakeWord" });
     expect(open("albatross correct", waiting)).toMatchObject({ meant: { confirm: "correct" }, readBack: false });
   });
-  it("carry on lets go of a pause, with nothing before it, and of a hold only when it is meant for the guide", () => {
+  it("carry on clears a pause, but a hold only with the wake word or the button", () => {
     expect(open("carry on", ears(lacing, { attention: "paused" }))).toMatchObject({ meant: { intent: { type: "carryOn" } } });
     expect(open("carry on", ears(lacing, { attention: "held" }))).toMatchObject({ leftAlone: "wakeWord" });
     expect(open("albatross carry on", ears(lacing, { attention: "held" }))).toMatchObject({ meant: { intent: { type: "carryOn" } } });
   });
-  it("while work is held or waits, a bare next is not taken", () => {
+  it("a bare next is ignored during a hold or a pause", () => {
     expect(open("next", ears(lacing, { attention: "held" }))).toMatchObject({ leftAlone: "wakeWord" });
     expect(open("next", ears(lacing, { attention: "paused" }))).toMatchObject({ leftAlone: "wakeWord" });
   });
 });
 
-describe("never a command", () => {
+describe("chatter", () => {
   const everywhere = [lacing, tied, showing, goingUnder, comingOut, plumb, wind, calm].map((step) => ears(step, { waiting: true }));
   it.each([
     "okay, next one!",
@@ -150,42 +150,42 @@ describe("never a command", () => {
   );
 });
 
-describe("an answer for another place than the one that is asked", () => {
+describe("an answer for another place", () => {
   it.each(["seam three, tied off", "seam two, AB half, tied off", "seam two, other half, tied off", "seam 2, wrong half, yes"])(
     "%s",
     (said) => expect(talk(said, ears(tied))).toMatchObject({ meant: { elsewhere: said } }),
   );
-  it("a pole that the gate does not ask about is kept as a note", () =>
+  it("a lean of another pole is kept as a note", () =>
     expect(talk("A's leaning in an inch and a half", ears(plumb))).toMatchObject({
       meant: { remark: "A's leaning in an inch and a half" },
     }));
-  it("a lean said where none is asked is kept as a note", () =>
+  it("a lean at a call that asks for none is kept as a note", () =>
     expect(talk("C's leaning in an inch and a half", ears(lacing))).toMatchObject({
       meant: { remark: "C's leaning in an inch and a half" },
     }));
 });
 
-describe("a recognizer's other guesses", () => {
-  it("a hold in any of them holds", () =>
+describe("the recognizer's other alternatives", () => {
+  it("a hold in any alternative is a hold", () =>
     expect(open(["cold", "told", "hold"], ears(lacing))).toMatchObject({ meant: { intent: { type: "hold" } } }));
-  it("one that can be read is read back, though it was not the best", () =>
+  it("a later alternative that can be read is read back", () =>
     expect(talk(["ate showing", "8 showing"], ears(showing))).toMatchObject(answer({ kind: "measure", n: 8, unit: "in" })));
-  it("two numbers are asked again, both named", () =>
+  it("two numbers are both named when the guide asks again", () =>
     expect(talk(["fifteen showing", "fifty showing"], ears(showing))).toMatchObject({ meant: { ambiguous: { n: [15, 50], unit: "in" } } }));
-  it("the same number in two spellings is one", () =>
+  it("two spellings of one number agree", () =>
     expect(talk(["eight showing", "8 showing"], ears(showing))).toMatchObject(answer({ kind: "measure", n: 8, unit: "in" })));
-  it("next is not guessed where it moves past a question", () =>
+  it("next from a later alternative is not accepted at a gate", () =>
     expect(talk(["neck", "next"], ears(tied))).toMatchObject({ meant: { notUnderstood: true } }));
   it("a number with two readings is asked again", () =>
     expect(talk("six two", ears(stepWith(measure("ft", 0, 100))))).toMatchObject({ meant: { ambiguous: { unit: "ft" } } }));
-  it("degrees at a gate in inches are said to be the wrong unit", () =>
+  it("degrees at a gate in inches are a wrong unit", () =>
     expect(talk("ten degrees", ears(showing))).toMatchObject({ meant: { wrongUnit: { gave: "deg", wants: "in" } } }));
-  it("five in, at a lean, is five inches and not five degrees towards the tent", () =>
+  it("five in at a lean is five inches, not five degrees toward the tent", () =>
     expect(talk("5 in", ears(plumb))).toMatchObject({ meant: { wrongUnit: { gave: "in" } } }));
-  it("nothing at all is chatter", () => expect(open(["", " "], ears(lacing))).toMatchObject({ leftAlone: "chatter" }));
+  it("silence is chatter", () => expect(open(["", " "], ears(lacing))).toMatchObject({ leftAlone: "chatter" }));
 });
 
-describe("a hold, however it comes out", () => {
+describe("a hold in many forms", () => {
   it.each([
     "stop",
     "STOP!",
@@ -206,47 +206,47 @@ describe("a hold, however it comes out", () => {
       for (const heard of [open(said, e), talk(said, e)])
         expect(heard).toMatchObject({ meant: { intent: { type: "hold" } }, readBack: false });
   });
-  it("a pause in any guess counts where the best one means nothing", () =>
+  it("a pause in any alternative counts if the best one means nothing", () =>
     expect(open(["whole that rope", "hold that rope"], ears(lacing))).toMatchObject({ meant: { intent: { type: "pause" } } }));
-  it("a note may tell of a hold", () =>
+  it("a note may mention a hold word", () =>
     expect(open("note: he would not hold the pole", ears(lacing))).toMatchObject({ meant: { intent: { type: "note" } } }));
 });
 
-describe("while an answer waits for correct or wrong", () => {
+describe("while a read-back is waiting", () => {
   const waiting = ears(tied, { waiting: true });
-  it.each(["yes", "yeah", "that's right", "okay"])("%s is no answer of its own: it would turn a no into a yes", (said) =>
+  it.each(["yes", "yeah", "that's right", "okay"])("%s is not an answer, because it would turn a no into a yes", (said) =>
     expect(talk(said, waiting)).toMatchObject({ meant: { sayCorrect: true } }),
   );
-  it.each(["no", "no, eight", "not that", "wrong", "nope"])("%s drops it", (said) =>
+  it.each(["no", "no, eight", "not that", "wrong", "nope"])("%s discards it", (said) =>
     expect(talk(said, waiting)).toMatchObject({ meant: { confirm: "wrong" } }),
   );
-  it("a bare no drops it, with nothing before it", () => expect(open("no", waiting)).toMatchObject({ meant: { confirm: "wrong" } }));
+  it("a bare no discards it", () => expect(open("no", waiting)).toMatchObject({ meant: { confirm: "wrong" } }));
 });
 
-describe("guesses that say the opposite", () => {
-  it("not tied off, with tied off as a second guess, is not caught", () => {
+describe("alternatives that say the opposite", () => {
+  it("not tied off with tied off as the second alternative is not understood", () => {
     expect(talk(["not tied off", "tied off"], ears(tied))).toMatchObject({ meant: { notUnderstood: true } });
     expect(talk(["four out, one under", "four out"], ears(comingOut))).toMatchObject({ meant: { notUnderstood: true } });
   });
-  it("a bare word is taken from the best guess only", () => {
+  it("a bare word is accepted from the best alternative only", () => {
     expect(open(["give me the next", "next"], ears(lacing))).toMatchObject({ leftAlone: "wakeWord" });
     expect(open(["pack", "back"], ears(lacing))).toMatchObject({ leftAlone: "wakeWord" });
   });
-  it("so is the wake word", () =>
+  it("the wake word is accepted from the best alternative only", () =>
     expect(open(["all cross correct", "albatross correct"], ears(tied, { waiting: true }))).toMatchObject({
       leftAlone: expect.any(String),
     }));
 });
 
-describe("values that nobody means", () => {
-  it.each(["wind minus 14", "-14 gusting 19", "wind 1000", "19 gusting 14"])("%s is no wind", (said) =>
+describe("implausible values", () => {
+  it.each(["wind minus 14", "-14 gusting 19", "wind 1000", "19 gusting 14"])("%s is not a wind reading", (said) =>
     expect(talk(said, ears(wind))).toMatchObject({ meant: { noSuchWind: true } }),
   );
-  it("wind none is not caught", () => expect(talk("wind none", ears(wind))).toMatchObject({ meant: { notUnderstood: true } }));
+  it("wind none is not understood", () => expect(talk("wind none", ears(wind))).toMatchObject({ meant: { notUnderstood: true } }));
   it.each(["ten degrees", "minus ten degrees in", "leaning in minus ten degrees"])("%s: which way?", (said) =>
     expect(talk(said, ears(plumb))).toMatchObject({ meant: { whichWay: true } }),
   );
-  it("plumb is plumb, either way", () =>
+  it("zero needs no direction", () =>
     expect(talk("zero degrees", ears(plumb))).toMatchObject(answer({ kind: "measure", n: 0, unit: "deg" })));
   it.each([
     ["none tied", stepWith(noneOf, { wordsKey: "half.looked" })],
@@ -257,7 +257,7 @@ describe("values that nobody means", () => {
   ])("%s, asked something else, is not caught", (said, step) =>
     expect(talk(said, ears(step))).toMatchObject({ meant: { notUnderstood: true } }),
   );
-  it.each(["give me 5 minutes", "no permit 7", "wrong, 55", "it's not here, 2 of us looked"])("%s is no paper", (said) =>
+  it.each(["give me 5 minutes", "no permit 7", "wrong, 55", "it's not here, 2 of us looked"])("%s is not a document", (said) =>
     expect(talk(said, ears(stepWith({ kind: "document", expected: null, validFrom: null, validTo: null })))).toMatchObject({
       meant: { notUnderstood: true },
     }),

@@ -32,17 +32,16 @@ describe("a length called off the tape", () => {
     ["DC 118 ft then AC 133 ft 3 in", { CD: 118, AC: 133.25 }],
   ])("%s", (said, lengths) => expect(understand(said, squaring)).toEqual(ft(lengths)));
 
-  it("of two readings of a number the one near the wanted length is meant", () =>
+  it("of two readings the one near the wanted length is taken", () =>
     expect(understand("B to C one twenty", squaring)).toEqual(ft({ BC: 120 })));
-  it("where both could be, it is asked again with both", () =>
+  it("if both are near it, the guide asks again with both", () =>
     expect(understand("A to D sixty foot and an eighth", squaring)).toEqual({ ambiguous: { n: [60.125, 60.010417], unit: "ft" } }));
   it.each(["sixty", "A to A 60", "A to E 60", "corner C is in the hedge", "B to C", "A to B minus 3 feet", "AB 120 AB 118"])(
     "%s is no length",
     (said) => expect(understand(said, squaring)).toEqual({ notUnderstood: true }),
   );
-  it("in degrees it is asked for in feet", () =>
-    expect(understand("A to B 10 degrees", squaring)).toMatchObject({ wrongUnit: { wants: "ft" } }));
-  it("binds, so it is read back when it is spoken with the talk button", () =>
+  it("degrees are a wrong unit", () => expect(understand("A to B 10 degrees", squaring)).toMatchObject({ wrongUnit: { wants: "ft" } }));
+  it("is binding, so with the talk button it is read back", () =>
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: true },
@@ -52,7 +51,7 @@ describe("a length called off the tape", () => {
       meant: ft({ AB: 120 }),
       readBack: true,
     }));
-  it("is chatter without it", () =>
+  it("is chatter without the talk button", () =>
     expect(
       hear(
         { alternatives: ["A to B one twenty"], talk: false },
@@ -63,7 +62,7 @@ describe("a length called off the tape", () => {
     }));
 });
 
-describe("things counted off the list", () => {
+describe("items counted off the list", () => {
   it.each([
     ["forty four stake plates", { stakePlate: 44 }],
     ["stake plates 44", { stakePlate: 44 }],

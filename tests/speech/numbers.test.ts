@@ -34,7 +34,7 @@ describe("whole numbers in words", () =>
     ["two and a half thousand", 2500],
   ]));
 
-describe("whole numbers in digits, and half in digits", () =>
+describe("whole numbers in digits, and partly in digits", () =>
   bare([
     ["8", 8],
     ["05", 5],
@@ -156,7 +156,7 @@ describe("inches", () =>
     ["five and three eighths of an inch", 5.375, "in"],
   ]));
 
-describe("feet, and feet with inches, come back in feet", () => {
+describe("feet, and feet with inches, are returned in feet", () => {
   reads([
     ["five foot", 5, "ft"],
     ["a foot", 1, "ft"],
@@ -189,7 +189,7 @@ describe("feet, and feet with inches, come back in feet", () => {
   none(["foot", "inch", "six foot in", "6 ft 12 in", "6 ft 14 in", "6.5 ft 2 in", "2 in 6 ft", "6 ft -2 in", "6 ft 2 ft", "'", '"']);
 });
 
-describe("metric comes in as the foot or inch it stands for, and adds up", () => {
+describe("metric lengths are converted to feet or inches, and add up", () => {
   reads([
     ["seven point five metres", 7.5 / 0.3048, "ft"],
     ["7.5 meters", 7.5 / 0.3048, "ft"],
@@ -226,7 +226,7 @@ describe("degrees and turns", () =>
     ["a turn and a half", 1.5, "turns"],
   ]));
 
-describe("wind comes in as mph", () => {
+describe("wind speeds are converted to mph", () => {
   reads([
     ["fourteen mph", 14, "mph"],
     ["14 miles an hour", 14, "mph"],
@@ -244,7 +244,7 @@ describe("wind comes in as mph", () => {
   none(["14 miles", "14 kilometres", "14 miles an"]);
 });
 
-describe("force comes in as lbf", () => {
+describe("forces are converted to lbf", () => {
   reads([
     ["eight hundred pounds", 800, "lbf"],
     ["800 lb", 800, "lbf"],
@@ -262,7 +262,7 @@ describe("force comes in as lbf", () => {
   none(["80 kilos", "80 kg"]);
 });
 
-describe("below zero", () => {
+describe("negative numbers", () => {
   reads([
     ["minus three degrees", -3, "deg"],
     ["negative three", -3, null],
@@ -272,11 +272,11 @@ describe("below zero", () => {
     ["-5 1/2", -5.5, null],
     ["minus six foot two", -(6 + 2 / 12), "ft"],
   ]);
-  it.each(["-0", "minus zero"])("%j is plain zero", (text) => expect(Object.is(readNumber(text)?.n, 0)).toBe(true));
+  it.each(["-0", "minus zero"])("%j is positive zero", (text) => expect(Object.is(readNumber(text)?.n, 0)).toBe(true));
   none(["minus", "-", "minus minus three", "minus -3", "three minus"]);
 });
 
-describe("more than one reading: all are given, and none is chosen", () => {
+describe("an ambiguous text returns all of its readings", () => {
   const ft = (feet: number, inches: number): Quantity => ({ n: feet + inches / 12, unit: "ft" });
   const n = (is: number): Quantity => ({ n: is, unit: null });
   it.each<[string, Quantity[]]>([
@@ -313,7 +313,7 @@ describe("more than one reading: all are given, and none is chosen", () => {
   });
 });
 
-describe("talk with a number in it", () =>
+describe("talk that contains a number", () =>
   none([
     "",
     " ",
@@ -352,10 +352,10 @@ describe("talk with a number in it", () =>
     "NaN",
   ]));
 
-describe("what is too large to be meant", () =>
+describe("implausibly large numbers", () =>
   none(["1000001", "one million", "twelve hundred thousand", "999,999 m", "-1000001", `9${"0".repeat(400)}`]));
 
-describe("a text of 10 kB is answered like any other", () => {
+describe("a text of 10 kB", () => {
   it.each([
     ["digits", "1".repeat(10_240)],
     ["digits with spaces", "1 ".repeat(5120)],
@@ -371,19 +371,19 @@ describe("a text of 10 kB is answered like any other", () => {
     ["feet", "six foot ".repeat(1024)],
     ["metres", "2 m 40 cm ".repeat(1024)],
     ["vulgar fractions", "½".repeat(10_240)],
-  ])("%s: no number, no time", (_, text) => {
+  ])("%s is neither a number nor a time", (_, text) => {
     expect(readQuantity(text)).toEqual([]);
     expect(readClock(text)).toBeNull();
   });
-  it("spaces do not matter", () => expect(readNumber(`${" ".repeat(5000)}8${" ".repeat(5000)}in`)).toEqual({ n: 8, unit: "in" }));
+  it("may be mostly spaces", () => expect(readNumber(`${" ".repeat(5000)}8${" ".repeat(5000)}in`)).toEqual({ n: 8, unit: "in" }));
 });
 
-describe("the unit that is wanted", () => {
-  it("feet and inches turn into each other", () => {
+describe("the wanted unit", () => {
+  it("feet and inches convert to each other", () => {
     expect(inUnit({ n: 2, unit: "ft" }, "in")).toBe(24);
     expect(inUnit({ n: 24, unit: "in" }, "ft")).toBe(2);
   });
-  it("a bare number is taken in it", () => expect(inUnit({ n: 8, unit: null }, "deg")).toBe(8));
+  it("a bare number is assumed to be in it", () => expect(inUnit({ n: 8, unit: null }, "deg")).toBe(8));
   it.each([
     ["deg", "in"],
     ["in", "deg"],
@@ -391,12 +391,12 @@ describe("the unit that is wanted", () => {
     ["lbf", "mph"],
     ["turns", "deg"],
     ["in", "count"],
-  ] as const)("%s is never %s", (unit, wants) => expect(inUnit({ n: 3, unit }, wants)).toBeNull());
+  ] as const)("%s does not convert to %s", (unit, wants) => expect(inUnit({ n: 3, unit }, wants)).toBeNull());
 });
 
 const at = (hour: number, minute: number, half: "am" | "pm" | null) => ({ hour, minute, half });
 
-describe("a time that may be in the morning or in the afternoon has no half", () =>
+describe("a time that may be am or pm has no half", () =>
   it.each([
     ["2:15", 2, 15],
     ["10:15", 10, 15],
@@ -423,7 +423,7 @@ describe("a time that may be in the morning or in the afternoon has no half", ()
     ["ten past two o'clock", 2, 10],
   ])("%s", (text, hour, minute) => expect(readClock(text)).toEqual(at(hour, minute, null))));
 
-describe("a time whose half is said", () =>
+describe("a time with am or pm", () =>
   it.each([
     ["2:15 pm", 14, 15, "pm"],
     ["2:15pm", 14, 15, "pm"],
@@ -443,7 +443,7 @@ describe("a time whose half is said", () =>
     ["quarter to twelve am", 23, 45, "pm"],
   ] as const)("%s", (text, hour, minute, half) => expect(readClock(text)).toEqual(at(hour, minute, half))));
 
-describe("a time of the 24-hour day", () =>
+describe("a time on the 24-hour clock", () =>
   it.each([
     ["14:15", 14, 15, null],
     ["14.15", 14, 15, null],
@@ -495,7 +495,7 @@ describe("how long ago", () =>
     ["thirty seconds ago", 0.5],
   ])("%s", (text, minutesAgo) => expect(readClock(text)).toEqual({ minutesAgo })));
 
-describe("what is no time", () =>
+describe("texts that are not a time", () =>
   it.each([
     "",
     "two",

@@ -7,7 +7,7 @@ import { stepWith } from "../support/steps.ts";
 
 const asked = (asks: Parameters<typeof gate>[0]) => stepWith(asks);
 
-describe("numbers as a crew writes and says them", () => {
+describe("numbers as crews write and say them", () => {
   it.each([
     ["8", 8, null],
     ["eight", 8, null],
@@ -25,23 +25,23 @@ describe("numbers as a crew writes and says them", () => {
     expect(said?.unit).toBe(unit);
     expect(said?.n).toBeCloseTo(n, 9);
   });
-  it.each(["", "next", "eight or nine", "3 4", "1/0"])("%j is no number", (text) => expect(readNumber(text)).toBeNull());
-  it("metric comes in as what it stands for: the inch is 25.4 mm, the foot 0.3048 m, by definition (NIST SP 811, B.8)", () => {
+  it.each(["", "next", "eight or nine", "3 4", "1/0"])("%j is not a number", (text) => expect(readNumber(text)).toBeNull());
+  it("metric lengths are converted: the inch is 25.4 mm, the foot 0.3048 m, by definition (NIST SP 811, B.8)", () => {
     expect(readNumber("254 mm")?.n).toBeCloseTo(10, 12);
     expect(readNumber("3.048 m")?.n).toBeCloseTo(10, 12);
   });
   it("degrees are never inches", () => expect(inUnit({ n: 3, unit: "deg" }, "in")).toBeNull());
 });
 
-describe("words mean what the gate asks", () => {
-  it("eight at a measure is a measure, at a count a count, at a yes or no nothing", () => {
+describe("the meaning of words depends on the gate", () => {
+  it("eight is a measurement, a count, or nothing", () => {
     expect(understand("eight", asked(measure("in", 0, 6)))).toEqual({
       intent: { type: "answer", gate: "here", value: { kind: "measure", n: 8, unit: "in" } },
     });
     expect(understand("eight", asked(exactly(8)))).toEqual({ intent: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
     expect(understand("eight", asked(yes))).toEqual({ notUnderstood: true });
   });
-  it("a wrong unit is said to be wrong", () =>
+  it("a wrong unit is reported", () =>
     expect(understand("8 degrees", asked(measure("in", 0, 6)))).toEqual({ wrongUnit: { gave: "deg", wants: "in" } }));
   it.each([
     "okay, next one!",
@@ -56,8 +56,8 @@ describe("words mean what the gate asks", () => {
     expect(understand(heard, asked(yes))).toEqual({ notUnderstood: true });
     expect(understand(heard, asked(exactly(6)))).toEqual({ notUnderstood: true });
   });
-  it("hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ intent: { type: "hold" } }));
-  it("a wind with its gust", () =>
+  it("a hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ intent: { type: "hold" } }));
+  it("a wind reading with its gust", () =>
     expect(understand("fourteen gusting nineteen", null)).toEqual({
       wind: { mph: 14, gustMph: 19, taken: null },
     }));

@@ -17,7 +17,7 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
     },
   };
   const hub = createHub();
-  const { app, desks } = createApp({
+  const { app, liveJobs } = createApp({
     journal,
     hub,
     now: () => (at += 1000),
@@ -27,7 +27,7 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
   });
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });
-  return { app, desks, hub, clock, post, journal };
+  return { app, liveJobs, hub, clock, post, journal };
 }
 
 export { brief } from "./briefs.ts";

@@ -1,11 +1,13 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowserContext, chromium, type Page } from "playwright-core";
-import { inject } from "vitest";
+import { chromium, type Page } from "playwright-core";
+import { inject, onTestFinished } from "vitest";
+import type { StepId } from "../../machines/install/ids.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
-import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { goodAnswer } from "./crew-lead.ts";
+import { raisedFile } from "./recorded-raise.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
 import { spawnServer } from "./spawn-server.ts";
 
@@ -20,52 +22,67 @@ export const FLAGS = [
 ];
 export const PHONE = { width: 360, height: 640 };
 
-/** The real program, a real browser, and the demo job. `troubles` gathers what went wrong in any page. */
-export async function opened() {
+/** For what a page is waited for. Only what never comes runs into it: no test fails because its machine is slow. */
+export const WAIT_MS = 5 * 60_000;
+
+/**
+ * The real program, a real browser, and the demo job: as it is opened, or standing at a call after a recorded raise, one job
+ * for each call that is named. `troubles` gathers what went wrong in any page.
+ */
+export async function opened(...at: readonly StepId[]) {
   const folder = mkdtempSync(join(tmpdir(), "ridgecall-browser-"));
-  const server = await spawnServer(join(folder, "data.db"));
-  const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS });
-  const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
+  const file = join(folder, "data.db");
+  const raised = at.length > 0 ? await raisedFile(file, at) : null;
+  const server = await spawnServer(file, {}, ["./tests/support/slow-clock.ts"]);
+  const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
   const troubles: string[] = [];
-  const screen = async (as: string, options: { scripts?: boolean; scheme?: "light" | "dark"; ear?: EarMode } = {}): Promise<Page> => {
-    const context: BrowserContext = await browser.newContext({
+  const screenOf = async (job: string, as: string, options: ScreenOptions = {}): Promise<Page> => {
+    const context = await browser.newContext({
       viewport: PHONE,
       javaScriptEnabled: options.scripts ?? true,
       colorScheme: options.scheme ?? "light",
     });
-    context.setDefaultTimeout(10_000);
+    context.setDefaultTimeout(WAIT_MS);
+    // A screen that is left open follows the job, and takes its time.
+    onTestFinished(() => context.close());
     if (options.ear) {
       await context.addInitScript(scriptedEar, options.ear);
       await context.grantPermissions(["microphone"]);
     }
     const page = await context.newPage();
+    if (options.clock) await page.clock.install();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
-    await page.goto(`${server.url}jobs/${jobs[0]!.id}?as=${as}`);
+    await page.goto(`${server.url}jobs/${job}?as=${as}`);
     return page;
   };
-  const state = async () => (await (await fetch(`${server.url}jobs/${jobs[0]!.id}.json`)).json()) as GuideState;
-  /** Goes on quickly, as an office script does, to the call where a test begins. */
-  const driveTo = async (stop: (state: GuideState) => boolean) => {
-    const say: Say = async (body) => {
-      const told = await fetch(`${server.url}jobs/${jobs[0]!.id}/say`, {
-        method: "POST",
-        headers: { "content-type": "application/json", origin: server.url.slice(0, -1) },
-        body: JSON.stringify(body),
-      });
-      return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
-    };
-    return drive(state, say, stop);
-  };
+  /** One job: a screen of somebody on it, and how it stands. */
+  const jobOf = (job: string) => ({
+    url: server.url,
+    job,
+    troubles,
+    screen: (as: string, options?: ScreenOptions) => screenOf(job, as, options),
+    state: async () => (await (await fetch(`${server.url}jobs/${job}.json`)).json()) as GuideState,
+  });
   const close = async () => {
     await browser.close();
     server.child.kill("SIGTERM");
     await server.stopped;
     rmSync(folder, { recursive: true, force: true });
   };
-  return { url: server.url, job: jobs[0]!.id, screen, state, driveTo, troubles, close };
+  const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
+  return { ...jobOf(raised?.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.get(step)!), close };
 }
+type ScreenOptions = {
+  readonly scripts?: boolean;
+  readonly scheme?: "light" | "dark";
+  readonly ear?: EarMode;
+  /** The page's time is the test's: it goes on by itself until the test stops it, or moves it on. */
+  readonly clock?: boolean;
+};
 export type World = Awaited<ReturnType<typeof opened>>;
+/** One job of it. */
+export type OnJob = Omit<World, "at" | "close">;
 
 const entryOn = (page: Page) => page.locator("article.call").getAttribute("data-entry").then(Number);
 
@@ -87,8 +104,15 @@ export async function press(page: Page, selector: string): Promise<void> {
 
 const NEXT = ".dock .main button";
 
+/** The page in the hands of somebody: theirs already, or opened anew. */
+async function holdAs(page: Page, world: OnJob, state: GuideState, person: string): Promise<void> {
+  const { name, roleName } = state.people.find((p) => p.id === person)!;
+  if ((await page.locator(".strip", { hasText: `${name}, ${roleName}` }).count()) > 0) return;
+  await page.goto(`${world.url}jobs/${world.job}?as=${person}`);
+}
+
 /** Answers the gate on the page as a well-prepared crew does: by its own buttons and fields, on the screen of whom it allows. */
-export async function answerOnPage(page: Page, world: World, state: GuideState): Promise<void> {
+export async function answerOnPage(page: Page, world: OnJob, state: GuideState): Promise<void> {
   const gate = state.gate!;
   const answer = goodAnswer(gate, state);
   if ("wind" in answer) {
@@ -96,7 +120,7 @@ export async function answerOnPage(page: Page, world: World, state: GuideState):
     await page.fill(".gate .wind input[name=gustMph]", "9");
     return press(page, ".gate .wind button");
   }
-  await page.goto(`${world.url}jobs/${world.job}?as=${answer.as}`);
+  await holdAs(page, world, state, answer.as);
   const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
   const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
@@ -118,7 +142,7 @@ export async function answerOnPage(page: Page, world: World, state: GuideState):
 }
 
 /** Ticks off the whole list on its own page, and comes back to the guide. */
-async function countAll(page: Page, world: World): Promise<void> {
+async function countAll(page: Page, world: OnJob): Promise<void> {
   const guide = page.url();
   await page.goto(`${world.url}jobs/${world.job}/truck`);
   const open = page.locator(".line:not(.counted) .all-on button");
@@ -130,7 +154,7 @@ async function countAll(page: Page, world: World): Promise<void> {
 }
 
 /** Plays the job through the page until `stop`. In each phase the first open gate is refused first. */
-export async function play(page: Page, world: World, stop: (state: GuideState) => boolean, refused = new Set<string>()) {
+export async function play(page: Page, world: OnJob, stop: (state: GuideState) => boolean, refused = new Set<string>()) {
   for (let n = 0; n < 1000; n++) {
     const state = await world.state();
     if (state.closed || stop(state)) return { state, refused };
@@ -141,8 +165,7 @@ export async function play(page: Page, world: World, stop: (state: GuideState) =
       }
       await answerOnPage(page, world, await world.state());
     }
-    const lead = state.people.find((p) => p.role === "lead")!.id;
-    if (!(await page.locator(".strip").textContent())?.includes("lead")) await page.goto(`${world.url}jobs/${world.job}?as=${lead}`);
+    await holdAs(page, world, state, state.people.find((p) => p.role === "lead")!.id);
     await press(page, NEXT);
   }
   throw new Error("1,000 calls and still not there");

@@ -1,15 +1,15 @@
-import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { goodValue } from "./answers.ts";
+import type { GateStand, Stand } from "./stand.ts";
 
 /** What a truthful, well-prepared crew answers to a gate: what was counted out counts back. */
-export function goodAnswer(gate: GateState, state: GuideState): { value: object; as: string } | { wind: true } {
+export function goodAnswer(gate: GateStand, state: Stand): { value: object; as: string } | { wind: true } {
   if (gate.check.kind === "wind") return { wind: true };
   const value = goodValue(gate.check);
   return { as: personFor(gate, state), value: value.kind === "counts" ? { ...value, n: gate.want } : value };
 }
 
 /** The lead, unless the gate wants somebody else. */
-export function personFor(gate: GateState, state: GuideState): string {
+export function personFor(gate: GateStand, state: Stand): string {
   const may = state.people.filter((p) => gate.roles.includes(p.role) && p.name !== gate.notBy);
   return may[0]!.id;
 }
@@ -20,15 +20,15 @@ export type Say = (body: object) => Promise<{
     entry: number | null;
     outcome: object | null;
     reply: string;
-    reasons: { why: string; gate?: string; status?: string }[];
+    reasons: readonly { why: string; gate?: string; status?: string }[];
     phase: string;
     step: string;
     problem?: string;
   };
 }>;
 
-/** Drives a job over JSON from where it stands until `stop` says so. Says next at each open gate first, to be refused. */
-export async function drive(read: () => Promise<GuideState>, say: Say, stop: (state: GuideState) => boolean) {
+/** Drives a job from where it stands until `stop` says so. Says next at each open gate first, to be refused. */
+export async function drive<S extends Stand>(read: () => Promise<S>, say: Say, stop: (state: S) => boolean) {
   const refused = new Set<string>();
   for (let n = 0; n < 4000; n++) {
     const state = await read();

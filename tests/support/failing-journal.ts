@@ -1,9 +1,9 @@
-import type { StorageFailure } from "../../machines/record/storage.ts";
+import type { Failure } from "../../machines/record/storage.ts";
 import { type Condition, type Journal, NotWritten } from "../../server/journal/journal.ts";
 
 /** A journal over another one that takes nothing while it has a `failure`, and is in whatever `condition` a test says. */
 export function failingJournal(inner: Journal) {
-  const state: { failure: StorageFailure | null; condition: Condition } = { failure: null, condition: { is: "sound" } };
+  const state: { failure: Failure | null; condition: Condition } = { failure: null, condition: { is: "sound" } };
   const write =
     <A extends unknown[]>(go: (...given: A) => Promise<void>) =>
     async (...given: A): Promise<void> => {

@@ -1,40 +1,48 @@
 import { digest } from "../../machines/digest/digest.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
+import { sayTo } from "../../server/routes/say.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
+import { en } from "../../views/text/en/en.ts";
 import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { type Stand, standOf } from "./stand.ts";
 
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
 export async function openedJob(input: object = brief(), world = testApp()) {
-  const { app, post, desks } = world;
+  const { app, post, liveJobs } = world;
   const answer = await post("/jobs", { key: `open-${digest.of(input).slice(0, 12)}`, brief: input });
   const { job } = (await answer.json()) as { job: string };
   const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
-  const post1: Say = async (body) => {
-    const r = await post(`/jobs/${job}/say`, body);
-    return { status: r.status, body: (await r.json()) as never };
-  };
+  /** As an office script says it, but for the wire. */
+  const stand = async () => standOf(await liveJobs.load(job), liveJobs.now());
+  const tell: Say = async (body) => ({
+    status: 200,
+    body: (await sayTo(liveJobs, job, body, { source: "office", device: "office" }, en)).reply,
+  });
   let keys = 0;
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
   const say = async (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Promise<CommandEntry> => {
     const { source = "press", device = `phone-of-${by}` } = on;
-    const seen = (await desks.load(job)).entries.length;
+    const seen = (await liveJobs.load(job)).entries.length;
     const from = { key: `said-${String(++keys).padStart(4, "0")}`, seen, as: by, device, request: "0".repeat(64) };
-    const said = await desks.say<never>(job, from, () => ({ ask, source, heard: source === "talk" ? "as heard" : null }));
+    const said = await liveJobs.say<never>(job, from, () => ({ intent: ask, source, heard: source === "talk" ? "as heard" : null }));
     if (!("entry" in said)) throw new Error(`not recorded: ${JSON.stringify(ask)}`);
     return said.entry;
   };
   /** On to where a test begins, all gates answered well. */
-  const to = async (stop: (state: GuideState) => boolean) => (await drive(read, post1, stop)).state;
+  const to = async (stop: (state: Stand) => boolean): Promise<GuideState> => {
+    await drive(stand, tell, stop);
+    return read();
+  };
   /** The gate that is asked now, answered well by whom it allows. */
   const answerWell = async (): Promise<CommandEntry> => {
     const state = await read();
     const good = goodAnswer(state.gate!, state);
     if ("wind" in good)
-      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.desks.now(), place: null } });
+      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.liveJobs.now(), place: null } });
     return say({ type: "answer", gate: state.gate!.id, value: good.value as never }, good.as);
   };
-  return { ...world, job, read, say, to, answerWell, entries: async () => (await desks.load(job)).entries.slice() };
+  return { ...world, job, read, say, to, answerWell, entries: async () => (await liveJobs.load(job)).entries.slice() };
 }
 export type OpenedJob = Awaited<ReturnType<typeof openedJob>>;

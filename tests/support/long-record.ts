@@ -16,5 +16,5 @@ export async function longRecord(entries: number, world = testApp()): Promise<{ 
     () => job.say({ type: "back" }),
   ];
   for (let no = 1; no < entries; no++) await round[(no - 1) % round.length]!();
-  return { held: await job.desks.load(job.job), job };
+  return { held: await job.liveJobs.load(job.job), job };
 }

@@ -5,13 +5,19 @@ export type EarMode = "good" | "denied" | "noMicrophone" | "silent" | "stops" | 
 
 type Said = {
   readonly alternatives: readonly string[];
-  readonly late?: number;
-  /** How often the same result is given. */
+  /** The words of speech that was heard to begin before. */
+  readonly begun?: boolean;
+  /** How often the same result is given, and how many ms apart. */
   readonly times?: number;
+  readonly apartMs?: number;
   /** As some phones do: each longer half of it is called final, without confidence. */
   readonly growing?: boolean;
 };
-type Window = { ear: { say: (said: Said) => void; active: boolean }; spoken: string[]; tongue: { slow: boolean; end: () => void } };
+type Window = {
+  ear: { begin: () => void; say: (said: Said) => void; active: boolean };
+  spoken: string[];
+  tongue: { slow: boolean; end: () => void };
+};
 
 /**
  * Runs in the page before its own script: a recognizer that hears what a test says, and a tongue that notes what the guide
@@ -21,6 +27,8 @@ export function scriptedEar(mode: EarMode): void {
   const world = window as unknown as Window & Record<string, unknown>;
   type Handler = ((event: object) => void) | null;
   let current: Recognizer | null = null;
+  /** The one that heard speech begin: it has its words even when it is told to stop meanwhile. */
+  let began: Recognizer | null = null;
   class Recognizer {
     continuous = false;
     interimResults = false;
@@ -69,26 +77,28 @@ export function scriptedEar(mode: EarMode): void {
     );
   world.ear = {
     active: false,
-    say: ({ alternatives, late = 0, times = 1, growing = false }) => {
-      const ear = current;
-      if (!ear?.running) throw new Error("nobody is listening");
-      ear.onspeechstart?.({});
+    begin: () => {
+      if (!current?.running) throw new Error("nobody is listening");
+      began = current;
+      current.onspeechstart?.({});
+    },
+    say: ({ alternatives, begun = false, times = 1, apartMs = 0, growing = false }) => {
+      if (!begun) world.ear.begin();
+      const ear = began;
+      if (!ear) throw new Error("nothing was begun");
       const give = (texts: readonly string[], confidence: number) => {
         ear.results = [...ear.results, result(texts, confidence)];
         ear.onresult?.({ resultIndex: ear.results.length - 1, results: ear.results });
       };
-      const final = () => {
-        const words = (alternatives[0] ?? "").split(" ");
-        if (growing) for (let n = 1; n <= words.length; n++) give([words.slice(0, n).join(" ")], 0);
-        else give(alternatives, 0.9);
-        // The same again: from the first place, and as one more.
-        for (let n = 1; n < times; n++) {
-          ear.onresult?.({ resultIndex: 0, results: ear.results });
-          give(alternatives, 0.9);
-        }
+      const words = (alternatives[0] ?? "").split(" ");
+      if (growing) for (let n = 1; n <= words.length; n++) give([words.slice(0, n).join(" ")], 0);
+      else give(alternatives, 0.9);
+      // The same again: from the first place, and as one more.
+      const again = () => {
+        ear.onresult?.({ resultIndex: 0, results: ear.results });
+        give(alternatives, 0.9);
       };
-      if (late > 0) setTimeout(final, late);
-      else final();
+      for (let n = 1; n < times; n++) setTimeout(again, n * apartMs);
     },
   };
   const there = mode === "none" ? undefined : Recognizer;
@@ -154,6 +164,9 @@ export async function talk(page: Page, words: string | readonly string[]): Promi
   await page.locator('body:not([data-voice="talking"])').waitFor({ state: "attached" });
   return told;
 }
+
+/** Begins to say something: its words come with `begun`. */
+export const beginInto = (page: Page): Promise<void> => page.evaluate(() => (window as unknown as Window).ear.begin());
 
 /** Says something and waits for nothing. */
 export const sayInto = (page: Page, said: Said): Promise<void> => page.evaluate((s) => (window as unknown as Window).ear.say(s), said);

@@ -1,11 +1,15 @@
 import { type ChildProcess, spawn } from "node:child_process";
 
-/** The real program on a port of its own. Resolves when it says that it is up; rejects with what it said instead. */
+/**
+ * The real program on a port of its own; `before` it, modules that change the world it runs in. Resolves when it says that it
+ * is up; rejects with what it said instead.
+ */
 export async function spawnServer(
   file: string,
   env: Record<string, string> = {},
+  before: readonly string[] = [],
 ): Promise<{ url: string; child: ChildProcess; stopped: Promise<void> }> {
-  const child = spawn(process.execPath, ["--import", "tsx", "server/main.ts"], {
+  const child = spawn(process.execPath, ["--import", "tsx", ...before.flatMap((module) => ["--import", module]), "server/main.ts"], {
     env: { ...process.env, PORT: "0", RIDGECALL_FILE: file, ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });

@@ -19,7 +19,7 @@ const size = fc
     const extra = mids.reduce((n, ft) => n + ft, 0);
     return onePiece ? { widthFt, lengthFt: Math.min(400, widthFt + extra), onePiece } : { widthFt, midsFt: mids, onePiece, splitEnds };
   });
-/** Tents as crews have them, and tents of odd measures, all of which can be built. */
+/** Common tents and tents of odd dimensions, all of which can be built. */
 export const buildable = fc
   .record({
     size,
@@ -45,7 +45,7 @@ const shift = fc.record({ xFt: feet(-2, 2), yFt: feet(-2, 2) });
 const keysOf = <T extends object>(record: T) =>
   Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as Partial<T>;
 
-/** Every kind of tent: poles left out and more of them, the sheet's plates and stakes, rings as counted, corners out of place. */
+/** Every kind of tent: poles omitted and added, anchors from a sheet, counted rings, shifted corners. */
 export const anySpec: fc.Arbitrary<TentSpec> = fc
   .record({
     base: buildable,

@@ -5,7 +5,7 @@ import { checkSpec } from "../../machines/tent/spec.ts";
 
 const sizes = [...new Set(EXAMPLES.map(({ spec }) => `${spec.widthFt}×${spec.lengthFt}`))];
 
-test("the examples go from 20×20 to 100×200 by the sizes that are often seen", () => {
+test("the examples cover the common sizes from 20×20 to 100×200", () => {
   expect(sizes).toEqual([
     "20×20",
     "20×40",
@@ -22,12 +22,12 @@ test("the examples go from 20×20 to 100×200 by the sizes that are often seen",
   ]);
 });
 
-test("each has a name of its own in the address", () => {
+test("every example has a unique id", () => {
   expect(new Set(EXAMPLES.map((e) => e.id)).size).toBe(EXAMPLES.length);
   for (const { id } of EXAMPLES) expect(id).toMatch(/^example-[\w-]+$/);
 });
 
-test("every size from 40×80 on comes with whole and with split ends", () => {
+test("every size from 40×80 up has an example with whole ends and one with split ends", () => {
   const large = sizes.slice(4);
   for (const size of large) {
     const ends = EXAMPLES.filter(({ spec }) => `${spec.widthFt}×${spec.lengthFt}` === size).map(({ spec }) => spec.splitEnds);
@@ -36,15 +36,15 @@ test("every size from 40×80 on comes with whole and with split ends", () => {
 });
 
 describe.each(EXAMPLES.map((e) => [e.id, e.spec] as const))("%s", (_id, spec) => {
-  it("is a tent that can be built, as it stands", () => {
+  it("can be built unchanged", () => {
     expect(checkSpec(spec)).toStrictEqual({ spec });
   });
-  it("comes in pieces that fill it", () => {
+  it("has pieces that cover it", () => {
     const { pieces, widthFt, lengthFt } = planTent(spec);
     expect(pieces.reduce((sum, { at }) => sum + at.widthFt * at.lengthFt, 0)).toBeCloseTo(widthFt * lengthFt, 6);
     expect(pieces.filter((p) => p.kind === "splitEnd")).toHaveLength(spec.splitEnds ? 4 : 0);
   });
-  it("asks for nothing that only its own sheet would say", () => {
+  it("sets nothing that only a sheet would specify", () => {
     expect([spec.leaveOut, spec.add, spec.rings, spec.shifted]).toEqual([[], [], undefined, undefined]);
     expect(Object.values(spec.anchors)).toEqual([null, null, null]);
   });

@@ -4,7 +4,7 @@ import { type KitCatalog, loadingOrder, loadOf, ORDER_OF_USE, USUAL_SPARE, weigh
 import { eighty, hundred, planOf, twenty } from "./tents.ts";
 
 const plans = [twenty, eighty, hundred].map(planOf);
-/** A share as the edge lets it through: 0 to 100 %, to a ten-thousandth of a percent. */
+/** A fraction as the form accepts it: 0 to 100%, to a ten-thousandth of a percent. */
 const share = fc.integer({ min: 0, max: 1_000_000 }).map((n) => n / 1e6);
 const note = fc.record({ spare: share, unitLb: fc.integer({ min: 1, max: 500_000 }).map((n) => n / 100) }, { requiredKeys: [] });
 const catalog: fc.Arbitrary<KitCatalog> = fc.dictionary(fc.constantFrom(...ORDER_OF_USE), note) as never;
@@ -12,7 +12,7 @@ const plan = fc.constantFrom(...plans);
 const lineOf = (item: string, kit: KitCatalog, p = plans[1]!) => loadOf(p, kit).find((line) => line.item === item)!;
 
 describe("the loading list", () => {
-  it("has every kind of thing in the kit, each once", () => {
+  it("lists every item of the kit once", () => {
     for (const p of plans)
       expect(
         loadOf(p)
@@ -20,7 +20,7 @@ describe("the loading list", () => {
           .sort(),
       ).toEqual(p.kit.map((line) => line.item).sort());
   });
-  it("stands in the order of use: stakes before cloth, cloth before poles; the truck is loaded the other way round", () => {
+  it("is in order of use, and the truck is loaded in reverse", () => {
     const items = loadOf(plans[1]!).map((line) => line.item);
     expect(items.indexOf("perimeterStake")).toBe(0);
     expect(items.indexOf("midPiece")).toBeLessThan(items.indexOf("sidePole"));
@@ -28,20 +28,20 @@ describe("the loading list", () => {
     expect(loadingOrder(items).at(-1)).toBe("perimeterStake");
     expect(loadingOrder(loadingOrder(items))).toEqual(items);
   });
-  it("takes the usual spares where the yard says nothing, the yard's where it does, and says whose they are", () => {
+  it("uses the yard's spares if given, otherwise the usual ones, and says which", () => {
     expect(lineOf("stakePlate", {})).toMatchObject({ share: USUAL_SPARE.stakePlate, shareBy: "usual" });
     expect(lineOf("stakePlate", { stakePlate: { spare: 0.08 } })).toMatchObject({ share: 0.08, shareBy: "yard" });
   });
-  it("rounds spares up: 5 % of 20 is 1, of 21 is 2", () => {
+  it("rounds spares up: 5% of 20 is 1, 5% of 21 is 2", () => {
     const kit = (count: number) => ({ kit: [{ item: "perimeterStake", count, use: "perimeterStake" }] }) as never;
     expect(loadOf(kit(20)).map((line) => line.spares)).toEqual([1]);
     expect(loadOf(kit(21)).map((line) => line.spares)).toEqual([2]);
   });
-  it("takes none along at 0 %, of anything", () => {
+  it("has no spares at 0%", () => {
     const none = Object.fromEntries(ORDER_OF_USE.map((item) => [item, { spare: 0 }]));
     for (const p of plans) for (const line of loadOf(p, none)) expect(line).toMatchObject({ spares: 0, count: line.need });
   });
-  it("counts what is needed and the spares; the spares are the share at the least, and less than one more", () =>
+  it("counts what is needed plus the spares, rounded up from the fraction", () =>
     fc.assert(
       fc.property(plan, catalog, (p, kit) => {
         for (const { need, spares, count, share } of loadOf(p, kit)) {
@@ -52,7 +52,7 @@ describe("the loading list", () => {
         }
       }),
     ));
-  it("never loads less for a larger share, nor for a larger need", () =>
+  it("never has fewer spares for a larger fraction or need", () =>
     fc.assert(
       fc.property(share, share, fc.nat(2000), fc.nat(2000), (s, t, n, m) => {
         const spares = (need: number, spare: number) =>
@@ -63,8 +63,8 @@ describe("the loading list", () => {
     ));
 });
 
-describe("what a load weighs", () => {
-  it("is never guessed: a line without a unit weight has none, and stands among the unknown", () => {
+describe("the weight of a load", () => {
+  it("is never guessed: items without a unit weight are listed as unknown", () => {
     const lines = loadOf(plans[1]!, { stakePlate: { unitLb: 12 } });
     const plates = lines.find((line) => line.item === "stakePlate")!;
     expect(plates.lb).toBe(12 * plates.count);
@@ -74,7 +74,7 @@ describe("what a load weighs", () => {
       unknown: lines.map((line) => line.item).filter((item) => item !== "stakePlate"),
     });
   });
-  it("counts the spares in, and is whole where every weight is known", () =>
+  it("includes the spares, and is complete if every unit weight is known", () =>
     fc.assert(
       fc.property(plan, catalog, (p, kit) => {
         const all = Object.fromEntries(ORDER_OF_USE.map((item) => [item, { unitLb: 1, ...kit[item] }]));

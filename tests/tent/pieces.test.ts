@@ -4,8 +4,8 @@ import { eighty, forty, hundred, planOf, sixty, twenty } from "./tents.ts";
 
 const TURNS: readonly Turn[] = [0, 180];
 
-describe("pieces are laid from the near end", () => {
-  test("split ends are named by the corner they hold, mids are numbered", () => {
+describe("pieces in laying order from the near end", () => {
+  test("split ends are named after their corners, mids are numbered", () => {
     expect(planOf(sixty).pieces.map((p) => [p.order, p.id])).toEqual([
       [1, "end-A"],
       [2, "end-D"],
@@ -16,7 +16,7 @@ describe("pieces are laid from the near end", () => {
     ]);
   });
 
-  test("whole ends are named by their edge", () => {
+  test("whole ends are named after their edge", () => {
     expect(planOf(forty).pieces.map((p) => p.id)).toEqual(["end-DA", "mid-1", "mid-2", "end-BC"]);
   });
 
@@ -27,7 +27,7 @@ describe("pieces are laid from the near end", () => {
     expect(plan.stations.filter((s) => s.kind === "seamEnd")).toEqual([]);
   });
 
-  test("as long as wide and in split ends: four pieces, one cross seam, two ridge seams", () => {
+  test("a square top with split ends has four pieces, one cross seam, and two ridge seams", () => {
     const plan = planOf({ ...eighty, lengthFt: 80, midsFt: [] });
     expect(plan.pieces.map((p) => p.id)).toEqual(["end-A", "end-D", "end-B", "end-C"]);
     expect(plan.seams.map((s) => s.id)).toEqual(["R-DA", "S1", "R-BC"]);
@@ -45,25 +45,25 @@ describe("a piece in the wrong place cannot be laced", () => {
     ["60×120", sixty],
     ["100×200", hundred],
     ["40×80", forty],
-  ])("%s: no piece fits another's place, laid so or turned by half, unless both are mids of one length", (_, input) => {
+  ])("%s: no piece fits another's place, turned or not, unless both are equal mids", (_, input) => {
     const { pieces } = planOf(input);
     for (const piece of pieces) {
       for (const place of pieces) {
         for (const turn of TURNS) {
           const right = turn === 0 && (piece.id === place.id || (piece.kind === "mid" && place.kind === "mid"));
-          expect(fits(piece, place, turn), `${piece.id} in the place of ${place.id}, turned ${turn}°`).toBe(right);
+          expect(fits(piece, place, turn), `${piece.id} in place of ${place.id}, turned ${turn}°`).toBe(right);
         }
       }
     }
   });
 
-  test("a mid turned by half meets lace with lace", () => {
+  test("a mid turned by 180° has lace where the eyelets belong", () => {
     const mid = planOf(eighty).pieces.find((p) => p.id === "mid-1")!;
     expect(edgesAround(mid)).toEqual([null, "lace", null, "eyelet"]);
     expect(edgesAround(mid, 180)).toEqual([null, "eyelet", null, "lace"]);
   });
 
-  test("the four pieces of split ends all differ, whichever way they lie", () => {
+  test("the four pieces of split ends differ in every orientation", () => {
     const ends = planOf(eighty).pieces.filter((p) => p.kind === "splitEnd");
     expect(new Set(ends.map(looks)).size).toBe(4);
   });

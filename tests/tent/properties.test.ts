@@ -42,7 +42,7 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("is covered by its pieces once: areas add up and none overlap", () => {
+  test("has pieces that cover it without overlap", () => {
     forEveryTent((plan) => {
       const wholeSqFt = plan.widthFt * plan.lengthFt;
       expect(Math.abs(plan.pieces.reduce((n, p) => n + area(p), 0) - wholeSqFt)).toBeLessThan(1e-3);
@@ -58,7 +58,7 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("has its stations on the perimeter, neighbors no further apart than the spacing, each name once", () => {
+  test("has uniquely named stations on the perimeter, no farther apart than the spacing", () => {
     forEveryTent(({ stations, spec, widthFt, lengthFt }) => {
       expect(new Set(stations.map((s) => s.id)).size).toBe(stations.length);
       stations.forEach((s, i) => {
@@ -82,7 +82,7 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("has its interior poles inside, apart, and symmetric about the ridge", () => {
+  test("has distinct interior poles inside, symmetric about the ridge", () => {
     forEveryTent(({ poles, widthFt, lengthFt }) => {
       for (const p of poles) {
         expect(p.xFt > 0 && p.xFt < widthFt && p.yFt > 0 && p.yFt < lengthFt).toBe(true);
@@ -92,14 +92,14 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("is symmetric from end to end too where its mids are", () => {
+  test("is symmetric from end to end if its mids are", () => {
     forEveryTent(({ poles, spec, lengthFt }) => {
       const even = spec.ridge.kind === "evenly" || spec.midsFt.join() === [...spec.midsFt].reverse().join();
       if (even) expect(mirrored(poles, (p) => ({ xFt: p.xFt, yFt: lengthFt - p.yFt }))).toBe(true);
     });
   });
 
-  test("carries 2R quarter poles on each cross line and (R+1)² − 1 on each hip end", () => {
+  test("has 2R quarter poles on each cross line and (R+1)² − 1 on each hip end", () => {
     forEveryTent(({ rows, poles, spec }) => {
       const rings = spec.quarterRings;
       const lines = rows.filter((r) => r.kind === "cross");
@@ -109,7 +109,7 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("adds up: counts by kind, by edge and in the kit", () => {
+  test("has consistent counts by kind, by edge, and in the kit", () => {
     forEveryTent((plan) => {
       const { stations, edges, poles, rows, plates, spec } = plan;
       const of = (kind: string) => stations.filter((s) => s.kind === kind).length;
@@ -142,13 +142,13 @@ describe("every tent that can be built", () => {
     });
   });
 
-  test("with split ends has four end pieces that all look different", () => {
+  test("with split ends has four distinguishable end pieces", () => {
     forEveryTent(({ pieces, spec }) => {
       if (spec.splitEnds) expect(new Set(pieces.filter((p) => p.kind === "splitEnd").map(looks)).size).toBe(4);
     });
   });
 
-  test("has no noise of floating point in its measures", () => {
+  test("has no floating-point noise in its dimensions", () => {
     forEveryTent((plan) => {
       const noisy: unknown[] = [];
       JSON.stringify(plan, (_, value) => {
@@ -160,7 +160,7 @@ describe("every tent that can be built", () => {
   });
 });
 
-describe("whatever is given", () => {
+describe("any input", () => {
   const anything = fc.oneof(fc.anything(), fc.double(), fc.integer({ min: -5, max: 400 }), fc.array(fc.anything()));
   const wild = fc.record(
     {
@@ -187,16 +187,16 @@ describe("whatever is given", () => {
     },
     { requiredKeys: [] },
   );
-  /** A tent that can be built, with one to three fields of it spoilt or changed. */
-  const spoilt = fc.tuple(buildable, wild, fc.uniqueArray(fc.nat(14), { minLength: 1, maxLength: 3 })).map(([input, changes, picks]) => {
+  /** A tent that can be built, with one to three fields changed or made invalid. */
+  const altered = fc.tuple(buildable, wild, fc.uniqueArray(fc.nat(14), { minLength: 1, maxLength: 3 })).map(([input, changes, picks]) => {
     const names = Object.keys(changes).filter((_, i) => picks.includes(i));
     return { ...input, ...Object.fromEntries(names.map((name) => [name, changes[name as keyof typeof changes]])) };
   });
 
-  test("checkSpec answers with a spec or with problems that can be stored as JSON, and planTent never throws on a spec", () => {
+  test("checkSpec returns a spec that planTent accepts, or problems that can be stored as JSON", () => {
     let built = 0;
     fc.assert(
-      fc.property(fc.oneof({ weight: 4, arbitrary: spoilt }, wild, fc.anything()), (input) => {
+      fc.property(fc.oneof({ weight: 4, arbitrary: altered }, wild, fc.anything()), (input) => {
         const checked = checkSpec(input as SpecInput);
         if ("spec" in checked) {
           built++;

@@ -2,11 +2,11 @@ import { describe, expect, test } from "vitest";
 import { eighty, forty, hundred, planOf } from "./tents.ts";
 
 describe("seams", () => {
-  test("are laced from the near end: its ridge seam, the cross seams, the far ridge seam", () => {
+  test("are in lacing order: near ridge seam, cross seams, far ridge seam", () => {
     expect(planOf(eighty).seams.map((s) => s.id)).toEqual(["R-DA", "S1", "S2", "R-BC"]);
   });
 
-  test("a cross seam has two halves from the center ring out, a ridge seam one run", () => {
+  test("a cross seam has two halves, a ridge seam has one", () => {
     const [ridge, cross] = planOf(eighty).seams;
     expect(ridge!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([["R-DA.DA", "DA", 40]]);
     expect(cross!.halves.map((h) => [h.id, h.toward, h.lengthFt])).toEqual([
@@ -15,7 +15,7 @@ describe("seams", () => {
     ]);
   });
 
-  test("each half names the two pieces at hand; a split end as a whole is named on the seam", () => {
+  test("a half names its two pieces, and the seam names the whole split end", () => {
     const cross = planOf(eighty).seams.find((s) => s.id === "S1")!;
     expect([cross.lacePiece, cross.eyeletPiece]).toEqual(["end-DA", "mid-1"]);
     expect(cross.halves.map((h) => [h.lacePiece, h.eyeletPiece])).toEqual([
@@ -24,7 +24,7 @@ describe("seams", () => {
     ]);
   });
 
-  test("a half passes one quarter ring for each ring of quarter poles on its line", () => {
+  test("a half passes one ring for each quarter pole along it", () => {
     const rings = (input: typeof eighty) => planOf(input).seams.map((s) => s.halves.map((h) => h.ringsAtFt));
     expect(rings(eighty)).toEqual([[[20]], [[20], [20]], [[20], [20]], [[20]]]);
     expect(rings({ ...hundred, widthFt: 90, lengthFt: 110, midsFt: [20] })[1]).toEqual([
@@ -38,13 +38,13 @@ describe("seams", () => {
     ]);
   });
 
-  test("where the maker sets the poles away from the seams, a cross seam passes no quarter ring", () => {
+  test("a cross seam passes no ring if the sheet sets the poles away from the seams", () => {
     const plan = planOf({ ...eighty, ridge: { kind: "given", fromNearEndFt: [45, 55] } });
     expect(plan.seams.filter((s) => s.kind === "cross").flatMap((s) => s.halves.flatMap((h) => h.ringsAtFt))).toEqual([]);
     expect(plan.seams.find((s) => s.id === "R-DA")!.halves[0]!.ringsAtFt).toEqual([20]);
   });
 
-  test("a quarter pole that is left out has no ring to lace past", () => {
+  test("an omitted quarter pole has no ring to lace past", () => {
     const plan = planOf({ ...eighty, leaveOut: ["Q4"] });
     expect(plan.seams.find((s) => s.id === "S1")!.halves.map((h) => h.ringsAtFt)).toEqual([[], [20]]);
   });

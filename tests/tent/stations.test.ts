@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { eighty, kitCount, planOf, twenty } from "./tents.ts";
 
 describe("stations", () => {
-  test("run clockwise from A, numbered along each edge with the seam ends counted in", () => {
+  test("run clockwise from A, numbered along each edge including seam ends", () => {
     const { stations, edges } = planOf({ ...eighty, spacingFt: 20 });
     expect(stations.map((s) => s.id).join(" ")).toBe("A AB1 AB2 AB3 AB4 B BC1 BC2 BC3 C CD1 CD2 CD3 CD4 D DA1 DA2 DA3");
     expect(stations.filter((s) => s.kind === "seamEnd").map((s) => s.id)).toEqual(["AB2", "AB3", "BC2", "CD2", "CD3", "DA2"]);
@@ -14,7 +14,7 @@ describe("stations", () => {
     ]);
   });
 
-  test("each edge is walked clockwise", () => {
+  test("positions run clockwise along each edge", () => {
     const { stations } = planOf(twenty);
     expect(stations.map((s) => [s.id, s.xFt, s.yFt])).toEqual([
       ["A", 0, 0],
@@ -28,7 +28,7 @@ describe("stations", () => {
     ]);
   });
 
-  test("bays are even between two fixed stations and never longer than the spacing", () => {
+  test("bays between fixed stations are equal and no longer than the spacing", () => {
     const [ab] = planOf({ ...eighty, spacingFt: 12 }).edges;
     expect(ab!.baysFt).toEqual([10, 10, 10, 10, 10, 10, 10, 10, 10, 10]);
     expect(planOf({ ...eighty, spacingFt: 8 }).edges[0]!.baysFt.slice(5, 8)).toEqual([6.666667, 6.666666, 6.666667]);
@@ -45,7 +45,7 @@ describe("stake plates", () => {
       .plates.filter((p) => p.station === station)
       .map((p) => [p.xFt, p.yFt, p.bearingDeg, p.stakes]);
 
-  test("corner: square to both edges and one on the diagonal, at the corner of the stake line", () => {
+  test("a corner has one plate square to each edge and one on the diagonal", () => {
     expect(plates(eighty, "A")).toEqual([
       [0, -6, 180, 2],
       [-6, -6, 225, 2],
@@ -58,7 +58,7 @@ describe("stake plates", () => {
     ]);
   });
 
-  test("seam end: two side by side; side: one; both square to the edge", () => {
+  test("a seam end has two plates side by side, a side station one, square to the edge", () => {
     expect(plates(eighty, "AB4")).toEqual([
       [-6, 39, 270, 2],
       [-6, 41, 270, 2],
@@ -66,7 +66,7 @@ describe("stake plates", () => {
     expect(plates(eighty, "DA1")).toEqual([[70, -6, 180, 2]]);
   });
 
-  test("the sheet's numbers replace the minimum, down as well as up", () => {
+  test("the sheet overrides the minimum in both directions", () => {
     const input = { ...eighty, anchors: { corner: { plates: 2, stakes: 5 }, side: { plates: 1, stakes: 3 } } };
     expect(plates(input, "A")).toEqual([
       [0, -6, 180, 3],
@@ -78,7 +78,7 @@ describe("stake plates", () => {
     expect(plan.spec.anchors.seamEnd).toBeNull();
   });
 
-  test("a sheet with one plate to a corner has it on the diagonal", () => {
+  test("a single corner plate is on the diagonal", () => {
     expect(plates({ ...eighty, anchors: { corner: { plates: 1, stakes: 4 } } }, "B")).toEqual([[-6, 106, 315, 4]]);
   });
 });

@@ -15,7 +15,7 @@ const count = fc.option(
     stakes: plates + more,
   })),
 );
-/** Sectional tents of odd measures, with anchors of any number, and corners that stand where the site has them. */
+/** Sectional tents of odd dimensions, with any anchor counts and shifted corners. */
 const tents = fc
   .record({
     widthFt: feet(20, 120),
@@ -35,10 +35,10 @@ const forEveryTent = (holds: (plan: TentPlan) => void) =>
   );
 
 const TINY = 3e-6;
-const rises = (all: readonly number[]) => all.every((n, i) => i === 0 || n > all[i - 1]! - TINY);
+const isIncreasing = (all: readonly number[]) => all.every((n, i) => i === 0 || n > all[i - 1]! - TINY);
 
 describe("the tape along an edge", () => {
-  it("begins at nothing on the first corner and ends at the length of the edge on the last", () =>
+  it("starts at zero on the first corner and ends at the edge's length on the last", () =>
     forEveryTent((plan) => {
       for (const { edge, marks, lengthFt, from, to } of edgeTapes(plan)) {
         expect([marks[0]!.station, marks.at(-1)!.station]).toEqual([from, to]);
@@ -47,7 +47,7 @@ describe("the tape along an edge", () => {
         expect(lengthFt).toBeCloseTo(plan.edges.find((e) => e.name === edge)!.lengthFt, 5);
       }
     }));
-  it("rises from mark to mark, by the bays of the plan", () =>
+  it("increases from mark to mark by the bays of the plan", () =>
     forEveryTent((plan) => {
       for (const [i, { marks }] of edgeTapes(plan).entries()) {
         const bays = marks.slice(1).map((m, n) => m.readingFt - marks[n]!.readingFt);
@@ -58,17 +58,17 @@ describe("the tape along an edge", () => {
         }
       }
     }));
-  it("has a station between two corners once, and a corner where one edge starts and one ends", () =>
+  it("has each station between corners once, and each corner twice", () =>
     forEveryTent((plan) => {
       const marks = edgeTapes(plan).flatMap((t) => t.marks.map((m) => m.station));
       for (const { id, kind } of plan.stations) expect(marks.filter((m) => m === id)).toHaveLength(kind === "corner" ? 2 : 1);
     }));
-  it("reads back from the far corner what is left of the edge", () =>
+  it("reads back from the far corner the rest of the edge", () =>
     forEveryTent((plan) => {
       for (const { marks, lengthFt } of edgeTapes(plan))
         for (const m of marks) expect(Math.abs(m.readingFt + m.backFt - lengthFt)).toBeLessThan(TINY);
     }));
-  it("rounds each reading by itself: no mark is farther off than half of what is rounded to, however many bays there are", () =>
+  it("rounds each reading on its own, so that errors do not accumulate", () =>
     forEveryTent((plan) => {
       for (const { marks } of edgeTapes(plan))
         for (const { readingFt } of marks) {
@@ -76,7 +76,7 @@ describe("the tape along an edge", () => {
           expect(Math.abs(toMm(readingFt) - readingFt * 304.8)).toBeLessThanOrEqual(0.5 + 1e-9);
         }
     }));
-  it("does not add up rounded bays: thirds of 100 ft end on 100 ft", () => {
+  it("does not add up rounded bays: sixths of 100 ft end on 100 ft", () => {
     const plan = planOf({ ...eighty, widthFt: 100, lengthFt: 100, midsFt: [], quarterRings: 1, spacingFt: 16.7 });
     const readings = edgeTapes(plan)[0]!.marks.map((m) => toMm(m.readingFt));
     expect(readings.at(-1)).toBe(30480);
@@ -85,7 +85,7 @@ describe("the tape along an edge", () => {
 });
 
 describe("the tape along the stake line", () => {
-  it("has every plate once, with the stakes it takes", () =>
+  it("has every plate once, with its stakes", () =>
     forEveryTent((plan) => {
       const marks = stakeLines(plan).flatMap((l) => l.marks);
       expect(marks).toHaveLength(plan.plates.length);
@@ -96,10 +96,10 @@ describe("the tape along the stake line", () => {
         expect([m.stakes, m.bearingDeg]).toEqual([plate.stakes, plate.bearingDeg]);
       }
     }));
-  it("rises, and stays between its start and its end", () =>
+  it("increases, and stays between its start and its end", () =>
     forEveryTent((plan) => {
       for (const { marks, lengthFt } of stakeLines(plan)) {
-        expect(rises(marks.map((m) => m.readingFt))).toBe(true);
+        expect(isIncreasing(marks.map((m) => m.readingFt))).toBe(true);
         for (const m of marks) {
           expect(m.readingFt).toBeGreaterThan(-0.2);
           expect(m.readingFt).toBeLessThan(lengthFt + 0.2);
@@ -107,7 +107,7 @@ describe("the tape along the stake line", () => {
         }
       }
     }));
-  it("leads to where the plan has the plate: along the tape, then square out", () =>
+  it("leads to the plate of the plan: along the tape, then square out", () =>
     forEveryTent((plan) => {
       for (const { marks, start, end, lengthFt } of stakeLines(plan))
         for (const m of marks) {
@@ -117,16 +117,16 @@ describe("the tape along the stake line", () => {
           expect(Math.abs(start.yFt + uy * m.readingFt + ux * m.asideFt - plate.yFt)).toBeLessThan(TINY * 2);
         }
     }));
-  it("runs with every plate right on it where no corner was shifted", () =>
+  it("passes through every plate if no corner was shifted", () =>
     forEveryTent((plan) => {
       if (plan.spec.shifted) return;
       for (const { marks } of stakeLines(plan)) for (const m of marks) expect(Math.abs(m.asideFt)).toBeLessThan(TINY);
     }));
-  it("starts the setback out from the corner, square to both edges", () => {
+  it("starts at the setback from the corner, square to both edges", () => {
     const [ab] = stakeLines(planOf(eighty));
     expect([ab!.start, ab!.end, ab!.lengthFt]).toEqual([{ xFt: -6, yFt: -6 }, { xFt: -6, yFt: 106 }, 112]);
   });
-  it("has the corner's own plates: on the diagonal at the start, square out a setback on, and before the end", () => {
+  it("includes the corner plates on it, in order", () => {
     const [ab] = stakeLines(planOf(twenty));
     const read = ab!.marks.map((m) => [m.station, m.plate, m.readingFt, m.bearingDeg]);
     expect(read).toEqual([
@@ -138,15 +138,15 @@ describe("the tape along the stake line", () => {
   });
 });
 
-describe("where the site has it otherwise than the rectangle", () => {
+describe("off the rectangle", () => {
   const shifted = planTent({ ...planOf(sixty).spec, shifted: { C: { xFt: 1, yFt: -0.5 } } });
-  it("readings are those between the marks as they stand", () => {
+  it("readings are between the shifted marks", () => {
     const [ab, bc] = edgeTapes(shifted);
     expect(ab!.lengthFt).toBe(120);
     expect(bc!.lengthFt).toBeCloseTo(Math.hypot(61, 0.5), 5);
     expect(diagonalsOf(shifted)).toEqual({ AC: expect.closeTo(Math.hypot(61, 119.5), 5), BD: expect.closeTo(Math.hypot(60, 120), 5) });
   });
-  it("counted rings are read off as they were counted", () => {
+  it("counted rings each have a mark", () => {
     const counted = planOf({ ...sixty, rings: { AB: 18 } });
     expect(edgeTapes(counted)[0]!.marks).toHaveLength(18);
   });

@@ -37,7 +37,7 @@ export function specOf(input: SpecInput): TentSpec {
 
 export const planOf = (input: SpecInput): TentPlan => planTent(specOf(input));
 
-/** What is wrong with a tent; takes anything, as a stranger would send it. */
+/** The problems of a tent. Accepts any value, as an outside caller might send. */
 export function problemsOf(input: unknown): readonly SpecProblem[] {
   const checked = checkSpec(input as SpecInput);
   return "problems" in checked ? checked.problems : [];

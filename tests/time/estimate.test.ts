@@ -13,43 +13,43 @@ const minutes = (phase: (typeof TIMED_PHASES)[number], q: Quantities, people: nu
   return e.is === "estimate" ? e.minutes : Number.POSITIVE_INFINITY;
 };
 
-describe("the work of a job is counted from its plan", () => {
-  it("80 × 100 ft in split ends: stakes, plates, stations, poles, seams, perimeter, cloth, and who is there", () => {
+describe("the work of a job", () => {
+  it("is counted from the plan of an 80 × 100 ft tent with split ends", () => {
     const { people, quantities, calls } = workFor(7);
     expect(people).toBe(7);
     expect(quantities).toMatchObject({ stakes: 100, plates: 50, stations: 36, tiedStations: 10, centerPoles: 2, quarterPoles: 10 });
     expect(quantities).toMatchObject({ seamFt: 240, seamHalves: 6, longestHalfFt: 40, perimeterFt: 360, clothSqFt: 8000, pieces: 5 });
     expect(calls.sectionsJoined).toBe(frozenWith(7).script.steps.filter((s) => s.phase === "sectionsJoined").length);
   });
-  it("those who only watch, audit or own the ground are not on site", () => {
+  it("excludes watchers and managers from the people on site", () => {
     const frozen = frozenWith(5);
     const crew = [...frozen.brief.crew, { id: "m", role: "manager" as const }, { id: "w", role: "watcher" as const }];
     expect(workOf({ ...frozen, brief: { ...frozen.brief, crew } })!.people).toBe(5);
   });
-  it("ground of unknown kind has pulls to make, known ground none; walls hang or they do not", () => {
+  it("has pull tests only in unknown soil, and walls only if there are walls", () => {
     const unknown = workOf(frozenWith(5, eighty, { site: { soilKnown: false }, use: { walls: false } }))!.quantities;
     expect([unknown.pullTests, unknown.wallFt]).toEqual([4, 0]);
     expect([workFor(5).quantities.pullTests, workFor(5).quantities.wallFt]).toEqual([0, 360]);
   });
-  it("a plan without its parts is not guessed at", () => {
+  it("is unknown for a plan without parts", () => {
     const frozen = frozenWith(5);
     expect(workOf({ ...frozen, plan: { widthFt: 40, lengthFt: 80 } as never })).toBeNull();
   });
 });
 
 describe("an estimate", () => {
-  it("more stakes take longer to drive, more seam longer to lace", () => {
+  it("grows with the stakes and with the seams", () => {
     const { quantities: q } = workFor(6);
     expect(minutes("anchorsSet", { ...q, stakes: 150 }, 6)).toBeGreaterThan(minutes("anchorsSet", q, 6));
     expect(minutes("sectionsJoined", { ...q, seamFt: 300 }, 6)).toBeGreaterThan(minutes("sectionsJoined", q, 6));
   });
-  it("eight drive stakes faster than four; thirty drive them no faster than eight", () => {
+  it("shrinks from four people driving stakes to eight, but not beyond", () => {
     const { quantities } = workFor(6);
     const q = { ...quantities, plates: 0, stations: 0 };
     expect(minutes("anchorsSet", q, 8)).toBeLessThan(minutes("anchorsSet", q, 4));
     expect(minutes("anchorsSet", q, 30)).toBe(minutes("anchorsSet", q, 8));
   });
-  it("lacing has room for two at each seam half, and the longest half sets the end", () => {
+  it("has room for two people lacing each seam half, and the longest half sets the end", () => {
     const { quantities } = workFor(6);
     const lacing = (q: Quantities, people: number) => {
       const e = estimate("sectionsJoined", q, people);
@@ -58,23 +58,23 @@ describe("an estimate", () => {
     expect(lacing(quantities, 40)).toMatchObject({ people: 12, minutes: (40 * 0.6) / 2 });
     expect(lacing({ ...quantities, longestHalfFt: 60, seamFt: 260 }, 40)!.minutes).toBe((60 * 0.6) / 2);
   });
-  it("a center pole takes a full team and a caller: with fewer there is no time to tell", () => {
+  it("needs a full team and a caller for a center pole", () => {
     expect(estimate("interiorRaised", workFor(4).quantities, 4)).toEqual({ is: "tooFew", people: 4, minPeople: 5 });
     expect(estimate("interiorRaised", workFor(4, twenty).quantities, 3).is).toBe("estimate");
   });
-  it("two more who make up no other team do not raise a quarter pole faster", () => {
+  it("does not shrink if more people do not make another team", () => {
     const { quantities: q } = workFor(6);
     const quarters = { ...q, centerPoles: 0, centerPoleFt: 16 };
     expect(minutes("interiorRaised", quarters, 6)).toBe(minutes("interiorRaised", quarters, 5));
     expect(minutes("interiorRaised", quarters, 7)).toBeLessThan(minutes("interiorRaised", quarters, 6));
   });
-  it("a one-piece top has nothing to lace, and no quarter poles where there are none", () => {
+  it("has no lacing for a one-piece top", () => {
     const e = estimate("sectionsJoined", workFor(6, twenty).quantities, 6);
     expect(e.is === "estimate" && e.parts.map((p) => p.key)).toEqual(["laying", "strapping"]);
   });
 });
 
-describe("over any tent and crew", () => {
+describe("an estimate for any tent and crew", () => {
   const quantities = fc.record<Quantities>({
     perimeterFt: fc.integer({ min: 60, max: 1040 }),
     stations: fc.integer({ min: 4, max: 200 }),
@@ -94,13 +94,13 @@ describe("over any tent and crew", () => {
   });
   const phase = fc.constantFrom(...TIMED_PHASES);
   const people = fc.integer({ min: 1, max: 60 });
-  // More halves of the same length in all are more places to work at: that alone may be faster.
-  const growing = fc.constantFrom(...(["perimeterFt", "stations", "tiedStations", "plates", "stakes", "pullTests"] as const));
-  const growingToo = fc.constantFrom(
+  // Seam halves are excluded: more halves of the same total length are more places to work, which may be faster.
+  const quantityNames = fc.constantFrom(...(["perimeterFt", "stations", "tiedStations", "plates", "stakes", "pullTests"] as const));
+  const moreQuantityNames = fc.constantFrom(
     ...(["clothSqFt", "seamFt", "longestHalfFt", "centerPoles", "quarterPoles", "centerPoleFt", "wallFt"] as const),
   );
 
-  it("minutes are finite and never under the fixed ones, or the crew is too small and the least is more than it", () =>
+  it("is finite and at least the fixed minutes, or names a larger minimum crew", () =>
     fc.assert(
       fc.property(phase, quantities, people, (p, q, n) => {
         const e = estimate(p, q, n);
@@ -112,19 +112,19 @@ describe("over any tent and crew", () => {
         }
       }),
     ));
-  it("more people never take longer", () =>
+  it("never grows with more people", () =>
     fc.assert(
       fc.property(phase, quantities, people, (p, q, n) => {
         expect(minutes(p, q, n + 1)).toBeLessThanOrEqual(minutes(p, q, n) + 1e-9);
       }),
     ));
-  it("more to do never takes less", () =>
+  it("never shrinks with more work", () =>
     fc.assert(
       fc.property(
         phase,
         quantities,
         people,
-        fc.oneof(growing, growingToo),
+        fc.oneof(quantityNames, moreQuantityNames),
         fc.integer({ min: 1, max: 100 }),
         (p, q, n, what: Quantity, more) => {
           expect(minutes(p, { ...q, [what]: q[what] + more }, n)).toBeGreaterThanOrEqual(minutes(p, q, n) - 1e-9);
@@ -138,13 +138,13 @@ it.each([
   ["40 × 80", forty],
   ["100 × 200", hundred],
   ["20 × 20", twenty],
-])("each call of %s ft has its share of its phase, and every part is done at calls of its own", (_size, tent) => {
+])("every call of a %s ft tent has a share of its phase, and every part has calls", (_size, tent) => {
   const frozen = frozenWith(12, tent, { site: { soilKnown: false } });
   const { quantities, people } = workOf(frozen)!;
   for (const phase of TIMED_PHASES) {
     const steps = frozen.script.steps.filter((s) => s.phase === phase);
     const e = estimate(phase, quantities, people);
-    if (e.is === "tooFew") throw new Error("twelve are enough");
+    if (e.is === "tooFew") throw new Error("twelve people should be enough");
     const shares = sharesOf(steps, e);
     expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
     expect(Math.min(...shares)).toBeGreaterThan(0);

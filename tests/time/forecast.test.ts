@@ -14,86 +14,86 @@ const none = factorsFrom([], null);
 const steps = frozen.script.steps;
 const firstOf = (phase: string) => steps.find((s) => s.phase === phase)!.id;
 const MINUTE = 60_000;
-const told = (at: JobProgress, now = 0, people?: number, factors = none): Forecast => forecast(frozen, at, factors, now, people)!;
+const forecastAt = (at: JobProgress, now = 0, people?: number, factors = none): Forecast => forecast(frozen, at, factors, now, people)!;
 const width = ({ low, high }: Range) => high - low;
 
 describe("before the start", () => {
-  it("there is a total with its range, and no time of day", () => {
-    const f = told(unstarted(frozen));
+  it("there is a total with a range, and no finish time", () => {
+    const f = forecastAt(unstarted(frozen));
     expect([f.stage, f.covers, f.finish, f.spentMin]).toEqual(["before", "raise", null, 0]);
     const sum = RAISE_PHASES.reduce((all, phase) => all + assumedMin(frozen, phase), 0);
     expect(f.left!.likely).toBeGreaterThan(sum);
     expect(f.left!.likely).toBeLessThan(sum * 1.15);
     expect(f.left!.low).toBeLessThan(f.left!.likely * 0.7);
   });
-  it("jobs of the firm that took half as long again make it longer; a factor is of its own phase", () => {
+  it("finished jobs that took 1.5 times as long make it longer and its range narrower", () => {
     const jobs = Array.from({ length: 8 }, (_, i) => finished(`j${i}`, frozen, 1.5));
-    const learned = told(unstarted(frozen), 0, undefined, factorsFrom(jobs, "this"));
-    expect(learned.left!.likely / told(unstarted(frozen)).left!.likely).toBeGreaterThan(1.25);
+    const learned = forecastAt(unstarted(frozen), 0, undefined, factorsFrom(jobs, "this"));
+    expect(learned.left!.likely / forecastAt(unstarted(frozen)).left!.likely).toBeGreaterThan(1.25);
     expect(learned.jobs).toBe(8);
     expect(width(learned.left!) / learned.left!.likely).toBeLessThan(
-      width(told(unstarted(frozen)).left!) / told(unstarted(frozen)).left!.likely,
+      width(forecastAt(unstarted(frozen)).left!) / forecastAt(unstarted(frozen)).left!.likely,
     );
   });
-  it("with too few people there is no total, and it says which phases they are too few for", () => {
-    const f = told(unstarted(frozen), 0, 4);
+  it("with too few people there is no total, and the phases are named", () => {
+    const f = forecastAt(unstarted(frozen), 0, 4);
     expect([f.left, f.tooFew]).toEqual([null, [{ phase: "interiorRaised", minPeople: 5 }]]);
   });
   it("more people never take longer", () => {
-    const likely = [5, 6, 8, 12, 20, 60].map((people) => told(unstarted(frozen), 0, people).left!.likely);
+    const likely = [5, 6, 8, 12, 20, 60].map((people) => forecastAt(unstarted(frozen), 0, people).left!.likely);
     expect(likely).toEqual([...likely].sort((a, b) => b - a));
   });
 });
 
 describe("during a raise", () => {
-  it("the finish is the work that is left, from now on", () => {
+  it("the finish is now plus the work left", () => {
     const at = standingAt(frozen, firstOf("sectionsJoined"));
-    const f = told(at, 10 * MINUTE);
+    const f = forecastAt(at, 10 * MINUTE);
     expect(f.finish!.likely).toBe(Math.round(10 * MINUTE + f.left!.likely * MINUTE));
   });
-  it("narrows as phases finish", () => {
-    const widths = RAISE_PHASES.map((phase) => width(told(standingAt(frozen, firstOf(phase))).left!));
+  it("the range narrows as phases finish", () => {
+    const widths = RAISE_PHASES.map((phase) => width(forecastAt(standingAt(frozen, firstOf(phase))).left!));
     expect(widths).toEqual([...widths].sort((a, b) => b - a));
     expect(widths.at(-1)).toBeLessThan(widths[0]! / 4);
   });
-  it("narrows within a phase that goes at its pace, and what is left gets less", () => {
+  it("the range and the rest shrink within a phase that is on pace", () => {
     const phase = steps.filter((s) => s.phase === "sectionsJoined");
     const all = assumedMin(frozen, "sectionsJoined");
     const at = [0.25, 0.5, 0.9].map((part) => {
       const i = Math.floor(phase.length * part);
-      return told(standingAt(frozen, phase[i]!.id, { before: all * part })).phases.find((p) => p.is === "now")!.left!;
+      return forecastAt(standingAt(frozen, phase[i]!.id, { before: all * part })).phases.find((p) => p.is === "now")!.left!;
     });
     expect(at.map((r) => r.likely)).toEqual(at.map((r) => r.likely).sort((a, b) => b - a));
     expect(at.map(width)).toEqual(at.map(width).sort((a, b) => b - a));
   });
-  it("calls that took double so far make more of the phase, and leave later phases as they were", () => {
+  it("calls that took twice as long lengthen the phase, but not later ones", () => {
     const here = steps.filter((s) => s.phase === "sectionsJoined").at(-3)!.id;
     const all = assumedMin(frozen, "sectionsJoined");
-    const [as, slow] = [all, all * 2].map((before) => told(standingAt(frozen, here, { before })));
+    const [as, slow] = [all, all * 2].map((before) => forecastAt(standingAt(frozen, here, { before })));
     const left = (f: Forecast, phase: string) => f.phases.find((p) => p.phase === phase)!.left!.likely;
     expect(left(slow!, "sectionsJoined")).toBeGreaterThan(left(as!, "sectionsJoined") * 1.4);
     expect(left(slow!, "tensioned")).toBe(left(as!, "tensioned"));
   });
-  it("time goes by at a call: its own rest gets less, and the finish does not run away", () => {
+  it("time spent at a call shortens its rest", () => {
     const drive = standingAt(frozen, "drive.AB", { before: 50 });
-    const [early, later] = [0, 10].map((min) => told(drive, min * MINUTE));
+    const [early, later] = [0, 10].map((min) => forecastAt(drive, min * MINUTE));
     expect(later!.left!.likely).toBeLessThan(early!.left!.likely);
     expect(later!.finish!.likely - early!.finish!.likely).toBeLessThan(10 * MINUTE);
   });
-  it("a call that is long overdue is given more time, and is never done in the past", () => {
-    const later = [30, 60, 200, 2000].map((atCall) => told(standingAt(frozen, "drive.DA", { before: 80, atCall })));
+  it("an overdue call gets more time, and never finishes in the past", () => {
+    const later = [30, 60, 200, 2000].map((atCall) => forecastAt(standingAt(frozen, "drive.DA", { before: 80, atCall })));
     const phase = later.map((f) => f.phases.find((p) => p.is === "now")!);
     expect(phase.map((p) => p.overdue)).toEqual([false, false, true, true]);
     for (const f of later) expect(f.finish!.low).toBeGreaterThan(0);
     expect(phase[3]!.left!.likely).toBeGreaterThan(phase[2]!.left!.likely);
   });
-  it("a night that went by is no work, and moves the finish by itself only", () => {
+  it("a night is not work, and only moves the finish by its own length", () => {
     const at = standingAt(frozen, firstOf("tensioned"));
     const night = MAX_WORK_GAP_MS + 10 * 3_600_000;
-    expect(told(at, night).left).toEqual(told(at, 0).left);
-    expect(told(at, night).finish!.likely - told(at, 0).finish!.likely).toBe(night);
+    expect(forecastAt(at, night).left).toEqual(forecastAt(at, 0).left);
+    expect(forecastAt(at, night).finish!.likely - forecastAt(at, 0).finish!.likely).toBe(night);
   });
-  it("more people from here on never take longer, in the middle of a phase too: its pace so far is that of the crew on the brief", () =>
+  it("more people never take longer, even in the middle of a phase", () =>
     fc.assert(
       fc.property(
         fc.constantFrom(...steps.filter((s) => s.phase !== "standing")),
@@ -101,44 +101,44 @@ describe("during a raise", () => {
         fc.integer({ min: 5, max: 59 }),
         (step, before, people) => {
           const at = standingAt(frozen, step.id, { before });
-          expect(told(at, 0, people + 1).left!.likely).toBeLessThanOrEqual(told(at, 0, people).left!.likely + 1e-6);
+          expect(forecastAt(at, 0, people + 1).left!.likely).toBeLessThanOrEqual(forecastAt(at, 0, people).left!.likely + 1e-6);
         },
       ),
     ));
-  it("asks nothing of what is done: too few for a pole that already stands is no hindrance", () => {
-    expect(told(standingAt(frozen, firstOf("tensioned")), 0, 3).left).not.toBeNull();
+  it("a crew too small for a finished phase does not prevent a forecast", () => {
+    expect(forecastAt(standingAt(frozen, firstOf("tensioned")), 0, 3).left).not.toBeNull();
   });
-  it("held: time stands still, and what is left is told", () => {
+  it("during a hold the time left does not change", () => {
     const at = standingAt(frozen, firstOf("tensioned"));
     const held = { ...at, worked: { ...at.worked, held: true } };
-    expect(told(held, 30 * MINUTE)).toMatchObject({ held: true, left: told(at, 0).left });
+    expect(forecastAt(held, 30 * MINUTE)).toMatchObject({ held: true, left: forecastAt(at, 0).left });
   });
 });
 
-describe("elsewhere", () => {
+describe("other stages", () => {
   it("while making safe there is no finish", () => {
     const at = { ...standingAt(frozen, firstOf("interiorRaised")), phase: "makingSafe" };
-    expect(told(at)).toMatchObject({ stage: "makingSafe", covers: null, left: null, finish: null, tooFew: [] });
+    expect(forecastAt(at)).toMatchObject({ stage: "makingSafe", covers: null, left: null, finish: null, tooFew: [] });
   });
-  it("a tent that stands has no finish of a raise: its strike is told, in minutes", () => {
-    const f = told(standingAt(frozen, "watch"));
+  it("a standing tent has minutes for its strike, and no finish", () => {
+    const f = forecastAt(standingAt(frozen, "watch"));
     expect([f.stage, f.covers, f.finish]).toEqual(["standing", "strike", null]);
     expect(f.left).toEqual(f.phases.at(-1)!.whole);
   });
-  it("a strike has a finish of its own", () => {
-    const f = told(standingAt(frozen, "strike.unlace", { before: 60 }));
+  it("a strike has a finish", () => {
+    const f = forecastAt(standingAt(frozen, "strike.unlace", { before: 60 }));
     expect([f.stage, f.covers, f.finish !== null]).toEqual(["striking", "strike", true]);
-    expect(f.left!.likely).toBeLessThan(told(standingAt(frozen, "watch")).left!.likely);
+    expect(f.left!.likely).toBeLessThan(forecastAt(standingAt(frozen, "watch")).left!.likely);
   });
-  it("a tent that was stood down before it was up: what was not raised is left out, what is left to strike is told", () => {
+  it("a tent that was stood down halfway skips the phases that were not raised", () => {
     const at = standingAt(frozen, "strike.stakes");
-    const f = told({ ...at, worked: { ...at.worked, done: ["utilitiesMarked", "anchorsSet"] } });
+    const f = forecastAt({ ...at, worked: { ...at.worked, done: ["utilitiesMarked", "anchorsSet"] } });
     expect(f.phases.map((p) => p.is)).toEqual(["done", "done", "skipped", "skipped", "skipped", "skipped", "skipped", "now"]);
     expect(f.left!.likely).toBeLessThan(assumedMin(frozen, "struck"));
   });
-  it("a closed job has nothing left, and what it took", () => {
+  it("a closed job has nothing left, and the time it took", () => {
     const at = standingAt(frozen, firstOf("struck"), { before: 100 });
-    const f = told({ ...at, phase: "closed", worked: { ...at.worked, done: PHASES } });
+    const f = forecastAt({ ...at, phase: "closed", worked: { ...at.worked, done: PHASES } });
     expect(f).toMatchObject({ stage: "closed", left: null, finish: null });
     expect(f.spentMin).toBeCloseTo(
       RAISE_PHASES.reduce((all, phase) => all + assumedMin(frozen, phase), 100),
@@ -151,7 +151,7 @@ describe("elsewhere", () => {
   });
 });
 
-it("at any call, however long it took: low ≤ likely ≤ high, all finite, none negative, none in the past", () =>
+it("at any call: low ≤ likely ≤ high, finite, not negative, not in the past", () =>
   fc.assert(
     fc.property(
       fc.constantFrom(...steps),
@@ -164,7 +164,7 @@ it("at any call, however long it took: low ≤ likely ≤ high, all finite, none
           ratios.map((r, i) => finished(`j${i}`, frozen, r)),
           null,
         );
-        const f = told(standingAt(frozen, step.id, { before, atCall }), 1000, people, factors);
+        const f = forecastAt(standingAt(frozen, step.id, { before, atCall }), 1000, people, factors);
         const ranges = [f.left, f.finish, ...f.phases.flatMap((p) => [p.whole, p.left])].filter((r) => r !== null);
         expect(f.phases.map((p) => p.phase)).toEqual(TIMED_PHASES);
         for (const { low, likely, high } of ranges) {

@@ -266,7 +266,7 @@ describe("every sentence comes through the words of its screen", () => {
     it("making safe; a plan put forward and agreed to; all of it in the record", async () => {
       await crew.say({ type: "makeSafe", because: "1" }, "p1");
       await read(crew, at(""), { as: "p1" });
-      const { frozen } = (await crew.desks.load(crew.job)).job;
+      const { frozen } = (await crew.liveJobs.load(crew.job)).job;
       const to = { ...frozen, brief: { ...frozen.brief, use: { ...frozen.brief.use, walls: !frozen.brief.use.walls } } };
       const { no } = await crew.say({ type: "amend", because: "1", to }, "p1");
       await read(crew, at(""), { as: "p2" });

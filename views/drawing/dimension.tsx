@@ -1,17 +1,17 @@
 import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 
-export type Spot = readonly [x: number, y: number];
-type Props = { frame: Frame; from: Spot; to: Spot; text: string; class?: string };
+export type XY = readonly [x: number, y: number];
+type Props = { frame: Frame; from: XY; to: XY; text: string; class?: string };
 
-/** Pen of dimension lines, extension lines and leaders: as thin on paper as on a screen. */
+/** Stroke of dimension lines, extension lines, and leaders: equally thin on paper and on a screen. */
 export const THIN = { stroke: "currentColor", "stroke-width": "0.75", "vector-effect": "non-scaling-stroke", fill: "none" } as const;
 
-/** A dimension line with a slanted tick at each end, short extension lines across it, and its length above the middle. */
+/** A dimension line with slanted ticks and short extension lines at its ends, and its length above the middle. */
 export function Dimension({ frame, from, to, text, class: name = "drawn-dimension" }: Props) {
   const { px } = frame;
-  const [across, down] = unit(from, to);
-  const middle: Spot = [roundHundredth((from[0] + to[0]) / 2), roundHundredth((from[1] + to[1]) / 2)];
+  const [across, down] = unitVector(from, to);
+  const middle: XY = [roundHundredth((from[0] + to[0]) / 2), roundHundredth((from[1] + to[1]) / 2)];
   const turnDeg = uprightDeg(across, down);
   const lift = turnDeg === 0 ? [0, -px(9)] : [px(9) * Math.sin((turnDeg * Math.PI) / 180), -px(9) * Math.cos((turnDeg * Math.PI) / 180)];
   return (
@@ -48,13 +48,13 @@ export function Dimension({ frame, from, to, text, class: name = "drawn-dimensio
   );
 }
 
-/** Of length 1, from the one toward the other. */
-export function unit(from: Spot, to: Spot): Spot {
+/** Vector of length 1 from one point toward another. */
+export function unitVector(from: XY, to: XY): XY {
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
   return [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
 }
 
-/** How text along a line is turned, in degrees clockwise, so that it reads from below or from the right. */
+/** Rotation of text along a line, in degrees clockwise, so that it reads from below or from the right. */
 export function uprightDeg(across: number, down: number): number {
   const deg = roundHundredth((Math.atan2(down, across) * 180) / Math.PI);
   if (deg >= 90) return roundHundredth(deg - 180);

@@ -1,14 +1,14 @@
 import type { Point, TentPlan } from "../../machines/tent/types.ts";
 
-/** Where things go in the drawing: the view box is in feet, y down, with the near edge at the bottom. */
+/** Coordinates of a drawing. The view box is in feet, y down, with the near edge at the bottom. */
 export type Frame = {
   readonly widthFt: number;
   readonly heightFt: number;
-  /** Feet that take this many CSS px when the drawing is shown 360 px wide, the narrowest phone. */
+  /** Feet that are this many CSS px when the drawing is 360 px wide, the narrowest phone. */
   readonly px: (n: number) => number;
   readonly x: (xFt: number) => number;
   readonly y: (yFt: number) => number;
-  /** Where a place of the cloth comes to lie in the drawing: stretched between the corner marks as they stand. */
+  /** Position in the drawing of a point on the cloth, stretched between the actual corner marks. */
   readonly cloth: (p: Point) => readonly [x: number, y: number];
 };
 
@@ -19,28 +19,28 @@ const MARGIN_PX = 26;
 /** The frame of a tent with `belowPx` of room below it. */
 export function frameOf(plan: TentPlan, belowPx: number): Frame {
   const { widthFt, lengthFt, spec } = plan;
-  const acrossFt = widthFt + 2 * spec.setbackFt;
-  const wholeFt = acrossFt / (1 - (2 * MARGIN_PX) / PHONE_PX);
-  const px = (n: number) => roundHundredth((n * wholeFt) / PHONE_PX);
-  const edgeFt = spec.setbackFt + px(MARGIN_PX);
-  const x = (xFt: number) => roundHundredth(xFt + edgeFt);
-  const y = (yFt: number) => roundHundredth(lengthFt - yFt + edgeFt);
-  const lie = layOnSite(plan);
+  const stakeLineWidthFt = widthFt + 2 * spec.setbackFt;
+  const drawingWidthFt = stakeLineWidthFt / (1 - (2 * MARGIN_PX) / PHONE_PX);
+  const px = (n: number) => roundHundredth((n * drawingWidthFt) / PHONE_PX);
+  const marginFt = spec.setbackFt + px(MARGIN_PX);
+  const x = (xFt: number) => roundHundredth(xFt + marginFt);
+  const y = (yFt: number) => roundHundredth(lengthFt - yFt + marginFt);
+  const toSite = clothToSite(plan);
   return {
-    widthFt: roundHundredth(wholeFt),
-    heightFt: roundHundredth(lengthFt + 2 * edgeFt + px(belowPx)),
+    widthFt: roundHundredth(drawingWidthFt),
+    heightFt: roundHundredth(lengthFt + 2 * marginFt + px(belowPx)),
     px,
     x,
     y,
     cloth: (p) => {
-      const { xFt, yFt } = lie(p);
+      const { xFt, yFt } = toSite(p);
       return [x(xFt), y(yFt)];
     },
   };
 }
 
-/** Lays the cloth between the corner marks, evenly each way: along an edge it agrees with the stations of the plan. */
-export function layOnSite({ widthFt, lengthFt, stations }: TentPlan): (p: Point) => Point {
+/** Maps a point on the cloth to the ground by bilinear interpolation between the corner marks, as the plan's stations do. */
+export function clothToSite({ widthFt, lengthFt, stations }: TentPlan): (p: Point) => Point {
   const [a, b, c, d] = ["A", "B", "C", "D"].map((id) => stations.find((s) => s.id === id)!);
   return ({ xFt, yFt }) => {
     const [u, v] = [xFt / widthFt, yFt / lengthFt];
@@ -49,11 +49,11 @@ export function layOnSite({ widthFt, lengthFt, stations }: TentPlan): (p: Point)
   };
 }
 
-/** Hundredths of a foot are finer than any screen. */
+/** Rounds feet to a hundredth, which is finer than any screen. */
 export const roundHundredth = (ft: number): number => Math.round(ft * 100) / 100 + 0;
 
-export type Box = Point & { readonly wideFt: number; readonly highFt: number };
+export type Box = Point & { readonly widthFt: number; readonly heightFt: number };
 
-/** Whether two boxes, given by their middles, touch. */
+/** Whether two boxes, given by their centers, overlap. */
 export const overlap = (a: Box, b: Box): boolean =>
-  Math.abs(a.xFt - b.xFt) * 2 < a.wideFt + b.wideFt && Math.abs(a.yFt - b.yFt) * 2 < a.highFt + b.highFt;
+  Math.abs(a.xFt - b.xFt) * 2 < a.widthFt + b.widthFt && Math.abs(a.yFt - b.yFt) * 2 < a.heightFt + b.heightFt;

@@ -20,10 +20,10 @@ const MARKS: readonly [keyof Words["drawing"]["key"], Mark][] = [
   ["order", (at) => <Order order="1" {...at} />],
 ];
 
-/** The height of the key in px on the narrowest phone: a heading and two marks to a row. */
+/** Height of the key in px on the narrowest phone: a heading, and two marks per row. */
 export const keyPx = (plan: TentPlan): number => 22 + 19 * Math.ceil(marksOf(plan).length / 2);
 
-/** What the marks mean, below the near end: only those that this tent has. */
+/** The legend below the near end, with only the marks that this tent has. */
 export function Key({ plan, frame, text }: { plan: TentPlan; frame: Frame; text: Words["drawing"] }) {
   const { px } = frame;
   const topFt = frame.heightFt - px(keyPx(plan) - 6);

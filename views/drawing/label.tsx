@@ -8,12 +8,12 @@ type Props = {
   px?: number;
   bold?: boolean;
   anchor?: "start" | "middle" | "end";
-  /** Turned about its place, clockwise. */
+  /** Rotation about its position, clockwise. */
   turnDeg?: number;
   class?: string;
 };
 
-/** A word with a rim of the page's color, so that lines under it do not make it hard to read. */
+/** Text outlined in the page's color, so that it stays readable over lines. */
 export function Label({ frame, x, y, text, px = 12, bold = false, anchor, turnDeg, class: name = "drawn-label" }: Props) {
   return (
     <text

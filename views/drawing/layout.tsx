@@ -18,23 +18,23 @@ import type { Units } from "./units.ts";
 export type LayoutProps = {
   plan: TentPlan;
   words: Words;
-  /** Compass bearing of A to B in degrees. Left out, no north is drawn. */
+  /** Compass bearing from A to B in degrees. Without it, no north arrow is drawn. */
   north?: number;
   street?: { readonly edge: EdgeName; readonly name: string };
   units?: Units;
 };
 
 const SCALE_PX = 76;
-/** Under the tent the scale bar and the north come first, then the key. */
+/** Position of the scale bar and the north arrow below the tent; the key comes after them. */
 const BAR_PX = 40;
-/** The heading stands top left; below a street, where there is one. */
+/** Position of the heading at the top left, below the street if there is one. */
 const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
 
 /**
- * The layout to scale from above, as it is marked out on the ground: corners, baseline, every station with its running
- * reading, plates with their stakes, poles, pieces in laying order, seams, overall lengths, diagonals, setback. The view box
- * is in feet; letters are set for 16 CSS px at its own size on a screen, where it is wider than a phone and is scrolled.
- * Every number on it comes from the plan. Kinds differ by shape, never by color alone.
+ * The layout from above, to scale, as marked out on the ground: corners, baseline, stations with running readings, plates with
+ * stakes, poles, pieces in laying order, seams, overall lengths, diagonals, setback. The view box is in feet. At full size on a
+ * screen the letters are 16 CSS px; it is wider than a phone and scrolls. Every number comes from the plan. Kinds differ by
+ * shape, never by color alone.
  *
  * @example <LayoutDrawing plan={planTent(spec)} words={words} units="mm" />
  */
@@ -90,7 +90,7 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft" }: Layo
   );
 }
 
-/** The letters of the corners, outside the stake line's corners. */
+/** The corner letters, outside the corners of the stake line. */
 const CornerLetters = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
   <g class="drawn-corners">
     {CORNERS.map((corner) => {

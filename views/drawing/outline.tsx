@@ -1,17 +1,17 @@
 import { diagonalsOf } from "../../machines/tent/tape.ts";
 import { CORNERS, type TentPlan } from "../../machines/tent/types.ts";
-import { Dimension, type Spot, THIN, unit, uprightDeg } from "./dimension.tsx";
+import { Dimension, THIN, unitVector, uprightDeg, type XY } from "./dimension.tsx";
 import { type Box, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { LEAD_PX, markAt, type Sheet, TEXT_PX, widthPx } from "./sheet.ts";
 
 type Props = { plan: TentPlan; sheet: Sheet };
 
-/** The footprint between the corner marks, the baseline A–B heavier, and the stake line around it. */
+/** The footprint between the corner marks with a heavier baseline A–B, and the stake line around it. */
 export function Outline({ plan, sheet }: Props) {
   const marks = CORNERS.map((c) => markAt(plan, sheet, c));
-  const [a, b] = marks as [Spot, Spot];
-  const stakes = sheet.lines.map(({ start }): Spot => [sheet.x(start.xFt), sheet.y(start.yFt)]);
+  const [a, b] = marks as [XY, XY];
+  const stakes = sheet.lines.map(({ start }): XY => [sheet.x(start.xFt), sheet.y(start.yFt)]);
   return (
     <g class="drawn-outline">
       <polygon class="drawn-footprint" points={points(marks)} {...THIN} stroke-width="1.5" />
@@ -21,16 +21,16 @@ export function Outline({ plan, sheet }: Props) {
   );
 }
 
-/** Overall length along the baseline, overall width along the near end, and how far out the stake line stands. */
+/** Overall length along the baseline, overall width along the near end, and the setback of the stake line. */
 export function Overall({ plan, sheet }: Props) {
   const { px, reach, edges, units, words } = sheet;
-  const [a, b, c, d] = CORNERS.map((corner) => markAt(plan, sheet, corner)) as [Spot, Spot, Spot, Spot];
+  const [a, b, c, d] = CORNERS.map((corner) => markAt(plan, sheet, corner)) as [XY, XY, XY, XY];
   const lengthOf = (edge: string) => words.tapeText(plan.edges.find((e) => e.name === edge)!.lengthFt, units);
   const left = Math.max(a[0], b[0]) - (reach.left - px(LEAD_PX + edges.AB.reachPx + 14));
   const down = reach.bottom + px(LEAD_PX + edges.DA.reachPx + 22) - Math.min(a[1], d[1]);
   const top = reach.top - px(LEAD_PX + edges.BC.reachPx + 14);
-  const aside = (p: Spot): Spot => [roundHundredth(p[0] - left), p[1]];
-  const below = (p: Spot): Spot => [p[0], roundHundredth(p[1] + down)];
+  const aside = (p: XY): XY => [roundHundredth(p[0] - left), p[1]];
+  const below = (p: XY): XY => [p[0], roundHundredth(p[1] + down)];
   const outX = roundHundredth(c[0] + plan.spec.setbackFt);
   return (
     <g class="drawn-overall">
@@ -50,10 +50,10 @@ export function Overall({ plan, sheet }: Props) {
   );
 }
 
-/** Along a diagonal, as a share of it: the first are tried first. */
-const PLACES = Array.from({ length: 28 }, (_, n) => (n % 2 === 0 ? 0.3 + n / 200 : 0.3 - (n + 1) / 100)).flatMap((t) => [t, 1 - t]);
+/** Candidate positions along a diagonal, as fractions of its length, in order of preference. */
+const POSITIONS = Array.from({ length: 28 }, (_, n) => (n % 2 === 0 ? 0.3 + n / 200 : 0.3 - (n + 1) / 100)).flatMap((t) => [t, 1 - t]);
 
-/** Where the length of each diagonal is written: on its line, clear of what is there already. */
+/** Position of each diagonal's length: on its line, clear of the occupied boxes if possible. */
 export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
   const { AC, BD } = diagonalsOf(plan);
   const { px, units, words } = sheet;
@@ -67,18 +67,18 @@ export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
     const [p, q] = [plan.stations.find((s) => s.id === from)!, plan.stations.find((s) => s.id === to)!];
     const text = words.layoutDrawing.diagonal(name, words.tapeText(ft, units));
     const half = px(widthPx(text)) / 2;
-    const [ux, uy] = unit([p.xFt, p.yFt], [q.xFt, q.yFt]);
+    const [ux, uy] = unitVector([p.xFt, p.yFt], [q.xFt, q.yFt]);
     const boxesAt = (t: number): Box[] =>
       [-1, -0.6, -0.2, 0.2, 0.6, 1].map((n) => ({
         xFt: p.xFt + (q.xFt - p.xFt) * t + ux * half * n,
         yFt: p.yFt + (q.yFt - p.yFt) * t + uy * half * n,
-        wideFt: px(TEXT_PX + 4),
-        highFt: px(TEXT_PX + 4),
+        widthFt: px(TEXT_PX + 4),
+        heightFt: px(TEXT_PX + 4),
       }));
     const asideFt = (o: Box) => Math.abs((o.xFt - p.xFt) * uy - (o.yFt - p.yFt) * ux);
-    const near = [...taken, ...done].filter((o) => asideFt(o) < o.wideFt + o.highFt + px(TEXT_PX + 4));
+    const near = [...taken, ...done].filter((o) => asideFt(o) < o.widthFt + o.heightFt + px(TEXT_PX + 4));
     const touched = (t: number) => boxesAt(t).filter((b) => near.some((o) => overlap(b, o))).length;
-    const t = PLACES.find((place) => touched(place) === 0) ?? PLACES.reduce((a, b) => (touched(b) < touched(a) ? b : a));
+    const t = POSITIONS.find((place) => touched(place) === 0) ?? POSITIONS.reduce((a, b) => (touched(b) < touched(a) ? b : a));
     const boxes = boxesAt(t);
     done.push(...boxes);
     return {
@@ -95,7 +95,7 @@ export function diagonalTexts({ plan, sheet }: Props, taken: readonly Box[]) {
 
 type Texts = { sheet: Sheet; texts: ReturnType<typeof diagonalTexts> };
 
-/** Both diagonals, dash and dot. */
+/** Both diagonals, as dash-dot lines. */
 export const Diagonals = ({ sheet, texts }: Texts) => (
   <g class="drawn-diagonals">
     {texts.map(({ from, to }) => (
@@ -104,7 +104,7 @@ export const Diagonals = ({ sheet, texts }: Texts) => (
   </g>
 );
 
-/** Their lengths, over what lies across them. */
+/** The lengths of the diagonals, drawn over crossing lines. */
 export const DiagonalLengths = ({ sheet, texts }: Texts) => (
   <g class="drawn-diagonal-lengths">
     {texts.map(({ text, xFt, yFt, turnDeg }) => (
@@ -113,4 +113,4 @@ export const DiagonalLengths = ({ sheet, texts }: Texts) => (
   </g>
 );
 
-const points = (spots: readonly Spot[]): string => spots.map((p) => p.join(",")).join(" ");
+const points = (spots: readonly XY[]): string => spots.map((p) => p.join(",")).join(" ");

@@ -5,7 +5,7 @@ import { Label } from "./label.tsx";
 
 type Props = { plan: TentPlan; frame: Frame; text: Words["drawing"] };
 
-/** The pieces of the top with the edges that are joined, each with its name and its place in the laying order. */
+/** Outlines of the pieces, with their joined edges. */
 export function Pieces({ plan, frame }: Omit<Props, "text">) {
   return (
     <g class="drawn-pieces">
@@ -21,15 +21,15 @@ export function Pieces({ plan, frame }: Omit<Props, "text">) {
   );
 }
 
-/** Names are drawn last of all, over every line, each where no pole and no seam's name is in the way. */
+/** Names and laying order of the pieces, clear of poles and seam names. Drawn last, over every line. */
 export function PieceNames({ plan, frame, text, taken }: Props & { taken: readonly Box[] }) {
   return (
     <g class="drawn-piece-names">
       {plan.pieces.map((piece) => {
         const words = text.piece(piece.id);
-        const spot = freeSpot(piece, frame, words.length, taken);
-        const [x, y] = [frame.x(spot.xFt), frame.y(spot.yFt)];
-        const left = roundHundredth(x - spot.wideFt / 2);
+        const box = freeBox(piece, frame, words.length, taken);
+        const [x, y] = [frame.x(box.xFt), frame.y(box.yFt)];
+        const left = roundHundredth(x - box.widthFt / 2);
         return (
           <g>
             <Order frame={frame} x={roundHundredth(left + frame.px(9))} y={y} order={piece.order} />
@@ -41,7 +41,7 @@ export function PieceNames({ plan, frame, text, taken }: Props & { taken: readon
   );
 }
 
-/** The laying order in a ring. */
+/** A number of the laying order in a circle. */
 export function Order({ frame, x, y, order }: { frame: Frame; x: number; y: number; order: number | string }) {
   return (
     <g class="drawn-order">
@@ -96,13 +96,13 @@ const outlineOf = ({ at }: Piece, { cloth }: Frame): string =>
 
 const FRACTIONS = [1 / 2, 1 / 4, 3 / 4, 3 / 8, 5 / 8, 1 / 8, 7 / 8];
 
-function freeSpot({ at }: Piece, { px }: Frame, letters: number, taken: readonly Box[]): Box {
-  const size = { wideFt: px(22 + letters * 7), highFt: px(18) };
+function freeBox({ at }: Piece, { px }: Frame, letters: number, taken: readonly Box[]): Box {
+  const size = { widthFt: px(22 + letters * 7), heightFt: px(18) };
   const spots = FRACTIONS.flatMap((fy) =>
     FRACTIONS.map((fx): Box => ({ xFt: at.xFt + at.widthFt * fx, yFt: at.yFt + at.lengthFt * fy, ...size })),
   );
   const inside = (b: Box) =>
-    Math.abs(b.xFt - at.xFt - at.widthFt / 2) * 2 + b.wideFt <= at.widthFt &&
-    Math.abs(b.yFt - at.yFt - at.lengthFt / 2) * 2 + b.highFt <= at.lengthFt;
+    Math.abs(b.xFt - at.xFt - at.widthFt / 2) * 2 + b.widthFt <= at.widthFt &&
+    Math.abs(b.yFt - at.yFt - at.lengthFt / 2) * 2 + b.heightFt <= at.lengthFt;
   return spots.find((b) => inside(b) && !taken.some((t) => overlap(b, t))) ?? spots[0]!;
 }

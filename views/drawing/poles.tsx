@@ -22,12 +22,12 @@ export function Poles({ plan, frame }: { plan: TentPlan; frame: Frame }) {
   );
 }
 
-/** What a pole and its name cover. */
+/** Bounding box of a pole and its name. */
 export const poleBox = (pole: InteriorPole, { px }: Frame): Box => ({
   xFt: pole.xFt + px(12),
   yFt: pole.yFt + px(6),
-  wideFt: px(38),
-  highFt: px(26),
+  widthFt: px(38),
+  heightFt: px(26),
 });
 
 export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; frame: Frame; x: number; y: number }) {

@@ -6,7 +6,7 @@ import { Label } from "./label.tsx";
 import { type EdgeLabels, LEAD_PX, type Sheet, TEXT_PX } from "./sheet.ts";
 import { spread } from "./spread.ts";
 
-/** Every station's name with its reading off the edge's tape, along all four edges, each led out from its mark. */
+/** Names and running tape readings of all stations along the four edges, with leaders from their marks. */
 export const Running = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (
   <g class="drawn-running">
     {(Object.keys(OUTWARD) as EdgeName[]).map((edge) => (
@@ -47,7 +47,7 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
         return (
           <g>
             <polyline points={path.map(([a, o]) => (level ? `${a},${o}` : `${o},${a}`)).join(" ")} {...THIN} />
-            <Written sheet={sheet} of={of} station={m.station} reading={m.reading} along={moved[i]!} from={edgeOf} />
+            <StationReading sheet={sheet} of={of} station={m.station} reading={m.reading} along={moved[i]!} from={edgeOf} />
           </g>
         );
       })}
@@ -55,14 +55,14 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
   );
 }
 
-type Write = { sheet: Sheet; of: EdgeLabels; station: string; reading: string; along: number; from: number };
+type StationReadingProps = { sheet: Sheet; of: EdgeLabels; station: string; reading: string; along: number; from: number };
 
-/** The name stands nearest the mark. Turned text reads from the right. */
-function Written({ sheet, of, station, reading, along, from }: Write) {
+/** One station's name and reading, with the name nearest the mark. Rotated text reads from the right. */
+function StationReading({ sheet, of, station, reading, along, from }: StationReadingProps) {
   const { px } = sheet;
   const out = of.edge === "AB" || of.edge === "BC" ? -1 : 1;
   const at = (n: number) => roundHundredth(from + out * px(n));
-  if (of.way === "rows")
+  if (of.arrangement === "rows")
     return (
       <>
         <Label frame={sheet} x={along} y={at(LEAD_PX + 6)} text={station} bold />
@@ -70,7 +70,7 @@ function Written({ sheet, of, station, reading, along, from }: Write) {
       </>
     );
   const nameFirst = of.edge === "CD" || of.edge === "BC";
-  const [x, y] = of.way === "turned" ? [along, at(LEAD_PX)] : [at(LEAD_PX), along];
+  const [x, y] = of.arrangement === "turned" ? [along, at(LEAD_PX)] : [at(LEAD_PX), along];
   const name = <tspan font-weight="700">{station}</tspan>;
   return (
     <text
@@ -80,7 +80,7 @@ function Written({ sheet, of, station, reading, along, from }: Write) {
       font-size={px(TEXT_PX)}
       text-anchor={nameFirst ? "start" : "end"}
       fill="currentColor"
-      transform={of.way === "turned" ? `rotate(-90 ${x} ${y})` : undefined}
+      transform={of.arrangement === "turned" ? `rotate(-90 ${x} ${y})` : undefined}
     >
       {nameFirst ? name : `${reading} `}
       {nameFirst ? ` ${reading}` : name}

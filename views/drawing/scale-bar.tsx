@@ -5,13 +5,13 @@ import type { Sheet } from "./sheet.ts";
 
 const STEPS = [50, 20, 10, 5, 2, 1];
 const PARTS = 4;
-const LONGEST_PX = 280;
+const MAX_LENGTH_PX = 280;
 
-/** Four equal parts in whole feet or meters: it stays right however the drawing is enlarged. */
+/** A scale bar of four equal parts in whole feet or meters, which stays correct at any zoom. */
 export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }) {
   const { px, units, words } = sheet;
   const oneFt = units === "mm" ? 1 / METERS_PER_FOOT : 1;
-  const step = STEPS.find((n) => n * oneFt * PARTS <= px(LONGEST_PX)) ?? 1;
+  const step = STEPS.find((n) => n * oneFt * PARTS <= px(MAX_LENGTH_PX)) ?? 1;
   const at = (n: number) => roundHundredth(x + n * step * oneFt);
   return (
     <g class="drawn-scale" data-step={step}>

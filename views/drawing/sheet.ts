@@ -1,27 +1,27 @@
 import { cornerOf, edgeTapes, type StakeLine, stakeLines } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
-import { type Frame, layOnSite, roundHundredth } from "./frame.ts";
+import { clothToSite, type Frame, roundHundredth } from "./frame.ts";
 import type { Units } from "./units.ts";
 
-/** Letters of the drawing in its own px; on the screen a px is shown as 4/3 CSS px, on paper as about 0.19 mm (6.5 pt letters). */
+/** Text size in drawing px. A drawing px is 4/3 CSS px on a screen and about 0.19 mm on paper (6.5 pt text). */
 export const TEXT_PX = 12;
 export const SCREEN_SCALE = 4 / 3;
-/** What the drawing is composed for, in px: an upright sheet of A4 or Letter with room for margins and a heading. */
+/** Target size in px: a portrait sheet of A4 or Letter, less margins and a heading. */
 const SHEET = { wide: 990, high: 1250 } as const;
-/** From one label of an edge to the next, and from the stake line out to the labels. */
+/** Spacing of labels along an edge, and distance from the stake line out to the labels. */
 const ROW_PX = 14;
 export const LEAD_PX = 20;
-/** Room beyond the labels: a dimension line with its text, a street. */
+/** Room outside the labels for a dimension line with its text, and for a street. */
 const DIMENSION_PX = 30;
 const STREET_PX = 34;
 const EDGE_PX = 10;
-/** The names of a piece and of the poles on its seams, one over the other; pieces shorter than this are crowded all the same. */
+/** Height of a piece's name and the names of the poles on its seams. Pieces shorter than SHORT_FT are crowded anyway. */
 const NAMES_PX = 48;
 const SHORT_FT = 10;
-/** At the least as wide as the key. */
+/** Minimum width of the drawing: that of the key. */
 const MIN_PX = 700;
-/** Room for the name of a setback's dimension. */
+/** Room for the text of the setback dimension. */
 const SETBACK_PX = 110;
 
 export type EdgeLabel = { readonly station: string; readonly reading: string };
@@ -30,28 +30,28 @@ export type EdgeLabels = {
   readonly labels: readonly EdgeLabel[];
   /** How far the labels reach out, in px. */
   readonly reachPx: number;
-  /** From one to the next along the edge at the least, in px. */
+  /** Minimum spacing of the labels along the edge, in px. */
   readonly gapPx: number;
-  /** How they are written: level beside the mark, level in two rows, or turned to read from the right. */
-  readonly way: "beside" | "rows" | "turned";
+  /** Beside the mark, in two rows, or rotated to read from the right. */
+  readonly arrangement: "beside" | "rows" | "turned";
 };
 export type Sheet = Frame & {
   readonly edges: Readonly<Record<EdgeName, EdgeLabels>>;
   readonly lines: readonly StakeLine[];
-  /** The stake line's farthest reach, in the drawing. */
+  /** Bounds of the stake line in the drawing. */
   readonly reach: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
   readonly units: Units;
   readonly words: Words;
-  /** Where what stands below the tent begins. */
+  /** Top of the area below the tent. */
   readonly belowY: number;
   readonly widePx: number;
   readonly highPx: number;
 };
 
-/** How wide a text is at the most, in px: letters of the usual fonts are 0.4 to 0.62 of their size wide. */
+/** Estimated width of a text in px: letters of common fonts are 0.4 to 0.62 of the font size wide. */
 export const widthPx = (text: string, px = TEXT_PX): number => text.length * px * 0.6;
 
-/** Where everything goes on the layout's sheet, `belowPx` high below the tent. Feet to the drawing's unit, y down. */
+/** Composes the layout sheet, with `belowPx` of room below the tent. Coordinates are in feet, y down. */
 export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Words, street?: EdgeName): Sheet {
   const lines = stakeLines(plan);
   const xs = lines.map((l) => l.start.xFt);
@@ -64,7 +64,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
   const px = (n: number) => roundHundredth(n * ftPerPx);
   const x = (xFt: number) => roundHundredth(xFt - left + room.left * ftPerPx);
   const y = (yFt: number) => roundHundredth(far - yFt + room.top * ftPerPx);
-  const lie = layOnSite(plan);
+  const toSite = clothToSite(plan);
   const wideFt = right - left + (room.left + room.right) * ftPerPx;
   const belowY = far - near + (room.top + room.bottom) * ftPerPx;
   return {
@@ -74,7 +74,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
     x,
     y,
     cloth: (p) => {
-      const at = lie(p);
+      const at = toSite(p);
       return [x(at.xFt), y(at.yFt)];
     },
     edges,
@@ -99,7 +99,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
     };
     const across = (right - left) / (SHEET.wide - room.left - room.right);
     const along = (far - near) / (SHEET.high - room.top - room.bottom - belowPx);
-    // Where an edge has more labels than fit beside it the drawing grows: it is scrolled, and shrinks on paper.
+    // If an edge has more labels than fit along it, the drawing grows: it scrolls on a screen and shrinks on paper.
     const crowded = plan.edges.filter((e) => e.name === "AB" || e.name === "CD" || way === "turned");
     const tight = crowded.map((e) => (e.lengthFt + 2 * plan.spec.setbackFt) / (edges[e.name].labels.length * ROW_PX));
     const shortest = Math.max(SHORT_FT, Math.min(...plan.pieces.map((p) => p.at.lengthFt)));
@@ -114,16 +114,19 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
 }
 
 function labelsOf(plan: TentPlan, units: Units, level: "turned" | "rows", { tapeText }: Words): Record<EdgeName, EdgeLabels> {
-  const of = edgeTapes(plan).map(({ edge, marks }): [EdgeName, EdgeLabels] => {
-    const way = edge === "AB" || edge === "CD" ? "beside" : level;
+  const entries = edgeTapes(plan).map(({ edge, marks }): [EdgeName, EdgeLabels] => {
+    const arrangement = edge === "AB" || edge === "CD" ? "beside" : level;
     const labels = marks.map((m) => ({ station: m.station, reading: tapeText(m.readingFt, units) }));
-    const wide = Math.max(...labels.map((l) => widthPx(way === "rows" ? l.reading : `${l.station} ${l.reading}`)));
-    return [edge, { edge, labels, way, reachPx: way === "rows" ? 30 : wide, gapPx: way === "rows" ? wide + 8 : ROW_PX }];
+    const wide = Math.max(...labels.map((l) => widthPx(arrangement === "rows" ? l.reading : `${l.station} ${l.reading}`)));
+    return [
+      edge,
+      { edge, labels, arrangement, reachPx: arrangement === "rows" ? 30 : wide, gapPx: arrangement === "rows" ? wide + 8 : ROW_PX },
+    ];
   });
-  return Object.fromEntries(of) as Record<EdgeName, EdgeLabels>;
+  return Object.fromEntries(entries) as Record<EdgeName, EdgeLabels>;
 }
 
-/** Corner marks in the drawing. */
+/** Position of a corner mark in the drawing. */
 export const markAt = (plan: TentPlan, sheet: Frame, corner: "A" | "B" | "C" | "D"): readonly [x: number, y: number] => {
   const { xFt, yFt } = cornerOf(plan, corner);
   return [sheet.x(xFt), sheet.y(yFt)];

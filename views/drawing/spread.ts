@@ -1,6 +1,6 @@
 /**
- * Moves marks on a line apart, each as little as can be, until none is nearer to the next than `gap`. In and out ascending,
- * in one unit. Pools neighbors that are too close around their middle (pool adjacent violators).
+ * Moves marks on a line apart, as little as possible (least squares), until neighbors are at least `gap` apart. Input and output
+ * are ascending and in the same unit. Isotonic regression by pooling adjacent violators.
  *
  * @example spread([0, 1, 10], 3) // [-1, 2, 10]
  */

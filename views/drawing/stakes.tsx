@@ -2,14 +2,14 @@ import type { StakePlate, TentPlan } from "../../machines/tent/types.ts";
 import { THIN } from "./dimension.tsx";
 import { type Frame, roundHundredth } from "./frame.ts";
 
-const WIDE_PX = 6;
-/** Plates side by side are kept apart in the drawing: they lie 2 ft from each other. */
-const LEAST_GAP_FT = 1.5;
+const PLATE_WIDTH_PX = 6;
+/** Target width of a drawn plate in feet: side-by-side plates are 2 ft apart and should not touch. */
+const PLATE_WIDTH_FT = 1.5;
 
-/** Every stake plate in its place, turned to its bearing, with its stakes, and the strap to its station. */
+/** Every stake plate with its stakes, at its bearing, and the strap to its station. */
 export function StakedPlates({ plan, frame }: { plan: TentPlan; frame: Frame }) {
   const stations = new Map(plan.stations.map((s) => [s.id, s]));
-  const size = Math.min(2, Math.max(1, LEAST_GAP_FT / frame.px(WIDE_PX)));
+  const size = Math.min(2, Math.max(1, PLATE_WIDTH_FT / frame.px(PLATE_WIDTH_PX)));
   const nth = new Map<string, number>();
   return (
     <g class="drawn-plates">
@@ -35,7 +35,7 @@ type Props = { frame: Frame; x: number; y: number; plate: Pick<StakePlate, "bear
 export function StakedPlate({ frame, x, y, plate, size }: Props) {
   const px = (n: number) => roundHundredth(frame.px(n * size));
   const rows = Math.ceil(plate.stakes / 2);
-  const [wide, long] = [px(WIDE_PX), px(3 + 3 * rows)];
+  const [wide, long] = [px(PLATE_WIDTH_PX), px(3 + 3 * rows)];
   return (
     <g transform={`rotate(${plate.bearingDeg} ${x} ${y})`}>
       <rect x={roundHundredth(x - wide / 2)} y={roundHundredth(y - long / 2)} width={wide} height={long} fill="currentColor" />

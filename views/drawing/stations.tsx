@@ -4,9 +4,9 @@ import { Label } from "./label.tsx";
 
 type Props = { plan: TentPlan; frame: Frame };
 
-/** Outside the stake line, where the letter or number of a station stands. */
-const OUT: Readonly<Record<EdgeName, readonly [x: number, y: number]>> = { AB: [-1, 0], BC: [0, 1], CD: [1, 0], DA: [0, -1] };
-const CORNER_OUT = { A: [-1, -1], B: [-1, 1], C: [1, 1], D: [1, -1] } as const;
+/** Directions out of the tent, in which the letter or number of a station is drawn. */
+const OUTWARD: Readonly<Record<EdgeName, readonly [x: number, y: number]>> = { AB: [-1, 0], BC: [0, 1], CD: [1, 0], DA: [0, -1] };
+const CORNER_OUTWARD = { A: [-1, -1], B: [-1, 1], C: [1, 1], D: [1, -1] } as const;
 
 /** Stake plates on the stake line with the straps to their stations. */
 export function Plates({ plan, frame }: Props) {
@@ -35,7 +35,7 @@ export function Plates({ plan, frame }: Props) {
   );
 }
 
-/** Every station with its letter, or its number along the edge; the whole name is in its title. `unnamed` leaves the names to others. */
+/** Every station with its letter or its number along the edge; its title has the full name. `unnamed` draws only the marks. */
 export function Stations({ plan, frame, unnamed = false }: Props & { unnamed?: boolean }) {
   return (
     <g class="drawn-stations">
@@ -50,8 +50,8 @@ export function Stations({ plan, frame, unnamed = false }: Props & { unnamed?: b
   );
 }
 
-/** What the mark of a station covers. */
-export const stationBox = ({ xFt, yFt }: Station, { px }: Frame): Box => ({ xFt, yFt, wideFt: px(12), highFt: px(12) });
+/** Bounding box of a station's mark. */
+export const stationBox = ({ xFt, yFt }: Station, { px }: Frame): Box => ({ xFt, yFt, widthFt: px(12), heightFt: px(12) });
 
 export function PlateMark({ frame, x, y, turnDeg }: { frame: Frame; x: number; y: number; turnDeg: number }) {
   const { px } = frame;
@@ -90,8 +90,8 @@ export function StationMark({ kind, frame, x, y }: { kind: StationKind; frame: F
 
 function StationName({ station, plan, frame }: { station: Station } & Props) {
   const corner = station.kind === "corner";
-  const [outX, outY] = corner ? CORNER_OUT[station.id as keyof typeof CORNER_OUT] : OUT[station.edge];
-  if (!corner && !named(station, plan, frame)) return null;
+  const [outX, outY] = corner ? CORNER_OUTWARD[station.id as keyof typeof CORNER_OUTWARD] : OUTWARD[station.edge];
+  if (!corner && !isNamed(station, plan, frame)) return null;
   const farFt = plan.spec.setbackFt + frame.px(14);
   const x = frame.x(station.xFt + outX * farFt);
   const y = frame.y(station.yFt + outY * farFt);
@@ -108,8 +108,8 @@ function StationName({ station, plan, frame }: { station: Station } & Props) {
   );
 }
 
-/** Where bays are too short for every number, seam ends and every second, fifth or tenth side keep theirs. */
-function named(station: Station, plan: TentPlan, frame: Frame): boolean {
+/** Whether there is room for a station's number. If bays are short, only seam ends and every 2nd, 5th, or 10th side are named. */
+function isNamed(station: Station, plan: TentPlan, frame: Frame): boolean {
   if (station.kind === "seamEnd") return true;
   const edge = plan.edges.find((e) => e.name === station.edge)!;
   const roomFt = frame.px(edge.name === "AB" || edge.name === "CD" ? 14 : 18);

@@ -1,19 +1,17 @@
 import { cornerOf } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
-import { type Spot, THIN } from "./dimension.tsx";
+import { THIN, type XY } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import type { Sheet } from "./sheet.ts";
 
-/** The street along the edge that faces it: its two kerbs and its name. It says where the street is, not how far off. */
+/** The street along the edge that faces it: two curbs and its name. It shows the side, not the distance. */
 export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; name: string }) {
   const { px, reach, words } = sheet;
   const level = edge === "BC" || edge === "DA";
   const at = { AB: px(18), BC: px(18), CD: sheet.widthFt - px(18), DA: sheet.belowY - px(14) }[edge];
   const [from, to] = level ? [reach.left, reach.right] : [reach.top, reach.bottom];
-  const middle: Spot = level
-    ? [roundHundredth((from + to) / 2), roundHundredth(at)]
-    : [roundHundredth(at), roundHundredth((from + to) / 2)];
+  const middle: XY = level ? [roundHundredth((from + to) / 2), roundHundredth(at)] : [roundHundredth(at), roundHundredth((from + to) / 2)];
   return (
     <g class="drawn-street">
       {[-10, 10].map((n) => {
@@ -29,12 +27,12 @@ export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; na
   );
 }
 
-/** An arrow to the north. `bearingDeg` is the compass bearing of A to B, as somebody on the site took it. */
+/** A north arrow. `bearingDeg` is the compass bearing from A to B, as taken on site. */
 export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet: Sheet; x: number; y: number; bearingDeg: number }) {
   const { px, words } = sheet;
   const deg = northDeg(plan, bearingDeg);
   const [sin, cos] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
-  const corners = (...spots: Spot[]) => spots.map(([dx, dy]) => `${roundHundredth(x + px(dx))},${roundHundredth(y + px(dy))}`).join(" ");
+  const corners = (...spots: XY[]) => spots.map(([dx, dy]) => `${roundHundredth(x + px(dx))},${roundHundredth(y + px(dy))}`).join(" ");
   return (
     <g class="drawn-north">
       <g transform={`rotate(${roundHundredth(deg)} ${x} ${y})`}>
@@ -53,7 +51,7 @@ export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet
   );
 }
 
-/** Where north lies on the drawing, in degrees clockwise from straight up: the baseline is drawn where the marks stand. */
+/** Direction of north on the drawing, in degrees clockwise from up, based on the actual corner marks A and B. */
 export function northDeg(plan: TentPlan, bearingDeg: number): number {
   const [a, b] = [cornerOf(plan, "A"), cornerOf(plan, "B")];
   return (Math.atan2(b.xFt - a.xFt, b.yFt - a.yFt) * 180) / Math.PI - bearingDeg;

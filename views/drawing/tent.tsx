@@ -8,9 +8,9 @@ import { SeamNames, seamBox } from "./seams.tsx";
 import { Plates, Stations } from "./stations.tsx";
 
 /**
- * The tent from above, to scale, near edge D–A at the bottom and corner A bottom left: pieces in laying order, lace and
- * eyelet edges, seams, poles, stations and stake plates. Sizes are set for a phone 360 px wide; it grows with its box.
- * Kinds differ by shape, never by color alone; classes `drawn-…` are there for color.
+ * The tent from above, to scale, with edge D–A at the bottom and corner A at the bottom left: pieces in laying order, lace and
+ * eyelet edges, seams, poles, stations, and stake plates. Sized for a phone 360 px wide; it scales with its container. Kinds
+ * differ by shape, never by color alone; the classes `drawn-…` are for color.
  *
  * @example <TentDrawing plan={planTent(spec)} words={words} />
  */

@@ -1,5 +1,4 @@
 import type { Misunderstanding } from "../../machines/conversation/interpret.ts";
-import type { UnrecordedHold } from "../../machines/conversation/live-job.ts";
 import type { Reason, Reply } from "../../machines/conversation/reply-to.ts";
 import type { BindingIntent } from "../../machines/install/commands.ts";
 import type { Step } from "../../machines/install/step.ts";
@@ -84,7 +83,3 @@ export function misunderstandingText(because: Misunderstanding, step: Step | nul
 
 const choices = ({ n, unit }: Extract<Misunderstanding, { why: "ambiguous" }>, { quantity, voice }: Words): string =>
   n.map((value) => (unit === "mph" || unit === "count" ? String(value) : quantity(value, unit))).join(voice.or);
-
-/** Why a hold is not in the record. */
-export const unrecordedText = (why: UnrecordedHold["why"], words: Words): string =>
-  "no" in why ? words.readOnlyText(why) : words.storageText(why);

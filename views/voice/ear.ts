@@ -50,9 +50,9 @@ export class Listener {
     this.#told = told;
     (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = utteranceRecognizer(engine, (spoken) => {
       this.#spoken = spoken;
-      if (spoken.tooLong) this.#took([]);
+      if (spoken.tooLong) this.#took();
     });
-    annyang.addCallback("result", (phrases) => this.#took(phrases));
+    annyang.addCallback("result", () => this.#took());
     annyang.addCallback("start", () => this.#started());
     annyang.addCallback("end", () => this.#ended());
     annyang.addCallback("error", (event) => this.#failed(event.error));
@@ -136,8 +136,9 @@ export class Listener {
     if (!this.#open && !this.isTalking) this.#finish();
     else this.#say(this.isTalking ? "talking" : "listening");
   }
-  #took(phrases: readonly string[]): void {
-    const spoken = this.#spoken ?? { alternatives: phrases, began: performance.now(), tooLong: false };
+  #took(): void {
+    const spoken = this.#spoken;
+    if (!spoken) return;
     this.#spoken = null;
     this.#wordsSinceStart = true;
     this.#ends = 0;

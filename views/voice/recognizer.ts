@@ -2,8 +2,16 @@ import { languageHere } from "./languages.ts";
 
 /** Something that turns sound into words, of the W3C's shape. */
 export type Engine = new () => SpeechRecognition;
-/** One thing said: its readings, best first, and when it began, in ms of `performance.now()`. */
-export type Utterance = { readonly alternatives: readonly string[]; readonly began: number; readonly tooLong: boolean };
+/**
+ * One thing said: its readings, best first, and when it began, in ms of `performance.now()`. `id` is its own: whatever an
+ * engine gives of it, and however late, no other utterance has the same.
+ */
+export type Utterance = {
+  readonly id: number;
+  readonly alternatives: readonly string[];
+  readonly began: number;
+  readonly tooLong: boolean;
+};
 
 const MAX_CHARACTERS = 300;
 const MAX_ALTERNATIVES = 5;
@@ -11,16 +19,12 @@ const MAX_ALTERNATIVES = 5;
 const LAG_MS = 800;
 /** A start of speech that no words followed for so long was a noise. */
 const ONSET_MS = 6000;
-/** Within this, the same words without a new start of speech are the same result again. */
-const AGAIN_MS = 1500;
-/** Some engines give what was said before once more, joined, just before they end. */
-const JOINED_MS = 10_000;
-
+/** Some engines give what was said before once more, joined, just before they end: of so many utterances at the most. */
+const MAX_JOINED = 20;
 /** A final without confidence is whole when nothing has come after it for so long. */
 const QUIET_MS = 700;
 
-type Final = { readonly text: string; readonly at: number };
-type RecognizedText = { readonly all: readonly string[]; readonly began: number; readonly fresh: boolean };
+type RecognizedText = { readonly id: number; readonly all: readonly string[]; readonly began: number };
 
 const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result, (r) => r.transcript.trim()).filter((t) => t !== "");
 
@@ -29,6 +33,7 @@ const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result
  * each once, with the moment at which it began. Another engine takes this one's place by being given here.
  */
 export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) => void): Engine {
+  let ids = 0;
   class Recognizer extends EventTarget {
     continuous = true;
     interimResults = false;
@@ -42,17 +47,25 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
     readonly #inner = new engine();
     #onset: number | null = null;
     #first: number | null = null;
-    #finals: Final[] = [];
+    /** The utterance that is being heard. Null between one that was passed on and a sign that the next has begun. */
+    #id: number | null = null;
+    /** Places whose words are not final yet: each is a sign that something is being said. */
+    readonly #open = new Set<number>();
+    /** What was final since the engine started, by its place: some engines give it again from the first. */
+    readonly #done = new Map<number, string>();
+    /** What was passed on since then, in order: some give it again as one more. */
+    #passed: string[] = [];
     #growing: RecognizedText | null = null;
     #quiet: number | undefined;
-    /** What was taken since the engine started, by its place: some engines give it again from the first. */
-    readonly #done = new Map<number, string>();
 
     constructor() {
       super();
       const inner = this.#inner;
       inner.onstart = () => {
         this.#done.clear();
+        this.#open.clear();
+        this.#passed = [];
+        this.#id = null;
         this.onstart?.();
       };
       inner.onsoundstart = () => this.onsoundstart?.();
@@ -65,6 +78,7 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       inner.onerror = (event) => this.onerror?.(event);
       inner.onspeechstart = () => {
         this.#onset = performance.now();
+        this.#begin();
       };
       inner.onresult = (event) => this.#heard(event);
     }
@@ -83,32 +97,48 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       this.#inner.abort();
     }
 
+    /** Speech began, or words came: an utterance of its own, unless the one before is not whole yet. */
+    #begin(): number {
+      this.#id ??= ++ids;
+      return this.#id;
+    }
+
     #heard(event: SpeechRecognitionEvent): void {
       for (let i = event.resultIndex; i < event.results.length; i++) {
         const result = event.results[i];
-        if (!result || this.#done.get(i) === result[0]?.transcript) continue;
+        const text = result?.[0]?.transcript;
+        if (!result || text === undefined || (result.isFinal && this.#done.get(i) === text)) continue;
         this.#first ??= performance.now();
-        if (!result.isFinal) continue;
-        this.#done.set(i, result[0]?.transcript ?? "");
-        this.#final(result);
+        if (!result.isFinal) {
+          this.#done.delete(i);
+          this.#open.add(i);
+          this.#begin();
+          continue;
+        }
+        const revised = this.#done.has(i);
+        this.#open.delete(i);
+        this.#done.set(i, text);
+        this.#final(result, revised);
       }
     }
 
     /** Some phones call each half of a sentence final, with no confidence in it: such a one waits for what it grows into. */
-    #final(result: SpeechRecognitionResult): void {
+    #final(result: SpeechRecognitionResult, revised: boolean): void {
+      const all = textsOf(result);
+      const before = this.#growing;
+      const grown = before !== null && (all[0] ?? "").toLowerCase().startsWith(before.all[0]?.toLowerCase() ?? "");
+      if (before && !grown) this.#settle();
+      const holds = all.some(languageHere().isHold);
+      // Only what nothing tells apart from the last utterance is that one again. A hold is not, where it was none before.
+      if (this.#id === null && (revised ? !holds : this.#isRepeat(all[0] ?? ""))) {
+        this.#first = null;
+        return;
+      }
       const now = performance.now();
-      const said: RecognizedText = {
-        all: textsOf(result),
-        began: this.#began(now),
-        fresh: this.#onset !== null || (this.#first ?? now) < now,
-      };
-      const [text = ""] = said.all;
-      const grown = this.#growing && text.toLowerCase().startsWith(this.#growing.all[0]?.toLowerCase() ?? "");
-      if (this.#growing && !grown) this.#settle();
-      const whole = grown && this.#growing ? { ...said, began: this.#growing.began, fresh: true } : said;
+      const whole = { id: this.#begin(), all, began: grown ? before.began : this.#began(now) };
       clearTimeout(this.#quiet);
       this.#growing = null;
-      if (result[0]?.confidence !== 0 || whole.all.some(languageHere().isHold)) {
+      if (result[0]?.confidence !== 0 || holds) {
         this.#pass(whole);
         return;
       }
@@ -122,20 +152,20 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       if (said) this.#pass(said);
     }
 
-    #pass({ all, began, fresh }: RecognizedText): void {
-      const now = performance.now();
+    #pass({ id, all, began }: RecognizedText): void {
+      this.#id = null;
       this.#onset = null;
       this.#first = null;
       const { held, isHold } = languageHere();
+      const [text] = all;
+      if (text === undefined) return;
+      this.#passed = [...this.#passed, text].slice(-MAX_JOINED);
       // A hold in ten kilobytes of words is still a hold.
       const alternatives = all
         .map((t) => (t.length > MAX_CHARACTERS && isHold(t) ? held : t))
         .filter((t) => t.length <= MAX_CHARACTERS)
         .slice(0, MAX_ALTERNATIVES);
-      const [text] = all;
-      if (text === undefined || this.#isRepeat(text, now, fresh)) return;
-      this.#finals = [...this.#finals, { text, at: now }].slice(-4);
-      take({ alternatives, began, tooLong: alternatives.length === 0 });
+      take({ id, alternatives, began, tooLong: alternatives.length === 0 });
       if (alternatives.length > 0) this.onresult?.(asEvent(alternatives));
     }
 
@@ -145,11 +175,10 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
       return this.#onset !== null && first - this.#onset < ONSET_MS ? this.#onset : first - LAG_MS;
     }
 
-    #isRepeat(text: string, now: number, fresh: boolean): boolean {
-      const last = this.#finals.at(-1);
-      if (last && !fresh && last.text === text && now - last.at < AGAIN_MS) return true;
-      const recent = this.#finals.filter((f) => now - f.at < JOINED_MS).map((f) => f.text.toLowerCase());
-      return recent.some((_, i) => recent.length - i >= 2 && recent.slice(i).join(" ") === text.toLowerCase());
+    /** The last of what was passed on, or the last few joined. */
+    #isRepeat(text: string): boolean {
+      const passed = this.#passed.map((t) => t.toLowerCase());
+      return passed.some((_, i) => passed.slice(i).join(" ") === text.toLowerCase());
     }
   }
   return Recognizer as unknown as Engine;

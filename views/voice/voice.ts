@@ -16,6 +16,9 @@ const MOVES_IN_WORDS = 3;
 const HOLD_TRIES = 10;
 const HOLD_AGAIN_MS = 2500;
 
+/** This page among all that ever were: with an utterance's id it is the key under which that utterance is done once. */
+const page = Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("");
+
 type Htmx = { ajax: (verb: string, path: string, options: object) => Promise<void> };
 const at = (id: string) => document.getElementById(id);
 
@@ -42,7 +45,7 @@ export function useVoice(): void {
 }
 
 /** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
-function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
+function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
     note(talk ? clientWords().tooLong : "");
     return;
@@ -61,7 +64,7 @@ function take({ alternatives, began, talk, tooLong }: Heard, mouth: Speaker, for
   const values = {
     seen: revision ?? "0",
     readBack: readBack ?? "",
-    key: newKey(),
+    key: `said-${page}-${id}`,
     alternatives: alternatives.join("\n"),
     talk: talk ? "yes" : "no",
   };
@@ -79,9 +82,6 @@ function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void 
     holdUntilAnswered(send, tries - 1);
   }, HOLD_AGAIN_MS);
 }
-
-/** A key of its own for each thing said. */
-const newKey = () => `said-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("")}`;
 
 function watchTalkButton(ear: Listener, mouth: Speaker): void {
   const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;

@@ -1,15 +1,15 @@
-import { digit, isArticle, type Span, underHundred, type Whole, wholeNumbers } from "./number-words.ts";
+import { digit, isArticle, type Span, underHundred, type WholeNumber, wholeNumbers } from "./number-words.ts";
 
-/** A number as it stands before a unit. `fraction` is a fraction alone, `mixed` a whole number with one after it. */
-export type Amount = Whole & { readonly kind: "whole" | "decimal" | "fraction" | "mixed" };
+/** A number before a unit. `fraction` is a fraction alone; `mixed` is a whole number followed by one. */
+export type Amount = WholeNumber & { readonly kind: "whole" | "decimal" | "fraction" | "mixed" };
 /**
- * A fraction. `bare` is one that needs "and" after a whole number: "a half", and words that are not in lowest terms, for
- * "twenty two eighths" is more likely twenty-two and an eighth than twenty and two eighths.
+ * A fraction. A `bare` one needs "and" after a whole number: "a half", and words not in lowest terms, because "twenty two
+ * eighths" is more likely twenty-two and an eighth than twenty and two eighths.
  */
 export type Fraction = Span & { readonly bare: boolean };
 
-/** Denominators with how often they may be said in the singular after more than one: "three eighth inch" is said, "two third" is not. */
-const PARTS: readonly (readonly [under: number, one: string, many: string, singular: (n: number) => boolean])[] = [
+/** Denominators, and the numerators they follow in the singular: people say "three eighth inch" but not "two third". */
+const DENOMINATORS: readonly (readonly [under: number, one: string, many: string, singular: (n: number) => boolean])[] = [
   [2, "half", "halves", (n) => n === 1],
   [3, "third", "thirds", (n) => n === 1],
   [4, "quarter", "quarters", (n) => n === 1 || n === 3],
@@ -24,19 +24,28 @@ const PARTS: readonly (readonly [under: number, one: string, many: string, singu
   [64, "sixty fourth", "sixty fourths", (n) => n === 1],
 ];
 
-/** Every number that may stand before a unit and starts at a piece: whole, decimal, fraction, both, or by the dozen. */
+/**
+ * Every number that starts at token `i` and can precede a unit: whole, decimal, fraction, mixed, or by the dozen.
+ *
+ * @example amounts(["five", "and", "a", "half"], 0).map((amount) => amount.n) // [5, 5.5]
+ */
 export function amounts(t: readonly string[], i: number): Amount[] {
   const whole = wholeNumbers(t, i);
   const plain: Amount[] = [
     ...whole.map((w): Amount => ({ ...w, kind: "whole" })),
     ...decimals(t, i, whole),
-    ...[...fractions(t, i), ...missingSpace(t, i)].map(({ n, next }): Amount => ({ n, next, kind: "fraction" })),
-    ...whole.flatMap((w) => mixed(t, w)),
+    ...[...fractions(t, i), ...fractionsWithLostSpace(t, i)].map(({ n, next }): Amount => ({ n, next, kind: "fraction" })),
+    ...whole.flatMap((w) => mixedNumbers(t, w)),
   ];
-  return [...plain, ...multiplied(t, i, plain)];
+  return [...plain, ...multiples(t, i, plain)];
 }
 
-/** "half", "a quarter", "three quarters", "seven sixteenths", "3/8", "3 16ths": said so that it is under two. */
+/**
+ * Every fraction that starts at token `i`: "half", "a quarter", "three quarters", "seven sixteenths", "3/8", "3 16ths". In words
+ * it is less than two.
+ *
+ * @example fractions(["three", "quarters"], 0) // [{ n: 0.75, next: 2, bare: false }]
+ */
 export function fractions(t: readonly string[], i: number): Fraction[] {
   const written = /^(\d+)\/(\d+)$/.exec(t[i] ?? "");
   if (written) {
@@ -47,31 +56,29 @@ export function fractions(t: readonly string[], i: number): Fraction[] {
   return [
     ...bare.map(({ n, next }) => ({ n: 1 / n, next, bare: true })),
     ...underHundred(t, i)
-      .flatMap(({ n, next }) =>
-        denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: common(n, under.n) > 1 })),
-      )
+      .flatMap(({ n, next }) => denominators(t, next, n).map((under) => ({ n: n / under.n, next: under.next, bare: gcd(n, under.n) > 1 })))
       .filter(({ n }) => n < 2),
   ];
 }
 
 /** Greatest common divisor. */
-const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
 function denominators(t: readonly string[], i: number, over: number): Span[] {
   const written = /^(\d+)(?:ths?|nds?)$/.exec(t[i] ?? "");
   if (written)
-    return PARTS.filter(([under]) => under === Number(written[1]))
+    return DENOMINATORS.filter(([under]) => under === Number(written[1]))
       .map(([n]) => ({ n, next: i + 1 }))
       .slice(0, 1);
-  return PARTS.flatMap(([under, one, many, singular]) => {
+  return DENOMINATORS.flatMap(([under, one, many, singular]) => {
     const two = one.includes(" ");
     const name = two ? `${t[i]} ${t[i + 1]}` : t[i];
     return name === many || (name === one && singular(over)) ? [{ n: under, next: i + (two ? 2 : 1) }] : [];
   });
 }
 
-/** "51/2" may be 5 1/2 that lost its space: every such reading of an improper fraction in digits. */
-function missingSpace(t: readonly string[], i: number): Span[] {
+/** "51/2" may be 5 1/2 with its space lost: every such reading of an improper fraction in digits. */
+function fractionsWithLostSpace(t: readonly string[], i: number): Span[] {
   const written = /^(\d{2,6})\/(\d{1,2})$/.exec(t[i] ?? "");
   if (!written) return [];
   const [over, under] = [written[1]!, Number(written[2])];
@@ -83,15 +90,17 @@ function missingSpace(t: readonly string[], i: number): Span[] {
 }
 
 /** "7.5", "seven point two five", "seven point twenty-five", "point five". */
-function decimals(t: readonly string[], i: number, whole: readonly Whole[]): Amount[] {
+function decimals(t: readonly string[], i: number, whole: readonly WholeNumber[]): Amount[] {
   if (/^\d*\.\d+$/.test(t[i] ?? "")) return [{ n: Number(t[i]), next: i + 1, kind: "decimal" }];
-  const starts: Whole[] = [...whole.filter((w) => !w.onlyIn), { n: 0, next: i }];
+  const starts: WholeNumber[] = [...whole.filter((w) => !w.onlyIn), { n: 0, next: i }];
   return starts
     .filter(({ next }) => t[next] === "point")
-    .flatMap(({ n, next }) => places(t, next + 1).map((p): Amount => ({ n: Number(`${n}.${p.digits}`), next: p.next, kind: "decimal" })));
+    .flatMap(({ n, next }) =>
+      decimalDigits(t, next + 1).map((p): Amount => ({ n: Number(`${n}.${p.digits}`), next: p.next, kind: "decimal" })),
+    );
 }
 
-function places(t: readonly string[], i: number): { digits: string; next: number }[] {
+function decimalDigits(t: readonly string[], i: number): { digits: string; next: number }[] {
   let digits = "";
   let next = i;
   for (let d = digit(t, next, true); d !== null; d = digit(t, next, true)) {
@@ -103,7 +112,7 @@ function places(t: readonly string[], i: number): { digits: string; next: number
   return underHundred(t, i).map((s) => ({ digits: String(s.n), next: s.next }));
 }
 
-function mixed(t: readonly string[], w: Whole): Amount[] {
+function mixedNumbers(t: readonly string[], w: WholeNumber): Amount[] {
   const and = t[w.next] === "and";
   return fractions(t, and ? w.next + 1 : w.next)
     .filter((f) => f.n < 1 && (and || !f.bare) && w.onlyIn !== "m")
@@ -111,7 +120,7 @@ function mixed(t: readonly string[], w: Whole): Amount[] {
 }
 
 /** "a dozen", "half a dozen", "two dozen"; "two and a half thousand". */
-function multiplied(t: readonly string[], i: number, plain: readonly Amount[]): Amount[] {
+function multiples(t: readonly string[], i: number, plain: readonly Amount[]): Amount[] {
   const one = isArticle(t[i]) ? i + 1 : i;
   const dozen: Amount[] = t[one] === "dozen" ? [{ n: 12, next: one + 1, kind: "whole" }] : [];
   return [

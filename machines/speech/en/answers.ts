@@ -14,7 +14,7 @@ import { parseYesNo } from "./yes-no.ts";
 
 const nothing = (): Meaning => ({ notUnderstood: true });
 
-/** One parser for each thing that a gate can wait for. A wind reading is understood wherever it is said, and no answer. */
+/** One parser for each kind of answer. A wind reading is not parsed here because it is accepted at every call. */
 const PARSERS: { readonly [K in Expected["expects"]]: AnswerParser<K> } = {
   yesNo: parseYesNo,
   count: parseCount,
@@ -28,7 +28,7 @@ const PARSERS: { readonly [K in Expected["expects"]]: AnswerParser<K> } = {
 
 const NOT_KNOWN = /^(?:don't know|dont know|do not know|unknown|not sure|not known)$/;
 
-/** What words answer to the gate of a call. Strict: the whole of it is the answer, or it is none. */
+/** Parses an answer to the gate of a step. Strict: either all of the words are the answer, or it is not understood. */
 export function parseAnswer(heard: string, step: Asked): Meaning {
   const { rest, elsewhere } = stripPlace(trimmed(heard), step);
   const read = NOT_KNOWN.test(plain(rest)) ? ({ kind: "unknown" } as const) : parsed(rest, step);
@@ -38,6 +38,6 @@ export function parseAnswer(heard: string, step: Asked): Meaning {
 
 function parsed(said: string, step: Asked): Value | Meaning {
   const waitsFor = expected(step.gate.check);
-  // Each parser stands under what it parses: an index cannot tell TypeScript that.
+  // TypeScript cannot tell that each parser takes the kind it is listed under.
   return (PARSERS[waitsFor.expects] as AnswerParser<Expected["expects"]>)(said, waitsFor, step);
 }

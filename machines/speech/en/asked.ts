@@ -4,10 +4,10 @@ import type { Gate } from "../../install/gates.ts";
 import type { Step } from "../../install/step.ts";
 import type { Meaning } from "../meanings.ts";
 
-/** A step whose gate is asked. */
+/** A step with a gate that is waiting for an answer. */
 export type Asked = Step & { readonly gate: Gate };
 
-/** Reads the whole of what was said as an answer of one kind; or says why it is none. */
+/** Parses everything that was said as one kind of answer, or tells why it is not one. */
 export type AnswerParser<K extends Expected["expects"]> = (
   said: string,
   expected: Extract<Expected, { expects: K }>,

@@ -2,9 +2,9 @@ import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 
-/** What is counted may be named after the number; nothing else may be. */
+/** The counted item may follow the number; nothing else may. */
 const COUNTED = /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|marks?|people)$/i;
-/** What else may stand after the number, at one call and at no other. */
+/** Words that may follow the number at one call only. */
 const COUNTED_AT: Readonly<Record<string, RegExp>> = {
   "half.looked": /^(.+?) (?:missed(?: loops?)?|loops? missed|loops?)$/i,
   "cloth.strapped": /^(.+?) strapped$/i,
@@ -19,7 +19,7 @@ const NONE_AT: Readonly<Record<string, RegExp>> = {
 };
 const NOBODY = /^(?:none|nobody)$/;
 
-/** How many: a number, alone or with what was counted after it; or that there is none. */
+/** A count: a number, optionally followed by the counted item, or a word for none. */
 export const parseCount: AnswerParser<"count"> = (said, _, step) => {
   const words = plain(said);
   if (NOBODY.test(words) || NONE_AT[step.wordsKey]?.test(words)) return { kind: "count", n: 0 };

@@ -2,7 +2,7 @@ import type { KitItem } from "../../tent/types.ts";
 import type { AnswerParser } from "./asked.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 
-/** What each thing on the truck is called. A bare "stakes", "plates" or "straps" is taken only where the list has one kind of them. */
+/** Names of the items on the truck. A bare "stakes", "plates", or "straps" is accepted only if the list has one kind of them. */
 const CALLED: Readonly<Record<KitItem, RegExp>> = {
   wholeTop: /^(?:whole )?tops?$/,
   endPiece: /^(?:end pieces?|ends?)$/,
@@ -20,7 +20,7 @@ const CALLED: Readonly<Record<KitItem, RegExp>> = {
   polePlate: /^(?:pole |base )?plates?$/,
 };
 
-/** Things counted off a list: "eighty four stake plates", "stake plates 84". One kind at a time. */
+/** A count of one listed item: "eighty four stake plates", "stake plates 84". */
 export const parseKitCounts: AnswerParser<"counts"> = (said, { items: listed }) => {
   const words = said.toLowerCase();
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
@@ -36,7 +36,7 @@ export const parseKitCounts: AnswerParser<"counts"> = (said, { items: listed }) 
   return { notUnderstood: true };
 };
 
-/** Every way to take a text as a number and a thing, the number standing first or last. */
+/** Every way to split a text into a number and an item, with the number first or last. */
 function splits(words: string, number: "first" | "last"): [string, string, string][] {
   const parts = words.replaceAll(/[,:]/g, " ").trim().split(/\s+/);
   return parts.slice(1).map((_, i) => {

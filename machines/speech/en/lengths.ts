@@ -6,13 +6,13 @@ import { readQuantity } from "./quantities.ts";
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
 const PAIR =
   /^(?:and |then )?(?:the )?(?:diagonal |edge |side |from )?([a-d])\.?(?:\s*(?:to|-|–|and)\s*|\s*)([a-d])\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+(.+)$/i;
-/** Another length follows: "AB 120 feet, BC 60 feet". */
+/** Where another length follows: "AB 120 feet, BC 60 feet". */
 const NEXT_PAIR =
   /(?<!\b(?:diagonal|edge|side|from|the|and|then))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
 
 /**
- * Lengths between corner marks as they are called off a tape, one or several. A bare number is feet. Of several readings
- * of one number only those between half and twice what is wanted are meant; where that leaves more than one, it is asked again.
+ * One or more lengths between corner marks, as called off a tape. A bare number is in feet. If a number has several readings, only
+ * those between half and twice the wanted length are considered; if more than one is left, the guide asks again.
  */
 export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   const ft: Partial<Record<LengthName, number>> = {};
@@ -34,7 +34,7 @@ export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   return { kind: "lengths", ft };
 };
 
-/** Either way round: C to A is A to C. */
+/** The length between two corners, in either order: C to A is AC. */
 const nameOf = (from: string, to: string): LengthName | undefined => {
   const ends = [from.toUpperCase(), to.toUpperCase()];
   return LENGTHS.find((name) => name === ends.join("") || name === ends.reverse().join(""));

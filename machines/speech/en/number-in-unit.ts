@@ -3,7 +3,11 @@ import type { Wants } from "../quantity.ts";
 import { inUnit } from "../quantity.ts";
 import { readQuantity } from "./quantities.ts";
 
-/** One number in the unit that is wanted, or why it is none: no number, several, or of another kind. */
+/**
+ * One number in the wanted unit, or why there is none: no number, several readings, or a unit of another kind.
+ *
+ * @example numberInUnit("two feet", "in") // { n: 24 }
+ */
 export function numberInUnit(text: string, wants: Wants): { readonly n: number } | Meaning {
   const readings = readQuantity(text);
   if (readings.length === 0) return { notUnderstood: true };

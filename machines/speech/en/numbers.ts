@@ -2,7 +2,7 @@ import type { Quantity } from "../quantity.ts";
 import { readQuantity } from "./quantities.ts";
 
 /**
- * The quantity that a whole text says, when it has exactly one reading; `null` when it has none or several.
+ * The quantity in a whole text, if it has exactly one reading; `null` if it has none or several.
  *
  * @example readNumber("five and a half inches") // { n: 5.5, unit: "in" }
  */

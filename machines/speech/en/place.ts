@@ -6,8 +6,9 @@ const SEAM = /^(?:(ridge )?seam(?: at)? ([\w-]+))(?:,? (\w+(?: \w)?) half)?,? (.
 const COMPASS = /^(?:north|south|east|west)$/i;
 
 /**
- * Takes the place off the front of an answer: "seam two, north half, tied off". A seam's number, or its half by its edge,
- * must be the one that is asked; points of the compass are not in the plan, so the read-back names the half.
+ * Removes the place from the front of an answer: "seam two, north half, tied off". `elsewhere` is true if it names another seam,
+ * or another half by its edge, than the step asks about. Compass points are not in the plan and cannot be checked, so the
+ * read-back names the half.
  */
 export function stripPlace(said: string, step: Step): { readonly rest: string; readonly elsewhere: boolean } {
   const found = SEAM.exec(said);

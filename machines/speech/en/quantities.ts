@@ -2,15 +2,15 @@ import type { Quantity } from "../quantity.ts";
 import { type Amount, amounts, fractions } from "./amounts.ts";
 import { digit, isArticle } from "./number-words.ts";
 import { tokens } from "./tokens.ts";
-import { type Scale, UNITS, unitsAt } from "./units.ts";
+import { UNITS, type UnitNames, unitsAt } from "./units.ts";
 
-/** The largest number that is believed. */
+/** Largest plausible number. */
 const MAX_VALUE = 1_000_000;
 
-/** A number with its unit, not yet turned into what the unit stands for. `one` is "a foot"; `assumed` a bare "foot". */
+/** A number with its unit, before conversion. `one` is "a foot"; `assumed` is a bare "foot". */
 export type Measure<U = Quantity["unit"]> = {
   readonly n: number;
-  readonly unit: Scale<U> | null;
+  readonly unit: UnitNames<U> | null;
   readonly next: number;
   readonly kind: Amount["kind"];
   readonly ft?: true;
@@ -20,10 +20,11 @@ export type Measure<U = Quantity["unit"]> = {
 };
 
 /**
- * Every sensible reading of a whole text as one quantity, in the units of `Said`: feet with inches come back in feet,
- * metric in the foot or inch it stands for, speeds in mph, forces in lbf. Empty where the text is no number, says more
- * than the number, or the number is over a million; more than one, all different, where it is ambiguous. The time it
- * takes grows no faster than the text.
+ * Every plausible reading of a whole text as one quantity. Feet with inches are returned in feet, metric lengths in feet or
+ * inches, speeds in mph, and forces in lbf. Empty if the text is not a number, says more than a number, or the number is over a
+ * million; several distinct readings if it is ambiguous. Takes time at most linear in the length of the text.
+ *
+ * @example readQuantity("six foot six") // [{ n: 6.5, unit: "ft" }]
  */
 export function readQuantity(text: string): readonly Quantity[] {
   const all = tokens(text);
@@ -35,7 +36,7 @@ export function readQuantity(text: string): readonly Quantity[] {
     ...measures(t, 0, UNITS)
       .filter((m) => m.next === t.length && !m.assumed)
       .map(toQuantity),
-    ...combined(t),
+    ...compoundQuantities(t),
   ]) {
     const signed = minus && n !== 0 ? -n : n;
     if (!(n <= MAX_VALUE) || found.some((f) => f.unit === unit && Math.abs(f.n - signed) <= 1e-9 * Math.max(1, n))) continue;
@@ -46,20 +47,20 @@ export function readQuantity(text: string): readonly Quantity[] {
 
 const toQuantity = ({ n, unit, ft }: Measure): Quantity => {
   if (n > MAX_VALUE) return { n, unit: null };
-  return ft || !unit ? { n, unit: ft ? "ft" : null } : { n: (n * unit.times) / unit.over, unit: unit.is };
+  return ft || !unit ? { n, unit: ft ? "ft" : null } : { n: (n * unit.numerator) / unit.denominator, unit: unit.unit };
 };
 
-/** Every number with one unit, or none, that starts at a piece: "half an inch", "an inch and a half", "three quarters of an inch". */
-export function measures<U>(t: readonly string[], i: number, units: readonly Scale<U>[]): Measure<U>[] {
+/** Every number with one unit or none that starts at token `i`: "half an inch", "an inch and a half", "three quarters of an inch". */
+export function measures<U>(t: readonly string[], i: number, units: readonly UnitNames<U>[]): Measure<U>[] {
   const simple: Measure<U>[] = [
     ...amounts(t, i).flatMap((a) => withUnit(t, a, units)),
     ...(isArticle(t[i]) ? unitsAt(t, i + 1, units).map((u): Measure<U> => ({ ...u, n: 1, kind: "whole", one: true })) : []),
     ...unitsAt(t, i, units).map((u): Measure<U> => ({ ...u, n: 1, kind: "whole", one: true, assumed: true })),
   ];
-  return [...simple, ...simple.flatMap((m) => andPart(t, m))];
+  return [...simple, ...simple.flatMap((m) => withTrailingFraction(t, m))];
 }
 
-function withUnit<U>(t: readonly string[], a: Amount, units: readonly Scale<U>[]): Measure<U>[] {
+function withUnit<U>(t: readonly string[], a: Amount, units: readonly UnitNames<U>[]): Measure<U>[] {
   const { n, kind, onlyIn, ft } = a;
   const base = { n, kind, sure: !onlyIn, ...(ft && { ft }) };
   const direct = unitsAt(t, a.next, units);
@@ -70,10 +71,10 @@ function withUnit<U>(t: readonly string[], a: Amount, units: readonly Scale<U>[]
 }
 
 /**
- * A fraction after the unit is of that unit: "an inch and a half". After feet it may be of the foot or of an inch, so it is
- * both, but for "a foot and a half".
+ * Adds a fraction after the unit: "an inch and a half". After feet the fraction may be of a foot or of an inch, so it returns
+ * both readings, except for "a foot and a half".
  */
-function andPart<U>(t: readonly string[], m: Measure<U>): Measure<U>[] {
+function withTrailingFraction<U>(t: readonly string[], m: Measure<U>): Measure<U>[] {
   const { unit } = m;
   if (!unit || m.kind !== "whole" || m.sure === false) return [];
   const and = t[m.next] === "and";
@@ -85,8 +86,8 @@ function andPart<U>(t: readonly string[], m: Measure<U>): Measure<U>[] {
     });
 }
 
-/** Two or more measures that make one: feet and inches; meters, centimeters and millimeters. */
-function combined(t: readonly string[]): Quantity[] {
+/** Two or more measures that form one quantity: feet and inches; meters, centimeters, and millimeters. */
+function compoundQuantities(t: readonly string[]): Quantity[] {
   return measures(t, 0, UNITS)
     .filter((m) => m.kind === "whole" && m.sure !== false && !m.assumed && m.n <= MAX_VALUE)
     .flatMap((m): Quantity[] => {
@@ -96,23 +97,23 @@ function combined(t: readonly string[]): Quantity[] {
     });
 }
 
-/** Past the comma and the "and" between two measures. */
-function over(t: readonly string[], i: number): number {
+/** Index after an optional comma and "and" between two measures. */
+function skipJoiner(t: readonly string[], i: number): number {
   const at = t[i] === "," ? i + 1 : i;
   return t[at] === "and" ? at + 1 : at;
 }
 
 function inchesAfter(t: readonly string[], feet: Measure): Quantity[] {
-  return measures(t, over(t, feet.next), UNITS)
+  return measures(t, skipJoiner(t, feet.next), UNITS)
     .filter((m) => m.next === t.length && m.n < 12 && m.sure !== false && !m.assumed)
     .filter(({ unit, kind }) => (unit === null ? kind !== "fraction" : unit.name === "in"))
     .map((m) => ({ n: feet.n + m.n / 12, unit: "ft" }));
 }
 
-/** What smaller metric units add, as a part of the unit before: "2 m 40 cm", "2 m 40", "2 m 40 cm 5 mm". */
+/** What smaller metric units add, as a fraction of the unit before: "2 m 40 cm", "2 m 40", "2 m 40 cm 5 mm". */
 function metricAfter(t: readonly string[], before: Measure): number[] {
   const smaller: Readonly<Record<string, number>> = before.unit?.name === "m" ? { cm: 100, mm: 1000 } : { mm: 10 };
-  const at = over(t, before.next);
+  const at = skipJoiner(t, before.next);
   const named = measures(t, at, UNITS)
     .filter((m) => m.sure !== false && !m.assumed && m.unit && m.n < (smaller[m.unit.name] ?? 0))
     .flatMap((m) => {
@@ -123,7 +124,7 @@ function metricAfter(t: readonly string[], before: Measure): number[] {
   return before.unit?.name === "m" ? [...named, ...afterMeters(t, at)] : named;
 }
 
-/** A bare number after meters: two digits are centimeters, three millimeters; one digit may be 5 cm or 0.5 m, so it is both. */
+/** A bare number after meters: two digits are centimeters, three are millimeters; one may be 5 cm or 0.5 m, so it returns both. */
 function afterMeters(t: readonly string[], i: number): number[] {
   if (/^0\d$/.test(t[i] ?? "") && i + 1 === t.length) return [Number(t[i]) / 100];
   if (/^(?:oh|o|zero|nought|0)$/.test(t[i] ?? "") && i + 2 === t.length) {

@@ -3,7 +3,7 @@ import { inUnit } from "../quantity.ts";
 import type { Countable, Question } from "../question.ts";
 import { readNumber } from "./numbers.ts";
 
-const WHOLE: readonly (readonly [RegExp, Question])[] = [
+const FIXED_QUESTIONS: readonly (readonly [RegExp, Question])[] = [
   [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { asks: "again" }],
   [/^(?:why|why is that|what for)$/, { asks: "why" }],
   [/^(?:what'?s|what is) left$/, { asks: "whatsLeft" }],
@@ -13,8 +13,8 @@ const HOW_MANY = /^how many .+$/is;
 const WHERE = /^where\b.*$/is;
 const WHICH_PIECE = /^(?:which|what) (?:piece|edge|seam)\b.*$/is;
 
-/** The first that is named is what is counted. */
-const COUNTED: readonly (readonly [RegExp, Countable])[] = [
+/** The first pattern that matches decides what is counted. */
+const COUNTABLES: readonly (readonly [RegExp, Countable])[] = [
   [/stake(?!\s?plate)/, "stakes"],
   [/plate/, "plates"],
   [/strap/, "straps"],
@@ -31,9 +31,14 @@ const KINDS: readonly (readonly [RegExp, StationKind])[] = [
   [/side/, "side"],
 ];
 
-/** What words ask: `words` as they are compared, `said` as they were said. `null` where they ask nothing that the plan can tell. */
+/**
+ * Parses a question. `words` are normalized with `plain`; `said` are the original words. `null` if it is not a question that the
+ * plan can answer.
+ *
+ * @example parseQuestion("what's left", "What's left") // { asks: "whatsLeft" }
+ */
 export function parseQuestion(words: string, said: string): Question | null {
-  const whole = WHOLE.find(([pattern]) => pattern.test(words));
+  const whole = FIXED_QUESTIONS.find(([pattern]) => pattern.test(words));
   if (whole) return whole[1];
   if (HOW_MANY.test(said)) return howMany(said);
   if (WHERE.test(said)) return where(said);
@@ -47,7 +52,7 @@ function howMany(words: string): Question {
   if (/\bto the (?:next )?ring\b/.test(about)) return { asks: "howFarToTheRing" };
   return {
     asks: "howMany",
-    what: COUNTED.find(([pattern]) => pattern.test(about))?.[1] ?? null,
+    what: COUNTABLES.find(([pattern]) => pattern.test(about))?.[1] ?? null,
     edge: EDGES.find((name) => new RegExp(`\\b${name}\\b`, "i").test(about)) ?? null,
     kind: KINDS.find(([pattern]) => pattern.test(about))?.[1] ?? null,
     words,

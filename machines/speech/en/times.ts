@@ -1,25 +1,25 @@
-import type { Clock, Half } from "../clock.ts";
+import type { AmPm, Clock } from "../clock.ts";
 import { isArticle, underHundred } from "./number-words.ts";
 import { measures } from "./quantities.ts";
 import { tokens } from "./tokens.ts";
-import { scale } from "./units.ts";
+import { unitNames } from "./units.ts";
 
-/** Whether an hour is of the 24-hour day; after a zero it is, unless a half is said: "07:30", but "07:30 pm". */
-type Is24 = "no" | "zero" | "yes";
-/** A time as it was said, with the minutes that are past its hour or, below zero, before it. */
-type Time = { readonly hour: number; readonly minute: number; readonly is24: Is24; readonly shift?: number };
-type Hour = { readonly hour: number; readonly next: number; readonly is24: Is24 };
+/** Whether an hour is on the 24-hour clock. With a leading zero it is, unless am or pm follows: "07:30", but "07:30 pm". */
+type TwentyFourHour = "no" | "zero" | "yes";
+/** A time as said. `shift` is in minutes: positive for "past" the hour, negative for "to" the hour. */
+type SpokenTime = { readonly hour: number; readonly minute: number; readonly is24: TwentyFourHour; readonly shift?: number };
+type SpokenHour = { readonly hour: number; readonly next: number; readonly is24: TwentyFourHour };
 
 /** Minutes in each unit of time. */
-const LENGTHS = [
-  scale("hour", "min", 60, 1, "hours | hour | hrs | hr"),
-  scale("minute", "min", 1, 1, "minutes | minute | mins | min"),
-  scale("second", "min", 1, 60, "seconds | second | secs | sec"),
+const TIME_UNITS = [
+  unitNames("hour", "min", 60, 1, "hours | hour | hrs | hr"),
+  unitNames("minute", "min", 1, 1, "minutes | minute | mins | min"),
+  unitNames("second", "min", 1, 60, "seconds | second | secs | sec"),
 ];
-/** Longer ago than a day nobody says a time without its date. */
+/** Nobody gives a time more than a day ago without a date. */
 const MAX_MINUTES_AGO = 24 * 60;
-/** What tells the half of the day, with the hours that it is said of. */
-const HALVES: readonly (readonly [said: string, half: "am" | "pm", from: number, to: number])[] = [
+/** Phrases that tell am from pm, with the hours they are used for. */
+const AM_PM_PHRASES: readonly (readonly [said: string, half: "am" | "pm", from: number, to: number])[] = [
   ["am", "am", 0, 12],
   ["a m", "am", 0, 12],
   ["pm", "pm", 1, 23],
@@ -28,30 +28,34 @@ const HALVES: readonly (readonly [said: string, half: "am" | "pm", from: number,
   ["in the afternoon", "pm", 1, 18],
   ["in the evening", "pm", 4, 23],
 ];
-const NOONS: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 0 };
+const NAMED_HOURS: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 0 };
 
-/** The time of day, or how long ago, that a whole text says; `null` when it says none, more than one, or more than a time. */
+/**
+ * The time of day, or how long ago, in a whole text; `null` if it says none, more than one, or more than a time.
+ *
+ * @example readClock("quarter past two in the afternoon") // { hour: 14, minute: 15, half: "pm" }
+ */
 export function readClock(text: string): Clock | null {
   const t = tokens(text);
   if (!t || t.length === 0 || text.includes(",")) return null;
   if (/^(?:just |right )?now$/.test(t.join(" "))) return { minutesAgo: 0 };
   if (t.at(-1) === "ago") return ago(t.slice(0, -1));
-  for (const [said, half, from, to] of HALVES) {
+  for (const [said, half, from, to] of AM_PM_PHRASES) {
     const words = said.split(" ");
     const rest = t.slice(0, -words.length);
-    if (rest.length > 0 && words.every((w, k) => t[rest.length + k] === w)) return only(times(rest, true), half, from, to);
+    if (rest.length > 0 && words.every((w, k) => t[rest.length + k] === w)) return singleTime(readTimes(rest, true), half, from, to);
   }
-  return only(times(t, false), null, 0, 23);
+  return singleTime(readTimes(t, false), null, 0, 23);
 }
 
 function ago(t: readonly string[]): Clock | null {
-  const found = measures(t, 0, LENGTHS)
+  const found = measures(t, 0, TIME_UNITS)
     .filter(({ unit, assumed }) => unit && !assumed)
     .flatMap((m) => {
-      const minutes = (m.n * m.unit!.times) / m.unit!.over;
+      const minutes = (m.n * m.unit!.numerator) / m.unit!.denominator;
       if (m.next === t.length) return [minutes];
       if (m.kind !== "whole" || m.unit!.name !== "hour") return [];
-      return measures(t, t[m.next] === "and" ? m.next + 1 : m.next, LENGTHS)
+      return measures(t, t[m.next] === "and" ? m.next + 1 : m.next, TIME_UNITS)
         .filter((rest) => rest.next === t.length && rest.unit?.name === "minute" && !rest.assumed)
         .map((rest) => minutes + rest.n);
     });
@@ -59,64 +63,65 @@ function ago(t: readonly string[]): Clock | null {
   return minutesAgo !== undefined && others.length === 0 && minutesAgo <= MAX_MINUTES_AGO ? { minutesAgo } : null;
 }
 
-/** The one time there is, in its half of the day. */
-function only(found: readonly Time[], half: Half, from: number, to: number): Clock | null {
+/** The time if all readings agree on it, with am or pm resolved as far as possible; otherwise null. */
+function singleTime(found: readonly SpokenTime[], half: AmPm, from: number, to: number): Clock | null {
   const clocks = found.flatMap(({ hour, minute, is24, shift = 0 }) => {
     if (hour < from || hour > to) return [];
     const said12 = half !== null && hour <= 12 && is24 !== "yes";
     const told = said12 ? (hour % 12) + (half === "pm" ? 12 : 0) : hour;
-    if (half !== null && halfOf(told) !== half) return [];
-    // "Ten past two" is said of its hour, so the half is that hour's; a twelve-hour clock goes round from 12 to 1.
+    if (half !== null && amPmOf(told) !== half) return [];
+    // In "ten to two pm", am or pm belongs to the hour named. A twelve-hour clock goes from 12 to 1.
     const day = (told * 60 + minute + shift + 1440) % 1440;
     const at = Math.floor(day / 60);
     const known = half !== null || is24 !== "no" || hour === 0 || hour > 12;
     const needed = at >= 1 && at <= 12;
-    return [{ hour: known ? at : ((at + 11) % 12) + 1, minute: day % 60, half: known && (needed || half !== null) ? halfOf(at) : null }];
+    return [{ hour: known ? at : ((at + 11) % 12) + 1, minute: day % 60, half: known && (needed || half !== null) ? amPmOf(at) : null }];
   });
   const [first, ...others] = clocks;
   return first && others.every((o) => o.hour === first.hour && o.minute === first.minute && o.half === first.half) ? first : null;
 }
 
-const halfOf = (hour: number): Half => (hour < 12 ? "am" : "pm");
+const amPmOf = (hour: number): AmPm => (hour < 12 ? "am" : "pm");
 
-/** Every time that all the pieces say; a bare hour counts only where its half is said. */
-function times(t: readonly string[], halfSaid: boolean): Time[] {
+/** Every reading of all the tokens as a time; a bare hour counts only if am or pm was said. */
+function readTimes(t: readonly string[], halfSaid: boolean): SpokenTime[] {
   if (t.at(-1) === "hours") return clockTimes(t.slice(0, -1), true).map((time) => ({ ...time, is24: "yes" }));
   const name = t[0] === "twelve" && t.length === 2 ? t[1] : t.length === 1 ? t[0] : undefined;
-  if (name !== undefined && Object.hasOwn(NOONS, name)) return halfSaid ? [] : [{ hour: NOONS[name]!, minute: 0, is24: "yes" }];
+  if (name !== undefined && Object.hasOwn(NAMED_HOURS, name)) return halfSaid ? [] : [{ hour: NAMED_HOURS[name]!, minute: 0, is24: "yes" }];
   return [
     ...clockTimes(t, false),
-    ...past(t),
+    ...relativeTimes(t),
     ...hoursAt(t, 0, true)
-      .filter((h) => ends(t, h.next, halfSaid))
-      .map(sharp),
+      .filter((h) => isEndOfTime(t, h.next, halfSaid))
+      .map(onTheHour),
   ];
 }
 
-const sharp = ({ hour, is24 }: Hour): Time => ({ hour, minute: 0, is24 });
-const ends = (t: readonly string[], i: number, bare: boolean): boolean => {
+const onTheHour = ({ hour, is24 }: SpokenHour): SpokenTime => ({ hour, minute: 0, is24 });
+const isEndOfTime = (t: readonly string[], i: number, bare: boolean): boolean => {
   const rest = t.slice(i).join(" ");
   return rest === "o'clock" || rest === "oclock" || rest === "o clock" || (bare && rest === "");
 };
 
 /** "14:15", "2.15", "1415", "two fifteen", "oh seven thirty", "fourteen hundred", "two oh five". */
-function clockTimes(t: readonly string[], hoursSaid: boolean): Time[] {
+function clockTimes(t: readonly string[], hoursSaid: boolean): SpokenTime[] {
   const written = t.length === 1 ? /^(\d{1,2})[:.]?(\d{2})$/.exec(t[0]!) : null;
-  if (written) return inDay([{ hour: Number(written[1]), minute: Number(written[2]), is24: written[1]!.startsWith("0") ? "zero" : "no" }]);
-  return inDay(
-    hoursAt(t, 0, false).flatMap((h): Time[] => {
+  if (written)
+    return validTimes([{ hour: Number(written[1]), minute: Number(written[2]), is24: written[1]!.startsWith("0") ? "zero" : "no" }]);
+  return validTimes(
+    hoursAt(t, 0, false).flatMap((h): SpokenTime[] => {
       if (t[h.next] === "hundred" && h.next + 1 === t.length)
-        return h.is24 !== "no" || h.hour >= 10 || hoursSaid ? [{ ...sharp(h), is24: "yes" }] : [];
+        return h.is24 !== "no" || h.hour >= 10 || hoursSaid ? [{ ...onTheHour(h), is24: "yes" }] : [];
       return minutesAt(t, h.next).map((minute) => ({ hour: h.hour, minute, is24: h.is24 }));
     }),
   );
 }
 
-const inDay = (found: readonly Time[]): Time[] => found.filter(({ hour, minute }) => hour < 24 && minute < 60);
+const validTimes = (found: readonly SpokenTime[]): SpokenTime[] => found.filter(({ hour, minute }) => hour < 24 && minute < 60);
 const isZero = (word: string | undefined) => word === "oh" || word === "o" || word === "zero" || word === "0";
 
-/** Every hour that starts at a piece; with a zero before it, it is of the 24-hour day. "Noon" only where `named` allows it. */
-function hoursAt(t: readonly string[], i: number, named: boolean): Hour[] {
+/** Every hour that starts at token `i`. A leading zero means the 24-hour clock. "Noon" counts only with `named`. */
+function hoursAt(t: readonly string[], i: number, named: boolean): SpokenHour[] {
   const word = t[i] ?? "";
   if (/^0\d$/.test(word)) return [{ hour: Number(word), next: i + 1, is24: "zero" }];
   if (isZero(word)) {
@@ -124,11 +129,11 @@ function hoursAt(t: readonly string[], i: number, named: boolean): Hour[] {
     const none = isZero(t[i + 1]) ? i + 2 : i + 1;
     return [...digits.map(({ n, next }) => ({ hour: n, next, is24: "zero" as const })), { hour: 0, next: none, is24: "zero" }];
   }
-  if (named && Object.hasOwn(NOONS, word)) return [{ hour: NOONS[word]!, next: i + 1, is24: "yes" }];
+  if (named && Object.hasOwn(NAMED_HOURS, word)) return [{ hour: NAMED_HOURS[word]!, next: i + 1, is24: "yes" }];
   return underHundred(t, i).flatMap(({ n, next }) => (n < 24 ? [{ hour: n, next, is24: "no" }] : []));
 }
 
-/** The minutes that the rest of the pieces are: two digits, "oh five", or a number from ten. */
+/** The remaining tokens as minutes: two digits, "oh five", or a number from ten up. */
 function minutesAt(t: readonly string[], i: number): number[] {
   if (i + 1 === t.length && /^\d\d$/.test(t[i]!)) return [Number(t[i])];
   if (isZero(t[i]) && i + 2 === t.length) {
@@ -139,7 +144,7 @@ function minutesAt(t: readonly string[], i: number): number[] {
 }
 
 /** "quarter past two", "half past ten", "twenty-five minutes to four", "ten to noon". */
-function past(t: readonly string[]): Time[] {
+function relativeTimes(t: readonly string[]): SpokenTime[] {
   const from = isArticle(t[0]) && t[1] === "quarter" ? 1 : 0;
   const word = t[from] ?? "";
   const parts = [
@@ -152,7 +157,7 @@ function past(t: readonly string[]): Time[] {
     const after = /^(?:past|after)$/.test(t[at] ?? "");
     const before = n !== 30 && /^(?:to|till|til|before|of)$/.test(t[at] ?? "");
     if (!after && !before) return [];
-    const hours = hoursAt(t, at + 1, true).filter((h) => ends(t, h.next, true));
-    return hours.map((h) => ({ ...sharp(h), shift: after ? n : -n }));
+    const hours = hoursAt(t, at + 1, true).filter((h) => isEndOfTime(t, h.next, true));
+    return hours.map((h) => ({ ...onTheHour(h), shift: after ? n : -n }));
   });
 }

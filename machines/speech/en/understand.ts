@@ -23,12 +23,14 @@ const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
   [/^note\b[ ,:-]*(.+)$/is, (text) => ({ intent: { type: "note", text } })],
 ];
 const THUNDER = /^(?:(?:heard )?thunder(?: heard)?|lightning(?: seen)?)$/;
-/** A pole's lean, said where none is asked: worth keeping, and no answer to anything. */
+/** A pole's lean at a call that does not ask for one: worth keeping, but not an answer. */
 const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
 
 /**
- * What words mean at a call. Pure; the same words at another call mean something else. How strictly they are taken when
- * they are spoken is another matter: `hear`.
+ * The meaning of words at a call; at another call the same words may mean something else. How strictly spoken words are taken is
+ * decided in `hear`.
+ *
+ * @example understand("carry on", null) // { intent: { type: "carryOn" } }
  */
 export function understand(heard: string, step: Step | null): Meaning {
   if (isHold(heard)) return { intent: { type: "hold" } };

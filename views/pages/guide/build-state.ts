@@ -3,7 +3,7 @@ import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import type { Answer, Gate } from "../../../machines/install/gates.ts";
-import { attentionState, currentStep, type Job, stepsIn } from "../../../machines/install/job.ts";
+import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
@@ -11,15 +11,15 @@ import { thundery, weatherAt } from "../../../machines/install/weather.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
-import { askText, callText, replyText, unrecordedText } from "../../text/replies.ts";
+import { askText, callText, replyText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { GateState, GuideState, ThreadLine } from "./state.ts";
 
 const THREAD = 12;
 
 /** Everything a screen shows of a job at a moment, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
-export function buildGuideState(held: LiveJob, at: number, device: string | null, words: Words): GuideState {
-  const { job, entries, names, readOnly, lowStorage } = held;
+export function buildGuideState(live: LiveJob, at: number, device: string | null, words: Words): GuideState {
+  const { job, entries, names, readOnly, warning } = live;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = currentStep(job);
@@ -37,26 +37,26 @@ export function buildGuideState(held: LiveJob, at: number, device: string | null
     call: step ? callState(step, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: step?.gate ? gateState(step, step.gate, job, at, name, words) : null,
-    held: heldState(held, name, words),
+    held: holdState(live, name, words),
     weather: { is: weather, words: words.weatherWords(weather, context.wind, thundery(context, at) ? context.thunderAt : null, at) },
-    readBack: device === null ? null : readBackOn(device, held, at, name, words),
+    readBack: device === null ? null : readBackOn(device, live, at, name, words),
     makingSafe: context.resumeAt !== null,
     closed: step === null,
     proposed: context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
-    thread: entries.slice(-THREAD).flatMap(({ entry }) => (entry.kind === "command" ? [threadLine(entry, held, name, words)] : [])),
-    readOnly: readOnly && words.readOnlyText(readOnly),
-    warning: lowStorage && words.lowStorageText(lowStorage),
+    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, live, name, words)] : [])),
+    readOnly: readOnly && words.notRecordedText(readOnly),
+    warning: warning && words.errors.low(warning),
   };
 }
 
 /** Whose hold it is. One that could not be recorded holds as well, and says so. */
-function heldState({ job, unrecorded }: LiveJob, name: (id: string) => string, words: Words): GuideState["held"] {
-  const is = unrecorded?.is ?? attentionState(job);
-  if (is === "working") return null;
-  const by = name(unrecorded?.by ?? job.snapshot.context.heldBy ?? "");
-  return { by, only: is === "paused" ? "paused" : null, unrecorded: unrecorded && unrecordedText(unrecorded.why, words) };
+function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, words: Words): GuideState["held"] {
+  const only = (is: string) => (is === "paused" ? "paused" : null);
+  if (unrecorded) return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: words.notRecordedText(unrecorded.why) };
+  const is = attentionState(job);
+  return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 
 function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
@@ -64,14 +64,14 @@ function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
   return { say: say(step.params), why, wrong, well };
 }
 
-function readBackOn(device: string, held: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
-  const waits = pendingReadBack(held.job, device, at);
-  const heard = waits && lookupIn(held.entries)(waits.entry);
+function readBackOn(device: string, live: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
+  const waits = pendingReadBack(live.job, device, at);
+  const heard = waits && lookupIn(live.entries)(waits.entry);
   if (!waits || heard?.kind !== "command") return null;
   return {
     entry: waits.entry,
-    words: replied(heard, held, name, words),
-    leftS: Math.ceil((waits.at - at) / 1000 + held.job.frozen.limits.readBackS.is),
+    words: replied(heard, live, name, words),
+    leftS: Math.ceil((waits.at - at) / 1000 + live.job.frozen.limits.readBackS.is),
   };
 }
 
@@ -110,10 +110,10 @@ const discrepancyLink = ({ wordsKey, params }: Step, answer: Answer | undefined)
     ? `discrepancy?what=rings&edge=${params.edge}&counted=${answer.value.n}`
     : null;
 
-function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
-  const { job } = held;
+function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
+  const { job } = live;
   const { command, outcome } = entry;
-  const step = stepsIn(job.frozen.script).byId.get(entry.step);
+  const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
     no: entry.no,
     time: words.when.clock(job.frozen.brief.zone, entry.at),
@@ -121,7 +121,7 @@ function threadLine(entry: CommandEntry, held: LiveJob, name: (id: string) => st
     call: step ? callText(step, words).say(step.params) : "",
     said: command.heard ?? words.saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: replied(entry, held, name, words),
+    reply: replied(entry, live, name, words),
     refused: "refused" in outcome,
   };
 }

@@ -1,7 +1,7 @@
 import Drawing from "dxf-writer";
 import { cornerOf, edgeTapes, endsOf, OUTWARD, stakeLines } from "../../../machines/tent/tape.ts";
 import { CORNERS, type Piece, type Point, type TentPlan } from "../../../machines/tent/types.ts";
-import { layOnSite } from "../../drawing/frame.ts";
+import { clothToSite } from "../../drawing/frame.ts";
 import { northDeg } from "../../drawing/surroundings.tsx";
 import type { Units } from "../../drawing/units.ts";
 import type { Words } from "../../text/words.ts";
@@ -109,7 +109,7 @@ const plain = (text: string): string =>
 function outlineOf(plan: TentPlan, { at }: Piece): Point[] {
   const [right, far] = [at.xFt + at.widthFt, at.yFt + at.lengthFt];
   const corners = [at, { xFt: at.xFt, yFt: far }, { xFt: right, yFt: far }, { xFt: right, yFt: at.yFt }];
-  return corners.map(layOnSite(plan));
+  return corners.map(clothToSite(plan));
 }
 
 const middle = (points: readonly Point[]): Point => ({

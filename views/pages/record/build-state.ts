@@ -7,11 +7,11 @@ import { placeName, runsOf } from "./lines.ts";
 import type { Moment, PhaseRun, RecordState, TimeTaken } from "./state.ts";
 
 /** The whole record of a job in words. Entries that nobody can vouch for are not among those it is given. */
-export function buildRecordState(held: LiveJob, words: Words): RecordState {
-  const { job, entries, names, readOnly } = held;
+export function buildRecordState(live: LiveJob, words: Words): RecordState {
+  const { job, entries, names, readOnly } = live;
   const { fold, each } = foldAll(entries);
   const local = (at: number): Moment => ({ utc: new Date(at).toISOString(), local: words.when.second(fold.zone, at) });
-  const { phases, phones } = runsOf(held, each, local, words);
+  const { phases, phones } = runsOf(live, each, local, words);
   return {
     job: fold.job,
     title: fold.title,
@@ -24,9 +24,9 @@ export function buildRecordState(held: LiveJob, words: Words): RecordState {
     last: local(fold.lastAt),
     entries: entries.length,
     tip: entries.at(-1)!.hash,
-    problem: readOnly && words.readOnlyText(readOnly),
+    problem: readOnly && words.notRecordedText(readOnly),
     times: timesOf(fold, words),
-    kit: kitOf(held),
+    kit: kitOf(live),
     phases,
   };
 }

@@ -25,7 +25,7 @@ export type Told = {
 /** A forecast in words. */
 export function buildTimeState({ job, title, zone, rehearsal, readOnly: unsound, forecast, now }: Told, words: Words): TimeState {
   const { time } = words;
-  const readOnly = unsound && words.readOnlyText(unsound);
+  const readOnly = unsound && words.notRecordedText(unsound);
   const utc = (at: number) => new Date(at).toISOString();
   const finish = readOnly ? null : (forecast?.finish ?? null);
   return {

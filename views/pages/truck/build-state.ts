@@ -24,7 +24,7 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Word
     revision: job.snapshot.context.revision,
     way,
     gate: asked?.id ?? null,
-    readOnly: asked === null ? (readOnly ? words.readOnlyText(readOnly) : whenAsked(job, words)) : null,
+    readOnly: asked === null ? (readOnly ? words.notRecordedText(readOnly) : whenAsked(job, words)) : null,
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines),

@@ -4,7 +4,7 @@ import { calls } from "./calls.ts";
 import { changes, changeText, discrepancy } from "./changes.ts";
 import { client } from "./client.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
-import { errors, lowStorageText, readOnlyText, storageText } from "./errors.ts";
+import { errors, notRecordedText } from "./errors.ts";
 import { guide, more } from "./guide.ts";
 import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
 import { tapeText } from "./lengths.ts";
@@ -79,9 +79,7 @@ export const en = {
 
   // What is wrong with a request.
   errors,
-  readOnlyText,
-  storageText,
-  lowStorageText,
+  notRecordedText,
 
   // Names, numbers, moments.
   roleName,

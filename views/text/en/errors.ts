@@ -1,6 +1,6 @@
 import type { ReadOnly } from "../../../machines/conversation/live-job.ts";
 import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
-import type { LostStorage, LowStorage, StorageFailure } from "../../../machines/record/storage.ts";
+import type { Failure, Loss, LowSpace } from "../../../machines/record/storage.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
 
@@ -132,6 +132,8 @@ export const errors = {
   noPage: (path: string) => `There is no page ${path.slice(0, 80)}.`,
   notJson: "The body is not JSON. Send one JSON object.",
   notAForm: "Send JSON, or a form from the page.",
+  low: ({ place, freeBytes }: LowSpace) =>
+    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`,
   tooLarge: "That is too much at once. Nothing was recorded.",
   bodyShape: "Something in the body is not what it should be. Put these right:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
@@ -152,28 +154,28 @@ export const errors = {
   oops: "Something went wrong here. Nothing was recorded; try again.",
 } as const;
 
-type Misfit = Exclude<ReadOnly, LostStorage>;
-const READ_ONLY: Readonly<Record<Misfit["why"], (no: number) => string>> = {
+const READ_ONLY: Readonly<Record<Exclude<ReadOnly["why"], "lost">, (no: number) => string>> = {
   replay: (no) => `Entry ${no} of this job does not replay as it was recorded. The job is open for reading only.`,
   chain: (no) => `Entry ${no} of this job does not fit the chain. The job is open for reading only.`,
   changed: (no) => `Entry ${no} in the data file is no longer as it was written.`,
 };
 /** Why a job can be read and not driven. */
-export const readOnlyText = (is: ReadOnly): string => (is.why === "lost" ? storageText(is) : READ_ONLY[is.why](is.no));
-
-const LOST: Readonly<Record<LostStorage["how"], string>> = {
+const LOST: Readonly<Record<Loss, string>> = {
   deleted: "was deleted",
   replaced: "was replaced by another",
   cutShort: "was cut short",
 };
-/** Why nothing more is recorded. */
-export function storageText(failure: StorageFailure): string {
-  const { place, why } = failure;
-  if (why === "full") return `The disk with the data file ${place} is full, so nothing more is recorded; make room on it.`;
-  if (why === "failed")
-    return `The disk with the data file ${place} took nothing (${failure.said}), so nothing more is recorded; look after it.`;
-  return `The data file ${place} ${LOST[failure.how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
+
+/** Why nothing more is recorded, or a job can only be read, and what to do. */
+export function notRecordedText(because: Failure | ReadOnly): string {
+  switch (because.why) {
+    case "lost":
+      return `The data file ${because.place} ${LOST[because.how]} while in use, so nothing more is recorded; export this record, put your last copy of the file back, and start again.`;
+    case "full":
+      return `The disk with the data file ${because.place} is full, so nothing more is recorded; make room on it.`;
+    case "failed":
+      return `The disk with the data file ${because.place} took nothing (${because.said}), so nothing more is recorded; look after it.`;
+    default:
+      return READ_ONLY[because.why](because.no);
+  }
 }
-/** Said while there still is room. */
-export const lowStorageText = ({ place, freeBytes }: LowStorage): string =>
-  `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`;

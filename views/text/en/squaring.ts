@@ -1,6 +1,6 @@
 import type { LengthName } from "../../../machines/site/lengths.ts";
 import type { Suspect } from "../../../machines/site/misread.ts";
-import type { Compared, Move, Squared } from "../../../machines/site/squaring.ts";
+import type { LengthComparison, Move, Squared } from "../../../machines/site/squaring.ts";
 import { feetInches, inches } from "./names.ts";
 
 /** A length by its ends, as it is said: AB is "A to B". */
@@ -35,7 +35,7 @@ const again = (suspect: Suspect | null): string =>
 /** A guess is no finer than an inch. */
 const toInch = (ft: number) => Math.round(ft * 12) / 12;
 
-function moved(moves: readonly Move[], lengths: readonly Compared[]): string {
+function moved(moves: readonly Move[], lengths: readonly LengthComparison[]): string {
   if (moves.length > 0) return `Hold A and the line A to B. ${moves.map(moveText).join(" ")}`;
   const off = lengths.filter((l) => !l.good).map((l) => `${lengthName(l.name)} is ${feetInches(l.ft)}, wanted ${feetInches(l.wantFt)}`);
   return `The marks fit within what a tape can show, but ${off.join(", ")}. Measure again.`;

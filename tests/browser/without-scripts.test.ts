@@ -1,0 +1,44 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { answerOnPage, opened, press, type World } from "../support/browser.ts";
+import { PHASES } from "../support/phases.ts";
+
+/** Calls of every phase, with every kind of answer that the demo job asks for. The whole raise by forms is tried without a browser. */
+const CALLS = [
+  ["utilitiesMarked", "a document", "sheet.atHand"],
+  ["utilitiesMarked", "counts, on their own page", "kit.loaded"],
+  ["anchorsSet", "lengths, one at a time", "squared"],
+  ["anchorsSet", "a count", "marked.AB"],
+  ["anchorsSet", "a measurement", "showing.AB"],
+  ["sectionsJoined", "a yes of somebody else", "laid.looked"],
+  ["perimeterRaised", "a wind reading", "sides.gust"],
+  ["interiorRaised", "as many as before, counted by somebody else", "out.quarters.line-1"],
+  ["tensioned", "a yes", "tension.plumb"],
+  ["inspected", "a yes of somebody else", "walked.AB"],
+  ["standing", "a yes", "watch"],
+  ["struck", "a yes, and the job is closed", "strike.ground"],
+] as const;
+
+let world: World;
+beforeAll(async () => {
+  world = await opened(...CALLS.map(([, , step]) => step));
+});
+afterAll(() => world.close());
+
+describe("the demo job with scripts off", () => {
+  it.each(CALLS)("%s: refused by plain forms, then answered with %s, it goes on", async (phase, _, step) => {
+    const job = world.at(step);
+    const page = await job.screen("p1", { scripts: false });
+    expect(await job.state()).toMatchObject({ phase, step });
+    await press(page, ".dock .main button");
+    await page.locator(".earlier li.refused").last().waitFor();
+    expect((await job.state()).step).toBe(step);
+    await answerOnPage(page, job, await job.state());
+    await page.goto(`${job.url}jobs/${job.job}?as=p1`);
+    await press(page, ".dock .main button");
+    const after = await job.state();
+    expect(after.step).not.toBe(step);
+    expect(after.closed).toBe(step === "strike.ground");
+  });
+  it("of every phase was tried", () => expect([...new Set(CALLS.map(([phase]) => phase))].sort()).toEqual(PHASES));
+  it("went without trouble", () => expect(world.troubles).toEqual([]));
+});
