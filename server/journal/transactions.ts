@@ -1,24 +1,26 @@
 import type Sqlite from "better-sqlite3";
-import type { Loss } from "../../machines/record/storage.ts";
 import { NotWritten } from "./journal.ts";
 import type { FileWatch } from "./watch-file.ts";
 
 /**
  * Runs writes in a transaction of their own, on disk when it returns. Throws what `write` throws, or NotWritten; then nothing
- * of it is there. What is written counts once `watch` has looked at the file: what went into one that nobody will find again
- * is lost. Into a lost file nothing is written.
+ * of it is there. The file is looked at before anything is written, as a log that was cut short grows again; and once more
+ * before that counts as written, as what went into a file that nobody will find again is lost.
  */
-export function transactionsIn(db: Sqlite.Database, file: string, watch: Pick<FileWatch, "lost" | "look">) {
-  const refuseIf = (how: Loss | null) => {
+export function transactionsIn(db: Sqlite.Database, file: string, { look }: Pick<FileWatch, "look">) {
+  const refuseIfLost = () => {
+    const how = look();
     if (how) throw new NotWritten({ why: "lost", place: file, how });
   };
   return (write: () => void): void => {
+    // Asked of a database that was let go, libsql 0.5.29 ends the process.
+    if (!db.open) throw new Error(`${file} is closed; nothing may be written after that`);
     try {
-      refuseIf(watch.lost());
+      refuseIfLost();
       db.exec("BEGIN IMMEDIATE");
       write();
       db.exec("COMMIT");
-      refuseIf(watch.look());
+      refuseIfLost();
     } catch (error) {
       // A full disk has SQLite roll back by itself.
       if (db.inTransaction) db.exec("ROLLBACK");
@@ -31,7 +33,7 @@ export function transactionsIn(db: Sqlite.Database, file: string, watch: Pick<Fi
     const { code, message } = error as { code?: unknown; message: string };
     if (typeof code !== "string") return error;
     if (code === "SQLITE_FULL" || code === "ENOSPC") return new NotWritten({ why: "full", place: file });
-    const how = watch.look();
+    const how = look();
     return new NotWritten(how ? { why: "lost", place: file, how } : { why: "failed", place: file, said: message });
   }
 }

@@ -10,14 +10,12 @@ import type { Condition } from "./journal.ts";
 export const MIN_FREE_BYTES = 64 * 1024 * 1024;
 
 export type FileWatch = {
-  /** What became of the file by the last look; `null` while it is there. */
-  readonly lost: () => Loss | null;
-  /** What became of it by now. Once it is lost it stays so: what is put there later is another file. */
+  /** What became of the file; `null` while it is there. Once it is lost it stays so: what is put there later is another file. */
   readonly look: () => Loss | null;
   readonly condition: () => Condition;
 };
 /** A database in memory has no file that could be lost, and no disk that could be full. */
-export const NO_FILE: FileWatch = { lost: () => null, look: () => null, condition: () => ({ is: "sound" }) };
+export const NO_FILE: FileWatch = { look: () => null, condition: () => ({ is: "sound" }) };
 
 /**
  * Watches a data file and its log by their names, while they are open: each must stay the same file, and never get shorter.
@@ -47,7 +45,7 @@ export function watchFile(file: string): FileWatch {
     return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
   };
   look();
-  return { lost: () => lost, look, condition };
+  return { look, condition };
 }
 
 /** Bytes that we may still write in a folder; `null` where the system does not say. */

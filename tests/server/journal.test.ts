@@ -68,6 +68,12 @@ describe("a journal's file", () => {
     await journal.close();
     await openJournal(file).close();
   });
+  it("that was closed takes nothing more, and the program goes on", async () => {
+    const journal = openJournal(newFile());
+    await journal.close();
+    await expect(journal.open(chainOf("job-1", 1)[0]!, {})).rejects.toThrow(/is closed/);
+    await journal.close();
+  });
   it("is not made where its log was left alone: the entries in the log are kept", async () => {
     const { file, meddle } = await closedFile();
     meddle(`ATTACH '${join(folder, "alone.db-wal")}' AS log; CREATE TABLE log.kept (a)`);
