@@ -7,7 +7,7 @@ import type { Languages } from "../views/text/languages.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
-import { Conflict, type Journal, NotWritten } from "./journal/journal.ts";
+import { type Condition, Conflict, type Journal, NotWritten } from "./journal/journal.ts";
 import { liveJobFrom, personOf } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
@@ -36,15 +36,18 @@ export type Said<T> = Recorded | Unrecorded | { readonly live: LiveJob; readonly
 export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Dependencies, "languages">) {
   const jobs = new Map<JobId, Kept>();
   const inTurn = createQueues();
+  /** How the journal was doing when a page was last asked for. What is said asks it anyway, by being written. */
+  let condition: Condition = { is: "sound" };
   /** Holds that the journal could not take, in the order they were said. */
   const waiting = new Map<JobId, readonly Given[]>();
 
   /** A job as it stands now, and how its journal is doing. */
   async function load(id: JobId): Promise<LiveJob> {
-    return asTold(jobs.get(id) ?? (await inTurn(id, () => kept(id))));
+    const live = jobs.get(id) ?? (await inTurn(id, () => kept(id)));
+    condition = await journal.condition();
+    return inCondition(live);
   }
-  async function asTold(live: LiveJob): Promise<LiveJob> {
-    const condition = await journal.condition();
+  function inCondition(live: LiveJob): LiveJob {
     if (condition.is === "lost") return { ...live, readOnly: { why: "lost", place: condition.place, how: condition.how } };
     return condition.is === "low" ? { ...live, warning: condition } : live;
   }
@@ -53,7 +56,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
   async function kept(id: JobId): Promise<Kept> {
     const known = jobs.get(id);
     if (known) return known;
-    const condition = await journal.condition();
+    condition = await journal.condition();
     if (condition.is === "lost") throw new NotWritten({ ...condition, why: "lost" });
     const lines = await journal.read(id);
     if (lines.length === 0) throw new Problem(404, (w) => w.errors.noJob(id));
@@ -114,7 +117,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
         return heldAnyway(live, given, error);
       }
     });
-    return { ...said, live: await asTold(said.live) };
+    return { ...said, live: inCondition(said.live) };
   }
 
   /** A hold holds, written or not, and every screen says which. Everything else is done when it is written, or not at all. */

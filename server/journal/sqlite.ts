@@ -3,17 +3,14 @@ import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/
 import { closeDatabase, openDatabase } from "./data-file.ts";
 import { foldsIn } from "./folds.ts";
 import { groupCommit } from "./group-commit.ts";
-import { type Condition, Conflict, type Journal, KeyUsed, type Listed, type Names } from "./journal.ts";
+import { Conflict, type Journal, KeyUsed, type Listed, type Names } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
 import { tentsIn } from "./tents.ts";
 import { transactionsIn } from "./transactions.ts";
-import { watchFile } from "./watch-file.ts";
+import { NO_FILE, watchFile } from "./watch-file.ts";
 
 /** A journal in one SQLite file, or in memory for `:memory:`. Call `openJournal` for files: it looks before it touches. */
 export const sqliteJournal = (file: string): Journal => journalIn(openDatabase(file), file);
-
-/** A database in memory has no file that could be lost, and no disk that could be full. */
-const IN_MEMORY = { look: () => null, condition: (): Condition => ({ is: "sound" }) };
 
 /** The journal in an open data file. `file` is where it lies, for what has to be watched and said of it. */
 export function journalIn(db: Sqlite.Database, file: string): Journal {
@@ -30,8 +27,8 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
   );
 
   const folds = foldsIn(db);
-  const watch = file === ":memory:" ? IN_MEMORY : watchFile(file);
-  const commit = transactionsIn(db, file, watch.look);
+  const watch = file === ":memory:" ? NO_FILE : watchFile(file);
+  const commit = transactionsIn(db, file, watch);
   commit(folds.settle);
   const group = groupCommit(commit);
 

@@ -9,11 +9,21 @@ import type { Condition } from "./journal.ts";
  */
 export const MIN_FREE_BYTES = 64 * 1024 * 1024;
 
+export type FileWatch = {
+  /** What became of the file by the last look; `null` while it is there. */
+  readonly lost: () => Loss | null;
+  /** What became of it by now. Once it is lost it stays so: what is put there later is another file. */
+  readonly look: () => Loss | null;
+  readonly condition: () => Condition;
+};
+/** A database in memory has no file that could be lost, and no disk that could be full. */
+export const NO_FILE: FileWatch = { lost: () => null, look: () => null, condition: () => ({ is: "sound" }) };
+
 /**
  * Watches a data file and its log by their names, while they are open: each must stay the same file, and never get shorter.
  * Only asks the folder about them: to open and close either here would let go of the locks that SQLite holds (POSIX).
  */
-export function watchFile(file: string) {
+export function watchFile(file: string): FileWatch {
   const known = new Map<string, { readonly dev: number; readonly ino: number; readonly size: number }>();
   let lost: Loss | null = null;
 
@@ -26,7 +36,6 @@ export function watchFile(file: string) {
     known.set(part, { dev: is.dev, ino: is.ino, size: is.size });
     return null;
   };
-  /** What became of the file, or `null`. Once it is lost it stays so: what is put there later is another file. */
   const look = (): Loss | null => {
     lost ??= lossOf(file) ?? lossOf(`${file}-wal`);
     return lost;
@@ -38,7 +47,7 @@ export function watchFile(file: string) {
     return freeBytes !== null && freeBytes < MIN_FREE_BYTES ? { is: "low", place: dirname(file), freeBytes } : { is: "sound" };
   };
   look();
-  return { look, condition };
+  return { lost: () => lost, look, condition };
 }
 
 /** Bytes that we may still write in a folder; `null` where the system does not say. */

@@ -18,6 +18,7 @@ export async function jsonBody(c: Context): Promise<unknown> {
 export async function formBody(c: Context): Promise<Record<string, string>> {
   const type = c.req.header("content-type") ?? "";
   if (!type.includes("form")) throw new Problem(415, (w) => w.errors.notAForm);
+  if (type.startsWith("application/x-www-form-urlencoded")) return Object.fromEntries(new URLSearchParams(await c.req.text()));
   const body = await c.req.parseBody();
   return Object.fromEntries(Object.entries(body).flatMap(([k, v]) => (typeof v === "string" ? [[k, v]] : [])));
 }
