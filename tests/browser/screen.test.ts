@@ -1,16 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { opened, play, press, type World } from "../support/browser.ts";
+import { opened, press, type World } from "../support/browser.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened();
+  world = await opened("talk.headcount", "marked.AB", "kit.spread", "drive.AB");
 });
 afterAll(() => world.close());
 
 describe("a phone in a gloved hand, 360 by 640", () => {
   it("has no target under 72 px a side, the main one 96 high, and nothing wider than the screen", async () => {
     const page = await world.screen("p1");
-    await play(page, world, (s) => s.gate?.check.kind === "count");
     for (const path of ["", "/more", "/amend"]) {
       await page.goto(`${world.url}jobs/${world.job}${path}`);
       const small = await page
@@ -43,52 +42,51 @@ describe("a phone in a gloved hand, 360 by 640", () => {
   });
 
   it("a number typed for one gate is gone at the next, and stays while the same gate is looked at", async () => {
-    const page = await world.screen("p1");
-    await page.clock.install();
-    await play(page, world, (s) => s.step === "marked.AB");
-    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
+    const job = world.at("marked.AB");
+    const page = await job.screen("p1", { clock: true });
     await page.fill(".gate .number input[name=value]", "11");
-    await press(await world.screen("p5"), ".dock .hold button");
+    await press(await job.screen("p5"), ".dock .hold button");
     await page.locator(".alarm", { hasText: "HELD" }).waitFor();
     expect(await page.inputValue(".gate .number input[name=value]")).toBe("11");
     await page.clock.fastForward(3000);
     await press(page, ".dock .main button");
     await press(page, ".gate .number button[type=submit]");
     await press(page, ".dock .main button");
-    expect((await world.state()).step).toBe("marked.BC");
+    expect((await job.state()).step).toBe("marked.BC");
     expect(await page.inputValue(".gate .number input[name=value]")).toBe("");
   });
 
   it("a second screen on the job follows without being touched", async () => {
-    await play(await world.screen("p1"), world, (s) => s.step === "kit.spread");
-    const [first, second] = [await world.screen("p1"), await world.screen("p2")];
+    const job = world.at("kit.spread");
+    const [first, second] = [await job.screen("p1"), await job.screen("p2")];
     const before = await second.locator("article.call h1").textContent();
     await press(first, ".dock .main button");
-    await second.locator(`article.call[data-step="${(await world.state()).step}"]`).waitFor();
+    await second.locator(`article.call[data-step="${(await job.state()).step}"]`).waitFor();
     expect(await second.locator("article.call h1").textContent()).not.toBe(before);
   });
 
   it("a press that began on an older call is refused as moved on, though the screen moved under the finger", async () => {
-    await play(await world.screen("p1"), world, (s) => s.step === "drive.AB");
-    const page = await world.screen("p2");
-    const { step, gate } = await world.state();
+    const job = world.at("drive.AB");
+    const page = await job.screen("p2");
+    const { step, gate } = await job.state();
     expect(gate).toBeNull();
     const box = (await page.locator(".dock .main button").boundingBox())!;
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
-    const other = await world.screen("p5");
+    const other = await job.screen("p5");
     await press(other, ".dock .hold button");
-    const lead = await world.screen("p1");
+    const lead = await job.screen("p1");
     await press(lead, ".dock .main button");
-    const turn = (await world.state()).revision;
+    const turn = (await job.state()).revision;
     await page.locator(`article.call[data-revision="${turn}"]`).waitFor();
     await page.mouse.up();
-    expect((await world.state()).step).toBe(step);
+    expect((await job.state()).step).toBe(step);
     expect(world.troubles).toEqual([]);
   });
 
   it("what is pressed or typed under More leads back to the guide and shows there", async () => {
-    const page = await world.screen("p1");
+    const job = world.at("drive.AB");
+    const page = await job.screen("p1");
     await page.click("text=More");
     await page.fill("input[name=heard]", "how many stakes at the corners");
     await page.click("text=Say it >> nth=-1");
@@ -96,12 +94,13 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await page.click("text=More");
     await page.locator("main.more .safe button").click();
     await page.locator("article.call[data-step^='safe.ground']").waitFor();
-    expect((await world.state()).makingSafe).toBe(true);
+    expect((await job.state()).makingSafe).toBe(true);
   });
 
   it("a press in the moment after somebody else moved the call is not taken, and the screen says so", async () => {
-    const page = await world.screen("p1");
-    const before = (await world.state()).entry;
+    const job = world.at("drive.AB");
+    const page = await job.screen("p1");
+    const before = (await job.state()).entry;
     const told = await page.evaluate(async () => {
       document.querySelector<HTMLElement>("article.call")!.dataset.revision = "9999";
       await Promise.resolve();
@@ -109,6 +108,6 @@ describe("a phone in a gloved hand, 360 by 640", () => {
       return document.querySelector("#notice")!.textContent;
     });
     expect(told).toMatch(/just moved/);
-    expect((await world.state()).entry).toBe(before);
+    expect((await job.state()).entry).toBe(before);
   });
 });

@@ -115,6 +115,7 @@ describe("the loading list, ticked with gloves on", () => {
     const open = page.locator(".line:not(.all) .all-on button");
     for (let left = await open.count(); left > 0; left = await open.count()) {
       await open.first().click();
+      await page.waitForLoadState();
       expect(await open.count()).toBe(left - 1);
     }
     expect(await progress(page)).toBe("All 12 lines on.");

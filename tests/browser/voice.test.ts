@@ -28,7 +28,7 @@ describe("the talk button", () => {
   });
 
   it("is let go before the words come back: they still count as said with it held", async () => {
-    const page = await world.screen("p1", { ear: "good", clock: true });
+    const page = await world.screen("p1", { ear: "good" });
     const button = (await page.locator("[data-talk]").boundingBox())!;
     await page.mouse.move(button.x + 20, button.y + 20);
     await page.mouse.down();
@@ -121,7 +121,7 @@ describe("listening all the time", () => {
   });
 
   it.each([0, 5000])("a recognizer that gives one result three times, %d ms apart, moves on once", async (apartMs) => {
-    const page = await lacing.screen("p1", { ear: "good", clock: true });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
     const before = await lacing.state();
     await sayInto(page, { alternatives: ["next"], times: 3, apartMs });
@@ -135,7 +135,7 @@ describe("listening all the time", () => {
   });
 
   it("a recognizer that calls each half of a sentence final moves nothing by halves", async () => {
-    const page = await lacing.screen("p1", { ear: "good", clock: true });
+    const page = await lacing.screen("p1", { ear: "good" });
     await listen(page);
     const before = await lacing.state();
     await sayInto(page, { alternatives: ["next to the pole"], growing: true });
@@ -198,12 +198,14 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     ["stops", "keepsStopping"],
     ["network", "network"],
   ])("%s", async (mode, line) => {
-    const page = await world.screen("p1", { ear: mode, clock: true });
+    const page = await world.screen("p1", { ear: mode });
     await page.click("text=More");
     await page.locator('[data-setting="listens"]').click();
+    const follows = page.waitForResponse(/\/live$/);
     await page.click("text=Back to the call");
-    // However often it starts and stops again, and however long it says nothing.
+    await follows;
     await page.locator("body[data-voice]").waitFor({ state: "attached" });
+    // However often it starts and stops again, and however long it says nothing.
     await page.clock.runFor(20_000);
     await page.locator("#ear-status", { hasText: en.client.status[line] }).waitFor();
     const { entry } = await world.state();

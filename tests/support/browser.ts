@@ -45,12 +45,12 @@ export async function opened(...at: readonly StepId[]) {
     context.setDefaultTimeout(WAIT_MS);
     // A screen that is left open follows the job, and takes its time.
     onTestFinished(() => context.close());
+    if (options.ear || options.clock) await context.clock.install();
     if (options.ear) {
       await context.addInitScript(scriptedEar, options.ear);
       await context.grantPermissions(["microphone"]);
     }
     const page = await context.newPage();
-    if (options.clock) await page.clock.install();
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
     await page.goto(`${server.url}jobs/${job}?as=${as}`);
@@ -77,7 +77,7 @@ type ScreenOptions = {
   readonly scripts?: boolean;
   readonly scheme?: "light" | "dark";
   readonly ear?: EarMode;
-  /** The page's time is the test's: it goes on by itself until the test stops it, or moves it on. */
+  /** The page's time goes on by itself until the test moves it on. So it is wherever a page listens. */
   readonly clock?: boolean;
 };
 export type World = Awaited<ReturnType<typeof opened>>;
@@ -148,6 +148,7 @@ async function countAll(page: Page, world: OnJob): Promise<void> {
   const open = page.locator(".line:not(.counted) .all-on button");
   for (let left = await open.count(); left > 0; left = await open.count()) {
     await open.first().click();
+    await page.waitForLoadState();
     await page.waitForFunction((n) => document.querySelectorAll(".line:not(.counted) .all-on button").length < n, left);
   }
   await page.goto(guide);

@@ -132,16 +132,25 @@ export function scriptedEar(mode: EarMode): void {
 type Went = { readonly went: string; readonly notice: string };
 const caption = (page: Page) => page.locator("#heard").getAttribute("data-reply");
 
+/** So long after the guide's last word, or after somebody else moved the call, what is said is meant for what is shown. */
+const SETTLED_MS = 500;
+
 /** Lets the guide finish, says something into a phone that listens, and waits until the guide has answered that phone. */
 export async function speak(page: Page, words: string | readonly string[]): Promise<Went> {
-  await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
+  await settled(page);
   return answered(page, words);
+}
+
+/** Nobody waits: it is the phone's own clock that goes on. */
+async function settled(page: Page): Promise<void> {
+  await page.clock.fastForward(SETTLED_MS);
+  await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
 }
 
 /** Like a person, says it again where the screen had moved in the moment before. */
 async function answered(page: Page, words: string | readonly string[]): Promise<Went> {
   for (let tries = 0; ; tries++) {
-    if (tries > 0) await page.locator("body:not(.speaking)").waitFor({ state: "attached" });
+    if (tries > 0) await settled(page);
     const before = await caption(page);
     await sayInto(page, { alternatives: [words].flat() });
     await page.locator(`#heard:not([data-reply="${before}"])`).waitFor({ state: "attached" });
@@ -155,6 +164,7 @@ async function answered(page: Page, words: string | readonly string[]): Promise<
 
 /** Holds the talk button, says it, waits for the guide's answer, and lets go. */
 export async function talk(page: Page, words: string | readonly string[]): Promise<Went> {
+  await page.clock.fastForward(SETTLED_MS);
   const button = (await page.locator("[data-talk]").boundingBox())!;
   await page.mouse.move(button.x + button.width / 2, button.y + button.height / 2);
   await page.mouse.down();
