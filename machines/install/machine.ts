@@ -17,7 +17,7 @@ const verdicts = <A extends readonly unknown[]>(actions: A) =>
 
 /**
  * The chart of one job: phases and ways out by hand, calls from its script. Three regions; `procedure` is left by
- * nothing, so a hold needs no memory of where it was. A hold on a hold counts anew: a "carry on" that was on its way is
+ * nothing, so a hold needs no memory of where it was. A hold on a hold starts the count over: a "carry on" that was on its way is
  * too old for it.
  */
 export function installMachine(script: Script, limits: JobState["limits"]) {

@@ -11,7 +11,7 @@ const nothing = () => {};
 
 /**
  * The chart's next snapshot for an event, with the actions that it asks for and does not run: XState's `transition()`,
- * which makes and starts an actor anew for every event. That takes longer than the event itself. Nothing here is kept in
+ * which makes and starts a new actor for every event. That takes longer than the event itself. Nothing here is kept in
  * the actor, so that one serves a machine for good.
  */
 export function transition(machine: Machine, snapshot: Snapshot, event: Event): [Snapshot, Effect[]] {

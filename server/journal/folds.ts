@@ -47,7 +47,7 @@ export function foldsIn(db: Sqlite.Database) {
     write(entry.job, entry.no, hash, entry.kind === "opening" ? orNull(() => openFold(entry)) : null);
   }
 
-  /** The next entry's. Where what is stored does not fit the entry before, it is made anew: nothing ever stops an entry. */
+  /** The next entry's. Where what is stored does not fit the entry before, it is rebuilt: nothing ever stops an entry. */
   function follow({ entry, hash }: Sealed) {
     const kept = get.get(entry.job) as FoldRow | undefined;
     if (entry.kind !== "command" || !kept || !fits(kept, entry.no - 1, entry.prev)) return refold(entry.job);
@@ -57,7 +57,7 @@ export function foldsIn(db: Sqlite.Database) {
     write(entry.job, entry.no, hash, next);
   }
 
-  /** Made anew from the entries, and written where it differs. */
+  /** Rebuilt from the entries, and written where it differs. */
   function refold(job: JobId) {
     const rows = (lines.all(job) as Row[]).map(stored);
     const tip = rows.at(-1);

@@ -40,10 +40,10 @@ export interface Journal {
   jobs(): Promise<Listed[]>;
   /**
    * Every job there is, newest first, by what is kept of it: no entry is read. A fold is written with the entry that it
-   * ends with, or not at all, and is made anew when the file is opened where it does not fit.
+   * ends with, or not at all, and is rebuilt when the file is opened where it does not fit.
    */
   folds(): Promise<JobSummary[]>;
-  /** Makes a job's fold anew from its entries. */
+  /** Rebuilds a job's fold from its entries. */
   refold(job: JobId): Promise<void>;
   /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Promise<Names>;
@@ -61,7 +61,7 @@ export type Condition = { readonly is: "sound" } | ({ readonly is: "low" } & Low
 /** The entry does not follow the job's last one. */
 export class Conflict extends Error {
   constructor(job: JobId, no: number) {
-    super(`entry ${no} of job ${job} does not follow its last entry; read the job again and decide anew`);
+    super(`entry ${no} of job ${job} does not follow its last entry; read the job again and decide again`);
     this.name = "Conflict";
   }
 }

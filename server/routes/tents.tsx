@@ -152,7 +152,7 @@ export function tentRoutes(world: Dependencies) {
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       const stored = await shelf(c).find(id);
-      // Gone meanwhile: what was typed can still be added anew.
+      // Gone meanwhile: what was typed can still be added again.
       if (!stored) return refused(c, fields, new Problem(409, (w) => w.errors.tentGone), adding(c));
       if (error.status !== 409 || stored.version === version) return refused(c, fields, error, form);
       const now = stored.plan ? { ...(await shelf(c).form(id)), name: stored.name } : { name: stored.name };

@@ -45,7 +45,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     return c.html(page(<TruckPage {...screen} notice={notice} />));
   });
 
-  // A tick goes the way of everything said. A swap gets the head and its line; where it was refused, the whole list anew.
+  // A tick goes the way of everything said. A swap gets the head and its line; where it was refused, the whole list again.
   app.post("/jobs/:id{[\\w-]+}/truck", async (c) => {
     const fields = await formBody(c);
     const { item = "", value = "", as: by = "" } = fields;

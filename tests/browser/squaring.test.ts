@@ -46,7 +46,7 @@ describe("the corner marks, measured with gloves on", () => {
     expect((await world.state()).step).toBe("marked.AB");
   });
 
-  it("a glove hits every target: 72 px a side at the least on a screen of 360 by 640, and nothing runs off it", async () => {
+  it("a glove hits every target: at least 72 px a side on a screen of 360 by 640, and nothing runs off it", async () => {
     const page = await world.screen("p1");
     await page.goto(`${world.url}jobs/${world.job}/more?as=p1`);
     await page.locator("form:has(input[value=back]) button").click();

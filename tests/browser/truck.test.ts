@@ -34,7 +34,7 @@ const small = (page: Page) =>
     );
 
 describe("the loading list, ticked with gloves on", () => {
-  it("a glove hits every target: 72 px a side at the least, the tick as wide as the screen; nothing runs off it", async () => {
+  it("a glove hits every target: at least 72 px a side, the tick as wide as the screen; nothing runs off it", async () => {
     const page = await world.screen("p4");
     for (const path of ["", "?line=stakePlate"]) {
       await page.goto(`${list()}${path}`);

@@ -123,7 +123,7 @@ describe("simulation, no outside source: known errors of the corners and of the 
   });
 
   test.each(SIZES)(
-    "%d×%d with marks near their places: a length misread by a foot is named in 95 of 100 at the least, and good lengths are left alone",
+    "%d×%d with marks near their places: a length misread by a foot is named in at least 95 of 100, and good lengths are left alone",
     (widthFt, lengthFt_) => {
       const { normal, even } = chance(3 + widthFt * 700 + lengthFt_);
       const want = rectangle(widthFt, lengthFt_);

@@ -53,7 +53,7 @@ describe("a journal killed while it appends", () => {
     expect(acknowledged.size).toBeGreaterThan(4400);
   });
 
-  it("keeps in its file a fold that ends with the last entry, before anybody makes it anew", async () => {
+  it("keeps in its file a fold that ends with the last entry, before anybody rebuilds it", async () => {
     const file = join(folder, "data.db");
     for (const entries of [1, 3, 50, 200]) {
       await appendUntilKilled(file, { entries });

@@ -131,7 +131,7 @@ describe("an exported record is verified", () => {
     const { status, out } = verify(exported(record));
     expect([status, out]).toEqual([0, [`${title}: 9 entries, last hash ${sealed.at(-1)!.hash}, holds.`]]);
   });
-  it("laid out anew, with its fields in another order and a byte order mark, it is the same record", () => {
+  it("laid out again, with its fields in another order and a byte order mark, it is the same record", () => {
     const entries = record.entries.map((e) => Object.fromEntries(Object.entries(e).reverse()));
     expect(verify(exported(`\ufeff${JSON.stringify({ ...record, entries }, null, 4)}`)).status).toBe(0);
   });
@@ -162,7 +162,7 @@ describe("an exported record is verified", () => {
     expect(out).toEqual([expect.stringContaining(`does not hold: entry ${no} ${why} (`)]);
   });
 
-  /** The record written anew from an entry on, hashes and all: what somebody does who knows how it is made. */
+  /** The record rewritten from an entry on, hashes and all: what somebody does who knows how it is made. */
   function forgedFrom(at: number, change: (entry: Entry) => object): string {
     let prev = sealed[at - 2]?.hash ?? NO_ENTRY;
     const entries = sealed.map((line, i) => {

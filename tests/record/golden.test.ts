@@ -16,7 +16,7 @@ describe.each(readdirSync(folder))("a job recorded under %s", (file) => {
   });
 });
 
-/** Until a release is tagged, an issue that changes it records it anew, in a commit of its own that says why. */
+/** Until a release is tagged, an issue that changes it re-records it, in a commit of its own that says why. */
 it("the same job recorded today is the same to the byte", async () => {
   const [today, kept] = [(await recordGolden()).split("\n"), readFileSync(GOLDEN, "utf8").split("\n")];
   const at = today.findIndex((line, i) => line !== kept[i]);

@@ -67,7 +67,7 @@ describe("a chain", () => {
     expect(cut.entries.at(-1)!.hash).not.toBe(record.at(-1)!.hash);
   });
 
-  it("with an entry written anew, hash and all, is betrayed by the one after it", () => {
+  it("with an entry rewritten, hash and all, is betrayed by the one after it", () => {
     const forged = seal({ ...record[3]!.entry, at: 0 } as Entry);
     expect(verifyChain(lines.with(3, { no: 4, hash: forged.hash, bytes: forged.bytes }))).toMatchObject({ firstMismatch: 5, why: "prev" });
   });

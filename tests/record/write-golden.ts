@@ -1,4 +1,4 @@
-/** Records a whole job anew under the present version of the procedure: `npx tsx tests/record/write-golden.ts`. */
+/** Records a whole job again under the present version of the procedure: `npx tsx tests/record/write-golden.ts`. */
 import { writeFileSync } from "node:fs";
 import { GOLDEN, goldenLines, recordGolden } from "../support/golden.ts";
 

@@ -128,7 +128,7 @@ export function journalContract(where: string, create: () => Journal) {
         ["job-1", 3, false],
       ]);
     });
-    it("makes a fold anew to the same, and none for a job that was never opened", async () => {
+    it("rebuilds a fold to the same, and none for a job that was never opened", async () => {
       const before = await journal.folds();
       await journal.refold("job-1");
       await journal.refold("job-9");

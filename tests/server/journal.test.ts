@@ -152,7 +152,7 @@ describe("a fold that does not fit its entries", () => {
     ["is no JSON any more", "UPDATE folds SET body = x'7b'"],
     ["is not there though it could be", "UPDATE folds SET body = NULL"],
     ["is of no job", "UPDATE folds SET job = 'job-9' WHERE job = 'job-2'"],
-  ])("because it %s, is made anew when the file is opened", async (_why, spoil) => {
+  ])("because it %s, is rebuilt when the file is opened", async (_why, spoil) => {
     const { file, meddle, folds } = await sound();
     meddle(spoil);
     const journal = openJournal(file);
@@ -161,7 +161,7 @@ describe("a fold that does not fit its entries", () => {
     expect((await journal.folds()).find(({ job }) => job === "job-1")).toMatchObject({ entries: 4, fold: { no: 4 } });
     await journal.close();
   });
-  it("because its figures were changed, is made anew when its job is next loaded", async () => {
+  it("because its figures were changed, is rebuilt when its job is next loaded", async () => {
     const { file, meddle, folds } = await sound();
     meddle("UPDATE folds SET body = CAST(replace(CAST(body AS TEXT), '\"refused\":0', '\"refused\":7') AS BLOB)");
     const journal = openJournal(file);

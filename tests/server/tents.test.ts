@@ -205,7 +205,7 @@ describe("the pages of the list", () => {
     expect((await form(`/tents/${id}`, filled(page))).status).toBe(303);
     expect(await json(`/tents/${id}.json`)).toMatchObject({ version: 3, spec: { spacingFt: 8 } });
   });
-  it("taken out meanwhile: what was typed can be added anew", async () => {
+  it("taken out meanwhile: what was typed can be added again", async () => {
     const id = await add();
     const mine = filled(await html(`/tents/${id}/edit`));
     expect((await form(`/tents/${id}/remove`, { key: "key-00001", version: "1" })).status).toBe(303);

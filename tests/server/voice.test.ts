@@ -173,7 +173,7 @@ describe("stopping by voice", () => {
     expect((await site.read()).held).toMatchObject({ by: "Odd", only: null });
     expect(await site.say("carry on", { talk: false })).toMatchObject({ went: "leftAlone" });
   });
-  it("a hold on a hold counts anew: a carry on that was on its way lets go of neither", async () => {
+  it("a hold on a hold starts the count over: a carry on that was on its way lets go of neither", async () => {
     await site.say("hold", { as: "Pia", device: "phone-of-pia", talk: false });
     const { revision } = await site.read();
     await site.say("stop stop", { as: "Odd", device: "phone-of-odd", talk: false });

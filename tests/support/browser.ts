@@ -104,7 +104,7 @@ export async function press(page: Page, selector: string): Promise<void> {
 
 const NEXT = ".dock .main button";
 
-/** The page in the hands of somebody: theirs already, or opened anew. */
+/** The page in the hands of somebody: theirs already, or newly opened. */
 async function holdAs(page: Page, world: OnJob, state: GuideState, person: string): Promise<void> {
   const { name, roleName } = state.people.find((p) => p.id === person)!;
   if ((await page.locator(".strip", { hasText: `${name}, ${roleName}` }).count()) > 0) return;

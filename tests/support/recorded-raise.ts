@@ -40,7 +40,7 @@ async function record(): Promise<Recorded> {
 export async function raisedFile(file: string, steps: readonly StepId[]): Promise<ReadonlyMap<StepId, JobId>> {
   const { names, entries } = await recordedRaise();
   await (await openJournal(file)).close();
-  // In one piece: the journal itself waits for the disk after each entry. What it keeps besides, it makes anew when it opens.
+  // In one piece: the journal itself waits for the disk after each entry. What it keeps besides, it rebuilds when it opens.
   const db = new Database(file);
   const line = db.prepare("INSERT INTO entries (job, no, prev, hash, key, bytes) VALUES (?, ?, ?, ?, ?, ?)");
   const name = db.prepare("INSERT INTO names (job, person, name) VALUES (?, ?, ?)");
@@ -58,7 +58,7 @@ export async function raisedFile(file: string, steps: readonly StepId[]): Promis
   return jobs;
 }
 
-/** The same record as that of another job: hashed anew, as each line names its job and the hash of the line before. */
+/** The same record as that of another job: hashed again, as each line names its job and the hash of the line before. */
 function asJob(job: JobId, entries: readonly Entry[]): Sealed[] {
   const lines: Sealed[] = [];
   for (const entry of entries) {

@@ -7,7 +7,7 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { testApp } from "../support/app.ts";
 import { openedJob } from "../support/job.ts";
 
-it("folds that were made another way are made anew from the entries when their file is opened", async () => {
+it("folds that were made another way are rebuilt from the entries when their file is opened", async () => {
   const folder = mkdtempSync(join(tmpdir(), "ridgecall-stale-folds-"));
   const file = join(folder, "data.db");
   const journal = openJournal(file);

@@ -99,7 +99,7 @@ describe.each(TENTS)("the layout of a %s", (_, plan) => {
       for (const [mm] of text.matchAll(/(?<![A-Z\d])\d+/g))
         expect(Math.min(...lengths.map((l) => Math.abs(l * 304.8 - Number(mm)))), text).toBeLessThanOrEqual(0.51);
   });
-  it("draws the scale bar as long as it says, in feet and in metres", () => {
+  it("draws the scale bar as long as it says, in feet and in meters", () => {
     for (const units of ["ft", "mm"] as const) {
       const bar = ofClass(draw(plan, { units }), "drawn-scale")[0]!;
       const rects = all(bar).filter((e) => e.name === "rect");

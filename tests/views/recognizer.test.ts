@@ -116,7 +116,7 @@ describe("each thing said for itself is passed on, and is one of its own", () =>
       },
     ],
     [
-      "by an engine that starts anew for each",
+      "by an engine that starts over for each",
       () => {
         engine.onend?.();
         engine.start();

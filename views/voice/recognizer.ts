@@ -19,7 +19,7 @@ const MAX_ALTERNATIVES = 5;
 const LAG_MS = 800;
 /** A start of speech that no words followed for so long was a noise. */
 const ONSET_MS = 6000;
-/** Some engines give what was said before once more, joined, just before they end: of so many utterances at the most. */
+/** Some engines give what was said before once more, joined, just before they end: of at most so many utterances. */
 const MAX_JOINED = 20;
 /** A final without confidence is whole when nothing has come after it for so long. */
 const QUIET_MS = 700;

@@ -85,7 +85,7 @@ export function anchorsSet({ sheet, site, ticket }: Brief, plan: TentPlan, limit
   ];
 }
 
-/** Ground of unknown kind: one pull an edge at the least, at the worst-looking stake. Without a figure on the sheet only an engineer's paper will do. */
+/** Ground of unknown kind: at least one pull an edge, at the worst-looking stake. Without a figure on the sheet only an engineer's paper will do. */
 const pullTest = (e: EdgePlan, lbf: number | null): StepDraft => ({
   id: `pull.${e.name}`,
   wordsKey: lbf === null ? "pull.noFigure" : "pull.test",

@@ -11,7 +11,7 @@ type Props = { screen: Screen; gate: GateState };
 
 /**
  * The gate under its call: what is asked, how it stands, and the buttons that answer it. Its id is the gate's, so that a
- * swap makes the next gate's fields anew: a number typed for one gate must never wait in the field of another.
+ * swap makes the next gate's fields from scratch: a number typed for one gate must never wait in the field of another.
  */
 export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>

@@ -77,7 +77,7 @@ const KIT: Readonly<Record<string, string>> = {
 };
 export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
 const NUMBER = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
-/** A number with its thousands apart, to a tenth at the most. */
+/** A number with its thousands apart, to at most a tenth. */
 export const number = (n: number): string => NUMBER.format(n);
 /** So many of a thing: 1 top, 84 stake plates. Every name of the kit ends in an s that one of them loses. */
 export const things = (n: number, item: string): string => `${number(n)} ${n === 1 ? kitName(item).replace(/s$/, "") : kitName(item)}`;
