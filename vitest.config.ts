@@ -2,16 +2,31 @@ import { defineConfig } from "vitest/config";
 
 const MINUTE = 60_000;
 
+/** Tests that put another module in place of one of ours, and so must not share what the others have loaded. */
+const MOCKING = ["tests/install/frozen-limits.test.ts", "tests/server/defaults.test.ts"];
+
 export default defineConfig({
   test: {
-    include: ["tests/**/*.test.{ts,tsx}"],
-    benchmark: { include: ["tests/bench/**/*.bench.ts"] },
     globalSetup: ["tests/support/chromium.setup.ts", "tests/support/shared-folder.setup.ts"],
     // Of two cores vitest would use one.
     maxWorkers: 2,
+    teardownTimeout: 5 * MINUTE,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "shared",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: MOCKING,
+          // The program is loaded once a worker: doing so for each file takes a quarter of the run.
+          isolate: false,
+          benchmark: { include: ["tests/bench/**/*.bench.ts"] },
+        },
+      },
+      { extends: true, test: { name: "mocking", include: MOCKING, benchmark: { include: [] } } },
+    ],
     // Only what hangs runs into these: no test fails because its machine is slow.
     testTimeout: 30 * MINUTE,
     hookTimeout: 30 * MINUTE,
-    teardownTimeout: 5 * MINUTE,
   },
 });

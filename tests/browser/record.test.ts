@@ -1,11 +1,11 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { FLAGS, PHONE, WAIT_MS } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { fileOfRecords } from "../support/records.ts";
+import { scratchFolder } from "../support/scratch.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 const DESK = { width: 1280, height: 800 };
@@ -16,7 +16,7 @@ let jobs: { whole: string; changed: string };
 const troubles: string[] = [];
 
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-screens-"));
+  folder = scratchFolder("screens");
   jobs = await fileOfRecords(join(folder, "data.db"));
   server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
   browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });

@@ -1,16 +1,4 @@
-import {
-  appendFileSync,
-  cpSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  truncateSync,
-  writeFileSync,
-} from "node:fs";
-import { tmpdir } from "node:os";
+import { appendFileSync, cpSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import Database from "libsql";
@@ -20,8 +8,9 @@ import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { JournalUnusable, openJournal } from "../../server/journal/open-file.ts";
 import { appendUntilKilled } from "../support/append-loop.ts";
 import { asStored, chainOf } from "../support/entries.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
-const root = mkdtempSync(join(tmpdir(), "ridgecall-damaged-"));
+const root = scratchFolder("damaged");
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 /** Two sound data: closed, and as a kill leaves them, with the entries in the log. */
 const atRest = join(root, "at-rest");

@@ -1,5 +1,4 @@
-import { copyFileSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { copyFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
@@ -8,11 +7,12 @@ import { NotWritten } from "../../server/journal/journal.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { journalIn } from "../../server/journal/sqlite.ts";
 import { asStored, chainOf, lineAfter, openingLine } from "../support/entries.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 let folder: string;
 let file: string;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-full-"));
+  folder = scratchFolder("full");
   file = join(folder, "data.db");
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));

@@ -1,15 +1,15 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { rmSync, writeFileSync } from "node:fs";
 import { request } from "node:https";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import selfsigned from "selfsigned";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { scratchFolder } from "../support/scratch.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 let folder: string;
 const file = (name: string) => join(folder, name);
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-https-"));
+  folder = scratchFolder("https");
   for (const name of ["one", "other"]) {
     const made = await selfsigned.generate([{ name: "commonName", value: "127.0.0.1" }], { algorithm: "sha256", keySize: 2048 });
     writeFileSync(file(`${name}.crt`), made.cert);

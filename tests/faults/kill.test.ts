@@ -1,15 +1,16 @@
-import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
+import { openingLine } from "../support/entries.ts";
+import { scratchFolder } from "../support/scratch.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 let folder: string;
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-test-"));
+  folder = scratchFolder("test");
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -50,9 +51,9 @@ it.each([
   ["with bytes overwritten", (file: string) => writeFileSync(file, overwritten(readFileSync(file))), /damaged/],
 ])("a data file %s: one sentence at the start, and the file as it was", async (_what, damage, sentence) => {
   const file = join(folder, "data.db");
-  const { child, stopped } = await spawnServer(file);
-  child.kill("SIGTERM");
-  await stopped;
+  const journal = openJournal(file);
+  await journal.open(openingLine("job-1"), { p1: "Ines" });
+  await journal.close();
   damage(file);
   const before = hashOf(readFileSync(file));
   await expect(spawnServer(file)).rejects.toThrow(sentence);

@@ -1,15 +1,15 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 let folder: string;
 let file: string;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-layout-"));
+  folder = scratchFolder("layout");
   file = join(folder, "data.db");
   await openJournal(file).close();
 });

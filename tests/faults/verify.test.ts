@@ -1,19 +1,20 @@
 import { spawnSync } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { type Entry, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
+import { verifyRecords } from "../../server/verify-records.ts";
 import { brief, testApp } from "../support/app.ts";
 import { chainOf } from "../support/entries.ts";
 import { openedJob } from "../support/job.ts";
+import { scratchFolder } from "../support/scratch.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 type Exported = { job: string; entries: Record<string, unknown>[] };
-const root = mkdtempSync(join(tmpdir(), "ridgecall-verify-"));
+const root = scratchFolder("verify");
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 const sound = join(root, "sound.db");
 let record: Exported;
@@ -34,8 +35,9 @@ beforeAll(async () => {
 });
 
 function verify(file: string) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "server/verify.ts", file], { encoding: "utf8" });
-  return { status, out: stdout.trimEnd().split("\n"), complaint: stderr.trimEnd().replaceAll(file, "FILE") };
+  const [out, complaint] = [[] as string[], [] as string[]];
+  const terminal = { print: (line: string) => out.push(line), complain: (line: string) => complaint.push(line.replaceAll(file, "FILE")) };
+  return { status: verifyRecords([file], terminal), out, complaint };
 }
 let files = 0;
 function folderWith(name: string, put: (file: string) => void): string {
@@ -73,9 +75,14 @@ describe("a data file is verified", () => {
       ],
     ]);
   });
-  it("by the command of the package too", () => {
-    const { status, stdout } = spawnSync("npm", ["run", "--silent", "verify", "--", sound], { encoding: "utf8" });
-    expect([status, stdout.split("\n")[0]]).toEqual([0, expect.stringMatching(/holds\.$/)]);
+  it("by the command of the package too, which ends with the same, and complains on the other stream", () => {
+    const command = (file: string) => spawnSync("npm", ["run", "--silent", "verify", "--", file], { encoding: "utf8" });
+    const { out } = verify(sound);
+    expect(command(sound)).toMatchObject({ status: 0, stdout: `${out.join("\n")}\n`, stderr: "" });
+    const none = join(root, "none");
+    expect(command(none)).toMatchObject({ status: 2, stdout: "", stderr: expect.stringMatching(/^\S+ cannot be read .*\n$/) });
+    const { status, stdout } = command(copyWith("UPDATE entries SET bytes = x'00' WHERE no = 1"));
+    expect([status, stdout]).toEqual([1, expect.stringContaining("does not hold: entry 1")]);
   });
   it("and no byte of it is changed, nor anything made beside it", () => {
     const file = copyWith("");
@@ -114,7 +121,7 @@ describe("a data file is verified", () => {
     const { child, stopped } = await spawnServer(file);
     expect(verify(file)).toMatchObject({
       status: 2,
-      complaint: "FILE is in use; stop the server that holds it, or verify a copy or an export.",
+      complaint: ["FILE is in use; stop the server that holds it, or verify a copy or an export."],
     });
     child.kill("SIGKILL");
     await stopped;
@@ -210,8 +217,7 @@ describe("what cannot be read is said in one line, with 2", () => {
     ["a newer data file", () => copyWith("PRAGMA user_version = 9"), /^The data file FILE was written by a newer version/],
   ])("%s", (_what, make, sentence) => {
     const { status, out, complaint } = verify(make());
-    expect([status, out]).toEqual([2, [""]]);
-    expect(complaint).toMatch(sentence);
-    expect(complaint).not.toContain("\n");
+    expect([status, out, complaint]).toEqual([2, [], [expect.stringMatching(sentence)]]);
+    expect(complaint[0]).not.toContain("\n");
   });
 });

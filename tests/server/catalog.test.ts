@@ -1,14 +1,14 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, describe, expect, it } from "vitest";
 import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
+import { scratchFolder } from "../support/scratch.ts";
 import { catalogContract } from "./catalog.contract.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "ridgecall-tents-"));
+const folder = scratchFolder("tents");
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);

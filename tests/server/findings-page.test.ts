@@ -1,5 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { describe, expect, it } from "vitest";
@@ -9,6 +8,7 @@ import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { brief, testApp } from "../support/app.ts";
 import { lineAfter, openingLine } from "../support/entries.ts";
 import { openedJob } from "../support/job.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 type World = ReturnType<typeof testApp>;
 const page = async ({ app }: Pick<World, "app">) => (await app.request("/findings")).text();
@@ -96,7 +96,7 @@ it("a rehearsal stands apart, marked, and in no sum", async () => {
 
 describe("a job whose record is spoiled", () => {
   async function spoiled(sql: string, look: string[] = []) {
-    const folder = mkdtempSync(join(tmpdir(), "ridgecall-findings-"));
+    const folder = scratchFolder("findings");
     const file = join(folder, "data.db");
     const journal = openJournal(file);
     for (const name of ["job-1", "job-2"]) {

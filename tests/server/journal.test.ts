@@ -1,5 +1,4 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterAll, describe, expect, it } from "vitest";
@@ -8,9 +7,10 @@ import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { asStored, chainOf, lineAfter } from "../support/entries.ts";
+import { scratchFolder } from "../support/scratch.ts";
 import { journalContract } from "./journal.contract.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "ridgecall-journal-"));
+const folder = scratchFolder("journal");
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data ${++files} #1%20.db`);

@@ -1,5 +1,4 @@
-import { copyFileSync, mkdtempSync, renameSync, rmSync, statSync, truncateSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { copyFileSync, renameSync, rmSync, statSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { lineOf, verifyJob } from "../../machines/record/verify-job.ts";
@@ -7,6 +6,7 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { brief, testApp } from "../support/app.ts";
 import { openingLine } from "../support/entries.ts";
 import { openedJob } from "../support/job.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 let folder: string;
 let file: string;
@@ -14,7 +14,7 @@ let job: Awaited<ReturnType<typeof openedJob>>;
 let keys = 0;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), "ridgecall-lost-"));
+  folder = scratchFolder("lost");
   file = join(folder, "data.db");
   const first = openJournal(file);
   await first.open(openingLine("not-looked-at"), {});

@@ -1,5 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { beforeEach, describe, expect, it } from "vitest";
@@ -9,6 +8,7 @@ import type { TimeState } from "../../views/pages/time/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { openingLine } from "../support/entries.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 let world: ReturnType<typeof testApp>;
 let job: OpenedJob;
@@ -181,7 +181,7 @@ describe("on its way", () => {
 });
 
 it("a job whose record does not hang together has no finish told, and says why", async () => {
-  const folder = mkdtempSync(join(tmpdir(), "ridgecall-time-"));
+  const folder = scratchFolder("time");
   const file = join(folder, "data.db");
   const journal = openJournal(file);
   const spoiled = await openedJob(undefined, testApp(journal));

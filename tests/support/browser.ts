@@ -1,5 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { chromium, type Page } from "playwright-core";
 import { inject, onTestFinished } from "vitest";
@@ -8,6 +7,7 @@ import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
 import { goodAnswer } from "./crew-lead.ts";
 import { raisedFile } from "./recorded-raise.ts";
+import { scratchFolder } from "./scratch.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
 import { spawnServer } from "./spawn-server.ts";
 
@@ -30,7 +30,7 @@ export const WAIT_MS = 5 * 60_000;
  * for each call that is named. `troubles` gathers what went wrong in any page.
  */
 export async function opened(...at: readonly StepId[]) {
-  const folder = mkdtempSync(join(tmpdir(), "ridgecall-browser-"));
+  const folder = scratchFolder("browser");
   const file = join(folder, "data.db");
   const raised = at.length > 0 ? await raisedFile(file, at) : null;
   const server = await spawnServer(file, {}, ["./tests/support/slow-clock.ts"]);

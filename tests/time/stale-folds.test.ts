@@ -1,14 +1,14 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { expect, it } from "vitest";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { testApp } from "../support/app.ts";
 import { openedJob } from "../support/job.ts";
+import { scratchFolder } from "../support/scratch.ts";
 
 it("folds that were made another way are rebuilt from the entries when their file is opened", async () => {
-  const folder = mkdtempSync(join(tmpdir(), "ridgecall-stale-folds-"));
+  const folder = scratchFolder("stale-folds");
   const file = join(folder, "data.db");
   const journal = openJournal(file);
   const job = await openedJob(undefined, testApp(journal));
