@@ -1,25 +1,125 @@
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { opened, play, press, type World } from "../support/browser.ts";
+import { isCumulative } from "../../machines/install/checks/any-check.ts";
+import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
+import { kitName } from "../../views/text/en/names.ts";
+import { answerOnPage, opened, play, press, type World } from "../support/browser.ts";
+import { goodAnswer } from "../support/crew-lead.ts";
 import { PHASES } from "../support/phases.ts";
+import { talk } from "../support/scripted-ear.ts";
 
-describe("the demo job on a phone", () => {
-  let world: World;
-  beforeAll(async () => {
-    world = await opened();
-  });
-  afterAll(() => world.close());
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+});
+afterAll(() => world.close());
 
-  it("goes up and comes down by pressing: held from a second screen, made safe, amended, refused in every phase", async () => {
-    const page = await world.screen("p1");
-    const refused = new Set<string>();
-    await play(page, world, (s) => s.phase === "anchorsSet", refused);
+const UNITS = { in: "inches", ft: "feet", deg: "degrees", lbf: "pounds", turns: "turns" } as const;
 
-    const second = await world.screen("p5");
-    await press(second, ".dock .hold button");
-    await page.locator(".alarm", { hasText: "HELD by Pia" }).waitFor();
-    await press(page, ".dock .main button");
+type Said = {
+  kind: string;
+  yes?: boolean;
+  n?: number | Record<string, number>;
+  unit?: keyof typeof UNITS;
+  named?: string;
+  ft?: Record<string, number>;
+};
+
+/** What a crew says to a gate, one thing after the other. */
+function words(gate: GateState, state: GuideState): string[] {
+  const answer = goodAnswer(gate, state);
+  if ("wind" in answer) return ["six gusting nine"];
+  const value = answer.value as Said;
+  switch (value.kind) {
+    case "yesNo":
+      return [value.yes ? "yes" : "no"];
+    case "count":
+      return [String(value.n)];
+    case "measure":
+      return [`${value.n} ${UNITS[value.unit!]}${value.unit === "deg" && value.n !== 0 ? " out" : ""}`];
+    case "document":
+      return [`number ${value.named}`];
+    case "lengths":
+      return Object.entries(value.ft!).map(([name, ft]) => `${name[0]} to ${name[1]}, ${ft} feet`);
+    case "counts":
+      return Object.entries(value.n as Record<string, number>).map(([item, n]) => `${n} ${kitName(item)}`);
+    default:
+      return [];
+  }
+}
+
+const NEXT = ".dock .main button";
+
+/** A crew on the demo job, each with a phone of their own. */
+class Crew {
+  private readonly phones = new Map<string, Page>();
+  readonly refused = new Set<string>();
+  spoken = 0;
+  pressed = 0;
+
+  /** Somebody's phone, once it shows how the job stands. */
+  async phoneOf(person: string, revision: number): Promise<Page> {
+    const page = this.phones.get(person) ?? (await world.screen(person, { ear: "good" }));
+    this.phones.set(person, page);
+    await page.locator(`article.call[data-revision="${revision}"]`).waitFor({ state: "attached" });
+    return page;
+  }
+
+  /** To where `stop` holds, by voice and buttons mixed: every second answer is spoken, each read back and confirmed, and every third "next" is said. */
+  async raise(stop: (state: GuideState) => boolean): Promise<void> {
+    for (let n = 0; n < 1000; n++) {
+      const state = await world.state();
+      if (stop(state)) return;
+      const lead = await this.phoneOf("p1", state.revision);
+      if (state.gate && state.gate.status !== "good") {
+        await this.refusedOnce(lead, state.phase);
+        await this.answer(state.gate, await world.state(), n);
+      }
+      if (n % 3 === 0) expect((await talk(lead, "next")).went, state.step).toBe("done");
+      else await press(lead, NEXT);
+    }
+    throw new Error("1,000 calls and still not there");
+  }
+
+  /** In each phase the first open gate is tried to be passed. */
+  private async refusedOnce(lead: Page, phase: string): Promise<void> {
+    if (this.refused.has(phase)) return;
+    await press(lead, NEXT);
+    if (await lead.locator(".earlier li.refused").last().isVisible()) this.refused.add(phase);
+  }
+
+  private async answer(gate: GateState, state: GuideState, n: number): Promise<void> {
+    const answer = goodAnswer(gate, state);
+    const page = await this.phoneOf("wind" in answer ? "p1" : answer.as, state.revision);
+    const aloud = n % 2 === 0 || isCumulative(gate.check) ? words(gate, state) : [];
+    for (const said of aloud) {
+      expect(await talk(page, said), `${state.step}: ${said}`).toMatchObject({ went: "readBack" });
+      if (n % 4 === 0) expect((await talk(page, "correct")).went).toBe("done");
+      else await press(page, ".dock .correct button");
+      this.spoken += 1;
+    }
+    if (aloud.length === 0) {
+      await answerOnPage(page, world, state);
+      this.pressed += 1;
+    }
+    const { gate: now, thread } = await world.state();
+    expect(now?.status, `${state.step}: ${thread.at(-1)?.said}, ${thread.at(-1)?.reply}`).toBe("good");
+  }
+}
+
+describe("the demo job on phones", () => {
+  it("goes up by voice and buttons mixed and comes down by pressing: held from another phone, amended, made safe, refused in every phase", async () => {
+    const crew = new Crew();
+    await crew.raise((s) => s.phase === "anchorsSet");
+
+    const { revision } = await world.state();
+    const [lead, pia] = [await crew.phoneOf("p1", revision), await crew.phoneOf("p5", revision)];
+    await press(pia, ".dock .hold button");
+    await lead.locator(".alarm", { hasText: "HELD by Pia" }).waitFor();
+    await press(lead, NEXT);
     expect((await world.state()).held).toBeNull();
 
+    const page = await world.screen("p1");
     await page.goto(`${world.url}jobs/${world.job}/amend`);
     await page.fill("input[name=because]", "muster point moved");
     await page.fill('input[name="site.rallyPoint"]', "the barn door");
@@ -28,19 +128,24 @@ describe("the demo job on a phone", () => {
     await page.goto(`${world.url}jobs/${world.job}?as=p3`);
     await press(page, ".alarm button");
     expect((await world.state()).step).toBe("talk.rallyPoint");
-    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
 
-    await play(page, world, (s) => s.step === "feet.quarters.line-1", refused);
+    await crew.raise((s) => s.step === "feet.quarters.line-1");
+    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
     await page.click("text=More");
     await page.locator("main.more .safe button").click();
     await page.locator('article.call[data-step^="safe.up"]').waitFor();
     expect((await world.state()).phase).toBe("up");
-    await play(page, world, (s) => !s.makingSafe, refused);
+    await play(page, world, (s) => !s.makingSafe, crew.refused);
     expect((await world.state()).step).toBe("gust.quarters.line-1");
 
-    const { state } = await play(page, world, () => false, refused);
+    await crew.raise((s) => s.phase === "standing");
+    expect(crew.spoken).toBeGreaterThan(40);
+    expect(crew.pressed).toBeGreaterThan(20);
+
+    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
+    const { state } = await play(page, world, () => false, crew.refused);
     expect(state.closed).toBe(true);
-    expect([...refused].filter((p) => p !== "up").sort()).toEqual(PHASES);
+    expect([...crew.refused].filter((p) => p !== "up").sort()).toEqual(PHASES);
     expect(world.troubles).toEqual([]);
   });
 });

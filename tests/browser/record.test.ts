@@ -1,11 +1,12 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { FLAGS, PHONE, WAIT_MS } from "../support/browser.ts";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { PHONE } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { fileOfRecords } from "../support/records.ts";
 import { scratchFolder } from "../support/scratch.ts";
+import { sharedBrowser, WAIT_MS } from "../support/shared-browser.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
 const DESK = { width: 1280, height: 800 };
@@ -19,10 +20,9 @@ beforeAll(async () => {
   folder = scratchFolder("screens");
   jobs = await fileOfRecords(join(folder, "data.db"));
   server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
-  browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
+  browser = await sharedBrowser();
 });
 afterAll(async () => {
-  await browser.close();
   server.child.kill("SIGTERM");
   await server.stopped;
   rmSync(folder, { recursive: true, force: true });
@@ -72,7 +72,7 @@ it("all that can be pressed on a phone is 72 px at least, either way", async () 
   }
 });
 
-it("on a live the findings stand in one table, a column for each mark, nothing cut off", async () => {
+it("at a desk the findings stand in one table, a column for each mark, nothing cut off", async () => {
   const page = await shown("findings", { viewport: DESK });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(DESK.width);
   const tops = await page

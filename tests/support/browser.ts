@@ -1,7 +1,7 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
-import { chromium, type Page } from "playwright-core";
-import { inject, onTestFinished } from "vitest";
+import type { Page } from "playwright-core";
+import { onTestFinished } from "vitest";
 import type { StepId } from "../../machines/install/ids.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
@@ -9,21 +9,10 @@ import { goodAnswer } from "./crew-lead.ts";
 import { raisedFile } from "./recorded-raise.ts";
 import { scratchFolder } from "./scratch.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
+import { sharedBrowser, WAIT_MS } from "./shared-browser.ts";
 import { spawnServer } from "./spawn-server.ts";
 
-export const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 export const PHONE = { width: 360, height: 640 };
-
-/** For what a page is waited for. Only what never comes runs into it: no test fails because its machine is slow. */
-export const WAIT_MS = 5 * 60_000;
 
 /**
  * The real program, a real browser, and the demo job: as it is opened, or standing at a call after a recorded raise, one job
@@ -34,7 +23,7 @@ export async function opened(...at: readonly StepId[]) {
   const file = join(folder, "data.db");
   const raised = at.length > 0 ? await raisedFile(file, at) : null;
   const server = await spawnServer(file, {}, ["./tests/support/slow-clock.ts"]);
-  const browser = await chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
+  const browser = await sharedBrowser();
   const troubles: string[] = [];
   const screenOf = async (job: string, as: string, options: ScreenOptions = {}): Promise<Page> => {
     const context = await browser.newContext({
@@ -65,7 +54,6 @@ export async function opened(...at: readonly StepId[]) {
     state: async () => (await (await fetch(`${server.url}jobs/${job}.json`)).json()) as GuideState,
   });
   const close = async () => {
-    await browser.close();
     server.child.kill("SIGTERM");
     await server.stopped;
     rmSync(folder, { recursive: true, force: true });
@@ -84,20 +72,31 @@ export type World = Awaited<ReturnType<typeof opened>>;
 /** One job of it. */
 export type OnJob = Omit<World, "at" | "close">;
 
-const entryOn = (page: Page) => page.locator("article.call").getAttribute("data-entry").then(Number);
-
-/** Presses, and waits until the page shows a later entry than before. Like a person, presses again where the screen says that the call has just moved. */
+/**
+ * Presses, and waits until the page shows a later entry than before. Like a person, scrolls what is pressed out from under the
+ * dock, and presses again where the screen says that the call has just moved.
+ */
 export async function press(page: Page, selector: string): Promise<void> {
-  const before = await entryOn(page);
-  const later = page.locator(`article.call:not([data-entry="${before}"])`);
-  const justMoved = page.locator(".notice", { hasText: en.client.justMoved });
   for (let tries = 0; tries < 100; tries++) {
-    await page.locator("#notice").evaluate((notice) => {
-      notice.textContent = "";
+    const target = page.locator(selector).first();
+    const before = await target.evaluate((target) => {
+      document.querySelector("#notice")!.textContent = "";
+      if (!target.closest(".foot")) target.scrollIntoView({ block: "center" });
+      return document.querySelector<HTMLElement>("article.call")!.dataset.entry;
     });
-    await page.locator(selector).first().click();
-    await later.or(justMoved).first().waitFor({ state: "attached" });
-    if ((await later.count()) > 0) return;
+    await target.click();
+    // In one go in the page: it is looked at again and again, and in the next page where the press leads to one.
+    const moved = await page.waitForFunction(
+      ({ before, justMoved }) => {
+        const call = document.querySelector<HTMLElement>("article.call");
+        if (call && call.dataset.entry !== before) return "later";
+        const notices = [...document.querySelectorAll(".notice")];
+        return notices.some((notice) => notice.textContent?.includes(justMoved)) ? "justMoved" : null;
+      },
+      { before, justMoved: en.client.justMoved },
+      { polling: 20 },
+    );
+    if ((await moved.jsonValue()) === "later") return;
   }
   throw new Error(`pressed ${selector} a hundred times and the call was always just moving`);
 }
