@@ -31,8 +31,7 @@ beforeAll(async () => {
 afterAll(() => world.close());
 
 const endsOf = (tent: SpecInput) => (tent.onePiece ? { splitEnds: false, midsFt: [] } : {});
-const at = (size: string, query = "") => `${world.url}jobs/${jobs.get(size)}/layout${query}`;
-const screen = (options = {}) => world.screen("p1", options);
+const path = (size: string, query = "") => `jobs/${jobs.get(size)}/layout${query}`;
 
 describe.each(SIZES)("printed, the layout of a %s", (size) => {
   it.each([
@@ -41,18 +40,15 @@ describe.each(SIZES)("printed, the layout of a %s", (size) => {
     ["letter", "ft", [612, 792]],
     ["letter", "mm", [612, 792]],
   ])("takes one page for the drawing and one for the readings: %s, %s", async (paper, units, points) => {
-    const page = await screen({ scripts: false });
-    await page.goto(at(size, `?paper=${paper}&units=${units}`));
+    const page = await world.show(path(size, `?paper=${paper}&units=${units}`), { scripts: false });
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
     const boxes = [...pdf.matchAll(/\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/g)].map((m) => [m[1], m[2]].map((n) => Math.round(Number(n))));
     expect(boxes.length).toBeGreaterThan(0);
     for (const box of boxes) expect(box).toEqual(points);
-    await page.context().close();
   });
   it.each(["a4", "letter"])("has no letter under 6.5 pt on %s", async (paper) => {
-    const page = await screen({ scripts: false });
-    await page.goto(at(size, `?paper=${paper}`));
+    const page = await world.show(path(size, `?paper=${paper}`), { scripts: false });
     await page.emulateMedia({ media: "print" });
     const points = await page.evaluate(() => {
       const drawn = [...document.querySelectorAll<SVGTextElement>("main svg text")].map((t) => {
@@ -68,14 +64,12 @@ describe.each(SIZES)("printed, the layout of a %s", (size) => {
     });
     expect(points.read).toBeGreaterThan(6.49);
     expect(points.drawn).toBeGreaterThan(6.49);
-    await page.context().close();
   });
 });
 
 describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) => {
   it.each(SIZES.map(([size]) => size))("%s: the drawing is scrolled in its box, the page is not wider than the screen", async (size) => {
-    const page = await screen({ scheme });
-    await page.goto(at(size));
+    const page = await world.show(path(size), { scheme });
     const seen = await page.evaluate(() => {
       const box = document.querySelector(".sheet")!;
       return { page: document.documentElement.scrollWidth, box: box.getBoundingClientRect().right, within: box.scrollWidth };
@@ -83,12 +77,10 @@ describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) 
     expect(seen.page).toBeLessThanOrEqual(360);
     expect(seen.box).toBeLessThanOrEqual(360);
     expect(seen.within).toBeGreaterThan(600);
-    await page.context().close();
   });
   it("has no letter under 12 px in the drawing, and none outside its frame", async () => {
-    const page = await screen({ scheme });
     for (const [size] of SIZES) {
-      await page.goto(at(size));
+      const page = await world.show(path(size), { scheme });
       const { least, outside } = await page.evaluate(() => {
         const svg = document.querySelector<SVGSVGElement>("main svg")!;
         const frame = svg.getBoundingClientRect();
@@ -106,33 +98,28 @@ describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) 
       expect(least, size).toBeGreaterThanOrEqual(12);
       expect(outside, size).toEqual([]);
     }
-    await page.context().close();
   });
 });
 
 describe("the layout page", () => {
   it("has no target under 72 px a side", async () => {
-    const page = await screen();
-    for (const path of ["/layout", "/plan"]) {
-      await page.goto(`${world.url}jobs/${jobs.get("80×100")}${path}`);
+    for (const path of ["layout", "plan"]) {
+      const page = await world.show(`jobs/${jobs.get("80×100")}/${path}`);
       const small = await page
         .locator("button:visible, a.button:visible")
         .evaluateAll((all) => all.filter((e) => e.getBoundingClientRect().width < 71.5 || e.getBoundingClientRect().height < 71.5).length);
       expect(small, path).toBe(0);
     }
-    await page.context().close();
   });
   it("is chosen in units and paper with scripts off", async () => {
-    const page = await screen({ scripts: false });
-    await page.goto(at("80×100"));
+    const page = await world.show(path("80×100"), { scripts: false });
     await page.getByRole("link", { name: "Millimeters" }).click();
     await page.getByRole("link", { name: "Letter" }).click();
     expect(await page.locator("caption", { hasText: "Stake line A–B" }).textContent()).toContain("1829 out");
     expect(await page.locator("main").getAttribute("class")).toContain("letter");
-    await page.context().close();
   });
   it("gives a drawing that a browser reads as XML without an error", async () => {
-    const page = await screen();
+    const page = await world.show("");
     const errors = await page.evaluate(
       async (path) => {
         const text = await (await fetch(path)).text();
@@ -142,7 +129,6 @@ describe("the layout page", () => {
       `/jobs/${jobs.get("100×200")}/layout.svg`,
     );
     expect(errors).toEqual([null, "http://www.w3.org/2000/svg"]);
-    await page.context().close();
   });
   it("went without trouble", () => expect(world.troubles).toEqual([]));
 });

@@ -1,18 +1,15 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { PHONE } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { fileOfRecords } from "../support/records.ts";
 import { scratchFolder } from "../support/scratch.ts";
-import { sharedBrowser, WAIT_MS } from "../support/shared-browser.ts";
+import { DESK, lentPhone, type PageKind, PHONE } from "../support/shared-browser.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
-const DESK = { width: 1280, height: 800 };
 let folder: string;
 let server: Awaited<ReturnType<typeof spawnServer>>;
-let browser: Browser;
 let jobs: { whole: string; changed: string };
 const troubles: string[] = [];
 
@@ -20,7 +17,6 @@ beforeAll(async () => {
   folder = scratchFolder("screens");
   jobs = await fileOfRecords(join(folder, "data.db"));
   server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
-  browser = await sharedBrowser();
 });
 afterAll(async () => {
   server.child.kill("SIGTERM");
@@ -28,13 +24,9 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function shown(
-  path: string,
-  options: { viewport?: typeof PHONE; colorScheme?: "light" | "dark"; javaScriptEnabled?: boolean } = {},
-): Promise<Page> {
-  const context = await browser.newContext({ viewport: PHONE, ...options });
-  context.setDefaultTimeout(WAIT_MS);
-  const page = await context.newPage();
+async function shown(path: string, { viewport, ...kind }: PageKind & { viewport?: typeof DESK } = {}): Promise<Page> {
+  const page = await lentPhone(kind);
+  if (viewport) await page.setViewportSize(viewport);
   page.on("pageerror", (e) => troubles.push(e.message));
   page.on("console", (m) => m.type() === "error" && troubles.push(m.text()));
   await page.goto(`${server.url}${path}`);
@@ -47,14 +39,13 @@ const paths = (): [string, string][] => [
   ["the findings", "findings"],
 ];
 
-describe.each(["light", "dark"] as const)("on a phone, %s", (colorScheme) => {
+describe.each(["light", "dark"] as const)("on a phone, %s", (scheme) => {
   it.each([0, 1, 2, 3])("page %d is read without scrolling sideways, at a contrast of 7 to 1", async (n) => {
     const [name, path] = paths()[n]!;
-    const page = await shown(path, { colorScheme });
+    const page = await shown(path, { scheme });
     expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBe(PHONE.width);
     const least = await leastContrast(page);
     expect(least.ratio, least.text).toBeGreaterThanOrEqual(7);
-    await page.context().close();
   });
 });
 
@@ -68,7 +59,6 @@ it("all that can be pressed on a phone is 72 px at least, either way", async () 
       const { width, height } = (await target.boundingBox())!;
       expect([width >= 71.5, height >= 71.5], `${name}: ${await target.textContent()}`).toEqual([true, true]);
     }
-    await page.context().close();
   }
 });
 
@@ -83,11 +73,10 @@ it("at a desk the findings stand in one table, a column for each mark, nothing c
     .locator("th, td")
     .evaluateAll((cells) => cells.map((c) => c.getBoundingClientRect().top));
   expect([tops.length, new Set(tops).size]).toEqual([8, 1]);
-  await page.context().close();
 });
 
 it("a manager goes from a count to those entries, ticks another mark, and goes back to all: without scripts", async () => {
-  const page = await shown("findings", { javaScriptEnabled: false });
+  const page = await shown("findings", { scripts: false });
   await page.locator("td[data-name='Left out'] a").first().click();
   await page.waitForURL(/\/record\?show=waived$/);
   expect(await page.locator(".phase li").count()).toBe(1);
@@ -99,7 +88,6 @@ it("a manager goes from a count to those entries, ticks another mark, and goes b
   await page.getByRole("link", { name: "Show all entries" }).click();
   await page.waitForURL(/\/record$/);
   expect(await page.locator(".phase li").count()).toBeGreaterThan(500);
-  await page.context().close();
 });
 
 it("on paper each phase begins a page of A4, with the counts and without buttons", async () => {
@@ -113,7 +101,6 @@ it("on paper each phase begins a page of A4, with the counts and without buttons
   const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
   expect(new Set(pdf.match(/\/MediaBox ?\[[^\]]*\]/g))).toEqual(new Set(["/MediaBox [0 0 594.95996 841.91998]"]));
   expect(pdf.match(/\/Type ?\/Page\b/g)!.length).toBeGreaterThan(await phases.count());
-  await page.context().close();
 });
 
 it("nothing went wrong in any of these pages", () => expect(troubles).toEqual([]));

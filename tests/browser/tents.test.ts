@@ -9,11 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => world.close());
 
-const at = async (path: string, options: { scripts?: boolean } = {}): Promise<Page> => {
-  const page = await world.screen("p1", options);
-  await page.goto(`${world.url}${path}`);
-  return page;
-};
+const at = (path: string, options: { scripts?: boolean } = {}): Promise<Page> => world.show(path, options);
 const field = (page: Page, name: string) => page.locator(`[name="${name}"]`);
 const stations = (page: Page) => page.locator("#tent-plan [data-station]");
 const shows = (page: Page, text: string) => page.locator("#tent-status", { hasText: text }).waitFor();
@@ -36,7 +32,6 @@ describe("the plan while one types", () => {
     ]);
     expect(await field(page, "name").inputValue()).toBe("Half typed");
     expect(await field(page, "tent.anchors.corner.plates").isVisible()).toBe(true);
-    await page.context().close();
   });
 
   it("a wrong value: its sentence stands beside the field, the drawing is gone; put right, it is back and the sentence gone", async () => {
@@ -53,7 +48,6 @@ describe("the plan while one types", () => {
     expect(await page.locator("#tent-plan svg").count()).toBe(1);
     expect(await beside.isVisible()).toBe(false);
     await page.locator('[name="tent.spacingFt"]:not([aria-invalid])').waitFor();
-    await page.context().close();
   });
 
   it("only what was typed last counts, however the answers come in", async () => {
@@ -73,7 +67,6 @@ describe("the plan while one types", () => {
     await page.evaluate(() => fetch("/tents.json"));
     expect(await page.locator("#tent-status").textContent()).toContain("60 stations");
     expect(await page.locator("#wrong-tent-spacingFt").textContent()).toBe("");
-    await page.context().close();
   });
 
   it("with the server out of reach the plan says that it is not of what is typed", async () => {
@@ -81,7 +74,6 @@ describe("the plan while one types", () => {
     await page.context().setOffline(true);
     await field(page, "tent.spacingFt").fill("6");
     await page.locator(".old", { hasText: "Typed since" }).waitFor({ state: "visible" });
-    await page.context().close();
   });
 
   it("follows in the form of a job too", async () => {
@@ -89,7 +81,6 @@ describe("the plan while one types", () => {
     await shows(page, "40 × 80 ft, whole ends");
     await field(page, "tent.splitEnds").selectOption("yes");
     await shows(page, "40 × 80 ft, split ends");
-    await page.context().close();
   });
 });
 
@@ -105,7 +96,6 @@ it("with scripts off the same by a button: the plan, the sentence in its place, 
   await show.click();
   expect(await stations(page).count()).toBe(60);
   expect(await field(page, "name").inputValue()).toBe("Half typed");
-  await page.context().close();
 });
 
 it.each([
@@ -152,7 +142,6 @@ it.each([
   await page.locator("article.call").waitFor();
   const { plan } = (await (await fetch(`${page.url().split("?")[0]}/plan.json`)).json()) as { plan: { spec: object } };
   expect(plan.spec).toMatchObject({ widthFt: 60, lengthFt: 120, spacingFt: 12 });
-  await page.context().close();
 });
 
 it.each(["light", "dark"] as const)(
@@ -188,7 +177,6 @@ it.each(["light", "dark"] as const)(
       const least = await leastContrast(page);
       expect(least.ratio, least.text).toBeGreaterThanOrEqual(7);
     }
-    await page.context().close();
   },
 );
 

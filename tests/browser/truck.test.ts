@@ -2,8 +2,9 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { TruckState } from "../../views/pages/truck/state.ts";
 import { brief } from "../support/briefs.ts";
-import { opened, PHONE, press, type World } from "../support/browser.ts";
+import { opened, press, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
+import { PHONE } from "../support/shared-browser.ts";
 import { hundred } from "../tent/tents.ts";
 
 let world: World;
@@ -21,7 +22,6 @@ const back = async () => {
   await page.goto(`${world.url}jobs/${world.job}/more?as=p1`);
   await page.locator("form:has(input[value=back]) button").click();
   await page.waitForURL(/\/jobs\/[\w-]+\?/);
-  await page.context().close();
 };
 /** Targets under 72 px a side among what can be pressed on the page. */
 const small = (page: Page) =>
@@ -47,7 +47,6 @@ describe("the loading list, ticked with gloves on", () => {
       expect(height).toBeGreaterThanOrEqual(96);
       expect(width).toBeGreaterThanOrEqual(PHONE.width - 32);
     }
-    await page.context().close();
   });
 
   it("what is ticked on one phone is seen on the other, by a word and a mark; what stands below does not move under the thumb", async () => {
@@ -66,7 +65,6 @@ describe("the loading list, ticked with gloves on", () => {
     expect(await progress(one)).toBe("2 of 12 lines on; 10 to go.");
     const { lines } = await state();
     expect(lines.filter((l) => l.loaded !== null).map((l) => l.item)).toEqual(["polePlate", "centerPole"]);
-    for (const page of [one, two]) await page.context().close();
   });
 
   it("a number is keyed in with our own keys; a wrong one stands in its field under the sentence that refuses it", async () => {
@@ -83,7 +81,6 @@ describe("the loading list, ticked with gloves on", () => {
     await page.click(".number .main");
     expect(await page.locator("#line-stakePlate .is").textContent()).toMatch(/^5 on: \d+ short of \d+$/);
     expect(await page.locator(".notice").textContent()).toMatch(/^5 stake plates on: \d+ short\.$/);
-    await page.context().close();
   });
 
   it("a thumb ticks what is left, and the guide goes on", async () => {
@@ -100,7 +97,6 @@ describe("the loading list, ticked with gloves on", () => {
     await page.locator(".ways .main").click();
     await press(page, ".dock .main button");
     expect((await world.state()).step).toBe("talk.hazards");
-    await page.context().close();
   });
 
   it("without scripts the same: each press posts its line, and the page comes back there", async () => {
@@ -120,7 +116,6 @@ describe("the loading list, ticked with gloves on", () => {
     }
     expect(await progress(page)).toBe("All 12 lines on.");
     expect(page.url()).toMatch(/#line-\w+$/);
-    await page.context().close();
   });
 
   it.each(["light", "dark"] as const)(
@@ -136,7 +131,6 @@ describe("the loading list, ticked with gloves on", () => {
       await page.locator(".line.short").first().waitFor();
       const least = await leastContrast(page);
       expect(least.ratio, least.text).toBeGreaterThanOrEqual(7);
-      await page.context().close();
     },
   );
 
@@ -160,6 +154,5 @@ describe.each(["light", "dark"] as const)("printed from a %s screen, the list of
     expect(await page.locator(".paper .box:visible").count()).toBe(await page.locator(".line").count());
     expect(await page.locator(".signs").textContent()).toMatch(/Loaded by\s*Checked by/);
     expect(await page.locator(".truck").isVisible()).toBe(false);
-    await page.context().close();
   });
 });

@@ -5,14 +5,12 @@ import { onTestFinished } from "vitest";
 import type { StepId } from "../../machines/install/ids.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
-import { goodAnswer } from "./crew-lead.ts";
+import { goodAnswer, type Say } from "./crew-lead.ts";
 import { raisedFile } from "./recorded-raise.ts";
 import { scratchFolder } from "./scratch.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
-import { sharedBrowser, WAIT_MS } from "./shared-browser.ts";
+import { lentPhone, newPhone, type PageKind } from "./shared-browser.ts";
 import { spawnServer } from "./spawn-server.ts";
-
-export const PHONE = { width: 360, height: 640 };
 
 /**
  * The real program, a real browser, and the demo job: as it is opened, or standing at a call after a recorded raise, one job
@@ -23,26 +21,13 @@ export async function opened(...at: readonly StepId[]) {
   const file = join(folder, "data.db");
   const raised = at.length > 0 ? await raisedFile(file, at) : null;
   const server = await spawnServer(file, {}, ["./tests/support/slow-clock.ts"]);
-  const browser = await sharedBrowser();
   const troubles: string[] = [];
-  const screenOf = async (job: string, as: string, options: ScreenOptions = {}): Promise<Page> => {
-    const context = await browser.newContext({
-      viewport: PHONE,
-      javaScriptEnabled: options.scripts ?? true,
-      colorScheme: options.scheme ?? "light",
-    });
-    context.setDefaultTimeout(WAIT_MS);
-    // A screen that is left open follows the job, and takes its time.
-    onTestFinished(() => context.close());
-    if (options.ear || options.clock) await context.clock.install();
-    if (options.ear) {
-      await context.addInitScript(scriptedEar, options.ear);
-      await context.grantPermissions(["microphone"]);
-    }
-    const page = await context.newPage();
+  /** A page of the program on somebody's phone. */
+  const show = async (path: string, options: ScreenOptions = {}): Promise<Page> => {
+    const page = await phone(options);
     page.on("pageerror", (e) => troubles.push(e.message));
     page.on("console", (m) => m.type() === "error" && !/status of 4\d\d/.test(m.text()) && troubles.push(m.text()));
-    await page.goto(`${server.url}jobs/${job}?as=${as}`);
+    await page.goto(`${server.url}${path}`);
     return page;
   };
   /** One job: a screen of somebody on it, and how it stands. */
@@ -50,8 +35,16 @@ export async function opened(...at: readonly StepId[]) {
     url: server.url,
     job,
     troubles,
-    screen: (as: string, options?: ScreenOptions) => screenOf(job, as, options),
+    screen: (as: string, options?: ScreenOptions) => show(`jobs/${job}?as=${as}`, options),
     state: async () => (await (await fetch(`${server.url}jobs/${job}.json`)).json()) as GuideState,
+    say: async (body: object) => {
+      const told = await fetch(`${server.url}jobs/${job}/say`, {
+        method: "POST",
+        headers: { "content-type": "application/json", origin: server.url.slice(0, -1) },
+        body: JSON.stringify(body),
+      });
+      return { status: told.status, body: (await told.json()) as Awaited<ReturnType<Say>>["body"] };
+    },
   });
   const close = async () => {
     server.child.kill("SIGTERM");
@@ -59,18 +52,31 @@ export async function opened(...at: readonly StepId[]) {
     rmSync(folder, { recursive: true, force: true });
   };
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
-  return { ...jobOf(raised?.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.get(step)!), close };
+  return { ...jobOf(raised?.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.get(step)!), show, close };
 }
-type ScreenOptions = {
-  readonly scripts?: boolean;
-  readonly scheme?: "light" | "dark";
+
+/** A phone with a clock or an ear of its own keeps them: it is lent to nobody. */
+async function phone({ ear, clock, ...kind }: ScreenOptions): Promise<Page> {
+  if (!ear && !clock) return lentPhone(kind);
+  const page = await newPhone(kind);
+  const context = page.context();
+  // A screen that is left open follows the job, and takes its time.
+  onTestFinished(() => context.close());
+  await context.clock.install();
+  if (ear) {
+    await context.addInitScript(scriptedEar, ear);
+    await context.grantPermissions(["microphone"]);
+  }
+  return page;
+}
+type ScreenOptions = PageKind & {
   readonly ear?: EarMode;
   /** The page's time goes on by itself until the test moves it on. So it is wherever a page listens. */
   readonly clock?: boolean;
 };
 export type World = Awaited<ReturnType<typeof opened>>;
 /** One job of it. */
-export type OnJob = Omit<World, "at" | "close">;
+export type OnJob = Omit<World, "at" | "show" | "close">;
 
 /**
  * Presses, and waits until the page shows a later entry than before. Like a person, scrolls what is pressed out from under the
@@ -79,12 +85,17 @@ export type OnJob = Omit<World, "at" | "close">;
 export async function press(page: Page, selector: string): Promise<void> {
   for (let tries = 0; tries < 100; tries++) {
     const target = page.locator(selector).first();
-    const before = await target.evaluate((target) => {
+    const { before, x, y, hit } = await target.evaluate((target) => {
       document.querySelector("#notice")!.textContent = "";
       if (!target.closest(".foot")) target.scrollIntoView({ block: "center" });
-      return document.querySelector<HTMLElement>("article.call")!.dataset.entry;
+      const box = target.getBoundingClientRect();
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const hit = target.contains(document.elementFromPoint(x, y));
+      return { before: document.querySelector<HTMLElement>("article.call")!.dataset.entry, x, y, hit };
     });
-    await target.click();
+    // Where something lies over it, the browser's driver waits until it is bare; else its waiting is most of the time a press takes.
+    if (hit) await page.mouse.click(x, y);
+    else await target.click();
     // In one go in the page: it is looked at again and again, and in the next page where the press leads to one.
     const moved = await page.waitForFunction(
       ({ before, justMoved }) => {

@@ -1,5 +1,5 @@
-import { type Browser, chromium } from "playwright-core";
-import { inject } from "vitest";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { inject, onTestFinished } from "vitest";
 
 const FLAGS = [
   "--no-sandbox",
@@ -10,14 +10,49 @@ const FLAGS = [
   "--disable-component-update",
   "--disable-sync",
 ];
+export const PHONE = { width: 360, height: 640 };
+export const DESK = { width: 1280, height: 800 };
 
 /** For what a page is waited for. Only what never comes runs into it: no test fails because its machine is slow. */
-export const WAIT_MS = 20_000;
+export const WAIT_MS = 5 * 60_000;
+
+/** What cannot be changed on a page that is there. */
+export type PageKind = { readonly scripts?: boolean; readonly scheme?: "light" | "dark" };
 
 let browser: Promise<Browser> | undefined;
+const idle = new Map<string, Page[]>();
 
-/** One browser for all the tests of a worker, with a context for each screen; it ends with the worker. */
-export const sharedBrowser = (): Promise<Browser> => {
+/** A phone of its own: its cookies, its storage, and a browser window that is closed when the test is over. */
+export async function newPhone({ scripts = true, scheme = "light" }: PageKind = {}): Promise<Page> {
+  // One browser for all the tests of a worker; it ends with the worker.
   browser ??= chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
-  return browser;
-};
+  const context = await (await browser).newContext({ viewport: PHONE, javaScriptEnabled: scripts, colorScheme: scheme });
+  context.setDefaultTimeout(WAIT_MS);
+  return context.newPage();
+}
+
+/** The same, wiped after the test and lent to the next one: to open a window takes a processor most of a second. */
+export async function lentPhone(kind: PageKind = {}): Promise<Page> {
+  const name = JSON.stringify(kind);
+  const page = idle.get(name)?.pop() ?? (await newPhone(kind));
+  onTestFinished(async () => {
+    await wipe(page);
+    idle.set(name, [...(idle.get(name) ?? []), page]);
+  });
+  return page;
+}
+
+async function wipe(page: Page): Promise<void> {
+  const context = page.context();
+  for (const event of ["pageerror", "console"] as const) page.removeAllListeners(event);
+  await page.unrouteAll({ behavior: "ignoreErrors" });
+  await context.setOffline(false);
+  await page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await page.goto("about:blank");
+  await context.clearCookies();
+  await page.emulateMedia({ media: null });
+  await page.setViewportSize(PHONE);
+}
