@@ -3,7 +3,7 @@ import { kindOf } from "./checks/registry.ts";
 import type { Aspect, Gate } from "./gates.ts";
 import type { StepId } from "./ids.ts";
 import { currentStep, type Job } from "./job.ts";
-import { installMachine } from "./machine.ts";
+import { machineOf } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Step } from "./step.ts";
 import { weatherLimits } from "./weather.ts";
@@ -63,7 +63,7 @@ export function applyAmendment(job: Job, to: Frozen): Job {
     );
   const { context } = job.snapshot;
   const makingSafe = context.resumeAt !== null;
-  const machine = installMachine(to.script, weatherLimits(to.limits));
+  const machine = machineOf(to);
   const value = {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },

@@ -3,10 +3,9 @@ import type { Hash } from "../digest/digest.ts";
 import { digest } from "../digest/digest.ts";
 import type { BindingIntent } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant, PersonId, StepId } from "./ids.ts";
-import { installMachine, type Machine } from "./machine.ts";
+import { type Machine, machineOf } from "./machine.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Script, Step } from "./step.ts";
-import { weatherLimits } from "./weather.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
 
@@ -32,7 +31,7 @@ export type ReadBack = {
 
 /** A job at its first call, opened at `at`. */
 export function openJob(frozen: Frozen, at: Instant): Job {
-  const machine = installMachine(frozen.script, weatherLimits(frozen.limits));
+  const machine = machineOf(frozen);
   const [snapshot] = initialTransition(machine);
   const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
   return { frozen, machine, snapshot: opened, proposed: null, readBacks: {} };

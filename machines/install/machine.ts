@@ -2,8 +2,9 @@ import { did, refuse, refuseUnlessCompetent, refuseUnlessDriver } from "./outcom
 import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
-import type { EscapeId, PhaseId, Script } from "./step.ts";
+import type { EscapeId, Frozen, PhaseId, Script } from "./step.ts";
 import { escapeStep, stepState } from "./step-state.ts";
+import { weatherLimits } from "./weather.ts";
 
 /** Events of the procedure that a closed job refuses. */
 const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree"] as const;
@@ -20,7 +21,7 @@ const verdicts = <A extends readonly unknown[]>(actions: A) =>
  * nothing, so a hold needs no memory of where it was. A hold on a hold starts the count over: a "carry on" that was on its way is
  * too old for it.
  */
-export function installMachine(script: Script, limits: JobState["limits"]) {
+function installMachine(script: Script, limits: JobState["limits"]) {
   const phase = (id: PhaseId) => {
     const steps = script.steps.filter((s) => s.phase === id);
     const states = steps.map((s) => [stateKey(s.id), stepState(script, script.steps.indexOf(s))] as const);
@@ -124,3 +125,13 @@ export function installMachine(script: Script, limits: JobState["limits"]) {
   });
 }
 export type Machine = ReturnType<typeof installMachine>;
+
+const machines = new WeakMap<Frozen, Machine>();
+/** The chart of a frozen job. Made once for each: an amendment that is proposed, agreed to and replayed needs it every time. */
+export function machineOf(frozen: Frozen): Machine {
+  const known = machines.get(frozen);
+  if (known) return known;
+  const machine = installMachine(frozen.script, weatherLimits(frozen.limits));
+  machines.set(frozen, machine);
+  return machine;
+}

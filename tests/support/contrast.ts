@@ -1,8 +1,10 @@
 import type { Page } from "playwright-core";
 
 /** The least contrast of any text on a page (WCAG 2.2, 1.4.3: relative luminance), and the text that has it. */
-export const leastContrast = (page: Page) =>
-  page.evaluate(() => {
+export async function leastContrast(page: Page): Promise<{ ratio: number; text: string }> {
+  // A press may have led to it, and its style sheet may be on its way.
+  await page.waitForLoadState();
+  return page.evaluate(() => {
     const rgba = (color: string) => color.match(/[\d.]+/g)!.map(Number);
     const luminance = (color: string) => {
       const [r, g, b] = rgba(color)
@@ -26,3 +28,4 @@ export const leastContrast = (page: Page) =>
     }
     return least;
   });
+}

@@ -21,8 +21,18 @@ export function frozenWith(people: number, tent: SpecInput = eighty, changes: Ch
   return freeze(briefFor(tent, { ...changes, crew }));
 }
 
-/** The assumed minutes of a phase, with the people on the brief. */
+const assumed = new WeakMap<Frozen, Map<Phase, number>>();
+
+/** The assumed minutes of a phase, with the people on the brief; worked out once for each tent, as simulations ask by the thousand. */
 export function assumedMin(frozen: Frozen, phase: Phase): number {
+  const known = assumed.get(frozen) ?? new Map<Phase, number>();
+  assumed.set(frozen, known);
+  const minutes = known.get(phase) ?? estimatedMin(frozen, phase);
+  known.set(phase, minutes);
+  return minutes;
+}
+
+function estimatedMin(frozen: Frozen, phase: Phase): number {
   const { quantities, people } = workOf(frozen)!;
   const e = estimate(phase, quantities, people);
   if (e.is === "tooFew") throw new Error(`${phase} takes ${e.minPeople}`);
