@@ -6,7 +6,7 @@ import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { openingLine } from "../support/entries.ts";
 import { scratchFolder } from "../support/scratch.ts";
-import { spawnServer } from "../support/spawn-server.ts";
+import { npmStart, spawnServer } from "../support/spawn-server.ts";
 
 let folder: string;
 beforeEach(() => {
@@ -58,6 +58,14 @@ it.each([
   const before = hashOf(readFileSync(file));
   await expect(spawnServer(file)).rejects.toThrow(sentence);
   expect(hashOf(readFileSync(file))).toBe(before);
+});
+
+it("as the README starts it, it says where it is, shows its jobs, and stops when it is told to", async () => {
+  const { url, child, stopped } = await npmStart(join(folder, "data.db"));
+  expect(await (await fetch(url)).text()).toContain("Demo: harvest supper");
+  child.kill("SIGTERM");
+  await stopped;
+  await expect(fetch(url)).rejects.toThrow();
 });
 
 it("a second server on the same file is turned away with one sentence", async () => {

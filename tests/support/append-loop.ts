@@ -1,36 +1,14 @@
 import { spawn } from "node:child_process";
-import { existsSync, renameSync, watch } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
-import { build } from "esbuild";
-import { inject } from "vitest";
-
-const libsql = createRequire(import.meta.url).resolve("libsql");
-
-/** The loop in one file, made once a run: it is started dozens of times, and to load it piece by piece takes most of a second. */
-async function bundled(): Promise<string> {
-  const file = join(inject("shared"), "append-loop.mjs");
-  if (existsSync(file)) return file;
-  const made = `${file}.${process.pid}`;
-  await build({
-    entryPoints: ["tests/faults/append-loop.ts"],
-    outfile: made,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    external: [libsql],
-    alias: { libsql },
-  });
-  renameSync(made, file);
-  return file;
-}
+import { watch } from "node:fs";
+import { dirname } from "node:path";
+import { bundled } from "./bundle.ts";
 
 /**
  * Runs `tests/faults/append-loop.ts` on a file, kills it as soon as it has said so many `entries` or its folder has stirred
  * so many times, and gives all that it said: hash by number.
  */
 export async function appendUntilKilled(file: string, when: { entries: number; stirs?: number }): Promise<Map<number, string>> {
-  const loop = await bundled();
+  const loop = await bundled("tests/faults/append-loop.ts");
   let stirs = 0;
   const folder = watch(dirname(file), () => {
     if (++stirs === when.stirs) child.kill("SIGKILL");

@@ -1,18 +1,27 @@
 import { type ChildProcess, spawn } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { bundled } from "./bundle.ts";
+
+type Running = { readonly url: string; readonly child: ChildProcess; readonly stopped: Promise<void> };
 
 /**
  * The real program on a port of its own; `before` it, modules that change the world it runs in. Resolves when it says that it
  * is up; rejects with what it said instead.
  */
-export async function spawnServer(
-  file: string,
-  env: Record<string, string> = {},
-  before: readonly string[] = [],
-): Promise<{ url: string; child: ChildProcess; stopped: Promise<void> }> {
-  const child = spawn(process.execPath, ["--import", "tsx", ...before.flatMap((module) => ["--import", module]), "server/main.ts"], {
-    env: { ...process.env, PORT: "0", RIDGECALL_FILE: file, ...env },
-    stdio: ["ignore", "pipe", "pipe"],
-  });
+export async function spawnServer(file: string, env: Record<string, string> = {}, before: readonly string[] = []): Promise<Running> {
+  const preloads = (await Promise.all(before.map(bundled))).flatMap((module) => ["--import", module]);
+  return started(process.execPath, [...preloads, await bundled("server/main.ts")], { PORT: "0", RIDGECALL_FILE: file, ...env });
+}
+
+/** The same by the command that `npm start` stands for, unbundled. */
+export function npmStart(file: string): Promise<Running> {
+  const { scripts } = JSON.parse(readFileSync("package.json", "utf8")) as { scripts: { start: string } };
+  const [program, ...args] = scripts.start.split(" ");
+  return started(program!, args, { PORT: "0", RIDGECALL_FILE: file });
+}
+
+async function started(program: string, args: readonly string[], env: Record<string, string>): Promise<Running> {
+  const child = spawn(program, args, { env: { ...process.env, ...env }, stdio: ["ignore", "pipe", "pipe"] });
   const stopped = new Promise<void>((resolve) => child.once("exit", () => resolve()));
   let out = "";
   const url = await new Promise<string>((resolve, reject) => {
