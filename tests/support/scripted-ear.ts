@@ -45,6 +45,7 @@ export function scriptedEar(mode: EarMode): void {
     start() {
       if (this.running) throw new DOMException("already started", "InvalidStateError");
       this.running = true;
+      this.stopping = false;
       this.results = [];
       current = this;
       world.ear.active = true;
@@ -57,8 +58,12 @@ export function scriptedEar(mode: EarMode): void {
         if (error || mode === "stops") this.end();
       }, 0);
     }
+    stopping = false;
+    /** As the standard says: the words of speech that has begun come first, and then the end. */
     stop() {
-      if (mode !== "neverEnds") setTimeout(() => this.end(), 0);
+      if (mode === "neverEnds") return;
+      this.stopping = true;
+      if (began !== this) setTimeout(() => this.end(), 0);
     }
     abort() {
       setTimeout(() => this.end(), 0);
@@ -99,6 +104,8 @@ export function scriptedEar(mode: EarMode): void {
         give(alternatives, 0.9);
       };
       for (let n = 1; n < times; n++) setTimeout(again, n * apartMs);
+      began = null;
+      if (ear.stopping) setTimeout(() => ear.end(), times * apartMs);
     },
   };
   const there = mode === "none" ? undefined : Recognizer;
