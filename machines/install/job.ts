@@ -62,8 +62,10 @@ export function currentStep({ frozen, snapshot }: Job): Step | null {
 export type Attention = "working" | "paused" | "held";
 export const attentionState = ({ snapshot }: Job): Attention => (snapshot.value as { attention: Attention }).attention;
 
+/** The levels from a job's state down to a single answer: state, context, answers. */
+const ANSWER_DEPTH = 3;
 /** The digest of all there is to a job's state: replay is checked against it line by line. */
-export const stateDigest = ({ snapshot }: Job): Hash => digest.of({ value: snapshot.value, context: snapshot.context });
+export const stateDigest = ({ snapshot: { value, context } }: Job): Hash => digest.ofGrowing({ value, context }, ANSWER_DEPTH);
 
 const deepest = (value: object | string): string =>
   typeof value === "string" ? value : deepest(Object.values(value)[0] as object | string);

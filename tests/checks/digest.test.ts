@@ -79,4 +79,11 @@ describe("SHA-256, FIPS 180-4 (worked examples: FIPS 180-2 appendix B, from memo
       ),
     ));
   it("of a value is the hash of its canonical bytes", () => expect(digest.of({ b: 1, a: 2 })).toBe(hashOf(utf8('{"a":2,"b":1}'))));
+  it("of a value that grows is the same, however deep its parts are kept, asked once or again", () =>
+    fc.assert(
+      fc.property(fc.dictionary(fc.string({ unit: "binary" }), fc.jsonValue()), fc.nat({ max: 4 }), (value, depth) => {
+        const all = [0, 1].map(() => digest.ofGrowing({ value, later: undefined }, depth));
+        expect(all).toEqual(Array(2).fill(digest.of({ value })));
+      }),
+    ));
 });
