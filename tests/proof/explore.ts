@@ -85,6 +85,7 @@ const onMachine = (job: Job, machine: Machine): Job => ({
 function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: number[], first: boolean) {
   const found = new Map<Invariant, string>();
   const seen = new Set(nodes.map((node) => stateKey(tent, node)));
+  const readBack = new Set<string>();
   let trials = 0;
 
   const report = (invariant: Invariant, node: Node, as: string, trouble: string) => {
@@ -109,7 +110,7 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
       report(ONE_OUTCOME, node, t.as, String(e));
       return null;
     }
-    const trial: Trial = { tent, as: t.as, before: node.job, memory: node.memory, command, outcome, after };
+    const trial: Trial = { tent, as: t.as, before: node.job, memory: node.memory, command, outcome, after, readBack };
     for (const name of NAMES) {
       const trouble = INVARIANTS[name](trial);
       if (trouble) report(name, node, t.as, trouble);

@@ -18,6 +18,8 @@ export type Trial = {
   readonly command: Command;
   readonly outcome: Outcome;
   readonly after: Job;
+  /** What was tried read back in this exploration: once for each call, command and outcome, as nothing else bears on it. */
+  readonly readBack: Set<string>;
 };
 
 const did = ({ outcome }: Trial): string | null => ("did" in outcome ? outcome.did : null);
@@ -79,6 +81,9 @@ export const INVARIANTS = {
   "what is read back counts for nothing until it is confirmed, and then as if it had been pressed": (t) => {
     const { command } = t;
     if (command.type !== "answer" && command.type !== "waive" && command.type !== "standDown" && command.type !== "reading") return null;
+    const tried = `${callOf(t.tent, t.before)?.id} ${attentionState(t.before)} ${t.as} ${JSON.stringify(t.outcome)}`;
+    if (t.readBack.has(tried)) return null;
+    t.readBack.add(tried);
     const [waits, told] = decide(t.before, { ...command, type: "readBack", intent: command });
     const [, later] = decide(waits, { ...command, type: "correct", target: command.entry, entry: command.entry + 1 });
     if ("refused" in t.outcome)

@@ -178,7 +178,7 @@ describe("every sentence comes through the words of its screen", () => {
     beforeAll(async () => {
       crew = await opened(SMALL);
     });
-    it("every call of a raise and a strike, asked and refused, up to its end", { timeout: 120_000 }, async () => {
+    it("every call of a raise and a strike, asked and refused, up to its end", async () => {
       const seen = new Set<string>();
       const kinds = new Set<string>();
       for (let state = await crew.read(); !state.closed; state = await crew.to((s) => !seen.has(s.step))) {
