@@ -5,7 +5,7 @@ import type { EntryNo } from "../install/ids.ts";
 import { type Entries, lookupIn } from "./entries.ts";
 import type { CommandEntry, Entry } from "./entry.ts";
 
-/** Finds an entry of the same job by its number; nothing where there is none. */
+/** Finds an entry of the same job by its number; `null` or `undefined` if the job has no such entry. */
 export type EntryLookup = (no: EntryNo) => Entry | null | undefined;
 
 /**

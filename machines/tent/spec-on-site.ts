@@ -45,7 +45,7 @@ function readShifted(input: SpecInput, read: FieldReader): TentSpec["shifted"] {
   });
 }
 
-/** What there is for each key; nothing where there is none at all. */
+/** The values that are given, by key; `undefined` if none is. */
 function some<K extends string, V>(keys: readonly K[], of: (key: K) => V | undefined): Partial<Record<K, V>> | undefined {
   const found = keys.flatMap((key) => {
     const value = of(key);

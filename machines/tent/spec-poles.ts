@@ -95,7 +95,7 @@ function readAdded(
   return { kind, xFt, yFt };
 }
 
-/** The pole of the same kind with the nearest number; where there is none, the first of the pattern. */
+/** The pole of the same kind with the nearest number; if the kind has no pole, the first of the pattern. */
 function nearestId(id: unknown, ids: readonly string[]): string | null {
   const [letter, number] = typeof id === "string" ? [id.charAt(0).toUpperCase(), Number(id.slice(1))] : ["", 0];
   const alike = ids.filter((other) => other.startsWith(letter));

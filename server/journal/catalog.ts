@@ -1,7 +1,7 @@
 import type { Hash } from "../../machines/digest/digest.ts";
 import type { Instant } from "../../machines/install/ids.ts";
 
-/** A saved tent as it lies in the file, not trusted yet: `spec` is `null` where it is no JSON any more, `kit` also where there is none. */
+/** A saved tent as it lies in the file, not trusted yet: `spec` is `null` if it is no longer JSON, and so is `kit`, also if none was saved. */
 export type SavedTent = {
   readonly id: string;
   readonly name: string;

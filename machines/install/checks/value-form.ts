@@ -30,7 +30,7 @@ export type ValueForm<V extends { readonly kind: string }> = {
   readonly schema: (errors: ValueErrors) => v.GenericSchema;
   /** The JSON that says the same as a form; what is wrong with it is for the schema to say. */
   readonly fromFields: (fields: Fields, number: FieldNumber) => unknown;
-  /** The first number in it that nobody can mean; `null` where there is none, or there are no numbers. */
+  /** The first number in it that nobody can mean; `null` if every number is plausible, or it has none. */
   unbelievable(value: V): Unbelievable | null;
 };
 
