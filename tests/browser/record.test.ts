@@ -53,7 +53,9 @@ it("all that can be pressed on a phone is 72 px at least, either way", async () 
   for (const [name, path] of paths()) {
     const page = await shown(path);
     // What is not near is laid out when it is measured.
-    const small = await page.locator("main :is(a, button, label)").evaluateAll((targets) =>
+    const all = page.locator("main :is(a, button, label)");
+    expect(await all.count(), name).toBeGreaterThan(3);
+    const small = await all.evaluateAll((targets) =>
       targets.flatMap((target) => {
         const { width, height } = target.getBoundingClientRect();
         return width >= 71.5 && height >= 71.5 ? [] : [`${target.textContent} ${width}×${height}`];
