@@ -1,11 +1,16 @@
 import { digest } from "../digest/digest.ts";
 import { kindOf } from "./checks/registry.ts";
+import { onSite } from "./crew.ts";
 import type { Aspect, Gate } from "./gates.ts";
-import type { StepId } from "./ids.ts";
-import { currentStep, type Job } from "./job.ts";
+import type { EntryNo, GateId, StepId } from "./ids.ts";
+import { type Job, leafOf } from "./job.ts";
 import { machineOf } from "./machine.ts";
+import { indexOf } from "./missing.ts";
+import { reopen } from "./reopen.ts";
+import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
-import type { Frozen, Step } from "./step.ts";
+import type { Frozen, Script, Step } from "./step.ts";
+import { keysOf, thingsOf } from "./things-of.ts";
 import { weatherLimits } from "./weather.ts";
 
 /** The part of a job that each aspect names. */
@@ -16,10 +21,16 @@ const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
   stations: (f) => [f.plan.edges, f.plan.stations],
   anchors: (f) => f.plan.plates,
   sheet: (f) => f.brief.sheet,
-  site: (f) => f.brief.site,
+  site: ({ brief: { site } }) => [site.soilKnown, site.overheadKv],
+  /** Where everybody is sent to, and who is sent for. */
+  places: ({ brief: { site } }) => [site.rallyPoint, site.stormShelter, site.firstAid, site.address],
   ticket: (f) => f.brief.ticket,
   use: (f) => f.brief.use,
-  crew: (f) => f.brief.crew,
+  /** Who is on the site; a role that is handed over brings nobody new. */
+  crew: (f) =>
+    onSite(f.brief.crew)
+      .map((p) => p.id)
+      .sort(),
 };
 
 /** What an amendment changes. */
@@ -27,71 +38,89 @@ export const changedAspects = (from: Frozen, to: Frozen): Aspect[] =>
   (Object.keys(PARTS) as Aspect[]).filter((a) => digest.of(PARTS[a](from)) !== digest.of(PARTS[a](to)));
 
 /** Gates of the new script whose answers no longer count: newly asked, asked otherwise, or about something that changed. */
-export function reopenedGates(from: Frozen, to: Frozen): string[] {
-  const changed = new Set(changedAspects(from, to));
-  const before = new Map([...from.script.steps, ...Object.values(from.script.escapes).flat()].map((s) => [s.id, s]));
-  return [...to.script.steps, ...Object.values(to.script.escapes).flat()].flatMap((s) => {
-    if (!s.gate) return [];
-    const old = before.get(s.id)?.gate;
-    const touched = s.gate.reopenedBy.some((a) => changed.has(a));
-    return touched || !old || digest.of(question(old)) !== digest.of(question(s.gate)) ? [s.gate.id] : [];
+export function reopenedGates(from: Frozen, to: Frozen): GateId[] {
+  const changed = new Set<string>(changedAspects(from, to));
+  const before = indexOf(from.script).gates;
+  return [...indexOf(to.script).gates.values()].flatMap((gate) => {
+    const old = before.get(gate.id);
+    // What is over stays over.
+    if (old && gate.past) return [];
+    const touched = gate.reopenedBy.some((a) => changed.has(a));
+    return touched || !old || digest.of(question(old)) !== digest.of(question(gate)) ? [gate.id] : [];
   });
 }
 
-/** A gate as far as a change of it asks again. */
-const question = (gate: Gate): unknown => ({ ...gate, check: kindOf(gate.check).question(gate.check) });
+/** What is asked of an answer: where that is the same, an answer that was given stays good. */
+const question = (gate: Gate) => ({ ...gate, check: kindOf(gate.check).question(gate.check) });
 
-/** What an amendment would do to a job as it stands: the gates whose answers no longer count, and where it would go on. */
-export function amendmentEffect(job: Job, to: Frozen): { readonly reopened: ReadonlySet<string>; readonly resumesAt: Step } {
+/** What an amendment would do to a job as it stands: answers that no longer count, calls put behind it, and where it goes on. */
+export type Effect = { readonly reopened: ReadonlySet<GateId>; readonly added: readonly StepId[]; readonly goesOnAt: Step };
+
+export function amendmentEffect(job: Job, to: Frozen): Effect {
   const { context } = job.snapshot;
-  const reopened = new Set(reopenedGates(job.frozen, to));
-  const at = context.resumeAt ?? currentStep(job)!.id;
-  return { reopened, resumesAt: resumeStep(job.frozen, to, at, context.startedFrom, reopened) };
+  const at = context.resumeAt ?? leafOf(job)?.id;
+  if (at === undefined) throw new Error("a closed job has no plan to change");
+  const goesOnAt = landing(job.frozen.script, to.script, at);
+  return {
+    reopened: new Set(reopenedGates(job.frozen, to).filter((id) => context.answers[id] || context.waived[id])),
+    added: addedBehind(job.frozen.script, to.script, goesOnAt, context),
+    goesOnAt,
+  };
 }
 
-/**
- * The job under its amended plan. It goes on at the first call, up to where it stood, that has a reopened gate or is
- * new; with none, where it stood. Making safe is not left: then only where it goes on afterward changes.
- */
-export function applyAmendment(job: Job, to: Frozen): Job {
-  const { reopened, resumesAt: from } = amendmentEffect(job, to);
-  const keep = <T>(record: Readonly<Record<string, T>>) =>
-    Object.fromEntries(
-      Object.entries(record).filter(
-        ([id]) => !reopened.has(id) && to.script.steps.concat(...Object.values(to.script.escapes)).some((s) => s.gate?.id === id),
-      ),
-    );
+/** The job under its amended plan, where it stood. Making safe is not left: then only where it goes on afterward changes. */
+export function applyAmendment(job: Job, to: Frozen, entry: EntryNo): Job {
+  const { added, goesOnAt } = amendmentEffect(job, to);
   const { context } = job.snapshot;
+  const { gates } = indexOf(to.script);
+  const keep = <T>(record: Readonly<Record<GateId, T>>) => Object.fromEntries(Object.entries(record).filter(([id]) => gates.has(id)));
+  const things = keysOf(thingsOf(to));
   const makingSafe = context.resumeAt !== null;
   const machine = machineOf(to);
   const value = {
     ...(job.snapshot.value as object),
-    procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [from.phase]: stateKey(from.id) },
+    procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [goesOnAt.phase]: stateKey(goesOnAt.id) },
   };
+  const open = reopen(context, reopenedGates(job.frozen, to), "amendment", entry);
   const snapshot = machine.resolveState({
     value: value as never,
     context: {
-      ...context,
+      ...open,
       limits: weatherLimits(to.limits),
-      answers: keep(context.answers),
-      waived: keep(context.waived),
-      resumeAt: makingSafe ? from.id : null,
+      answers: keep(open.answers),
+      waived: keep(open.waived),
+      reopened: keep(open.reopened),
+      resumeAt: makingSafe ? goesOnAt.id : null,
+      // What the plan no longer has is no longer out of use.
+      outOfUse: Object.fromEntries(Object.entries(context.outOfUse).filter(([key]) => things.has(key))),
+      added,
+      doing: context.doing !== null && added[0] === context.doing ? context.doing : null,
     },
   });
   return { frozen: to, machine, snapshot, proposed: null, readBacks: {} };
 }
 
-/** The first call of the new script that has to be gone over again, or the one stood at, or the next that is left of it. */
-function resumeStep(from: Frozen, to: Frozen, at: StepId, began: StepId, reopened: ReadonlySet<string>): Step {
-  const known = new Set(from.script.steps.map((s) => s.id));
-  const old = from.script.steps;
-  const passed = new Set(old.slice(0, old.findIndex((s) => s.id === at) + 1).map((s) => s.id));
-  const steps = to.script.steps;
-  const last = steps.findLastIndex((s) => passed.has(s.id));
-  // A strike is not gone back out of: what was checked on the way up is coming down.
-  const striking = old.find((s) => s.id === at)?.phase === "struck";
-  const first = steps.findIndex((s) => (striking ? s.phase === "struck" : s.id === began));
-  const behind = steps.slice(Math.max(0, first), last + 1);
-  const again = behind.find((s) => (s.gate ? reopened.has(s.gate.id) : !known.has(s.id)));
-  return again ?? steps.find((s) => s.id === at) ?? steps[last + 1] ?? steps[last]!;
+/** Work that is not come upon by landing: a lift, a lowering or going under is entered on purpose. */
+const ON_PURPOSE: ReadonlySet<Step["work"]> = new Set(["lift", "under", "lower"]);
+
+/** The call stood at; where it is gone, the nearest earlier one that is left and is no other dangerous work. */
+function landing(from: Script, to: Script, at: StepId): Step {
+  const left = indexOf(to).at;
+  const here = indexOf(from).at.get(at)!;
+  const { work } = from.steps[here]!;
+  for (let i = here; i >= 0; i--) {
+    const old = from.steps[i]!;
+    const step = to.steps[left.get(old.id) ?? -1];
+    if (step && (i === here || (!ON_PURPOSE.has(step.work) && (step.work === null || step.work === work)))) return step;
+  }
+  return to.steps[0]!;
+}
+
+/** Calls that the new script has before where the job goes on and the old one did not; and those that were waiting already. */
+function addedBehind(from: Script, to: Script, goesOnAt: Step, { startedFrom, added }: JobState): StepId[] {
+  const { at } = indexOf(to);
+  const known = indexOf(from).at;
+  const here = at.get(goesOnAt.id)!;
+  const began = at.get(startedFrom) ?? 0;
+  return to.steps.flatMap(({ id }, i) => (added.includes(id) || (i >= began && i < here && !known.has(id)) ? [id] : []));
 }

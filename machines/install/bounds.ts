@@ -12,11 +12,14 @@ export const MEASURE_BOUNDS: Readonly<Record<Unit | "mm" | "m", Bounds>> = {
   deg: { from: -90, to: 90 },
   lbf: { from: 0, to: 100_000 },
   turns: { from: 0, to: 1000 },
+  mph: { from: 0, to: 200 },
 };
 export const COUNT_BOUNDS: Bounds = { from: 0, to: 100_000 };
 /** Between corner marks, ft: no tent is longer than 400 ft. */
 export const LENGTH_BOUNDS: Bounds = { from: 0.1, to: 1000 };
 /** Nobody stands outside in a wind of 200 mph to read it. */
 export const WIND_BOUNDS: Bounds = { from: 0, to: 200 };
+/** Where the wind blows from, in degrees from north. */
+export const COMPASS_BOUNDS: Bounds = { from: 0, to: 360 };
 
 export const isWithin = (n: number, { from, to }: Bounds): boolean => n >= from && n <= to;

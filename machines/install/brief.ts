@@ -1,7 +1,7 @@
 import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
-import type { INTERIOR_ORDERS, PAPERWORK } from "./brief-choices.ts";
-import type { Instant, PersonId } from "./ids.ts";
+import type { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "./brief-choices.ts";
+import type { PersonId, WallTime } from "./ids.ts";
 import type { ROLES } from "./roles.ts";
 import type { UTILITIES } from "./utilities.ts";
 
@@ -15,8 +15,8 @@ export type Utility = { readonly kind: UtilityKind; readonly marked: boolean };
 
 export type Ticket = {
   readonly number: string;
-  readonly validFrom: Instant;
-  readonly validTo: Instant;
+  readonly validFrom: WallTime;
+  readonly validTo: WallTime;
   readonly utilities: readonly Utility[];
   /** From the mark to the nearest stake. Local law's figure, never under 18 in. */
   readonly toleranceIn: number;
@@ -37,12 +37,17 @@ export type Sheet = {
   readonly sidePoleLeanDeg: number | null;
   readonly raiseGustMph: number | null;
   readonly stopGustMph: number | null;
+  readonly insideGustMph: number | null;
   readonly interiorOrder: (typeof INTERIOR_ORDERS)[number];
+  readonly interiorTies: (typeof INTERIOR_TIES)[number];
 };
 
 export type Site = {
   readonly address: string;
+  /** Where the crew gathers to be counted. */
   readonly rallyPoint: string;
+  /** A building or a hard-topped vehicle for thunder and storm: never a tree, never a tent. */
+  readonly stormShelter: string;
   readonly firstAid: string;
   readonly soilKnown: boolean;
   /** Lines over or near the site. `null`: the voltage is not known. */
@@ -53,11 +58,13 @@ export type Site = {
   readonly street?: { readonly edge: EdgeName; readonly name: string };
 };
 
+export type Paperwork = (typeof PAPERWORK)[number];
+
 export type Use = {
   /** People expected inside; `null` is not known, and then the fire official's paper is wanted. */
   readonly occupants: number | null;
-  readonly permit: (typeof PAPERWORK)[number];
-  readonly fabricCertificate: (typeof PAPERWORK)[number];
+  readonly permit: Paperwork;
+  readonly fabricCertificate: Paperwork;
   readonly walls: boolean;
   readonly hungLoads: boolean;
 };

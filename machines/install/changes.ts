@@ -2,6 +2,7 @@ import { nearlyEqual } from "../tent/grid.ts";
 import { CORNERS, type Corner, type EdgeName, type InteriorPole, type KitItem, type Point } from "../tent/types.ts";
 import type { Role } from "./brief.ts";
 import type { PersonId } from "./ids.ts";
+import { looserIn } from "./looser.ts";
 import type { Frozen } from "./step.ts";
 
 type Fact = string | number | boolean | null;
@@ -14,10 +15,10 @@ export type Change =
   | { readonly what: "corner"; readonly corner: Corner; readonly by: Point }
   | { readonly what: "kit"; readonly item: KitItem; readonly from: number; readonly to: number }
   | { readonly what: "person"; readonly id: PersonId; readonly from: Role | null; readonly to: Role | null }
-  /** A field of the brief by its name in the form; `null` where it is not there. */
-  | { readonly what: "fact"; readonly field: string; readonly from: Fact; readonly to: Fact };
+  /** A field of the brief by its name in the form; `null` where it is not there. `looser` where a limit gets looser by it. */
+  | { readonly what: "fact"; readonly field: string; readonly from: Fact; readonly to: Fact; readonly looser?: true };
 
-/** Everything that differs between two versions of a job, what is seen on the ground first. Empty where nothing does. */
+/** Everything that differs between two versions of a job, what makes a limit looser first, then what is seen on the ground. Empty where nothing does. */
 export function changesOf(from: Frozen, to: Frozen): Change[] {
   const resized = from.plan.widthFt !== to.plan.widthFt || from.plan.lengthFt !== to.plan.lengthFt;
   return [
@@ -77,11 +78,14 @@ const TOLD: readonly string[] = ["tent.rings", "tent.shifted", "tent.add", "tent
 
 function factsOf(from: Frozen, to: Frozen): Change[] {
   const [before, after] = [flat(from.brief), flat(to.brief)];
-  return [...new Set([...before.keys(), ...after.keys()])].flatMap((field): Change[] => {
+  const looser = new Set(looserIn(from, to).map((l) => l.field));
+  const facts = [...new Set([...before.keys(), ...after.keys()])].flatMap((field): Change[] => {
     if (TOLD.some((told) => field === told || field.startsWith(`${told}.`))) return [];
     const [was, is] = [before.get(field) ?? null, after.get(field) ?? null];
-    return was === is ? [] : [{ what: "fact", field, from: was, to: is }];
+    return was === is ? [] : [{ what: "fact", field, from: was, to: is, ...(looser.has(field) ? { looser: true } : {}) }];
   });
+  const isLooser = (change: Change) => change.what === "fact" && change.looser === true;
+  return [...facts.filter(isLooser), ...facts.filter((change) => !isLooser(change))];
 }
 
 /** Single facts by their dotted names; a list of plain values is one fact, a list of things by their kinds several. */

@@ -1,7 +1,9 @@
 import type { Role } from "./brief.ts";
 import type { Value } from "./gates.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
+import type { Moment } from "./moment.ts";
 import type { Frozen } from "./step.ts";
+import type { Thing } from "./thing.ts";
 
 /** Spoken with the talk button held, after the wake word, or into an open microphone. */
 export const SPOKEN = ["talk", "wake", "open"] as const;
@@ -13,17 +15,26 @@ export type Reading =
       readonly kind: "wind";
       readonly mph: number;
       readonly gustMph: number | null;
+      /** Where it blows from, in degrees from north, clockwise; `null` where nobody said. */
+      readonly fromDeg: number | null;
       readonly takenAt: Instant;
       readonly place: string | null;
     }
-  | { readonly kind: "thunder"; readonly takenAt: Instant };
+  | { readonly kind: "thunder" | "warning" | "rain"; readonly takenAt: Instant };
+
+/** The words of a press that says nothing more. */
+export const PRESSED = "pressed";
 
 /** What is read back when it is spoken, and counts once it is confirmed. */
 export type BindingIntent =
   | { readonly type: "answer"; readonly gate: GateId; readonly value: Value }
   | { readonly type: "waive"; readonly gate: GateId; readonly because: string }
   | { readonly type: "standDown"; readonly because: string }
-  | { readonly type: "reading"; readonly reading: Reading };
+  | { readonly type: "reading"; readonly reading: Reading }
+  /** A piece is damaged, or so many of a kit line are short: what needs it waits. */
+  | { readonly type: "outOfUse"; readonly thing: Thing; readonly because: string }
+  /** Mended, swapped, or so many came. */
+  | { readonly type: "backInUse"; readonly thing: Thing; readonly because: string };
 
 /** The only vocabulary. What a command asks for, without who, where from and when. */
 export type Intent =
@@ -31,9 +42,12 @@ export type Intent =
   | { readonly type: "next" }
   | { readonly type: "back" }
   | { readonly type: "hold" }
-  | { readonly type: "carryOn" }
+  /** Back to work; after somebody was hurt, with what became of it. */
+  | { readonly type: "carryOn"; readonly became: string | null }
   | { readonly type: "makeSafe"; readonly because: string | null }
   | { readonly type: "note"; readonly text: string }
+  /** Somebody is hurt: work is on hold until the lead says what became of it. The words are as they were said. */
+  | { readonly type: "hurt"; readonly words: string }
   /** A hold word inside a sentence: work waits, until the lead's bare "carry on". */
   | { readonly type: "pause" }
   /** Heard and said back: nothing counts yet. Names no gate of its own: what it asks is inside. */
@@ -48,17 +62,17 @@ export type Intent =
   | { readonly type: "disagree"; readonly target: EntryNo };
 
 /** The server adds who, in what role, on which device and when; `seen` is the entry the screen showed when the press began. */
-export type Command = Intent & {
-  readonly key: string;
-  readonly seen: EntryNo;
-  readonly source: CommandSource;
-  readonly heard: string | null;
-  readonly by: PersonId;
-  readonly role: Role;
-  readonly device: DeviceId;
-  readonly at: Instant;
-  readonly entry: EntryNo;
-};
+export type Command = Intent &
+  Moment & {
+    readonly key: string;
+    readonly seen: EntryNo;
+    readonly source: CommandSource;
+    readonly heard: string | null;
+    readonly by: PersonId;
+    readonly role: Role;
+    readonly device: DeviceId;
+    readonly entry: EntryNo;
+  };
 
 export type Did =
   | "moved"
@@ -68,7 +82,10 @@ export type Did =
   | "readBack"
   | "dropped"
   | "carriedOn"
+  | "hurt"
   | "answered"
+  /** A second person has seen the paper that was shown. */
+  | "seen"
   | "waived"
   | "noted"
   | "read"
@@ -78,4 +95,6 @@ export type Did =
   | "makingSafe"
   | "goingOn"
   | "standingDown"
+  | "outOfUse"
+  | "backInUse"
   | "closed";

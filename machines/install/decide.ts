@@ -10,7 +10,8 @@ import { transition } from "./transition.ts";
  * lines. Throws where the chart did not answer exactly once: that is a mistake in the chart, never in the command.
  */
 export function decide(job: Job, command: Command): [Job, Outcome] {
-  const [snapshot] = transition(job.machine, job.snapshot, { type: "clock", at: command.at });
+  const { at, wall, doubtMs } = command;
+  const [snapshot] = transition(job.machine, job.snapshot, { type: "clock", at, wall, doubtMs });
   const now: Job = { ...job, snapshot };
   switch (command.type) {
     case "readBack":

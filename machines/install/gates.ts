@@ -1,4 +1,5 @@
 import type { Role } from "./brief.ts";
+import type { FigureLimit } from "./checks/figures.ts";
 import type { Check, Value } from "./checks/registry.ts";
 import type { Unit } from "./checks/units.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
@@ -12,11 +13,18 @@ export type { Unit } from "./checks/units.ts";
  */
 export type Source = { readonly title: string; readonly section: string } | "practice" | "memory" | "sheet" | "brief";
 
-/** Whose paper a gate takes instead of the limit. It is an answer, in the record under its own name, and no waiver. */
+/**
+ * Whose paper a gate takes instead of the limit. It is an answer, in the record under its own name, and no waiver: it
+ * counts once a second competent person has seen it.
+ */
 export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "fireOfficial";
 
 /** The parts of a job whose amendment reopens a gate. */
-export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sheet" | "site" | "ticket" | "use" | "crew";
+export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sheet" | "site" | "places" | "ticket" | "use" | "crew";
+
+/** What happens on a site and reopens gates: the strike begins, everybody left and came back, rain, wind at the stop level. */
+export const HAPPENINGS = ["strike", "clearing", "rain", "blow"] as const;
+export type Happening = (typeof HAPPENINGS)[number];
 
 /** A check that must be answered before the guide goes on. Declared once; guard, tile, typed words and record all read this. */
 export type Gate = {
@@ -29,7 +37,11 @@ export type Gate = {
   readonly secondPersonTo: GateId | null;
   /** How long an answer stays good; `null` until something reopens it. Going back over a gate always reopens it. */
   readonly validForS: number | null;
-  readonly reopenedBy: readonly Aspect[];
+  /** Good only while the crew keeps at it: after a long silence it is asked again. */
+  readonly session: boolean;
+  /** About something that is over once it was answered, such as how many went under: no amendment asks it again. */
+  readonly past: boolean;
+  readonly reopenedBy: readonly (Aspect | Happening)[];
   readonly paper: Paper | null;
 };
 
@@ -40,7 +52,10 @@ export type Answer = {
   readonly device: DeviceId;
   readonly at: Instant;
   readonly entry: EntryNo;
+  /** Who looked at it besides: what a paper wants before it counts. Absent where nobody did. */
+  readonly seen?: Seen;
 };
+export type Seen = { readonly by: PersonId; readonly device: DeviceId; readonly entry: EntryNo };
 
 /** Who may answer what a life can hang on: wind, anchors, overhead lines, who is under. */
 export const COMPETENT: readonly Role[] = ["lead", "deputy", "competent"];
@@ -60,6 +75,8 @@ export const gate = (check: Check, declared: Partial<Omit<GateDraft, "check">> =
   roles: CREW,
   secondPersonTo: null,
   validForS: null,
+  session: false,
+  past: false,
   reopenedBy: [],
   paper: null,
   ...declared,
@@ -76,4 +93,18 @@ export const measure = (unit: Unit, from: number | null, to: number | null, none
   to,
   noneIsGood,
 });
+/** Several figures by name, asked in the order in which they stand here. */
+export const figures = (unit: Unit | "count", want: Readonly<Record<string, FigureLimit>>): Check => ({
+  kind: "figures",
+  unit,
+  names: Object.keys(want),
+  want,
+});
+/** Several counts that must be exact, by name. */
+export const exactlyEach = (counts: Readonly<Record<string, number>>): Check =>
+  figures("count", Object.fromEntries(Object.entries(counts).map(([name, n]) => [name, { from: n, to: n }])));
+/** Several measurements within the same limits, by name. */
+export const measures = (unit: Unit, names: readonly string[], from: number | null, to: number | null): Check =>
+  figures(unit, Object.fromEntries(names.map((name) => [name, { from, to }])));
+export const each = (names: readonly string[]): Check => ({ kind: "each", names });
 export const document = (expected: string | null): Check => ({ kind: "document", expected, validFrom: null, validTo: null });

@@ -4,8 +4,12 @@ import { digest } from "../digest/digest.ts";
 import type { BindingIntent } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant, PersonId, StepId } from "./ids.ts";
 import { type Machine, machineOf } from "./machine.ts";
+import { asked, callAt, following, indexOf, type Question } from "./missing.ts";
+import type { Moment } from "./moment.ts";
+import type { Missing } from "./refusals.ts";
 import { stateKey } from "./state-key.ts";
 import type { Frozen, Script, Step } from "./step.ts";
+import { clocksIn } from "./wall-time.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
 
@@ -29,13 +33,19 @@ export type ReadBack = {
   readonly at: Instant;
 };
 
-/** A job at its first call, opened at `at`. */
+/** A job at its first call, opened at `at`: its own time begins with the wall clock. */
 export function openJob(frozen: Frozen, at: Instant): Job {
   const machine = machineOf(frozen);
   const [snapshot] = initialTransition(machine);
-  const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at } });
+  const opened = machine.resolveState({ value: snapshot.value, context: { ...snapshot.context, lastAt: at, sessionAt: at } });
   return { frozen, machine, snapshot: opened, proposed: null, readBacks: {} };
 }
+
+/** A job as it is looked at in a moment, with nothing said. */
+export const jobAt = (job: Job, moment: Moment): Job => ({
+  ...job,
+  snapshot: { ...job.snapshot, context: { ...job.snapshot.context, ...clocksIn(job.snapshot.context, moment) } },
+});
 
 /** Every call of a script, ways out included. */
 export const allSteps = (script: Script): Step[] => [...script.steps, ...Object.values(script.escapes).flat()];
@@ -52,11 +62,38 @@ export function stepsIn(script: Script): Steps {
   return made;
 }
 
-/** The call a job stands at; `null` when it is closed. */
-export function currentStep({ frozen, snapshot }: Job): Step | null {
+/** Where the chart of a job is; `null` when it is closed. */
+export function leafOf({ frozen, snapshot }: Job): Step | null {
   const value = (snapshot.value as { procedure: object | string }).procedure;
-  const leaf = deepest(value);
-  return stepsIn(frozen.script).byState.get(leaf) ?? null;
+  return stepsIn(frozen.script).byState.get(deepest(value)) ?? null;
+}
+
+/** The call a job stands at; `null` when it is closed. */
+export function currentStep(job: Job): Step | null {
+  const leaf = leafOf(job);
+  return leaf && callAt(job.frozen.script, leaf, job.snapshot.context);
+}
+
+/** What "next" would ask for at a moment; `null` where it leads on, or the job is closed. */
+export function missingNow(job: Job, at: Instant): Missing | null {
+  const leaf = leafOf(job);
+  return leaf && asked(job.frozen.script, leaf, job.snapshot.context, at);
+}
+
+/**
+ * What a job asks at a moment, to be answered: what is missing, else the call's own gate; `null` where it asks nothing, or waits
+ * for a thing that is out of use.
+ */
+export function questionAt(job: Job, at: Instant): Question | null {
+  const missing = missingNow(job, at);
+  const gate = missing ? missing.gate : currentStep(job)?.gate?.id;
+  return gate === undefined ? null : (indexOf(job.frozen.script).questions.get(gate) ?? null);
+}
+
+/** The call that "next" leads to; `null` where it closes the job, or it is closed. */
+export function nextStep(job: Job): Step | null {
+  const leaf = leafOf(job);
+  return leaf && following(job.frozen.script, leaf, job.snapshot.context);
 }
 
 export type Attention = "working" | "paused" | "held";

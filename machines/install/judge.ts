@@ -1,24 +1,107 @@
 import { applyAmendment } from "./amend.ts";
+import { isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
-import type { GateId } from "./ids.ts";
 import type { Job } from "./job.ts";
-import type { Outcome, Refusal } from "./refusals.ts";
-import type { Step } from "./step.ts";
+import { missingNow } from "./job.ts";
+import { looserRefusals } from "./looser.ts";
+import { indexOf } from "./missing.ts";
+import { isDatedAhead } from "./paper.ts";
+import type { Done, Missing, Outcome, Refusal } from "./refusals.ts";
+import { keyOf } from "./thing.ts";
+import { hasThing, thingsOf } from "./things-of.ts";
 import { transition } from "./transition.ts";
 
 /** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
-const REVISION_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown"]);
+const REVISION_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown", "backInUse"]);
 
-/** The chart's one outcome for a command, at a job whose clock was set. Throws where there is not exactly one: that is a mistake in the chart. */
+/**
+ * The one outcome of a command, at a job whose clock was set. A good answer to what was asked also does what its giver's own
+ * "next" would. Throws where the chart does not answer exactly once: that is a mistake in the chart.
+ */
 export function judge(job: Job, command: Command): [Job, Outcome] {
   const { revision } = job.snapshot.context;
   // No screen has shown what is not there yet: to take such a number for new would let everything through, at once and twice.
   if (REVISION_BOUND.has(command.type) && command.seen >= command.entry)
     return [job, { refused: [{ why: "notThereYet", seen: command.seen, last: command.entry - 1 }] }];
   if (REVISION_BOUND.has(command.type) && command.seen < revision) return [job, { refused: [{ why: "movedOn", revision }] }];
-  if ((command.type === "answer" || command.type === "waive") && !hasGate(job, command.gate))
+  if ((command.type === "answer" || command.type === "waive") && !indexOf(job.frozen.script).gates.has(command.gate))
     return [job, { refused: [{ why: "noSuchGate", gate: command.gate }] }];
+  const noSuch = noSuchThing(job, command);
+  if (noSuch) return [job, { refused: [noSuch] }];
+  const [after, outcome] = inChart(job, command);
+  if ("refused" in outcome) return [after, outcome];
+  if (command.type === "amend") {
+    const looser = looserRefusals(job.frozen, command.to);
+    if (looser.length > 0) return [job, { refused: looser }];
+  }
+  if (command.type === "answer") {
+    const beyond = unbelievable(command.value);
+    if (beyond) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...beyond }] }];
+    const { value } = command;
+    if (value.kind === "paper" && isDatedAhead(value, job.frozen.brief.zone, command.wall))
+      return [job, { refused: [{ why: "datedAhead", gate: command.gate, dated: value.dated }] }];
+  }
+  const done = withLeft(withTotal(outcome, command, after), command, after);
+  const before = missingNow(job, command.at);
+  const asks = missingNow(after, command.at);
+  if (!endsStop(command, job) && answers(command, before, asks, after)) {
+    const [gone, next] = inChart(after, { ...command, type: "next" } as Command);
+    if ("did" in next) return [gone, { ...done, and: next.did }];
+  }
+  if (what(before) === what(asks)) return [after, done];
+  const told = asks && (command.type === "answer" || command.type === "reading") ? { ...done, asks } : done;
+  return [askedAnew(after, command), told];
+}
+
+/** What is missing by its name: as long as that is the same, nothing else is asked. */
+const what = (missing: Missing | null): string | null => missing && (missing.gate ?? `out of use: ${missing.keys.join()}`);
+
+/** A piece or a kit line that the plan does not have, with what there is. */
+function noSuchThing(job: Job, command: Command): Refusal | null {
+  if (command.type !== "outOfUse" && command.type !== "backInUse") return null;
+  const { thing } = command;
+  const things = thingsOf(job.frozen);
+  if (hasThing(things, thing)) return null;
+  return { why: "noSuchThing", thing, has: thing.is === "piece" ? things.pieces : things.items };
+}
+
+/** With how many are still short after some came. */
+function withLeft(done: Done, command: Command, { snapshot }: Job): Done {
+  const left = command.type === "backInUse" ? snapshot.context.outOfUse[keyOf(command.thing)]?.thing : undefined;
+  return left?.is === "kit" ? { ...done, left: left.short } : done;
+}
+
+/** With what an answer in parts came to: later, nobody has to put it together again. */
+function withTotal(done: Done, command: Command, { snapshot }: Job): Done {
+  if (command.type !== "answer" || done.did !== "answered") return done;
+  const total = snapshot.context.answers[command.gate]!.value;
+  return total === command.value ? done : { ...done, total };
+}
+
+/** A reading that ends a stop goes nowhere by itself: somebody looks up first. */
+const endsStop = (command: Command, before: Job): boolean =>
+  command.type === "reading" && (before.snapshot.value as { weather: string }).weather === "stop";
+
+/** Whether a command answered what was asked, and well. Nothing said in passing goes on. */
+function answers(command: Command, missing: Missing | null, asks: Missing | null, after: Job): boolean {
+  const question = missing?.gate;
+  if (question === undefined || asks?.gate === question) return false;
+  const { frozen, snapshot } = after;
+  const { check } = indexOf(frozen.script).gates.get(question)!;
+  if (command.type === "answer") return command.gate === question && isSettled(check, snapshot.context.answers[question]!.value);
+  if (command.type !== "reading" || command.reading.kind !== "wind") return false;
+  return check.kind === "wind";
+}
+
+/** What a screen showed before is out of date. */
+const askedAnew = (job: Job, { at, entry }: Command): Job => ({
+  ...job,
+  snapshot: transition(job.machine, job.snapshot, { type: "asksAnew", at, entry })[0],
+});
+
+/** The chart's outcome. */
+function inChart(job: Job, command: Command): [Job, Outcome] {
   const [after, effects] = transition(job.machine, job.snapshot, command);
   const outcomes = effects.flatMap(({ type, params }): Outcome[] => {
     if (type === "did") return [{ did: (params as { what: Did }).what }];
@@ -26,17 +109,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   });
   const [outcome] = outcomes;
   if (outcomes.length !== 1 || !outcome) throw new Error(`"${command.type}" got ${outcomes.length} outcomes, wanted exactly one`);
-  if (command.type === "answer" && "did" in outcome) {
-    const beyond = unbelievable(command.value);
-    if (beyond) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...beyond }] }];
-  }
   const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
-  return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!) : next, outcome];
-}
-
-function hasGate({ frozen }: Job, gate: GateId): boolean {
-  const asks = (step: Step) => step.gate?.id === gate;
-  return frozen.script.steps.some(asks) || Object.values(frozen.script.escapes).some((way) => way.some(asks));
+  return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!, command.entry) : next, outcome];
 }
 
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {

@@ -1,4 +1,5 @@
-import { did, refuse, refuseUnlessCompetent, refuseUnlessDriver } from "./outcomes.ts";
+import { COMPETENT } from "./gates.ts";
+import { did, refuse, refuseFor, refuseUnlessCompetent, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
 import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
@@ -7,8 +8,9 @@ import { escapeStep, stepState } from "./step-state.ts";
 import { weatherLimits } from "./weather.ts";
 
 /** Events of the procedure that a closed job refuses. */
-const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree"] as const;
+const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree", "outOfUse", "backInUse"] as const;
 
+/** Where the weather comes to stand, with what else is done. */
 const verdicts = <A extends readonly unknown[]>(actions: A) =>
   (["unknown", "workable", "caution", "stop"] as const).map((is) => ({
     guard: { type: "weatherIs" as const, params: { is } },
@@ -38,13 +40,20 @@ function installMachine(script: Script, limits: JobState["limits"]) {
     context: {
       revision: 0,
       lastAt: 0,
+      wallAheadMs: 0,
       heldBy: null,
+      hurt: null,
       limits,
       site: script.steps[0]!.site,
       startedFrom: script.steps[0]!.id,
       resumeAt: null,
+      sessionAt: 0,
       answers: {},
       waived: {},
+      reopened: {},
+      added: [],
+      doing: null,
+      outOfUse: {},
       wind: null,
       thunderAt: null,
       proposed: null,
@@ -71,12 +80,21 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
             { guard: "sameAsProposer", ...refuse({ why: "sameAsProposer" }) },
             refuseUnlessCompetent,
+            // Nothing takes the guide away from people under a load: it waits for the count out.
+            { guard: { type: "peopleUnder", params: { script } }, ...refuse({ why: "peopleUnder" }) },
             { actions: ["revise", "settle", did("amended")] },
           ],
           disagree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
             refuseUnlessCompetent,
             { actions: ["settle", did("discarded")] },
+          ],
+          // What can only stop is taken from anybody, and is new to every screen.
+          outOfUse: { actions: ["takeOut", "revise", did("outOfUse")] },
+          backInUse: [
+            refuseUnlessCompetent,
+            { guard: "notOutOfUse", ...refuseFor(({ event }) => ("thing" in event ? [{ why: "notOutOfUse", thing: event.thing }] : [])) },
+            { actions: ["putBack", did("backInUse")] },
           ],
         },
       },
@@ -87,10 +105,10 @@ function installMachine(script: Script, limits: JobState["limits"]) {
         on: {
           clock: verdicts(["passTime"] as const),
           reading: [
-            refuseUnlessCompetent,
+            { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
-            ...verdicts(["read", did("read")] as const),
+            ...verdicts([{ type: "read", params: { script } }, did("read")] as const),
           ],
         },
       },
@@ -115,11 +133,22 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             on: {
               hold: { actions: ["hold", did("held")] },
               pause: { actions: ["hold", did("held")] },
-              carryOn: [refuseUnlessDriver, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+              carryOn: [
+                refuseUnlessDriver,
+                { guard: "hurtAndSilent", ...refuse({ why: "sayWhatBecame" }) },
+                { target: "working", actions: ["carryOn", did("carriedOn")] },
+              ],
             },
           },
         },
-        on: { note: { actions: did("noted") } },
+        on: {
+          note: { actions: did("noted") },
+          hurt: [
+            { guard: "hurt", ...refuseFor(({ context }) => [{ why: "alreadyHurt", by: context.hurt!.by }]) },
+            { target: ".held", actions: ["hold", "hurt", did("hurt")] },
+          ],
+          asksAnew: { actions: "revise" },
+        },
       },
     },
   });

@@ -26,4 +26,3 @@ export const refuseIfHeld = [
   { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) },
   { guard: "paused" as const, ...refuseFor(({ context }) => [{ why: "paused", by: context.heldBy }]) },
 ];
-export const refuseIfStopped = { guard: "stopped" as const, ...refuse({ why: "stop" }) };

@@ -4,6 +4,7 @@ export const OVERHEAD: Source = {
   title: "29 CFR 1926.1408 Table A; 1926.1407(a)(2) where the voltage is not known",
   section: "plus the longest pole, so that a falling one cannot reach",
 };
+export const SEPARATION: Source = { title: "International Fire Code", section: "3103.8.2: 20 ft, guy ropes counted as part of the tent" };
 export const EXITS: Source = { title: "International Fire Code", section: "Table 3103.12.2" };
 
 /**

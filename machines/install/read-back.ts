@@ -18,7 +18,8 @@ export function stage(job: Job, command: Of<"readBack">): [Job, Outcome] {
   const { intent, entry, by, seen, at, device } = command;
   const [, outcome] = judge(job, asEffective(command, { entry, intent, by, seen, at }));
   if ("refused" in outcome) return [without(job, device), outcome];
-  return [{ ...job, readBacks: { ...job.readBacks, [device]: { entry, intent, by, seen, at } } }, { did: "readBack" }];
+  const readBack: Outcome = outcome.total ? { did: "readBack", total: outcome.total } : { did: "readBack" };
+  return [{ ...job, readBacks: { ...job.readBacks, [device]: { entry, intent, by, seen, at } } }, readBack];
 }
 
 /** Confirmed by the same person on the same device in time: it counts now, as if it had been pressed when it was said. */
@@ -41,8 +42,8 @@ function findPending(job: Job, { device, by, at }: Command, of: EntryNo): ReadBa
 }
 
 /** The command as it counts: what was asked then, said now, against the screen that was shown then. */
-function asEffective({ key, source, heard, by, role, device, at, entry }: Command, { intent, seen }: ReadBack): Command {
-  return { ...intent, key, source, heard, by, role, device, at, entry, seen };
+function asEffective({ key, source, heard, by, role, device, at, wall, doubtMs, entry }: Command, { intent, seen }: ReadBack): Command {
+  return { ...intent, key, source, heard, by, role, device, at, wall, doubtMs, entry, seen };
 }
 
 function without(job: Job, device: DeviceId): Job {

@@ -1,5 +1,6 @@
 import type { TentPlan } from "../tent/types.ts";
 import type { Brief } from "./brief.ts";
+import { conditionsOf } from "./conditions.ts";
 import type { Limits } from "./limits.ts";
 import { anchorsSet } from "./phases/anchors-set.ts";
 import { inspected } from "./phases/inspected.ts";
@@ -22,7 +23,7 @@ const SITE: Record<PhaseId | EscapeId, SiteState> = {
   tensioned: "raised",
   inspected: "raised",
   standing: "raised",
-  struck: "staked",
+  struck: "raised",
   ground: "spread",
   up: "raised",
 };
@@ -33,9 +34,11 @@ const step = (phase: Step["phase"], c: StepDraft): Step => ({
   wordsKey: c.wordsKey ?? c.id,
   params: c.params ?? {},
   gate: c.gate ? { id: c.id, ...c.gate } : null,
-  committed: c.committed ?? false,
+  work: c.work ?? null,
+  needs: c.needs ?? [],
   site: c.site ?? SITE[phase],
   resumeFrom: c.resumeFrom ?? null,
+  begins: c.begins ?? null,
 });
 
 /** Which calls this plan needs, phase by phase, asked within these limits. */
@@ -51,9 +54,11 @@ export function scriptOf(brief: Brief, plan: TentPlan, limits: Limits): Script {
     standing,
     struck,
   };
-  const way = (route: EscapeId) => makingSafe(route, brief, limits).map((c) => step(route, c));
+  const way = (route: EscapeId) => makingSafe(route, brief).map((c) => step(route, c));
+  const steps = PHASES.flatMap((phase) => phases[phase](brief, plan, limits).map((c) => step(phase, c)));
   return {
-    steps: PHASES.flatMap((phase) => phases[phase](brief, plan, limits).map((c) => step(phase, c))),
+    steps,
+    conditions: conditionsOf(brief, steps, limits),
     escapes: { ground: way("ground"), up: way("up"), standing: way("standing") },
   };
 }

@@ -1,67 +1,120 @@
 import { assign, setup, stateIn } from "xstate";
-import { accepts, mergeAnswers } from "./checks/any-check.ts";
+import { without } from "../lookup/without.ts";
+import { accepts, meetsLimit, mergeAnswers } from "./checks/any-check.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { DRIVERS } from "./crew.ts";
-import { type Check, COMPETENT, type Gate } from "./gates.ts";
-import type { Instant, StepId } from "./ids.ts";
+import { COMPETENT, type Gate, type Happening } from "./gates.ts";
+import type { EntryNo, GateId, Instant, StepId } from "./ids.ts";
+import { asked, callAt, following, indexOf, entry as needed, peopleUnder, toAdded } from "./missing.ts";
+import type { Moment } from "./moment.ts";
+import { putBack, takenOut } from "./out-of-use.ts";
+import { isSecondLook, paperRefusal } from "./paper.ts";
 import type { Refusal } from "./refusals.ts";
-import type { JobState, Wind } from "./state.ts";
-import { blockers } from "./status.ts";
-import type { Step } from "./step.ts";
-import { SITE_STATES } from "./step.ts";
-import { weatherAt } from "./weather.ts";
+import { arrived, reopen, reopenFor } from "./reopen.ts";
+import type { JobState } from "./state.ts";
+import { sessionSince } from "./status.ts";
+import type { Script, Step } from "./step.ts";
+import { keyOf } from "./thing.ts";
+import { clocksIn } from "./wall-time.ts";
+import { canOnlyStop, WARNING, weatherAt } from "./weather.ts";
 
-export type Event = Command | { readonly type: "clock"; readonly at: Instant };
+export type Event =
+  | Command
+  | ({ readonly type: "clock" } & Moment)
+  /** The question has changed: what a screen showed before is out of date. */
+  | { readonly type: "asksAnew"; readonly at: Instant; readonly entry: EntryNo };
 export type Judged = { context: JobState; event: Event };
+/** A leaf of the chart: the call that it stands for, in its script. */
+export type Leaf = { readonly script: Script; readonly step: Step };
 
-/** The gate of this call, if it is the one the command speaks of. */
-const gateSpokenOf = (step: Step, event: Event): Gate | null => ("gate" in event && step.gate?.id === event.gate ? step.gate : null);
-const without = <T>(record: Readonly<Record<string, T>>, ids: readonly string[]) =>
-  Object.fromEntries(Object.entries(record).filter(([id]) => !ids.includes(id)));
-const gateIds = (steps: readonly Step[]) => steps.flatMap((s) => (s.gate ? [s.gate.id] : []));
-
-function withReading(state: JobState, reading: Reading): JobState {
-  if (reading.kind === "thunder") return { ...state, thunderAt: reading.takenAt };
-  const wind: Wind = { mph: reading.mph, gustMph: reading.gustMph, takenAt: reading.takenAt };
-  return { ...state, wind };
+/**
+ * The gate that a command speaks of, where it may be answered: the one that is asked, the call's own, and at any time a
+ * condition.
+ */
+export function gateSpokenOf({ script, step }: Leaf, { context, event }: Judged): Gate | null {
+  if (!("gate" in event)) return null;
+  const call = callAt(script, step, context);
+  const { conditions, gates } = indexOf(script);
+  const listens = call.gate?.id === event.gate || conditions.has(event.gate) || asked(script, step, context, event.at)?.gate === event.gate;
+  return listens ? (gates.get(event.gate) ?? null) : null;
 }
 
-/** An older reading of the same kind never takes the place of a newer one. */
-const lastReadingAt = (state: JobState, of: Reading["kind"]): Instant | null =>
-  of === "wind" ? (state.wind?.takenAt ?? null) : state.thunderAt;
+/** What can only stop work counts whoever says it: a bad answer to a condition. */
+function shutsOnly({ script }: Leaf, gate: Gate, { context, event }: Judged): boolean {
+  if (event.type !== "answer" || !indexOf(script).conditions.has(gate.id)) return false;
+  return accepts(gate, event.value, context) && !meetsLimit(gate.check, event.value, context);
+}
+
+/** What can only stop counts from now, whatever its time says. */
+function withReading(state: JobState, { reading, at, by, device, entry }: Extract<Command, { type: "reading" }>): JobState {
+  const takenAt = canOnlyStop(reading, state) ? at : reading.takenAt;
+  switch (reading.kind) {
+    case "wind":
+      return { ...state, wind: { mph: reading.mph, gustMph: reading.gustMph, fromDeg: reading.fromDeg, takenAt } };
+    case "thunder":
+      return { ...state, thunderAt: takenAt };
+    case "warning": {
+      const answer = { gate: WARNING, value: { kind: "yesNo", yes: false }, by, device, at, entry } as const;
+      return { ...state, answers: { ...state.answers, [WARNING]: answer } };
+    }
+    case "rain":
+      return state;
+  }
+}
 
 /** Guards and actions by name. Those that are candidates for a refusal say when to refuse. */
 export const install = setup({
   types: {} as { context: JobState; events: Event },
   guards: {
-    clear: ({ context, event }, { step }: { step: Step }) => blockers(step, context, event.at).length === 0,
+    clear: ({ context, event }, { script, step }: Leaf) => asked(script, step, context, event.at) === null,
+    mayEnter: ({ context, event }, { script, step }: Leaf) => needed(script, step, context, event.at) === null,
     notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
     notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
     held: stateIn({ attention: "held" }),
+    hurt: ({ context }) => context.hurt !== null,
+    hurtAndSilent: ({ context, event }) => context.hurt !== null && event.type === "carryOn" && event.became === null,
     paused: stateIn({ attention: "paused" }),
-    stopped: stateIn({ weather: "stop" }),
+    peopleUnder: ({ context }, { script }: { script: Script }) => peopleUnder(script, context),
     weatherIs: ({ context, event }, { is }: { is: string }) =>
-      weatherAt(event.type === "reading" ? withReading(context, event.reading) : context, event.at) === is,
-    notAskedHere: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event) === null,
-    mayNotAnswer: ({ event }, { step }: { step: Step }) =>
-      !("role" in event) || gateSpokenOf(step, event)?.roles.includes(event.role) !== true,
-    wrongKind: ({ context, event }, { step }: { step: Step }) =>
-      event.type !== "answer" || !step.gate || !accepts(step.gate, event.value, context),
+      weatherAt(event.type === "reading" ? withReading(context, event) : context, event.at) === is,
+    notAskedHere: (judged, leaf: Leaf) => gateSpokenOf(leaf, judged) === null,
+    mayNotAnswer: (judged, leaf: Leaf) => {
+      const gate = gateSpokenOf(leaf, judged);
+      return !("role" in judged.event) || !gate || !(gate.roles.includes(judged.event.role) || shutsOnly(leaf, gate, judged));
+    },
+    wrongKind: (judged, leaf: Leaf) => {
+      const gate = gateSpokenOf(leaf, judged);
+      return judged.event.type !== "answer" || !gate || !accepts(gate, judged.event.value, judged.context);
+    },
     /** By voice, the second of two people answers on a device of their own: one voice is heard on both ends of a room. */
-    firstDevice: ({ context, event }, { gates }: { gates: readonly string[] }) =>
+    firstDevice: ({ context, event }, { script }: Leaf) =>
       event.type === "answer" &&
       (SPOKEN as readonly string[]).includes(event.source) &&
-      gates.some((id) => context.answers[id]?.device === event.device),
-    hardGate: ({ event }, { step }: { step: Step }) => gateSpokenOf(step, event)?.hard !== false,
+      (indexOf(script).pairs.get(event.gate) ?? []).some((id) => context.answers[id]?.device === event.device),
+    mayNotShow: ({ context, event }) => event.type === "answer" && paperRefusal(context.answers, event) !== null,
+    looksAtPaper: ({ context, event }) => event.type === "answer" && isSecondLook(context.answers, event),
+    hardGate: (judged, leaf: Leaf) => gateSpokenOf(leaf, judged)?.hard !== false,
     atTheBeginning: ({ context }, { id }: { id: StepId }) => context.startedFrom === id,
     raised: ({ context }) => context.site === "raised",
     siteIs: ({ context }, { is }: { is: string }) => context.site === is,
-    goesOnHere: ({ context, event }, { id, step }: { id: StepId; step: Step }) =>
-      context.resumeAt === id && blockers(step, context, event.at).length === 0,
-    readingFromTheFuture: ({ event }) => event.type === "reading" && event.reading.takenAt > event.at,
+    comesDownFrom: ({ context, event }, { is, script, step }: Leaf & { is: string }) =>
+      context.site === is && needed(script, step, context, event.at) === null,
+    doingAdded: ({ context }) => context.doing !== null,
+    addedAndClear: ({ context, event }, { script, step }: Leaf) =>
+      toAdded(script, step, context) && asked(script, step, context, event.at) === null,
+    goesOnHere: ({ context, event }, { id, script, step }: Leaf & { id: StepId }) =>
+      context.resumeAt === id && asked(script, step, context, event.at) === null,
+    readingByWhoMayNot: ({ context, event }) =>
+      event.type === "reading" && event.reading.kind !== "rain" && !canOnlyStop(event.reading, context) && !COMPETENT.includes(event.role),
+    readingFromTheFuture: ({ context, event }) =>
+      event.type === "reading" && !canOnlyStop(event.reading, context) && event.reading.takenAt > event.at,
     readingOlder: ({ context, event }) =>
-      event.type === "reading" && event.reading.takenAt < (lastReadingAt(context, event.reading.kind) ?? event.reading.takenAt),
+      event.type === "reading" &&
+      event.reading.kind === "wind" &&
+      !canOnlyStop(event.reading, context) &&
+      event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt),
     noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
+    notOutOfUse: ({ context, event }) => !("thing" in event) || !(keyOf(event.thing) in context.outOfUse),
     sameAsProposer: ({ context, event }) => "by" in event && context.proposed?.by === event.by,
   },
   actions: {
@@ -69,42 +122,86 @@ export const install = setup({
     did: (_, _outcome: { what: Did }) => {},
     refuse: (_, _outcome: { reasons: readonly Refusal[] }) => {},
     revise: assign(({ event }) => ("entry" in event ? { revision: event.entry } : {})),
-    arrive: assign(({ context }, { step }: { step: Step }) => ({
-      site: step.phase === "struck" || SITE_STATES.indexOf(step.site) > SITE_STATES.indexOf(context.site) ? step.site : context.site,
-    })),
-    answer: assign(({ context, event: e }, { asks }: { asks: Check }) =>
-      e.type === "answer"
+    arrive: assign(({ context, event }, leaf: Leaf) => arrived(leaf.script, context, leaf.step, entryOf(event))),
+    /** To the first call that was put behind the job, on to the next, and back to where the job stands. */
+    throughAdded: assign(({ context, event }, { script, step }: Leaf) => {
+      const added = context.doing === null ? context.added : context.added.slice(1);
+      const after = { ...context, added, doing: added[0] ?? null };
+      return arrived(script, after, following(script, step, context)!, entryOf(event));
+    }),
+    answer: assign(({ context, event: e }, { script }: Leaf) => {
+      if (e.type !== "answer") return {};
+      const value = mergeAnswers(indexOf(script).gates.get(e.gate)!.check, context.answers[e.gate]?.value, e.value);
+      const answer = { gate: e.gate, value, by: e.by, device: e.device, at: e.at, entry: e.entry };
+      return {
+        answers: { ...context.answers, [e.gate]: answer },
+        waived: without(context.waived, [e.gate]),
+        reopened: without(context.reopened, [e.gate]),
+      };
+    }),
+    see: assign(({ context, event: e }) => {
+      if (e.type !== "answer") return {};
+      const seen = { by: e.by, device: e.device, entry: e.entry };
+      return { answers: { ...context.answers, [e.gate]: { ...context.answers[e.gate]!, seen } } };
+    }),
+    waive: assign(({ context, event: e }) =>
+      e.type === "waive"
         ? {
-            answers: {
-              ...context.answers,
-              [e.gate]: {
-                gate: e.gate,
-                value: mergeAnswers(asks, context.answers[e.gate]?.value, e.value),
-                by: e.by,
-                device: e.device,
-                at: e.at,
-                entry: e.entry,
-              },
-            },
-            waived: without(context.waived, [e.gate]),
+            waived: { ...context.waived, [e.gate]: { because: e.because, by: e.by, entry: e.entry } },
+            reopened: without(context.reopened, [e.gate]),
           }
         : {},
     ),
-    waive: assign(({ context, event: e }) =>
-      e.type === "waive" ? { waived: { ...context.waived, [e.gate]: { because: e.because, by: e.by, entry: e.entry } } } : {},
-    ),
-    reopen: assign(({ context }, { steps }: { steps: readonly Step[] }) => ({
-      answers: without(context.answers, gateIds(steps)),
-      waived: without(context.waived, gateIds(steps)),
-    })),
-    leaveFor: assign((_, { resumeAt }: { resumeAt: StepId }) => ({ resumeAt })),
+    reopen: assign(({ context, event }, { steps }: { steps: readonly Step[] }) => reopen(context, gateIds(steps), "back", entryOf(event))),
+    leaveFor: assign(({ context, event }, leaf: Leaf) => left(leaf, context, entryOf(event))),
     backToWork: assign({ resumeAt: null }),
-    beginAgain: assign((_, { id }: { id: StepId }) => ({ startedFrom: id, resumeAt: null })),
+    /** From here on, as if for the first time: what was answered of it on an earlier way down is asked again. */
+    beginAgain: assign(({ context, event }, { script, step }: Leaf) => ({
+      ...reopen(context, gateIds(script.steps.slice(indexOf(script).at.get(step.id))), "strike", entryOf(event)),
+      startedFrom: step.id,
+      resumeAt: null,
+      added: [],
+      doing: null,
+    })),
     hold: assign(({ event }) => ("by" in event ? { heldBy: event.by, revision: event.entry } : {})),
-    carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, revision: event.entry } : {})),
-    read: assign(({ context, event }) => (event.type === "reading" ? withReading(context, event.reading) : {})),
-    passTime: assign(({ context, event }) => ({ lastAt: Math.max(context.lastAt, event.at) })),
+    hurt: assign(({ event }) => ("by" in event ? { hurt: { by: event.by, at: event.at, entry: event.entry } } : {})),
+    carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, hurt: null, revision: event.entry } : {})),
+    read: assign(({ context, event }, { script }: { script: Script }) => {
+      if (event.type !== "reading") return {};
+      const read = withReading(context, event);
+      const happened = happeningOf(event.reading, context);
+      return happened ? reopenFor(script, read, happened, event.entry) : read;
+    }),
+    passTime: assign(({ context, event }) => ({
+      lastAt: Math.max(context.lastAt, event.at),
+      sessionAt: sessionSince(context, event.at),
+      ...(event.type === "clock" ? clocksIn(context, event) : {}),
+    })),
     propose: assign(({ event: e }) => (e.type === "amend" ? { proposed: { entry: e.entry, by: e.by, because: e.because } } : {})),
     settle: assign({ proposed: null }),
+    takeOut: assign(({ context, event: e }) => (e.type === "outOfUse" ? { outOfUse: takenOut(context, e) } : {})),
+    putBack: assign(({ context, event: e }) => (e.type === "backInUse" ? { outOfUse: putBack(context, e) } : {})),
   },
 });
+
+const entryOf = (event: Event): EntryNo => ("entry" in event ? event.entry : 0);
+const gateIds = (steps: readonly Step[]): GateId[] => steps.flatMap((s) => (s.gate ? [s.gate.id] : []));
+
+/** What a reading is besides a reading: something that reopens gates. */
+function happeningOf(reading: Reading, state: Pick<JobState, "limits">): Happening | null {
+  if (reading.kind === "rain") return "rain";
+  return reading.kind === "wind" && canOnlyStop(reading, state) ? "blow" : null;
+}
+
+/** Off the call to a way out: the whole lift is gone over again afterward, and everybody is counted and told before. */
+function left({ script, step }: Leaf, context: JobState, entry: EntryNo): JobState {
+  const { steps } = script;
+  const { at } = indexOf(script);
+  const call = callAt(script, step, context);
+  const from = at.get(call.resumeFrom ?? call.id)!;
+  const goneOver = steps.slice(from, at.get(call.id)! + 1);
+  const added = call === step ? context.added : [...goneOver.slice(0, -1).map((s) => s.id), ...context.added];
+  const open = reopen(context, gateIds(goneOver), "back", entry);
+  const resumeAt = call === step ? steps[from]!.id : step.id;
+  return { ...reopenFor(script, open, "clearing", entry), added, doing: null, resumeAt };
+}

@@ -1,15 +1,29 @@
-import type { Answer } from "./gates.ts";
+import type { Answer, Happening } from "./gates.ts";
 import type { EntryNo, GateId, Instant, PersonId, StepId } from "./ids.ts";
 import type { SiteState } from "./step.ts";
+import type { Thing } from "./thing.ts";
 
-export type Wind = { readonly mph: number; readonly gustMph: number | null; readonly takenAt: Instant };
+export type Wind = {
+  readonly mph: number;
+  readonly gustMph: number | null;
+  /** Where it blows from, in degrees from north, clockwise; `null` where nobody said. */
+  readonly fromDeg: number | null;
+  readonly takenAt: Instant;
+};
 
 export type WeatherLimits = {
   readonly raiseGustMph: number;
   readonly stopGustMph: number;
   readonly windOtherwiseS: number;
   readonly thunderS: number;
+  readonly sessionS: number;
 };
+
+/** What asked for an answer again: something that happened, an amendment, or going back. */
+export type Reopened = { readonly by: Happening | "amendment" | "back"; readonly entry: EntryNo };
+
+/** A thing that is out of use: why, and who said so in which entry. */
+export type OutOfUse = { readonly thing: Thing; readonly because: string; readonly by: PersonId; readonly entry: EntryNo };
 
 /** The chart's context. With the chart's value it is all there is to a job's state. */
 export type JobState = {
@@ -17,16 +31,30 @@ export type JobState = {
   readonly revision: EntryNo;
   /** Time of the last entry. A clock behind it makes every timed answer stale. */
   readonly lastAt: Instant;
+  /** How far the wall clock is ahead of the job's own time: dates of papers are the calendar's, and are held against that. */
+  readonly wallAheadMs: number;
   readonly heldBy: PersonId | null;
+  /** Somebody is hurt, and it is not settled yet. */
+  readonly hurt: { readonly by: PersonId; readonly at: Instant; readonly entry: EntryNo } | null;
   /** What the weather is judged by, from the limits that the job was frozen with. */
   readonly limits: WeatherLimits;
   readonly site: SiteState;
+  /** Since when the crew has kept at it: the first entry after a long silence. */
+  readonly sessionAt: Instant;
   /** Where this run of calls began: the first call, or where a job was stood down to. */
   readonly startedFrom: StepId;
   /** While making safe: where going on starts again. */
   readonly resumeAt: StepId | null;
   readonly answers: Readonly<Record<GateId, Answer>>;
   readonly waived: Readonly<Record<GateId, { readonly because: string; readonly by: PersonId; readonly entry: EntryNo }>>;
+  /** Gates that were answered once, and must be again. */
+  readonly reopened: Readonly<Record<GateId, Reopened>>;
+  /** Calls that an amendment put behind where the job stands, still to be done, in order. */
+  readonly added: readonly StepId[];
+  /** The first of them while it is being done; `null` at the job's own call. */
+  readonly doing: StepId | null;
+  /** What is out of use, by its key: what needs it waits. */
+  readonly outOfUse: Readonly<Record<string, OutOfUse>>;
   readonly wind: Wind | null;
   readonly thunderAt: Instant | null;
   readonly proposed: { readonly entry: EntryNo; readonly by: PersonId; readonly because: string } | null;

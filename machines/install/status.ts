@@ -2,42 +2,54 @@ import { inForce, isComplete, meetsLimit } from "./checks/any-check.ts";
 import { kindOf } from "./checks/registry.ts";
 import type { Gate } from "./gates.ts";
 import type { Instant } from "./ids.ts";
-import type { Refusal, Status } from "./refusals.ts";
+import type { Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
-import type { Step } from "./step.ts";
-import { fresh, weatherAt } from "./weather.ts";
+import { wallTime } from "./wall-time.ts";
+import { fresh, thundery, worstMph } from "./weather.ts";
 
 /** How a gate stands at a moment. */
 export function status(gate: Gate, state: JobState, at: Instant): Status {
-  return kindOf(gate.check).answeredBy === "windReading" ? windStatus(gate, state, at) : answerStatus(gate, state, at);
+  const { answeredBy } = kindOf(gate.check);
+  if (answeredBy === "time") return thundery(state, at) ? "outOfLimit" : "good";
+  if (answeredBy === "windReading") return windStatus(gate, state, at);
+  const is = answerStatus(gate, state);
+  return is === "good" ? agedStatus(gate, state, at) : is;
 }
 
-function windStatus(gate: Gate, state: JobState, at: Instant): Status {
-  const weather = weatherAt(state, at);
-  if (weather === "stop" || weather === "caution") return "outOfLimit";
-  if (!state.wind) return "open";
-  return fresh(state.wind.takenAt, at, gate.validForS ?? 0, state.lastAt) ? "good" : "stale";
+/** Whether nothing more is to be asked. */
+export const isPassed = (is: Status): is is "good" | "waived" => is === "good" || is === "waived";
+
+/** Too much wind stays too much until a new reading says otherwise; a mean alone never opens a gate. */
+function windStatus({ check, validForS }: Gate, { wind, lastAt }: JobState, at: Instant): Status {
+  if (check.kind !== "wind" || !wind) return "open";
+  if (worstMph(wind) >= check.belowMph) return wind.gustMph === null ? "noGust" : "outOfLimit";
+  if (!fresh(wind.takenAt, at, validForS ?? 0, lastAt)) return "stale";
+  return wind.gustMph === null ? "noGust" : "good";
 }
 
-function answerStatus(gate: Gate, state: JobState, at: Instant): Status {
+/** How an answer stands, its age aside: the same at any moment until something is said. */
+export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "noGust"> {
   if (!gate.hard && state.waived[gate.id]) return "waived";
   const answer = state.answers[gate.id];
   if (!answer) return "open";
   if (answer.value.kind === "unknown") return "unknown";
   if (!isComplete(gate.check, answer.value, state)) return "open";
   if (!meetsLimit(gate.check, answer.value, state)) return "outOfLimit";
-  if (gate.validForS !== null && !fresh(answer.at, at, gate.validForS, state.lastAt)) return "stale";
-  const dates = inForce(gate.check, answer.value, at);
-  if (dates !== "yes") return dates;
+  if (answer.value.kind === "paper" && !answer.seen) return "unseen";
   if (gate.secondPersonTo === null) return "good";
   const first = state.answers[gate.secondPersonTo];
   if (!first) return "open";
   return first.by === answer.by ? "samePerson" : "good";
 }
 
-/** What stands between a call and the next one. Guard, refusal, tile and finding all read this list. */
-export function blockers(step: Step, state: JobState, at: Instant): Refusal[] {
-  if (!step.gate) return [];
-  const is = status(step.gate, state, at);
-  return is === "good" || is === "waived" ? [] : [{ why: "gate", gate: step.gate.id, status: is }];
+function agedStatus(gate: Gate, state: JobState, at: Instant): Status {
+  const answer = state.answers[gate.id]!;
+  if (gate.validForS !== null && !fresh(answer.at, at, gate.validForS, state.lastAt)) return "stale";
+  if (gate.session && answer.at < sessionSince(state, at)) return "stale";
+  const dates = inForce(gate.check, answer.value, wallTime(at, state));
+  return dates === "yes" ? "good" : dates;
 }
+
+/** Since when the crew has kept at it, at a moment: a silence that is long enough by then ends the session. */
+export const sessionSince = ({ sessionAt, lastAt, limits }: JobState, at: Instant): Instant =>
+  at - lastAt > limits.sessionS * 1000 ? at : sessionAt;

@@ -1,45 +1,52 @@
 import type { GateId, StepId } from "./ids.ts";
-import { did, refuse, refuseFor, refuseIfHeld, refuseIfStopped, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
+import { asked, entry, indexOf } from "./missing.ts";
+import { did, refuse, refuseFor, refuseIfHeld, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
+import { paperRefusal } from "./paper.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
 import type { Refusal } from "./refusals.ts";
-import { type Event, install, type Judged } from "./setup.ts";
+import { type Event, gateSpokenOf, install, type Judged, type Leaf } from "./setup.ts";
 import { stateKey } from "./state-key.ts";
-import { blockers } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 
-const gateNamed = (event: Event) => ("gate" in event ? event.gate : "");
-const arrive = (step: Step) => ({ type: "arrive" as const, params: { step } });
+const gateNamed = (event: Event): GateId => ("gate" in event ? event.gate : "");
 const reopen = (steps: readonly Step[]) => ({ type: "reopen" as const, params: { steps } });
 
-/** Gates that two people answer: the one this gate looks at, and the one that looks at it. */
-const pairedWith = ({ gate }: Step, steps: readonly Step[]): GateId[] =>
-  gate === null
-    ? []
-    : [
-        ...(gate.secondPersonTo === null ? [] : [gate.secondPersonTo]),
-        ...steps.flatMap((s) => (s.gate?.secondPersonTo === gate.id ? [s.gate.id] : [])),
-      ];
+/** What is missing at a call, as a refusal says it. */
+const notClear = ({ script, step }: Leaf) => refuseFor(({ context, event }) => missing(asked(script, step, context, event.at)));
+/** What a call needs before it is entered again. */
+const notEntered = ({ script, step }: Leaf) => refuseFor(({ context, event }) => missing(entry(script, step, context, event.at)));
+const missing = (found: ReturnType<typeof asked>): Refusal[] => (found ? [found] : []);
 
-/** What every call says to an answer or a waiver. Only its own gate listens, and only to those it allows. */
-function gateHandlers(step: Step, steps: readonly Step[]) {
-  const here = { step };
+const refuseIfPeopleUnder = (script: Script) => ({
+  guard: { type: "peopleUnder" as const, params: { script } },
+  ...refuse({ why: "peopleUnder" }),
+});
+
+/** What every call says to an answer or a waiver: of its own gate, of what is asked, or of a condition; and only to those whom it allows. */
+function gateHandlers(leaf: Leaf) {
   const elsewhere = {
-    guard: { type: "notAskedHere" as const, params: here },
+    guard: { type: "notAskedHere" as const, params: leaf },
     ...refuseFor(({ event }) => [{ why: "notAskedHere", gate: gateNamed(event) }]),
   };
+  const roles = (judged: Judged) => gateSpokenOf(leaf, judged)?.roles ?? [];
   return {
     answer: [
       elsewhere,
-      { guard: { type: "mayNotAnswer" as const, params: here }, ...refuseFor(({ event }) => roleRefusal(step.gate?.roles ?? [], event)) },
-      { guard: { type: "wrongKind" as const, params: here }, ...refuseFor(({ event }) => [{ why: "wrongKind", gate: gateNamed(event) }]) },
-      { guard: { type: "firstDevice" as const, params: { gates: pairedWith(step, steps) } }, ...refuse({ why: "sameDevice" }) },
-      ...(step.gate ? [{ actions: [{ type: "answer" as const, params: { asks: step.gate.check } }, did("answered")] }] : []),
+      { guard: { type: "mayNotAnswer" as const, params: leaf }, ...refuseFor((judged) => roleRefusal(roles(judged), judged.event)) },
+      { guard: { type: "wrongKind" as const, params: leaf }, ...refuseFor(({ event }) => [{ why: "wrongKind", gate: gateNamed(event) }]) },
+      { guard: { type: "firstDevice" as const, params: leaf }, ...refuse({ why: "sameDevice" }) },
+      {
+        guard: "mayNotShow" as const,
+        ...refuseFor(({ context, event }) => (event.type === "answer" ? [paperRefusal(context.answers, event)!] : [])),
+      },
+      { guard: "looksAtPaper" as const, actions: ["see" as const, did("seen")] },
+      { actions: [{ type: "answer" as const, params: leaf }, did("answered")] },
     ],
     waive: [
       elsewhere,
       refuseUnlessDriver,
       {
-        guard: { type: "hardGate" as const, params: here },
+        guard: { type: "hardGate" as const, params: leaf },
         ...refuseFor(({ event }): Refusal[] => [{ why: "hardGate", gate: gateNamed(event) }]),
       },
       { actions: ["waive" as const, did("waived")] },
@@ -51,59 +58,88 @@ function gateHandlers(step: Step, steps: readonly Step[]) {
 function standDown(script: Script) {
   const to = (is: string, id: StepId) => {
     const step = script.steps.find((s) => s.id === id)!;
-    return {
-      guard: { type: "siteIs" as const, params: { is } },
-      target: `#${stateKey(id)}`,
-      actions: [{ type: "beginAgain" as const, params: { id } }, arrive(step), "revise" as const, did("standingDown")],
-    };
+    const leaf: Leaf = { script, step };
+    return [
+      {
+        guard: { type: "comesDownFrom" as const, params: { is, ...leaf } },
+        target: `#${stateKey(id)}`,
+        actions: [
+          { type: "beginAgain" as const, params: leaf },
+          { type: "arrive" as const, params: leaf },
+          "revise" as const,
+          did("standingDown"),
+        ],
+      },
+      { guard: { type: "siteIs" as const, params: { is } }, ...notEntered(leaf) },
+    ];
   };
   return [
     refuseUnlessDriver,
     ...refuseIfHeld,
-    to("raised", STRIKE_FROM.standing),
-    to("spread", STRIKE_FROM.cloth),
-    to("staked", STRIKE_FROM.stakes),
+    refuseIfPeopleUnder(script),
+    ...to("raised", STRIKE_FROM.standing),
+    ...to("spread", STRIKE_FROM.cloth),
+    ...to("staked", STRIKE_FROM.stakes),
     { target: "#closed", actions: ["backToWork" as const, "revise" as const, did("closed")] },
   ];
 }
 
-const notClear = (step: Step) => refuseFor(({ context, event }: Judged) => blockers(step, context, event.at));
-const gates = (step: Step) => [refuseUnlessDriver, ...refuseIfHeld, ...(step.committed ? [] : [refuseIfStopped])];
+/** The call that "back" leads to: the one before, or the beginning of a lift that was finished. `null` where there is none. */
+function behind({ steps }: Script, at: number): Step | null {
+  const [step, before] = [steps[at]!, steps[at - 1]];
+  // A strike is not gone back out of: what was checked on the way up is coming down.
+  if (!before || (step.phase === "struck" && before.phase !== "struck")) return null;
+  return before.gate?.check.kind === "sameCount" ? steps.find((s) => s.id === before.resumeFrom)! : before;
+}
+
+function backFrom(script: Script, at: number) {
+  const step = script.steps[at]!;
+  const before = behind(script, at);
+  if (!before) return [refuseUnlessDriver, refuse({ why: "nothingBefore" as const })];
+  const leaf: Leaf = { script, step: before };
+  const goneOver = script.steps.slice(indexOf(script).at.get(before.id), at + 1);
+  const goBack = {
+    guard: { type: "mayEnter" as const, params: leaf },
+    target: `#${stateKey(before.id)}`,
+    actions: [reopen(goneOver), "revise" as const, did("wentBack")],
+  };
+  // Those who were counted in stay counted.
+  const overCount = step.resumeFrom === step.id || before.resumeFrom === before.id;
+  return [
+    refuseUnlessDriver,
+    ...refuseIfHeld,
+    { guard: { type: "atTheBeginning" as const, params: { id: step.id } }, ...refuse({ why: "nothingBefore" as const }) },
+    { guard: "doingAdded" as const, ...refuse({ why: "nothingBefore" as const }) },
+    ...(overCount ? [refuseIfPeopleUnder(script)] : []),
+    goBack,
+    notEntered(leaf),
+  ];
+}
 
 /** One call of the procedure, as a leaf of the chart. The last candidate of every event refuses, so there is always an answer. */
 export function stepState(script: Script, at: number) {
-  const { steps } = script;
-  const step = steps[at]!;
-  // A strike is not gone back out of: what was checked on the way up is coming down.
-  const before = step.phase === "struck" && steps[at - 1]?.phase !== "struck" ? undefined : steps[at - 1];
-  const after = steps[at + 1];
-  const resumeAt = step.resumeFrom ?? step.id;
-  const goneOver = steps.slice(
-    steps.findIndex((s) => s.id === resumeAt),
-    at + 1,
-  );
-  const leave = [reopen(goneOver), { type: "leaveFor" as const, params: { resumeAt } }, "revise" as const, did("makingSafe")];
+  const step = script.steps[at]!;
+  const after = script.steps[at + 1];
+  const leaf: Leaf = { script, step };
+  const clear = { type: "clear" as const, params: leaf };
+  const leave = [{ type: "leaveFor" as const, params: leaf }, "revise" as const, did("makingSafe")];
   return install.createStateConfig({
     id: stateKey(step.id),
     on: {
       next: [
-        ...gates(step),
+        refuseUnlessDriver,
+        ...refuseIfHeld,
+        // What an amendment put behind the job is done where it stands.
+        { guard: { type: "addedAndClear", params: leaf }, actions: [{ type: "throughAdded", params: leaf }, "revise", did("moved")] },
         {
-          guard: { type: "clear", params: { step } },
+          guard: clear,
           target: after ? `#${stateKey(after.id)}` : "#closed",
-          actions: after ? [arrive(after), "revise", did("moved")] : ["revise", did("closed")],
+          actions: after ? [{ type: "arrive", params: { script, step: after } }, "revise", did("moved")] : ["revise", did("closed")],
         },
-        notClear(step),
+        notClear(leaf),
       ],
-      back: before
-        ? [
-            refuseUnlessDriver,
-            ...refuseIfHeld,
-            { guard: { type: "atTheBeginning", params: { id: step.id } }, ...refuse({ why: "nothingBefore" }) },
-            { target: `#${stateKey(before.id)}`, actions: [reopen([before, step]), "revise", did("wentBack")] },
-          ]
-        : [refuseUnlessDriver, refuse({ why: "nothingBefore" })],
-      ...gateHandlers(step, steps),
+      back: backFrom(script, at),
+      ...gateHandlers(leaf),
       makeSafe:
         step.phase === "standing"
           ? [{ target: "#safe_standing", actions: leave }]
@@ -121,23 +157,24 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
   const step = way[at]!;
   const before = way[at - 1];
   const after = way[at + 1];
+  const leaf: Leaf = { script, step };
   const onward = after
     ? [
         {
-          guard: { type: "clear" as const, params: { step } },
+          guard: { type: "clear" as const, params: leaf },
           target: `#${stateKey(after.id)}`,
           actions: ["revise" as const, did("moved")],
         },
       ]
     : script.steps.map((s) => ({
-        guard: { type: "goesOnHere" as const, params: { id: s.id, step } },
+        guard: { type: "goesOnHere" as const, params: { id: s.id, ...leaf } },
         target: `#${stateKey(s.id)}`,
         actions: ["backToWork" as const, "revise" as const, did("goingOn")],
       }));
   return install.createStateConfig({
     id: stateKey(step.id),
     on: {
-      next: [...gates(step), ...onward, notClear(step)],
+      next: [refuseUnlessDriver, ...refuseIfHeld, ...onward, notClear(leaf)],
       back: before
         ? [
             refuseUnlessDriver,
@@ -145,7 +182,7 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
             { target: `#${stateKey(before.id)}`, actions: [reopen([before, step]), "revise", did("wentBack")] },
           ]
         : [refuseUnlessDriver, refuse({ why: "nothingBefore" })],
-      ...gateHandlers(step, way),
+      ...gateHandlers(leaf),
       // From the first call again: something else has gone wrong. Where going on starts does not change.
       makeSafe: [{ target: `#${stateKey(way[0]!.id)}`, actions: [reopen(way), "revise", did("makingSafe")] }],
       standDown: standDown(script),

@@ -1,6 +1,6 @@
 import type { TentPlan } from "../tent/types.ts";
 import type { Brief } from "./brief.ts";
-import type { Gate, GateDraft } from "./gates.ts";
+import type { Gate, GateDraft, Happening } from "./gates.ts";
 import type { StepId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 
@@ -24,6 +24,15 @@ export const ESCAPES = ["ground", "up", "standing"] as const;
 
 export type EscapeId = (typeof ESCAPES)[number];
 
+/**
+ * Kinds of work, by what is dangerous about them: stakes driven; cloth lying or hanging open to the wind; poles going up;
+ * going under cloth that is not up; poles coming down; people let in. `outside` is all other work in the open, where only
+ * lightning shuts the way. What a kind needs for as long as it lasts is in conditions.ts.
+ */
+export const WORKS = ["driving", "openCloth", "lift", "under", "lower", "use", "outside"] as const;
+
+export type Work = (typeof WORKS)[number];
+
 export const SITE_STATES = ["clear", "staked", "spread", "raised"] as const;
 
 export type SiteState = (typeof SITE_STATES)[number];
@@ -36,16 +45,35 @@ export type Step = {
   readonly wordsKey: string;
   readonly params: Readonly<Record<string, string | number>>;
   readonly gate: Gate | null;
-  /** Started and safer finished than left: weather does not stop it, hold does. */
-  readonly committed: boolean;
+  /** Its kind decides which conditions are judged when it is entered. Finishing calls and making safe have none. */
+  readonly work: Work | null;
   /** What can lie or stand on the site from this call on: it says which way out there is, and where a strike begins. */
   readonly site: SiteState;
+  /** Keys of the pieces and kit lines without which it is not begun. Finishing calls, making safe and the strike have none. */
+  readonly needs: readonly string[];
   /** Where going on starts again after making safe; the step itself where not said. */
   readonly resumeFrom: StepId | null;
+  /** What arriving here means for gates that were answered before. */
+  readonly begins: Happening | null;
 };
 
-/** All calls of a job in order, and the ways out. */
-export type Script = { readonly steps: readonly Step[]; readonly escapes: Readonly<Record<EscapeId, readonly Step[]>> };
+/**
+ * What some kinds of work need for as long as they last. It may be the gate of a call: then it is asked at that call, and
+ * again wherever it is missing.
+ */
+export type Condition = {
+  readonly over: readonly Work[];
+  readonly gate: Gate;
+  readonly wordsKey: string;
+  readonly params: Step["params"];
+};
+
+/** All calls of a job in order, the ways out, and what kinds of work need. */
+export type Script = {
+  readonly steps: readonly Step[];
+  readonly escapes: Readonly<Record<EscapeId, readonly Step[]>>;
+  readonly conditions: readonly Condition[];
+};
 
 /** A job as it was opened or last amended. Whole in the record, so that replay computes nothing again. */
 export type Frozen = {
@@ -62,4 +90,4 @@ export type StepDraft = {
   readonly wordsKey?: string;
   readonly params?: Step["params"];
   readonly gate?: GateDraft;
-} & Partial<Pick<Step, "committed" | "site" | "resumeFrom">>;
+} & Partial<Pick<Step, "work" | "needs" | "site" | "resumeFrom" | "begins">>;

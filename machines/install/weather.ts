@@ -1,3 +1,4 @@
+import type { Reading } from "./commands.ts";
 import type { Instant } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 import type { JobState, WeatherLimits, Wind } from "./state.ts";
@@ -5,19 +6,37 @@ import type { JobState, WeatherLimits, Wind } from "./state.ts";
 export type Weather = "unknown" | "workable" | "caution" | "stop";
 
 /** Of a job's limits, those that the weather is judged by. */
-export const weatherLimits = ({ raiseGustMph, stopGustMph, windOtherwiseS, thunderS }: Limits): WeatherLimits => ({
+export const weatherLimits = ({ raiseGustMph, stopGustMph, windOtherwiseS, thunderS, sessionS }: Limits): WeatherLimits => ({
   raiseGustMph: raiseGustMph.is,
   stopGustMph: stopGustMph.is,
   windOtherwiseS: windOtherwiseS.is,
   thunderS: thunderS.is,
+  sessionS: sessionS.is,
 });
 
 /** Whether something timed still holds. From the future it does not: an unknown age is never the kinder age. */
 export const fresh = (takenAt: Instant, at: Instant, goodForS: number, lastAt: Instant): boolean =>
   at >= takenAt && at >= lastAt && at - takenAt <= goodForS * 1000;
 
-/** The wind that counts: the gust where there is one. */
-export const worstMph = (wind: Wind): number => Math.max(wind.mph, wind.gustMph ?? 0);
+/** Peak 3-second gust over the hourly mean in open country: Durst 1960, as in ASCE 7 commentary, figure C26.5-1. */
+export const GUST_FACTOR = 1.52;
+
+/** The wind that counts: the gust, or what the mean may gust to where nobody gave one. */
+export const worstMph = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): number =>
+  gustMph === null ? mph * GUST_FACTOR : Math.max(mph, gustMph);
+
+/** Whether a reading can only stop work: such a one counts whoever says it, and whatever its time says. */
+export const canOnlyStop = (reading: Reading, { limits }: Pick<JobState, "limits">): boolean =>
+  reading.kind === "wind" ? worstMph(reading) >= limits.stopGustMph : reading.kind !== "rain";
+
+/** The gate of the weather warning: anybody may answer it with a warning, and those who may with none. */
+export const WARNING = "warning";
+
+/** A warning stops work until somebody who may says that it is over. */
+export const warned = ({ answers }: Pick<JobState, "answers">): boolean => {
+  const value = answers[WARNING]?.value;
+  return value?.kind === "yesNo" && !value.yes;
+};
 
 /** Thunder stops work until it has been quiet for the whole time; a clock that ran backwards does not shorten it. */
 export const thundery = ({ thunderAt, limits }: JobState, at: Instant): boolean =>
@@ -26,7 +45,7 @@ export const thundery = ({ thunderAt, limits }: JobState, at: Instant): boolean 
 /** What the weather allows. Too much wind stays too much until a new reading says otherwise; it never ages into "unknown". */
 export function weatherAt(state: JobState, at: Instant): Weather {
   const { wind, limits, lastAt } = state;
-  if (thundery(state, at) || (wind && worstMph(wind) >= limits.stopGustMph)) return "stop";
+  if (thundery(state, at) || warned(state) || (wind && worstMph(wind) >= limits.stopGustMph)) return "stop";
   if (!wind || !fresh(wind.takenAt, at, limits.windOtherwiseS, lastAt)) return "unknown";
   return worstMph(wind) >= limits.raiseGustMph ? "caution" : "workable";
 }

@@ -1,9 +1,9 @@
 import type { KitItem, KitLine, TentPlan } from "./types.ts";
 
 /**
- * Counts every item that goes on the truck. Each stake plate takes one ratchet strap; each interior pole stands on one pole
+ * Counts every item of the tent itself; tools.ts has what goes on the truck besides. Each stake plate takes one ratchet strap; each interior pole stands on one pole
  * plate and is tied down with one stake and one strap. Common practice, no source. `use` is the key of the text that says
- * what the item is for. Ground cloths are not counted because a spec does not give their size.
+ * what the item is for.
  *
  * @example kitOf(plan).find((line) => line.item === "sidePole").count // 32
  */

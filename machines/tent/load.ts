@@ -1,4 +1,8 @@
-import type { KitItem, TentPlan } from "./types.ts";
+import type { ToolItem } from "./tools.ts";
+import type { KitItem } from "./types.ts";
+
+/** Anything on the truck. */
+export type LoadItem = KitItem | ToolItem;
 
 /** What the yard says about an item: the fraction to add as spares (0.05 is 5%), and the weight of one, if known. */
 export type KitNote = { readonly spare?: number; readonly unitLb?: number };
@@ -6,7 +10,7 @@ export type KitCatalog = Readonly<Partial<Record<KitItem, KitNote>>>;
 
 /** One line of the loading list. `lb` is null when the unit weight is unknown; it is never guessed. */
 export type LoadLine = {
-  readonly item: KitItem;
+  readonly item: LoadItem;
   readonly need: number;
   readonly spares: number;
   readonly count: number;
@@ -28,9 +32,49 @@ export const USUAL_SPARE: Readonly<Partial<Record<KitItem, number>>> = {
   interiorStake: 0.05,
   interiorStrap: 0.05,
   sidePole: 0.03,
+  quarterPole: 0.05,
+  polePlate: 0.05,
 };
 
-/** Items in the order they are used on site: the first one used is first here, and is loaded last. */
+/** Everything in the order it is used on site: the first one used is first here, and is loaded last. */
+export const ORDER_ON_SITE: readonly LoadItem[] = [
+  "firstAidKit",
+  "horn",
+  "windMeter",
+  "hardHat",
+  "whitePaint",
+  "tape300",
+  "tape200",
+  "tape100",
+  "stringLine",
+  "level",
+  "perimeterStake",
+  "stakePlate",
+  "perimeterStrap",
+  "stakeDriver",
+  "earMuff",
+  "goggles",
+  "stakeCap",
+  "groundCloth",
+  "wholeTop",
+  "splitEndPiece",
+  "endPiece",
+  "midPiece",
+  "cornerPole",
+  "sidePole",
+  "footRope",
+  "quarterPole",
+  "centerPole",
+  "polePlate",
+  "interiorStake",
+  "interiorStrap",
+  "strapFlag",
+  "wallSet",
+  "exitSign",
+  "extinguisher",
+  "stakePuller",
+];
+/** The parts of a tent in the same order: the yard may say what spares they get and what one weighs. */
 export const ORDER_OF_USE: readonly KitItem[] = [
   "perimeterStake",
   "stakePlate",
@@ -47,18 +91,24 @@ export const ORDER_OF_USE: readonly KitItem[] = [
   "interiorStake",
   "interiorStrap",
 ];
+/** Whether something is part of the tent. Walls, ground cloths and tools are not: nobody says what they weigh. */
+export const isTentPart = (item: string): item is KitItem => (ORDER_OF_USE as readonly string[]).includes(item);
+
+/** So many of an item that are needed. */
+type Needed = { readonly item: LoadItem; readonly count: number };
 
 /**
- * The kit with spares and weights, in order of use. Spares are rounded up to whole items.
+ * What is needed, with spares and weights, in order of use. Spares are rounded up to whole items.
  *
  * @example loadOf(plan).find((line) => line.item === "stakePlate").spares // 2
  */
-export function loadOf({ kit }: Pick<TentPlan, "kit">, catalog: KitCatalog = {}): LoadLine[] {
-  return ORDER_OF_USE.flatMap((item): LoadLine[] => {
-    const need = kit.find((line) => line.item === item)?.count ?? 0;
+export function loadOf({ kit }: { readonly kit: readonly Needed[] }, catalog: KitCatalog = {}): LoadLine[] {
+  const counts = new Map(kit.map(({ item, count }) => [item, count]));
+  return ORDER_ON_SITE.flatMap((item): LoadLine[] => {
+    const need = counts.get(item) ?? 0;
     if (need === 0) return [];
-    const { spare, unitLb = null } = catalog[item] ?? {};
-    const share = spare ?? USUAL_SPARE[item] ?? 0;
+    const { spare, unitLb = null } = isTentPart(item) ? (catalog[item] ?? {}) : {};
+    const share = spare ?? (isTentPart(item) ? (USUAL_SPARE[item] ?? 0) : 0);
     const spares = Math.max(0, Math.ceil(need * share - 1e-9));
     const count = need + spares;
     const lb = unitLb === null ? null : unitLb * count;
@@ -67,7 +117,7 @@ export function loadOf({ kit }: Pick<TentPlan, "kit">, catalog: KitCatalog = {})
 }
 
 /**
- * The order for loading the truck: what is used first goes on last, by the tailgate. The tent comes down in roughly the same
+ * The order for loading the truck: what is used first goes on last, by the tailgate. It all comes back in roughly the same
  * order, so this list also counts the kit back. Common practice, no source.
  *
  * @example loadingOrder(["perimeterStake", "wholeTop", "centerPole"]) // ["centerPole", "wholeTop", "perimeterStake"]

@@ -28,13 +28,13 @@ describe("what a changed plan changes, in a crew's words", () => {
   });
   test("a pole more, with its place", () => {
     const texts = told(tent({ add: [{ kind: "quarter", xFt: 10, yFt: 30.5 }] }));
-    expect(texts[0]).toMatch(/^One quarter pole more, \w+, 30 ft 6 in along from A and 10 ft across\.$/);
+    expect(texts[0]).toMatch(/^One more quarter pole, \w+, 30 ft 6 in along from A and 10 ft across\.$/);
     expect(texts).toContainEqual(expect.stringMatching(/^Quarter poles: 1, not 0\.$/));
   });
   test("a pole fewer, where it stood", () => {
     const [first] = before.plan.poles;
     const texts = told(tent({ leaveOut: [first!.id] }));
-    expect(texts[0]).toMatch(/^One center pole fewer: none \d+ ft along from A and 20 ft across\.$/);
+    expect(texts[0]).toMatch(/^One center pole less: none \d+ ft along from A and 20 ft across\.$/);
   });
   test("a corner that stands elsewhere, by the ways a crew stands to it", () =>
     expect(told(tent({ shifted: { C: { xFt: -0.25, yFt: 0.5 } } }))).toEqual([
@@ -56,7 +56,7 @@ describe("what a changed plan changes, in a crew's words", () => {
     );
     expect(told(to)).toEqual([
       "Embedment, in: 36; was not given.",
-      "Muster point: the barn door; was the oak at gate 3.",
+      "Rally point: the barn door; was gate 3, by the road.",
       "Overhead lines, kV: not known; was 7.2.",
       "In force to: 1 Jul 2026, 06:00; was 31 Jul 2026, 06:00.",
       "Gas: nothing here; was marked.",
@@ -69,15 +69,15 @@ describe("what a changed plan changes, in a crew's words", () => {
 
 describe("what an amendment does to the job as it stands", () => {
   test("names what is asked again and where the guide goes on, before anybody agrees", () => {
-    const crew = new Crew(briefOf(forty)).goTo("stakes.kind");
-    const { reopened, resumesAt } = amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
-    expect(reopened).toContain("marked.AB");
+    const crew = new Crew(briefOf(forty)).goTo("stakes.size");
+    const { reopened, goesOnAt } = amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } }));
+    expect(reopened).toContain("marked");
     expect(reopened).toContain("squared");
-    expect(reopened).not.toContain("talk.hazards");
-    expect(resumesAt.id).toBe("locate.covers");
+    expect(reopened).not.toContain("talk.briefed");
+    expect(goesOnAt.id).toBe("stakes.size");
   });
   test("what was loaded stays loaded: it is held against the new list", () => {
-    const crew = new Crew(briefOf(forty)).goTo("stakes.kind");
+    const crew = new Crew(briefOf(forty)).goTo("stakes.size");
     expect(amendmentEffect(crew.job, tent({ rings: { AB: before.plan.edges[0]!.rings + 1 } })).reopened).not.toContain("kit.loaded");
   });
 });

@@ -14,8 +14,19 @@ const { script } = frozenOf(brief);
 const crewAt = (id: string) => {
   const crew = new Crew(brief).goTo(id);
   const answer = (value: Value, role: Role = "lead") => crew.say({ type: "answer", gate: id, value }, role);
-  return { answer, next: () => crew.next(), say: (ask: Intent) => crew.say(ask) };
+  return {
+    answer,
+    next: () => crew.next(),
+    say: (ask: Intent) => crew.say(ask),
+    get call() {
+      return crew.call;
+    },
+  };
 };
+/** Refused: what is asked where the job stands, and how its answer is. */
+const asked = (gate: string, status: string) => ({
+  refused: [{ why: "gate", gate, status, asked: "here", because: null, notBefore: null }],
+});
 const square = () => {
   const { check } = allSteps(script).find((s) => s.id === "squared")!.gate!;
   return check as Extract<typeof check, { kind: "lengths" }>;
@@ -26,24 +37,31 @@ const lengths = (ft: Record<string, number>): Value => ({ kind: "lengths", ft })
 describe("the squaring gate, length by length", () => {
   test("next is refused after four, and passes with the fifth", () => {
     const crew = crewAt("squared");
-    for (const name of ["AB", "BC", "CD", "DA"] as const) expect(crew.answer(lengths({ [name]: good[name] }))).toEqual({ did: "answered" });
-    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "open" }] });
-    crew.answer(lengths({ AC: good.AC }));
+    for (const name of ["AB", "BC", "CD", "DA"] as const)
+      expect(crew.answer(lengths({ [name]: good[name] }))).toMatchObject({ did: "answered" });
+    expect(crew.next()).toEqual(asked("squared", "open"));
+    expect(crew.answer(lengths({ AC: good.AC }))).not.toHaveProperty("and");
+    expect(crew.call).toBe("squared");
     expect(crew.next()).toEqual({ did: "moved" });
+  });
+  test("all six at once go on by themselves", () => {
+    const crew = crewAt("squared");
+    expect(crew.answer(lengths(good))).toMatchObject({ did: "answered", and: "moved" });
+    expect(crew.call).toBe("marked");
   });
   test("a length that was misread is put right by saying it again", () => {
     const crew = crewAt("squared");
     crew.answer(lengths({ ...good, DA: good.DA + 1 }));
-    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "outOfLimit" }] });
-    crew.answer(lengths({ DA: good.DA }));
-    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.next()).toEqual(asked("squared", "outOfLimit"));
+    expect(crew.answer(lengths({ DA: good.DA }))).toMatchObject({ did: "answered", and: "moved" });
   });
   test("not known clears what was measured", () => {
     const crew = crewAt("squared");
-    crew.answer(lengths(good));
+    const { AC, BD: _, ...sides } = good;
+    crew.answer(lengths(sides));
     crew.answer({ kind: "unknown" });
-    crew.answer(lengths({ AB: good.AB }));
-    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "squared", status: "open" }] });
+    expect(crew.answer(lengths({ AC }))).toMatchObject({ did: "answered" });
+    expect(crew.next()).toEqual(asked("squared", "open"));
   });
   test("a yes is no length, and neither is a length of none of the six, of nothing, or under nothing", () => {
     const crew = crewAt("squared");
@@ -74,18 +92,18 @@ describe("the loading list, line by line", () => {
     const crew = crewAt("kit.loaded");
     for (const [item, n] of Object.entries(want)) crew.answer(counts({ [item]: n }), item === first ? "lead" : "crew");
     expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("talk.hazards");
   });
   test("one short keeps it shut, and the lead may leave it with a reason", () => {
     const crew = crewAt("kit.loaded");
     crew.answer(counts({ ...want, [first]: want[first]! - 1 }));
-    expect(crew.next()).toEqual({ refused: [{ why: "gate", gate: "kit.loaded", status: "outOfLimit" }] });
+    expect(crew.next()).toEqual(asked("kit.loaded", "outOfLimit"));
     crew.say({ type: "waive", gate: "kit.loaded", because: "one comes with the second truck" });
     expect(crew.next()).toEqual({ did: "moved" });
   });
   test("more than wanted is no fault", () => {
     const crew = crewAt("kit.loaded");
-    crew.answer(counts({ ...want, [first]: want[first]! + 10 }));
-    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.answer(counts({ ...want, [first]: want[first]! + 10 }))).toMatchObject({ did: "answered", and: "moved" });
   });
   test("a thing that is not on the list, half of one, or fewer than none is no count", () => {
     const crew = crewAt("kit.loaded");

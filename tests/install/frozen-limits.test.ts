@@ -55,7 +55,7 @@ describe("a job that was opened before the defaults were changed is judged by wh
   const jobAfter = (said: readonly [Intent, number][]): Job =>
     said.reduce((job, [ask, at], i) => decide(job, commandOf(ask, at, i + 2, 1))[0], openJob(before, START));
   const wind = (gustMph: number): [Intent, number] => [
-    { type: "reading", reading: { kind: "wind", mph: 3, gustMph, takenAt: START, place: "in the open" } },
+    { type: "reading", reading: { kind: "wind", mph: 3, gustMph, takenAt: START, fromDeg: null, place: "in the open" } },
     START,
   ];
   const thunder: [Intent, number] = [{ type: "reading", reading: { kind: "thunder", takenAt: START } }, START];

@@ -91,7 +91,7 @@ describe("impossible lengths", () => {
     const five = { AB: 100, BC: 60, DA: 30, AC: 110, BD: 40 };
     expect(found(five)).toMatchObject({ is: "noTriangle", longest: "AB", others: ["BD", "DA"] });
     expect(says(five)).toBe(
-      "A to B is longer than B to D and D to A together: no triangle has that. None of them stands out. Measure them all again.",
+      "A to B is longer than B to D and D to A together: no triangle does that. None of them stands out. Measure them all again.",
     );
   });
   test("an extra zero is named with the likely length", () => {

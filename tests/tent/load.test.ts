@@ -56,7 +56,7 @@ describe("the loading list", () => {
     fc.assert(
       fc.property(share, share, fc.nat(2000), fc.nat(2000), (s, t, n, m) => {
         const spares = (need: number, spare: number) =>
-          loadOf({ kit: [{ item: "sidePole", count: need + 1, use: "sidePole" }] }, { sidePole: { spare } })[0]!.spares;
+          loadOf({ kit: [{ item: "sidePole", count: need + 1 }] }, { sidePole: { spare } })[0]!.spares;
         expect(spares(n, Math.max(s, t))).toBeGreaterThanOrEqual(spares(n, Math.min(s, t)));
         expect(spares(Math.max(n, m), s)).toBeGreaterThanOrEqual(spares(Math.min(n, m), s));
       }),

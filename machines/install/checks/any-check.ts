@@ -1,5 +1,6 @@
-import type { GateId, Instant } from "../ids.ts";
+import type { GateId, WallTime } from "../ids.ts";
 import type { Parts } from "./check-kind.ts";
+import { isWholePaper } from "./common-values.ts";
 import type { Expected } from "./expected.ts";
 import { type Check, type Finding, kindOf, ownValue, type Value } from "./registry.ts";
 import type { TileInput } from "./tile-input.ts";
@@ -25,12 +26,12 @@ export function accepts({ check, paper }: { check: Check; paper: string | null }
 
 /** The only place where a value meets a limit. */
 export function meetsLimit(check: Check, value: Value, given: Given): boolean {
-  if (value.kind === "paper") return value.by.trim() !== "" && value.document.trim() !== "";
+  if (value.kind === "paper") return isWholePaper(value);
   return ownValue(check, value) !== undefined && kindOf(check).meetsLimit(check, value, comparedTo(check, given));
 }
 
-/** Whether what a good answer names holds at a moment. A paper that stands in for it has no dates that anybody gave. */
-export const inForce = (check: Check, value: Value, at: Instant): "early" | "stale" | "yes" =>
+/** Whether what a good answer names holds by the calendar. A paper that stands in for it bears the day it was made on, and no end. */
+export const inForce = (check: Check, value: Value, at: WallTime): "early" | "stale" | "yes" =>
   ownValue(check, value) === undefined ? "yes" : kindOf(check).inForce(check, at);
 
 /** Whether there is enough of an answer to be judged. */
@@ -60,6 +61,10 @@ export function givenParts(check: Check, value: Value | undefined): Parts {
 
 /** What is wanted of each part. Empty where a check is not answered in parts. */
 export const wantedParts = (check: Check, given: Given): Parts => kindOf(check).parts?.wanted(check, comparedTo(check, given)) ?? {};
+
+/** Whether a good answer has nothing more to be said to it. A paper that stands in for one has not. */
+export const isSettled = (check: Check, value: Value): boolean =>
+  ownValue(check, value) === undefined || kindOf(check).isSettled(check, value);
 
 /** What an answer comes to, where that is more than its value; `null` where it is not. */
 export const finding = (check: Check, value: Value, given: Given): Finding | null =>

@@ -1,4 +1,4 @@
-import type { GateId, Instant } from "../ids.ts";
+import type { GateId, WallTime } from "../ids.ts";
 import type { Expected } from "./expected.ts";
 import type { TileInput } from "./tile-input.ts";
 import type { ValueForm } from "./value-form.ts";
@@ -14,8 +14,8 @@ export type Parts = Readonly<Record<string, number>>;
  */
 export type CheckKind<C extends Kinded, V extends Kinded = never, F extends Kinded = never> = {
   readonly kind: C["kind"];
-  /** Answered by a person; or by the last wind reading, and then never by hand. */
-  readonly answeredBy: "person" | "windReading";
+  /** Answered by a person; or by the last wind reading or by time, and then never by hand. */
+  readonly answeredBy: "person" | "windReading" | "time";
   /** The kinds of value that it takes. Empty where only a paper or a reading opens it. */
   readonly values: readonly ValueForm<V>[];
   /** Whether a value of one of these kinds can be an answer at all: in its unit, whole, of a thing that is on the list. */
@@ -31,10 +31,12 @@ export type CheckKind<C extends Kinded, V extends Kinded = never, F extends Kind
   };
   /** The gate whose answer this one is held against. */
   readonly comparesWith: (check: C) => GateId | null;
-  /** Whether a good answer holds at a moment, for kinds that have dates of their own. */
-  readonly inForce: (check: C, at: Instant) => "early" | "stale" | "yes";
+  /** Whether a good answer holds by the calendar, for kinds that have dates of their own. */
+  readonly inForce: (check: C, at: WallTime) => "early" | "stale" | "yes";
   /** The check as far as an amendment that changes it asks again. */
   readonly question: (check: C) => unknown;
+  /** Whether a good answer has nothing more to be said to it: only then does it go on by itself. */
+  readonly isSettled: (check: C, value: V) => boolean;
   readonly finding: (check: C, value: V, compared: V | undefined) => F | null;
   /** What its tile shows to answer with; `given` is the answer so far. */
   readonly tile: (check: C, given: V | undefined) => TileInput<V>;
@@ -50,5 +52,6 @@ export const DEFAULTS = {
   comparesWith: () => null,
   inForce: (): "yes" => "yes",
   question: (check: unknown) => check,
+  isSettled: () => true,
   finding: () => null,
 } as const;

@@ -1,6 +1,6 @@
 import * as v from "valibot";
 import { strict } from "../../lookup/strict.ts";
-import type { Instant } from "../ids.ts";
+import type { WallTime } from "../ids.ts";
 import { type CheckKind, DEFAULTS } from "./check-kind.ts";
 import { shortText, type ValueForm } from "./value-form.ts";
 
@@ -8,8 +8,8 @@ import { shortText, type ValueForm } from "./value-form.ts";
 export type DocumentCheck = {
   readonly kind: "document";
   readonly expected: string | null;
-  readonly validFrom: Instant | null;
-  readonly validTo: Instant | null;
+  readonly validFrom: WallTime | null;
+  readonly validTo: WallTime | null;
 };
 export type DocumentValue = { readonly kind: "document"; readonly named: string };
 

@@ -9,6 +9,10 @@ export type Expected =
   | { readonly expects: "lengths"; readonly wantFt: Readonly<Record<string, number>> }
   /** Counts of several things by name. */
   | { readonly expects: "counts"; readonly items: readonly string[] }
+  /** Several numbers of one unit, by name or in this order. */
+  | { readonly expects: "figures"; readonly unit: Unit | "count"; readonly names: readonly string[] }
+  /** A yes or no to each of these. */
+  | { readonly expects: "each"; readonly names: readonly string[] }
   | { readonly expects: "document"; readonly expected: string | null }
   | { readonly expects: "wind" }
   /** Nothing that is said answers it. */

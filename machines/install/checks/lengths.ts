@@ -52,6 +52,8 @@ export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
     isComplete: ({ taping }, { ft }) => Object.keys(ft).length >= taping.minLengths,
     wanted: wantedFt,
   },
+  // Five fix the corners and cannot show a misread: the sixth is waited for, and "next" goes on without it.
+  isSettled: (_, { ft }) => Object.keys(ft).length === LENGTHS.length,
   finding: (check, { ft }) => ({ kind: "lengths", squared: squared(ft, check) }),
   tile: (check, given) => ({
     input: "readings",

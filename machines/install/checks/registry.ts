@@ -3,9 +3,12 @@ import type { PaperValue, UnknownValue } from "./common-values.ts";
 import { type CountCheck, type CountValue, count } from "./count.ts";
 import { type CountsCheck, type CountsFinding, type CountsValue, counts } from "./counts.ts";
 import { type DocumentCheck, type DocumentValue, namedDocument } from "./document.ts";
+import { type EachCheck, type EachFinding, type EachValue, each } from "./each.ts";
+import { type FiguresCheck, type FiguresFinding, type FiguresValue, figures } from "./figures.ts";
 import { type LengthsCheck, type LengthsFinding, type LengthsValue, lengths } from "./lengths.ts";
 import { type MeasureCheck, type MeasureValue, measure, type NoneValue } from "./measure.ts";
 import { type PaperOnlyCheck, paperOnly } from "./paper-only.ts";
+import { type QuietCheck, quiet } from "./quiet.ts";
 import { type SameCountCheck, sameCount } from "./same-count.ts";
 import { type WindCheck, wind } from "./wind.ts";
 import { type YesNoCheck, type YesNoValue, yesNo } from "./yes-no.ts";
@@ -18,8 +21,11 @@ export type Check =
   | MeasureCheck
   | LengthsCheck
   | CountsCheck
+  | FiguresCheck
+  | EachCheck
   | DocumentCheck
   | WindCheck
+  | QuietCheck
   | PaperOnlyCheck;
 
 /** An answer. */
@@ -30,12 +36,14 @@ export type Value =
   | NoneValue
   | LengthsValue
   | CountsValue
+  | FiguresValue
+  | EachValue
   | DocumentValue
   | UnknownValue
   | PaperValue;
 
 /** What an answer comes to, where that is more than its value. */
-export type Finding = LengthsFinding | CountsFinding;
+export type Finding = LengthsFinding | CountsFinding | FiguresFinding | EachFinding;
 
 /** Every kind of check, under its name. */
 export const CHECKS = {
@@ -45,8 +53,11 @@ export const CHECKS = {
   measure,
   lengths,
   counts,
+  figures,
+  each,
   document: namedDocument,
   wind,
+  quiet,
   paperOnly,
 } as const satisfies { readonly [K in Check["kind"]]: { readonly kind: K } };
 

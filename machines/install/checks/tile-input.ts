@@ -15,6 +15,9 @@ export type ReadingRow = {
   readonly good: boolean;
 };
 
+/** One of several figures by its name, what was given, and whether that is within its limits. */
+export type FigureRow = { readonly name: string; readonly given: number | null; readonly good: boolean };
+
 /** What a gate's tile has to answer with. A kind of check picks one; a screen draws each of them once. */
 export type TileInput<V> =
   | { readonly input: "choices"; readonly choices: readonly Choice<V>[] }
@@ -27,6 +30,15 @@ export type TileInput<V> =
     }
   /** Lengths by name, one put in at a time. `next` is the one to put in now. */
   | { readonly input: "readings"; readonly fields: Fields; readonly rows: readonly ReadingRow[]; readonly next: LengthName }
+  /** Several numbers, each under its name, one put in at a time. */
+  | {
+      readonly input: "figures";
+      readonly fields: Fields;
+      readonly unit: Unit | "count";
+      readonly rows: readonly FigureRow[];
+    }
+  /** A yes or no to each name on a list. */
+  | { readonly input: "each"; readonly fields: Fields; readonly rows: readonly { readonly name: string; readonly yes: boolean | null }[] }
   | { readonly input: "document"; readonly fields: Fields; readonly expected: string | null }
   /** Answered on a page of its own. */
   | { readonly input: "link"; readonly to: "truck" }

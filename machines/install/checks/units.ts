@@ -1,8 +1,8 @@
 /** The units that gates are asked in. */
-export const UNITS = ["in", "ft", "deg", "lbf", "turns"] as const;
+export const UNITS = ["in", "ft", "deg", "lbf", "turns", "mph"] as const;
 export type Unit = (typeof UNITS)[number];
-/** A unit as numbers come in: metric too, counts, and the speed of wind. */
-export type AnyUnit = Unit | "mm" | "m" | "count" | "mph";
+/** A unit as numbers come in: metric too, and counts. */
+export type AnyUnit = Unit | "mm" | "m" | "count";
 
 /** Meters in a foot and in an inch: exact by definition (NIST SP 811, B.8). */
 export const METERS_PER_FOOT = 0.3048;

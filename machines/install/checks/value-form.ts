@@ -17,6 +17,9 @@ export type ValueErrors = {
   readonly empty: Message;
   readonly tooLong: (max: number) => Message;
   readonly oneOf: (names: readonly string[]) => Message;
+  readonly notAName: Message;
+  readonly notAPaperNumber: Message;
+  readonly notADay: Message;
   readonly notKnown: NotKnown;
   readonly unbelievable: (n: number, unit: AnyUnit, min: number, max: number) => Message;
 };

@@ -1,7 +1,7 @@
 import { type CheckKind, DEFAULTS } from "./check-kind.ts";
 
-/** The latest wind reading is fresh and workable; never answered by hand. */
-export type WindCheck = { readonly kind: "wind" };
+/** The latest wind reading is fresh and its gust below `belowMph`; never answered by hand. */
+export type WindCheck = { readonly kind: "wind"; readonly belowMph: number };
 
 export const wind: CheckKind<WindCheck> = {
   ...DEFAULTS,

@@ -1,64 +1,47 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { atLeast, COMPETENT, document, exactly, gate, measure, SHEET, yes } from "../gates.ts";
+import { atLeast, COMPETENT, exactlyEach, gate, measure, SHEET, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
+import { kitLines } from "./needs.ts";
 
 /** Walked by somebody who did not tension it, made fit for the public, and handed over. */
-export function inspected(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
-  const { use } = brief;
-  const calls: StepDraft[] = [
-    ...plan.edges.map(
-      (e): StepDraft => ({
-        id: `walked.${e.name}`,
-        wordsKey: "walked.edge",
-        params: { edge: e.name, stations: e.rings },
-        gate: gate(exactly(e.rings), { roles: COMPETENT, secondPersonTo: "round.again", reopenedBy: ["stations", "anchors"] }),
-      }),
-    ),
-    { id: "tails.rolled", gate: gate(yes) },
-    { id: "stakes.capped", gate: gate(yes, { reopenedBy: ["stations"] }) },
-    ...exitCalls(use.occupants, limits),
-    ...(use.permit === "notRequired"
-      ? []
-      : [
-          {
-            id: "permit",
-            wordsKey: use.permit === "unknown" ? "permit.unknown" : "permit",
-            gate: gate(document(null), { reopenedBy: ["use"], paper: "fireOfficial" }),
-          },
-        ]),
-    ...(use.fabricCertificate === "notRequired"
-      ? []
-      : [
-          {
-            id: "certificate",
-            wordsKey: use.fabricCertificate === "unknown" ? "certificate.unknown" : "certificate",
-            gate: gate(document(null), { reopenedBy: ["use"], paper: "fireOfficial" }),
-          },
-        ]),
-    ...(use.walls
-      ? [{ id: "walls", gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["use", "sheet"], paper: "engineer" }) }]
-      : []),
+export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const bySheet = { source: SHEET, roles: COMPETENT, reopenedBy: ["use", "sheet"] as const, paper: "engineer" as const };
+  return [
     {
-      id: use.hungLoads ? "hung.loads" : "hung.nothing",
-      gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["use", "sheet"], paper: "engineer" }),
+      id: "walked",
+      work: "outside",
+      gate: gate(exactlyEach(Object.fromEntries(plan.edges.map((e) => [e.name, e.rings]))), {
+        roles: COMPETENT,
+        secondPersonTo: "round.again",
+        reopenedBy: ["stations", "anchors", "blow"],
+      }),
     },
-    { id: "weather.plan", gate: gate(yes, { roles: COMPETENT }) },
+    { id: "trips", needs: kitLines("stakeCap"), gate: gate(yes, { reopenedBy: ["stations"] }) },
+    ...(use.walls ? [{ id: "walls", work: "openCloth" as const, needs: kitLines("wallSet"), gate: gate(yes, bySheet) }] : []),
+    ...exitCalls(use.occupants, limits),
+    { id: "fire", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["use"], paper: "fireOfficial" }) },
+    { id: use.hungLoads ? "hung.loads" : "hung.nothing", gate: gate(yes, bySheet) },
+    ...windPlan(use.walls, limits),
+    { id: "night.watch", gate: gate(yes, { roles: COMPETENT }) },
     { id: "handover", gate: gate(yes, { roles: COMPETENT }) },
   ];
-  return calls;
+}
+
+/** Agreed with the customer's person, never above what is published. */
+function windPlan(walls: boolean, { insideGustMph, wallsGustMph }: Limits): StepDraft[] {
+  const agreed = (id: string, { is, source }: Limits["insideGustMph"]): StepDraft => ({
+    id,
+    gate: gate(measure("mph", 1, is), { source, roles: COMPETENT, reopenedBy: ["sheet", "use"] }),
+  });
+  return [agreed("plan.evacuate", insideGustMph), ...(walls ? [agreed("plan.walls", wallsGustMph)] : [])];
 }
 
 /** Against the table; where it gives no figure, the fire official's paper and nothing else. */
 function exitCalls(occupants: number | null, { exits: table, exitSignsFrom, extinguisherFt }: Limits): StepDraft[] {
   const row = table.is;
-  const params = {
-    occupants: occupants ?? "unknown",
-    exits: row?.exits ?? "unknown",
-    widthIn: row?.widthIn ?? "unknown",
-    walkFt: extinguisherFt.is,
-  };
+  const params = { occupants: occupants ?? "unknown" };
   const opened = { roles: COMPETENT, reopenedBy: ["use"] as const, paper: "fireOfficial" as const };
   const exits: StepDraft[] = row
     ? [
@@ -68,11 +51,16 @@ function exitCalls(occupants: number | null, { exits: table, exitSignsFrom, exti
     : [{ id: "exits", wordsKey: "exits.ask", params, gate: gate({ kind: "paperOnly" }, { ...opened, source: table.source }) }];
   const signs: StepDraft[] =
     occupants === null || occupants >= exitSignsFrom.is
-      ? [{ id: "exits.signs", params, gate: gate(yes, { ...opened, source: exitSignsFrom.source }) }]
+      ? [{ id: "exits.signs", needs: kitLines("exitSign"), params, gate: gate(yes, { ...opened, source: exitSignsFrom.source }) }]
       : [];
   return [
     ...exits,
     ...signs,
-    { id: "extinguishers", params, gate: gate(measure("ft", 0, extinguisherFt.is), { ...opened, source: extinguisherFt.source }) },
+    {
+      id: "extinguishers",
+      needs: kitLines("extinguisher"),
+      params,
+      gate: gate(measure("ft", 0, extinguisherFt.is), { ...opened, source: extinguisherFt.source }),
+    },
   ];
 }

@@ -1,37 +1,28 @@
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
-import type { Limits } from "../limits.ts";
 import type { EscapeId, StepDraft } from "../step.ts";
-import { gust } from "./gust.ts";
 
-/** The way out itself: no gate, so that nothing stale or failed can block it. */
+/** The way out itself: no gate, so that nothing stale or failed can block it. People first wherever some are inside. */
 const WAY_OUT: Record<EscapeId, readonly string[]> = {
   ground: ["tools", "cloth", "rallyPoint"],
   up: ["pole", "out", "restrain", "clear"],
   standing: ["people", "power", "restrain", "clear"],
 };
 
-/** The way out, then what must be good before anybody goes on. Only going on has gates. */
-export function makingSafe(route: EscapeId, brief: Brief, limits: Limits): StepDraft[] {
-  const crew = onSite(brief.crew).length;
+/** The way out, a count, and a look by somebody else. What the work needs is asked when it is gone on with. */
+export function makingSafe(route: EscapeId, { crew, site: { rallyPoint, stormShelter } }: Brief): StepDraft[] {
+  const counted = `safe.${route}.headcount`;
   return [
     ...WAY_OUT[route].map(
-      (call): StepDraft => ({
-        id: `safe.${route}.${call}`,
-        wordsKey: `safe.${call}`,
-        params: { rallyPoint: brief.site.rallyPoint },
-        committed: true,
-      }),
+      (call): StepDraft => ({ id: `safe.${route}.${call}`, wordsKey: `safe.${call}`, params: { rallyPoint, stormShelter } }),
     ),
     {
-      id: `safe.${route}.headcount`,
+      id: counted,
       wordsKey: "safe.headcount",
-      params: { crew },
-      committed: true,
-      gate: gate(exactly(crew), { roles: COMPETENT, reopenedBy: ["crew"] }),
+      params: { rallyPoint, stormShelter },
+      gate: gate(exactly(onSite(crew).length), { roles: COMPETENT, reopenedBy: ["crew"] }),
     },
-    gust(`safe.${route}.gust`, limits),
-    { id: `safe.${route}.looked`, wordsKey: "safe.looked", gate: gate(yes, { roles: COMPETENT }) },
+    { id: `safe.${route}.looked`, wordsKey: "safe.looked", gate: gate(yes, { roles: COMPETENT, secondPersonTo: counted }) },
   ];
 }

@@ -1,39 +1,28 @@
-import type { TentPlan } from "../../tent/types.ts";
+import { CORNERS, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { atLeast, COMPETENT, exactly, gate, yes } from "../gates.ts";
+import { atLeast, exactly, gate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
-import { gust } from "./gust.ts";
+import { kitLines, toRaise } from "./needs.ts";
 
-const CORNERS = ["A", "B", "C", "D"] as const;
-
-/** Side poles stand all round before anybody goes under. */
-export function perimeterRaised(_: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+/** Side poles stand all round before anybody goes under: threaded slack, stood, pulled through, locked. */
+export function perimeterRaised(_: Brief, plan: TentPlan, { minTurns }: Limits): StepDraft[] {
   const stations = plan.stations.length;
-  const resumeFrom = "sides.gust";
+  const strapped = { reopenedBy: ["stations", "anchors"] as const };
+  const straps = kitLines("perimeterStrap", "stakePlate");
+  // Nothing is begun that cannot be finished: no corner goes up while a side pole is short.
+  const raising = { work: "lift", needs: [...toRaise(plan), ...kitLines("cornerPole", "sidePole")] } as const;
+  const up = { site: "raised", resumeFrom: "sides.laid" } as const;
   return [
-    gust(resumeFrom, limits),
-    {
-      id: "sides.warning",
-      wordsKey: "warning",
-      gate: gate({ kind: "yesNo", good: false }, { roles: COMPETENT, validForS: limits.windOtherwiseS.is }),
-    },
-    { id: "straps.threaded", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    {
-      id: "straps.turns",
-      params: { turns: limits.minTurns.is },
-      gate: gate(atLeast(limits.minTurns.is), { source: limits.minTurns.source, reopenedBy: ["stations", "anchors"] }),
-    },
-    { id: "straps.locked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "sides.laid", params: { stations }, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
+    { id: "straps.threaded", work: "openCloth", needs: straps, gate: gate(yes, strapped) },
+    { id: "sides.laid", work: "openCloth", gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
     ...CORNERS.map(
       (corner, i): StepDraft => ({
         id: `raise.${corner}`,
         wordsKey: i === 0 ? "raise.firstCorner" : "raise.corner",
+        ...raising,
         params: { corner },
-        committed: true,
-        site: "raised",
-        resumeFrom,
+        ...up,
       }),
     ),
     ...plan.edges
@@ -42,13 +31,15 @@ export function perimeterRaised(_: Brief, plan: TentPlan, limits: Limits): StepD
         (e): StepDraft => ({
           id: `raise.${e.name}`,
           wordsKey: "raise.edge",
+          ...raising,
           params: { edge: e.name, poles: e.between.length, first: e.between[0]!, last: e.between.at(-1)! },
-          site: "raised",
-          resumeFrom,
+          ...up,
         }),
       ),
-    { id: "pins.both", params: { stations }, site: "raised", resumeFrom, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
-    { id: "sides.feet", site: "raised", resumeFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
-    { id: "sides.notTight", site: "raised", resumeFrom, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "sides.feet", ...up, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "pins.both", ...up, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
+    { id: "straps.turns", ...up, needs: straps, gate: gate(atLeast(minTurns.is), { ...strapped, source: minTurns.source }) },
+    { id: "straps.locked", ...up, gate: gate(yes, strapped) },
+    { id: "sides.notTight", ...up, gate: gate({ kind: "yesNo", good: false }, { reopenedBy: ["stations"] }) },
   ];
 }

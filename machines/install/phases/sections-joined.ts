@@ -1,60 +1,58 @@
 import type { Seam, SeamHalf, TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { exactly, gate, noneOf, yes } from "../gates.ts";
+import { exactly, exactlyEach, gate, noneOf, yes } from "../gates.ts";
 import type { StepDraft } from "../step.ts";
+import { pieceKey } from "../thing.ts";
+import { kitLines } from "./needs.ts";
 
-/** Cloth on the ground, in order, joined, and never left loose. */
+/** Cloth on the ground, in order, looked over as it opens, strapped as it lies, joined, and never left loose. */
 export function sectionsJoined(_: Brief, plan: TentPlan): StepDraft[] {
+  const pieces = plan.pieces.length;
   const tiedDown = plan.stations.filter((s) => s.kind !== "side").length;
-  return [
-    { id: "damage.cloth", gate: gate(noneOf, { reopenedBy: ["pieces"] }) },
-    { id: "damage.rope", gate: gate(noneOf, { reopenedBy: ["pieces"] }) },
-    { id: "groundCloth", gate: gate(yes, { reopenedBy: ["pieces"] }) },
-    { id: "softSoles", gate: gate(yes, { hard: false, reopenedBy: ["pieces"] }) },
+  const [firstHalf] = plan.seams.flatMap((s) => s.halves);
+  const calls: StepDraft[] = [
+    { id: "groundCloth", needs: kitLines("groundCloth"), gate: gate(yes, { reopenedBy: ["pieces"] }) },
     ...plan.pieces.map(
-      (p): StepDraft => ({ id: `lay.${p.id}`, wordsKey: "lay.piece", params: { piece: p.id, order: p.order, total: plan.pieces.length } }),
-    ),
-    { id: "laid.order", params: { pieces: plan.pieces.length }, gate: gate(yes, { reopenedBy: ["pieces", "seams"] }) },
-    {
-      id: "laid.looked",
-      params: { pieces: plan.pieces.length },
-      gate: gate(yes, { secondPersonTo: "laid.order", reopenedBy: ["pieces", "seams"] }),
-    },
-    ...plan.edges.map(
-      (e): StepDraft => ({
-        id: `rings.${e.name}`,
-        wordsKey: "rings.edge",
-        params: { edge: e.name, rings: e.rings },
-        gate: gate(exactly(e.rings), { reopenedBy: ["stations"] }),
+      (p): StepDraft => ({
+        id: `lay.${p.id}`,
+        wordsKey: "lay.piece",
+        needs: [pieceKey(p.id)],
+        params: { piece: p.id, order: p.order, total: pieces },
       }),
     ),
-    ...plan.seams.flatMap(seamCalls),
-    { id: "cloth.strapped", params: { stations: tiedDown }, gate: gate(exactly(tiedDown), { reopenedBy: ["stations", "pieces"] }) },
+    { id: "damage", gate: gate(noneOf, { reopenedBy: ["pieces"] }) },
+    { id: "cloth.strapped", gate: gate(exactly(tiedDown), { reopenedBy: ["stations", "pieces"] }) },
+    { id: "laid.order", gate: gate(yes, { reopenedBy: ["pieces", "seams"] }) },
+    { id: "laid.looked", gate: gate(yes, { secondPersonTo: "laid.order", reopenedBy: ["pieces", "seams"] }) },
+    { id: "rings", gate: gate(exactlyEach(Object.fromEntries(plan.edges.map((e) => [e.name, e.rings]))), { reopenedBy: ["stations"] }) },
+    ...plan.seams.flatMap((seam) => seam.halves.flatMap((half) => halfCalls(seam, half, half === firstHalf))),
   ];
+  return calls.map((c) => ({ ...c, work: "openCloth" }));
 }
 
-function seamCalls(seam: Seam): StepDraft[] {
-  const params = { seam: seam.id };
-  return [{ id: `lace.${seam.id}.start`, wordsKey: "lace.start", params }, ...seam.halves.flatMap((half) => halfCalls(half, params))];
-}
-
-/** One short call a place, from the center ring out to the edge: both hands are busy. */
-function halfCalls(half: SeamHalf, params: { seam: string }): StepDraft[] {
-  const here = { ...params, half: half.id, toward: half.toward, lace: half.lacePiece, eyelet: half.eyeletPiece };
+/** Out past the quarter rings, to the edge and back, and somebody else's look: both hands are busy. */
+function halfCalls(seam: Seam, half: SeamHalf, first: boolean): StepDraft[] {
+  const params = {
+    seam: seam.id,
+    half: half.id,
+    toward: half.toward,
+    lace: half.lacePiece,
+    eyelet: half.eyeletPiece,
+    atFt: half.ringsAtFt[0] ?? 0,
+    ringsAtFt: half.ringsAtFt.join(" "),
+    rings: half.ringsAtFt.length,
+  };
   const reopenedBy = ["seams"] as const;
-  const rings = half.ringsAtFt.map(
-    (atFt, i): StepDraft => ({ id: `lace.${half.id}.ring${i + 1}`, wordsKey: "lace.ring", params: { ...here, ring: i + 1, atFt } }),
-  );
-  return [
-    ...rings,
-    { id: `lace.${half.id}.valance`, wordsKey: "lace.valance", params: { ...here, rings: rings.length } },
-    { id: `lace.${half.id}.back`, wordsKey: "lace.back", params: here },
-    { id: `tied.${half.id}`, wordsKey: "half.tied", params: here, gate: gate(yes, { reopenedBy }) },
+  const needs = [pieceKey(half.lacePiece), pieceKey(half.eyeletPiece)];
+  const calls: StepDraft[] = [
+    { id: `lace.${half.id}`, wordsKey: first ? "lace.first" : half.ringsAtFt.length > 0 ? "lace.ring" : "lace.out", params },
+    { id: `tied.${half.id}`, wordsKey: "half.tied", params, gate: gate(yes, { reopenedBy }) },
     {
       id: `looked.${half.id}`,
       wordsKey: "half.looked",
-      params: here,
+      params,
       gate: gate(noneOf, { secondPersonTo: `tied.${half.id}`, reopenedBy }),
     },
   ];
+  return calls.map((call) => ({ ...call, needs }));
 }

@@ -4,10 +4,15 @@ import { COMPETENT, gate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
-/** Handed over and watched: readings at any time, a walk round every day, until it is to come down. */
+/** Opened, tensioned again, and watched: readings at any time, a walk round every day, until it is to come down. */
 export function standing(_brief: Brief, _plan: TentPlan, { walkS }: Limits): StepDraft[] {
   return [
-    { id: "watch", gate: gate(yes, { roles: COMPETENT, validForS: walkS.is, reopenedBy: ["stations", "anchors", "poles"] }) },
+    { id: "tension.again", work: "outside", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["rain"] }) },
+    { id: "open", work: "use" },
+    {
+      id: "watch",
+      gate: gate(yes, { roles: COMPETENT, validForS: walkS.is, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }),
+    },
     { id: "watch.end", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }

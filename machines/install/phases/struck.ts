@@ -1,13 +1,11 @@
-import { loadOf } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { onSite } from "../crew.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
 import type { StepId } from "../ids.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
-import { gust } from "./gust.ts";
-import { linesOf } from "./interior-raised.ts";
+import { truckLoadOf } from "../truck-load.ts";
+import { asOne, countIn, countOut, type Line, lineParams, linesOf } from "./pole-lines.ts";
 
 /** Where a strike begins, by how far the job had got. */
 export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", stakes: "strike.stakes" } as const satisfies Record<
@@ -15,68 +13,52 @@ export const STRIKE_FROM = { standing: "strike.people", cloth: "strike.unlace", 
   StepId
 >;
 
-/** Down in the reverse order: interior before any perimeter strap comes off, and everything counted back. */
+/** A raise backward: people out, talk and count, interior lines down one by one, sides, straps, cloth, stakes, and everything counted back. */
 export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
-  const gustId = "strike.gust";
   const kit = (item: string) => plan.kit.find((k) => k.item === item)?.count ?? 0;
-  const load = loadOf(plan, brief.kit);
+  const load = truckLoadOf(brief, plan, limits);
   const stakes = kit("perimeterStake") + kit("interiorStake");
-  const up: StepDraft[] = [
-    { id: STRIKE_FROM.standing, committed: true, gate: gate(yes, { roles: COMPETENT }) },
-    { id: "strike.power", committed: true, gate: gate(yes, { roles: COMPETENT }) },
-    gust(gustId, limits),
-    { id: "strike.walls", gate: gate(yes) },
-    { id: "strike.ease" },
-    {
-      id: "strike.under",
-      wordsKey: "under.in",
-      params: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
-      gate: gate({ kind: "count", from: 0, to: onSite(brief.crew).length }, { roles: COMPETENT, reopenedBy: ["crew"] }),
-    },
+  return [
+    { id: STRIKE_FROM.standing, begins: "strike", gate: gate(yes, { roles: COMPETENT }) },
+    { id: "strike.power", gate: gate(yes, { roles: COMPETENT }) },
+    ...(brief.use.walls ? [{ id: "strike.walls", work: "openCloth" as const, gate: gate(yes) }] : []),
+    { id: "strike.ease", work: "outside" },
     ...linesOf(brief, plan)
       .reverse()
-      .map(
-        (l): StepDraft => ({
-          id: `lower.${l.id}`,
-          wordsKey: "lower.line",
-          params: { kind: l.kind, row: l.row, poles: l.poles.join(" "), count: l.poles.length },
-          committed: true,
-        }),
-      ),
-    {
-      id: "strike.out",
-      wordsKey: "under.out",
-      params: { kind: "all", row: "all", poles: "all", count: plan.poles.length },
-      committed: true,
-      gate: gate({ kind: "sameCount", as: "strike.under" }, { roles: COMPETENT, secondPersonTo: "strike.under", reopenedBy: ["crew"] }),
-    },
-    {
-      id: "strike.interiorDown",
-      params: { poles: plan.poles.length },
-      committed: true,
-      gate: gate(exactly(plan.poles.length), { roles: COMPETENT, reopenedBy: ["poles"] }),
-    },
-    { id: "strike.sides", committed: true },
-    { id: "strike.corners", committed: true },
-  ].map((c: StepDraft) => ({ ...c, site: "raised", resumeFrom: gustId }));
-  return [
-    ...up,
-    { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", site: "spread" },
-    { id: "strike.fold", site: "spread" },
-    { id: STRIKE_FROM.stakes, params: { stakes } },
+      .flatMap((line) => lowerCalls(brief, line)),
+    { id: "strike.interiorDown", gate: gate(exactly(plan.poles.length), { roles: COMPETENT, reopenedBy: ["poles"] }) },
+    { id: "strike.sides", work: "lower", gate: gate(exactly(plan.stations.length), { roles: COMPETENT, reopenedBy: ["stations"] }) },
+    ...cloth(plan).map((c): StepDraft => ({ ...c, site: "spread", work: "openCloth" })),
+    { id: STRIKE_FROM.stakes, work: "outside", site: "staked", params: { stakes } },
     {
       id: "back.stakes",
-      params: { stakes },
+      site: "staked",
       gate: gate(exactly(stakes), { roles: COMPETENT, reopenedBy: ["anchors", "stations", "poles"], paper: "siteOwner" }),
     },
     {
       id: "back.kit",
+      site: "staked",
       params: { lines: load.length },
       gate: gate(
         { kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: "kit.loaded" },
         { hard: false },
       ),
     },
-    { id: "strike.ground", gate: gate(yes, { roles: COMPETENT }) },
+    { id: "strike.ground", site: "staked", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }
+
+/** Ties off last, the line down in hand, and everybody counted out before the next. */
+function lowerCalls(brief: Brief, line: Line): StepDraft[] {
+  const params = lineParams(line);
+  const into = `strike.under.${line.id}`;
+  return asOne(into, [
+    { id: into, wordsKey: "under.in", work: "under", params, gate: countIn(brief) },
+    { id: `lower.${line.id}`, wordsKey: `lower.${line.kind}`, work: "lower", params, gate: countOut(into) },
+  ]);
+}
+
+const cloth = (plan: TentPlan): StepDraft[] => [
+  { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower" },
+  { id: "strike.fold" },
+];

@@ -1,40 +1,41 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactly, gate, measure, noneOf, yes } from "../gates.ts";
+import { COMPETENT, gate, measures, noneOf, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
 /** Corners and seam ends first, then the rest from both sides at once, then once more when it has settled. */
 export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits): StepDraft[] {
-  const poles = plan.poles.length;
-  const leanDeg = sidePoleLeanDeg.is;
+  const sidePoleFt = plan.spec.sidePoleFt;
+  const seams = plan.seams.length;
   const calls: StepDraft[] = [
-    { id: "tension.corners" },
-    ...(plan.seams.length > 0
-      ? [{ id: "tension.seamEnds", params: { seamEnds: plan.stations.filter((s) => s.kind === "seamEnd").length } }]
-      : []),
+    { id: seams > 0 ? "tension.seamEnds" : "tension.corners" },
     { id: "tension.plumb", gate: gate(yes, { reopenedBy: ["stations"] }) },
     { id: "tension.sides" },
-    ...plan.edges.map(
-      (e): StepDraft => ({
-        id: `plumb.${e.name}`,
-        wordsKey: "plumb.edge",
-        params: { edge: e.name, leanDeg, sidePoleFt: plan.spec.sidePoleFt },
-        gate: gate(measure("deg", -leanDeg, leanDeg), {
+    {
+      id: "plumb",
+      params: { sidePoleFt },
+      gate: gate(
+        measures(
+          "in",
+          plan.edges.map((e) => e.name),
+          0,
+          offPlumbIn(sidePoleLeanDeg.is, sidePoleFt),
+        ),
+        {
           hard: false,
           source: sidePoleLeanDeg.source,
           reopenedBy: ["sheet", "stations"],
-        }),
-      }),
-    ),
+        },
+      ),
+    },
     { id: "feet.onLine", gate: gate(yes, { reopenedBy: ["stations"] }) },
-    { id: "interior.tied", params: { poles }, gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
-    ...(plan.seams.length > 0
-      ? [{ id: "seams.gaps", params: { seams: plan.seams.length }, gate: gate(noneOf, { reopenedBy: ["seams"] }) }]
-      : []),
+    ...(seams > 0 ? [{ id: "seams.gaps", gate: gate(noneOf, { reopenedBy: ["seams", "blow"] }) }] : []),
     { id: "handles.locked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "settle" },
-    { id: "round.again", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["stations", "anchors", "poles"] }) },
+    { id: "round.again", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }) },
   ];
-  return calls;
+  return calls.map((c) => ({ ...c, work: "outside" }));
 }
+
+/** How far the top of a pole may stand off plumb, in: its lean over its length, to the next sixteenth. */
+const offPlumbIn = (deg: number, poleFt: number): number => Math.round(Math.sin((deg * Math.PI) / 180) * poleFt * 12 * 16) / 16;

@@ -1,120 +1,161 @@
-import { loadOf } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
-import type { Brief, Ticket } from "../brief.ts";
+import type { Brief, Paperwork, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
-import { BRIEF, COMPETENT, document, exactly, gate, measure, yes } from "../gates.ts";
+import { BRIEF, COMPETENT, document, each, exactly, gate, measure, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
+import { truckLoadOf } from "../truck-load.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 
-/** Nothing goes into the ground until everybody who has a line there has answered. */
-export function utilitiesMarked({ sheet, ticket, crew, site, kit }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
-  const { overheadFt } = limits;
-  const { is: toleranceIn, source: nearest } = limits.toleranceIn;
-  const load = loadOf(plan, kit);
-  const marked = ticket.utilities.filter((u) => u.marked);
-  const poleFt = plan.spec.centerPoleFt;
-  const lines = site.overheadKv.length > 0 ? site.overheadKv : [null];
+/** Papers, the talk, and an outline in white; then nothing goes into the ground until everybody who has a line there has answered. */
+export function utilitiesMarked(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  return [...papers(brief, plan, limits), ...talk(brief, limits), ...outline(plan), ...locates(brief), ...distances(brief, plan, limits)];
+}
+
+function papers(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const { sheet, use } = brief;
+  const load = truckLoadOf(brief, plan, limits);
+  const paper = (id: string, is: Paperwork): StepDraft[] =>
+    is === "notRequired"
+      ? []
+      : [
+          {
+            id,
+            wordsKey: is === "unknown" ? `${id}.unknown` : id,
+            gate: gate(document(null), { reopenedBy: ["use"], paper: "fireOfficial" }),
+          },
+        ];
   return [
     {
       id: "sheet.atHand",
       params: { document: sheet.document },
       gate: gate(document(sheet.document), { source: BRIEF, roles: COMPETENT, reopenedBy: ["sheet"] }),
     },
+    ...paper("permit", use.permit),
+    ...paper("certificate", use.fabricCertificate),
     {
       id: "kit.loaded",
       params: { lines: load.length, things: load.reduce((sum, line) => sum + line.count, 0) },
       // Kept when the plan changes on the site: what was loaded was loaded, and is judged against what is wanted now.
       gate: gate({ kind: "counts", want: Object.fromEntries(load.map((line) => [line.item, line.count])), as: null }, { hard: false }),
     },
-    { id: "talk.hazards", gate: gate(yes, { reopenedBy: ["crew"] }) },
-    { id: "talk.stopSignal", gate: gate(yes, { reopenedBy: ["crew"] }) },
+  ];
+}
+
+/** Good for a working day, for the crew that heard it. */
+const forTheDay = ({ dayS }: Limits) => ({
+  validForS: dayS.is,
+  reopenedBy: ["crew", "strike", "clearing"] as const,
+});
+
+function talk({ crew, site }: Brief, limits: Limits): StepDraft[] {
+  const { rallyPoint, stormShelter, firstAid, address } = site;
+  const day = forTheDay(limits);
+  return [
+    { id: "talk.hazards" },
+    { id: "talk.stopSignal" },
+    { id: "talk.rallyPoint", params: { rallyPoint, stormShelter } },
+    { id: "talk.firstAid", params: { firstAid, address } },
     {
-      id: "talk.rallyPoint",
-      params: { rallyPoint: site.rallyPoint, firstAid: site.firstAid, address: site.address },
-      gate: gate(yes, { reopenedBy: ["site", "crew"] }),
+      id: "talk.briefed",
+      params: { rallyPoint, stormShelter, firstAid, address },
+      gate: gate(yes, { ...day, roles: COMPETENT, reopenedBy: [...day.reopenedBy, "places"] }),
     },
     {
       id: "talk.headcount",
-      params: { crew: onSite(crew).length },
-      gate: gate(exactly(onSite(crew).length), { source: BRIEF, reopenedBy: ["crew"] }),
+      gate: gate(exactly(onSite(crew).length), { ...day, source: BRIEF, roles: COMPETENT }),
     },
+  ];
+}
+
+/** White paint and one tape, before any distance is measured from it. */
+function outline({ spec, poles }: TentPlan): StepDraft[] {
+  return [
+    { id: "white.footprint", work: "outside" },
+    { id: "white.stakeLine", work: "outside", params: { setbackFt: spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
+    ...(poles.length > 0 ? [{ id: "white.inside", work: "outside" as const }] : []),
+  ];
+}
+
+function locates({ ticket }: Brief): StepDraft[] {
+  const marked = ticket.utilities.filter((u) => u.marked);
+  return [
+    { id: "locate.ticket", params: { ticket: ticket.number }, gate: inForce(ticket) },
+    { id: "locate.covers", work: "outside", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations"] }) },
     {
-      id: "locate.ticket",
-      params: { ticket: ticket.number },
-      gate: inForce(ticket),
+      id: "locate.answers",
+      gate: gate(each(ticket.utilities.map((u) => u.kind)), { roles: COMPETENT, reopenedBy: ["ticket"] }),
     },
-    {
-      id: "locate.covers",
-      params: { setbackFt: plan.spec.setbackFt },
-      gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations"] }),
-    },
-    ...ticket.utilities.map(
-      (u): StepDraft => ({
-        id: `locate.${u.kind}`,
-        wordsKey: u.marked ? "locate.marked" : "locate.clear",
-        params: { utility: u.kind },
-        gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket"] }),
-      }),
-    ),
-    { id: "marks.walked", params: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket"] }) },
-    ...PRIVATE_LINES.map(
-      (line): StepDraft => ({
-        id: `private.${line}`,
-        wordsKey: "private.asked",
-        params: { line },
-        gate: gate(yes, { roles: COMPETENT, reopenedBy: ["site"] }),
-      }),
-    ),
-    ...lines.map((kv, i): StepDraft => {
-      const clearFt = overheadFt.is[i] ?? null;
-      const listed = site.overheadKv.length > 0;
-      return {
-        id: `overhead.${i + 1}`,
-        wordsKey: listed ? "overhead.line" : "overhead.any",
-        params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
-        gate:
-          clearFt === null
-            ? gate({ kind: "paperOnly" }, { source: overheadFt.source, roles: COMPETENT, reopenedBy: ["site"], paper: "lineOwner" })
-            : gate(measure("ft", poleFt + clearFt, null, !listed), {
-                source: overheadFt.source,
-                roles: COMPETENT,
-                reopenedBy: ["site", "poles", "stations"],
-                paper: "lineOwner",
-              }),
-      };
-    }),
-    { id: "white.footprint" },
-    { id: "white.stakeLine", params: { setbackFt: plan.spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
-    ...marked.map(
-      (u): StepDraft => ({
-        id: `nearest.${u.kind}`,
-        wordsKey: "nearest.mark",
-        params: { utility: u.kind, toleranceIn },
-        gate: gate(measure("in", toleranceIn, null), {
-          source: nearest,
-          roles: COMPETENT,
-          reopenedBy: ["ticket", "stations", "anchors"],
-          paper: "utilityOwner",
+    { id: "marks.walked", work: "outside", params: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket", "stations"] }) },
+    { id: "private.lines", gate: gate(each(PRIVATE_LINES), { roles: COMPETENT, reopenedBy: ["site"] }) },
+  ];
+}
+
+function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const { is: toleranceIn, source: nearest } = limits.toleranceIn;
+  return [
+    ...overhead(site.overheadKv, plan.spec.centerPoleFt, limits),
+    ...ticket.utilities
+      .filter((u) => u.marked)
+      .map(
+        (u): StepDraft => ({
+          id: `nearest.${u.kind}`,
+          wordsKey: "nearest.mark",
+          work: "outside",
+          params: { utility: u.kind },
+          gate: gate(measure("in", toleranceIn, null), {
+            source: nearest,
+            roles: COMPETENT,
+            reopenedBy: ["ticket", "stations", "anchors", "poles"],
+            paper: "utilityOwner",
+          }),
         }),
-      }),
-    ),
+      ),
     {
       id: "nearest.private",
-      params: { toleranceIn },
+      work: "outside",
       gate: gate(measure("in", toleranceIn, null, true), {
         source: nearest,
         roles: COMPETENT,
-        reopenedBy: ["site", "stations", "anchors"],
+        reopenedBy: ["site", "stations", "anchors", "poles"],
         paper: "siteOwner",
+      }),
+    },
+    {
+      id: "clear.around",
+      work: "outside",
+      gate: gate(measure("ft", limits.separationFt.is, null, true), {
+        source: limits.separationFt.source,
+        roles: COMPETENT,
+        reopenedBy: ["site", "stations"],
+        paper: "fireOfficial",
       }),
     },
   ];
 }
 
-/** The ticket in hand and in force at this moment: asked when the marks are checked, and again on the day stakes are driven. */
-export const inForce = (ticket: Ticket) =>
+/** From the longest pole, so that a falling one cannot reach. Off the published table, only the line's owner opens it. */
+function overhead(overheadKv: Brief["site"]["overheadKv"], poleFt: number, { overheadFt }: Limits): StepDraft[] {
+  const listed = overheadKv.length > 0;
+  return (listed ? overheadKv : [null]).map((kv, i): StepDraft => {
+    const clearFt = overheadFt.is[i] ?? null;
+    const opened = { source: overheadFt.source, roles: COMPETENT, paper: "lineOwner" as const };
+    return {
+      id: `overhead.${i + 1}`,
+      wordsKey: listed ? "overhead.line" : "overhead.any",
+      work: "outside",
+      params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
+      gate:
+        clearFt === null
+          ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: ["site"] })
+          : gate(measure("ft", poleFt + clearFt, null, !listed), { ...opened, reopenedBy: ["site", "poles", "stations"] }),
+    };
+  });
+}
+
+/** The ticket in hand and in force at this moment: asked when the marks are checked, and again whenever stakes are driven. */
+const inForce = (ticket: Ticket) =>
   gate(
     { kind: "document", expected: ticket.number, validFrom: ticket.validFrom, validTo: ticket.validTo },
     {

@@ -1,0 +1,59 @@
+import type { Brief } from "./brief.ts";
+import { COMPETENT, type Gate, gate, yes } from "./gates.ts";
+import type { Limits } from "./limits.ts";
+import { type Condition, type Step, WORKS, type Work } from "./step.ts";
+import { WARNING } from "./weather.ts";
+
+const ALOFT: readonly Work[] = ["lift", "under", "lower"];
+
+/**
+ * What each kind of work needs for as long as it lasts, in the order in which it is asked. Some are the gates of calls: the
+ * talk, the ticket and the wind plan are asked where they come, and again wherever they are missing.
+ */
+export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: Limits): Condition[] {
+  const { raiseGustMph, stopGustMph, windLiftingS, windOtherwiseS, warningS, dayS } = limits;
+  const wind = (id: string, over: readonly Work[], mph: Limits["raiseGustMph"], validForS: number): Condition => ({
+    over,
+    wordsKey: "wind",
+    params: { belowMph: mph.is },
+    gate: {
+      id,
+      ...gate({ kind: "wind", belowMph: mph.is }, { source: mph.source, roles: COMPETENT, validForS, reopenedBy: ["sheet"] }),
+    },
+  });
+  const told = (id: string, over: readonly Work[], declared: Partial<Gate>): Condition => ({
+    over,
+    wordsKey: id,
+    params: { ticket: ticket.number },
+    gate: { id, ...gate(yes, { roles: COMPETENT, ...declared }) },
+  });
+  /** The gate of a call, asked again over the work that needs it. */
+  const asked = (id: string, over: readonly Work[]): Condition => {
+    const { gate: own, wordsKey, params } = steps.find((s) => s.gate?.id === id)!;
+    return { over, wordsKey, params, gate: own! };
+  };
+  const session = { session: true, validForS: dayS.is };
+  return [
+    {
+      over: WORKS,
+      wordsKey: "thunder",
+      params: {},
+      gate: { id: "thunder", ...gate({ kind: "quiet" }, { source: limits.thunderS.source, roles: COMPETENT }) },
+    },
+    told(WARNING, ["openCloth", ...ALOFT, "use"], { validForS: warningS.is }),
+    asked("talk.briefed", WORKS),
+    asked("talk.headcount", WORKS),
+    asked("locate.ticket", ["driving"]),
+    told("paint", ["driving"], { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
+    told("earsAndEyes", ["driving"], session),
+    told("hats", ALOFT, session),
+    told("caller", ALOFT, { ...session, reopenedBy: ["crew"] }),
+    told("wayOut", ALOFT, session),
+    asked("under.hands", ["under"]),
+    asked("plan.evacuate", ["use"]),
+    // Last, so that it is as fresh as it can be.
+    wind("wind.cloth", ["openCloth"], raiseGustMph, windOtherwiseS.is),
+    wind("wind.lift", ["lift", "under"], raiseGustMph, windLiftingS.is),
+    wind("wind.lower", ["lower"], stopGustMph, windLiftingS.is),
+  ];
+}

@@ -1,0 +1,109 @@
+import type { Brief, Sheet } from "./brief.ts";
+import { isPaperNumber } from "./checks/paper-form.ts";
+import { SHEET } from "./gates.ts";
+import type { Limits } from "./limits.ts";
+import { foldName } from "./person-name.ts";
+import type { Refusal } from "./refusals.ts";
+import type { Frozen } from "./step.ts";
+
+/** A limit that a change makes looser, by its field in the brief, and the paper whose new number it takes. */
+export type Looser = { readonly field: string; readonly paper: Paper };
+type Paper = "sheet" | "ticket";
+type Way = (from: number, to: number) => boolean;
+type NumberKey<T> = { readonly [K in keyof T]: T[K] extends number | null ? K : never }[keyof T];
+
+const less: Way = (from, to) => to < from;
+const more: Way = (from, to) => to > from;
+
+/** Figures that the sheet alone gives, and which way they get looser. */
+const FIGURES: readonly (readonly [NumberKey<Sheet>, Way])[] = [
+  ["stakeDiameterIn", less],
+  ["stakeLengthIn", less],
+];
+
+/** Limits that the sheet gives or, where it is silent, a default, and which way they get looser. */
+const LIMITS = [
+  ["raiseGustMph", more],
+  ["stopGustMph", more],
+  ["insideGustMph", more],
+  ["squareInPer50Ft", more],
+  ["sidePoleLeanDeg", more],
+] as const satisfies readonly (readonly [keyof Limits & keyof Sheet, Way])[];
+
+/**
+ * Everything that a change makes looser. Limits are those that both were frozen with, so that a record replays alike under
+ * later defaults; one that the sheet gives neither before nor after is no change of the sheet's.
+ */
+export function looserIn(from: Frozen, to: Frozen): Looser[] {
+  const [was, is] = [from.brief, to.brief];
+  const bySheet = (key: keyof Limits) => [from, to].some(({ limits }) => limits[key].source === SHEET);
+  const sheet = [
+    ...FIGURES.flatMap(([key, looser]) => (looser(was.sheet[key]!, is.sheet[key]!) ? [`sheet.${key}`] : [])),
+    ...stakeShows(from, to, bySheet("maxShowingIn")),
+    ...(bySheet("stakeLeanDeg") ? leansFurther(from.limits.stakeLeanDeg.is, to.limits.stakeLeanDeg.is) : []),
+    ...LIMITS.flatMap(([key, looser]) => (bySheet(key) && looser(from.limits[key].is, to.limits[key].is) ? [`sheet.${key}`] : [])),
+    ...fewerAnchors(from, to),
+    ...(pullOf(is) < pullOf(was) ? ["sheet.pullTestLbf"] : []),
+    // Each line tied before the next goes up, or all of them only when they stand.
+    ...(was.sheet.interiorTies === "byLine" && is.sheet.interiorTies === "afterAll" ? ["sheet.interiorTies"] : []),
+    ...(!was.site.soilKnown && is.site.soilKnown ? ["site.soilKnown"] : []),
+    ...(comesNearer(from, to) ? ["site.overheadKv"] : []),
+  ];
+  return [
+    ...[...new Set(sheet)].map((field): Looser => ({ field, paper: "sheet" })),
+    ...(is.ticket.toleranceIn < was.ticket.toleranceIn ? [{ field: "ticket.toleranceIn", paper: "ticket" } as const] : []),
+  ];
+}
+
+/** Why a change is not put to a second person: a looser limit under the number of the paper in force is somebody's wish, and no paper. */
+export function looserRefusals(from: Frozen, to: Frozen): Refusal[] {
+  const looser = looserIn(from, to);
+  const isNew = {
+    sheet: newNumber(from.brief.sheet.document, to.brief.sheet.document),
+    ticket: newNumber(from.brief.ticket.number, to.brief.ticket.number),
+  };
+  return (["sheet", "ticket"] as const).flatMap((paper): Refusal[] => {
+    const fields = looser.filter((l) => l.paper === paper).map((l) => l.field);
+    return fields.length === 0 || isNew[paper] ? [] : [{ why: "looserLimit", paper, fields }];
+  });
+}
+
+/** Spaces, strokes and capitals make no other paper of it. */
+const newNumber = (from: string, to: string): boolean => isPaperNumber(to) && plain(from) !== plain(to);
+const plain = (number: string): string => (foldName(number).match(/[\p{L}\p{N}]/gu) ?? []).join("");
+
+/** Less of the stake in the ground, or more of it above; told of the embedment where that is what was changed. */
+function stakeShows(from: Frozen, to: Frozen, bySheet: boolean): string[] {
+  const changed = from.brief.sheet.embedmentIn !== to.brief.sheet.embedmentIn;
+  const shallower = changed && embeddedIn(to) < embeddedIn(from);
+  const shows = bySheet && to.limits.maxShowingIn.is > from.limits.maxShowingIn.is;
+  return shallower || shows ? [changed ? "sheet.embedmentIn" : "sheet.stakeLengthIn"] : [];
+}
+
+/** What has to stand in the ground, in: where the sheet gives no embedment, all but what may show. */
+const embeddedIn = ({ brief: { sheet }, limits }: Frozen): number => sheet.embedmentIn ?? sheet.stakeLengthIn - limits.maxShowingIn.is;
+
+function leansFurther(was: Limits["stakeLeanDeg"]["is"], is: Limits["stakeLeanDeg"]["is"]): string[] {
+  const lean = "sheet.stakeLeanDeg";
+  return [...(is.from < was.from ? [`${lean}.from`] : []), ...(is.to > was.to ? [`${lean}.to`] : [])];
+}
+
+/** Fewer plates or stakes at a kind of station than before, by the sheet's count or by the planning minimum. */
+function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
+  return (["corner", "seamEnd", "side"] as const).flatMap((kind) => {
+    const [before, after] = [was, is].map(({ stations }) => stations.find((s) => s.kind === kind));
+    const same = String(Object.values(was.spec.anchors[kind] ?? {})) === String(Object.values(is.spec.anchors[kind] ?? {}));
+    if (same || !before || !after) return [];
+    return (["plates", "stakes"] as const).flatMap((what) => (after[what] < before[what] ? [`tent.anchors.${kind}.${what}`] : []));
+  });
+}
+
+/** Without a figure only an engineer's paper opens the pull: no figure is stricter than any. */
+const pullOf = ({ sheet }: Brief): number => sheet.pullTestLbf ?? Number.POSITIVE_INFINITY;
+
+/** Whether some line may be nearer than before, or is gone; the farthest first. One that is its owner's to say is as far as can be. */
+function comesNearer(from: Frozen, to: Frozen): boolean {
+  if (String(from.brief.site.overheadKv) === String(to.brief.site.overheadKv)) return false;
+  const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => b - a));
+  return was!.some((ft, i) => (is![i] ?? 0) < ft);
+}

@@ -1,0 +1,151 @@
+import type { Gate } from "./gates.ts";
+import type { GateId, Instant, StepId } from "./ids.ts";
+import { lackedBy } from "./out-of-use.ts";
+import type { Missing, MissingGate, Status } from "./refusals.ts";
+import type { JobState } from "./state.ts";
+import { answerStatus, isPassed, status } from "./status.ts";
+import type { Condition, EscapeId, Script, Step, Work } from "./step.ts";
+import { wallTime } from "./wall-time.ts";
+
+/** A gate as it is asked in words: those of the call whose gate it is, or of the condition. */
+export type Question = Pick<Step, "wordsKey" | "params"> & { readonly gate: Gate };
+
+/** What is known of a script beside its calls. Made once a script. */
+type Index = {
+  readonly at: ReadonlyMap<StepId, number>;
+  readonly gates: ReadonlyMap<GateId, Gate>;
+  readonly questions: ReadonlyMap<GateId, Question>;
+  readonly over: ReadonlyMap<Work, readonly Condition[]>;
+  readonly conditions: ReadonlySet<GateId>;
+  /** Gates that two people answer, by each other. */
+  readonly pairs: ReadonlyMap<GateId, readonly GateId[]>;
+  /** Counts of who went under, with the count of who came out. */
+  readonly under: readonly { readonly into: GateId; readonly out: Gate }[];
+};
+const indexes = new WeakMap<Script, Index>();
+
+export function indexOf(script: Script): Index {
+  const known = indexes.get(script);
+  if (known) return known;
+  const all = [...script.steps, ...Object.values(script.escapes).flat()];
+  const asking = all.flatMap((step) => (step.gate ? [{ gate: step.gate, step }] : []));
+  const gates = new Map([...script.conditions.map((c) => c.gate), ...asking.map(({ gate }) => gate)].map((g) => [g.id, g]));
+  const over = new Map<Work, Condition[]>();
+  for (const condition of script.conditions) for (const work of condition.over) over.set(work, [...(over.get(work) ?? []), condition]);
+  const pairs = new Map<GateId, GateId[]>();
+  const pair = (a: GateId, b: GateId) => pairs.set(a, [...(pairs.get(a) ?? []), b]);
+  for (const { id, secondPersonTo } of gates.values())
+    if (secondPersonTo !== null) {
+      pair(id, secondPersonTo);
+      pair(secondPersonTo, id);
+    }
+  const index: Index = {
+    at: new Map(script.steps.map((s, i) => [s.id, i])),
+    gates,
+    questions: new Map<GateId, Question>([
+      ...script.conditions.map((c) => [c.gate.id, c] as const),
+      ...asking.map(({ gate, step: { wordsKey, params } }) => [gate.id, { wordsKey, params, gate }] as const),
+    ]),
+    over,
+    conditions: new Set(script.conditions.map((c) => c.gate.id)),
+    pairs,
+    under: [...gates.values()].flatMap((out) => (out.check.kind === "sameCount" ? [{ into: out.check.as, out }] : [])),
+  };
+  indexes.set(script, index);
+  return index;
+}
+
+/** Whether somebody was counted under the cloth and not out again: nothing but what finishes that is asked. */
+export const peopleUnder = (script: Script, state: JobState): boolean =>
+  indexOf(script).under.some(({ into, out }) => state.answers[into] !== undefined && !isPassed(answerStatus(out, state)));
+
+/** The call a job stands at: where the chart is, or one that an amendment put behind it and that is being done. */
+export const callAt = (script: Script, step: Step, { doing }: JobState): Step =>
+  doing === null || !indexOf(script).at.has(step.id) ? step : script.steps[indexOf(script).at.get(doing)!]!;
+
+/** Whether "next" leads to a call that an amendment put behind the job, or on from one. With people under, they wait. */
+export const toAdded = (script: Script, step: Step, state: JobState): boolean =>
+  indexOf(script).at.has(step.id) && (state.doing !== null || (state.added.length > 0 && !peopleUnder(script, state)));
+
+/** The call that "next" leads to from where the chart is; `null` where it closes the job. */
+export function following(script: Script, step: Step, state: JobState): Step | null {
+  const { at } = indexOf(script);
+  const call = (id: StepId | null | undefined) => script.steps[at.get(id ?? "") ?? -1] ?? null;
+  const here = at.get(step.id);
+  if (here === undefined) {
+    const way = script.escapes[step.phase as EscapeId];
+    return way[way.indexOf(step) + 1] ?? call(state.resumeAt);
+  }
+  if (toAdded(script, step, state)) return call(state.added[state.doing === null ? 0 : 1] ?? step.id);
+  return script.steps[here + 1] ?? null;
+}
+
+/**
+ * The first thing that is missing where a job stands: what "next" asks for. With nobody under: gates of earlier calls that
+ * were reopened, the call's own gate, and what the work of the next call needs. With people under: the call's own gate, and
+ * what the next call needs, which for a call that finishes is nothing. A thing out of use comes before conditions: however long
+ * it takes to mend, they are fresh then. Guard, reply, tile, speech and record read this.
+ */
+export function asked(script: Script, step: Step, state: JobState, at: Instant): Missing | null {
+  const call = callAt(script, step, state);
+  // Where calls were put behind the job, its own comes after them.
+  const waits = state.doing === null && toAdded(script, step, state);
+  const own = call.gate && !waits ? missingAs("here", call.gate, status(call.gate, state, at), state) : null;
+  const again = peopleUnder(script, state) ? null : reopened(script, call, state);
+  return again ?? own ?? entry(script, following(script, step, state), state, at);
+}
+
+/** What a call needs and does not have: things, and conditions of its work. */
+export function entry(script: Script, call: Pick<Step, "work" | "needs"> | null, state: JobState, at: Instant): Missing | null {
+  if (call === null) return null;
+  const lacked = lackedBy(call, state);
+  if (lacked || call.work === null) return lacked;
+  for (const { gate } of indexOf(script).over.get(call.work) ?? []) {
+    const missing = missingAs("before", gate, status(gate, state, at), state);
+    if (missing) return missing;
+  }
+  return null;
+}
+
+/** The first earlier gate of this run that is open again. Its age is left to conditions, and so are gates that are ones. */
+function reopened(script: Script, call: Step, state: JobState): MissingGate | null {
+  const { at } = indexOf(script);
+  const here = at.get(call.id);
+  if (here === undefined) return null;
+  const first = firstOpen(script, state);
+  if (first === null || first >= here) return null;
+  const { gate } = script.steps[first]!;
+  return missingAs("again", gate!, answerStatus(gate!, state), state);
+}
+
+type ByWaived = WeakMap<JobState["waived"], Map<string, number | null>>;
+const firstsOpen = new WeakMap<Script, WeakMap<JobState["answers"], ByWaived>>();
+
+/** The place of the first call of this run whose gate is not passed; an added call is asked at its own place, a condition before its work. */
+function firstOpen(script: Script, state: JobState): number | null {
+  const { answers, waived, startedFrom, added } = state;
+  const byAnswers = firstsOpen.get(script) ?? new WeakMap<JobState["answers"], ByWaived>();
+  firstsOpen.set(script, byAnswers);
+  const byWaived = byAnswers.get(answers) ?? (new WeakMap() as ByWaived);
+  byAnswers.set(answers, byWaived);
+  const known = byWaived.get(waived) ?? new Map<string, number | null>();
+  byWaived.set(waived, known);
+  const key = `${startedFrom} ${added.join()}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const { at, conditions } = indexOf(script);
+  const from = at.get(startedFrom) ?? 0;
+  const open = script.steps.findIndex(
+    ({ id, gate }, i) => i >= from && gate && !added.includes(id) && !conditions.has(gate.id) && !isPassed(answerStatus(gate, state)),
+  );
+  const first = open < 0 ? null : open;
+  known.set(key, first);
+  return first;
+}
+
+function missingAs(asked: MissingGate["asked"], gate: Gate, is: Status, state: JobState): MissingGate | null {
+  if (isPassed(is)) return null;
+  const { thunderAt, limits, reopened } = state;
+  const quietAt = gate.check.kind === "quiet" && thunderAt !== null ? wallTime(thunderAt + limits.thunderS * 1000, state) : null;
+  return { why: "gate", gate: gate.id, status: is, asked, because: reopened[gate.id]?.by ?? null, notBefore: quietAt };
+}

@@ -1,0 +1,26 @@
+import { type LoadLine, loadOf } from "../tent/load.ts";
+import { toolsOf } from "../tent/tools.ts";
+import type { TentPlan } from "../tent/types.ts";
+import type { Brief } from "./brief.ts";
+import { onSite } from "./crew.ts";
+import type { Limits } from "./limits.ts";
+
+/** Exits that are marked and have an extinguisher where the table gives no figure: its most. From memory, and only ever more. */
+const EXITS_UNKNOWN = 4;
+
+/** The whole truck of a job, in order of use: the tent with its spares, and whatever a call asks for besides. */
+export function truckLoadOf({ crew, use, kit }: Brief, plan: TentPlan, { exits, exitSignsFrom }: Limits): LoadLine[] {
+  const count = (item: string) => plan.kit.find((line) => line.item === item)?.count ?? 0;
+  const stakeLineFt = (lengthFt: number) => lengthFt + 2 * plan.spec.setbackFt;
+  const tools = toolsOf({
+    people: onSite(crew).length,
+    pieces: plan.pieces.length,
+    perimeterStakes: count("perimeterStake"),
+    straps: count("perimeterStrap"),
+    longestFt: Math.max(plan.diagonalFt, ...plan.edges.map((e) => stakeLineFt(e.lengthFt))),
+    walls: use.walls,
+    exits: exits.is?.exits ?? EXITS_UNKNOWN,
+    exitSigns: use.occupants === null || use.occupants >= exitSignsFrom.is,
+  });
+  return loadOf({ kit: [...plan.kit, ...tools] }, kit);
+}

@@ -1,0 +1,80 @@
+/** What a crew needs on the truck besides the tent: whatever a call asks for. */
+export type ToolItem =
+  | "firstAidKit"
+  | "horn"
+  | "windMeter"
+  | "hardHat"
+  | "whitePaint"
+  | "tape300"
+  | "tape200"
+  | "tape100"
+  | "stringLine"
+  | "level"
+  | "stakeDriver"
+  | "earMuff"
+  | "goggles"
+  | "stakeCap"
+  | "groundCloth"
+  | "footRope"
+  | "strapFlag"
+  | "wallSet"
+  | "exitSign"
+  | "extinguisher"
+  | "stakePuller";
+
+/** What the tools are counted from. Lengths in feet; all else is a number of things. */
+export type ToolNeeds = {
+  readonly people: number;
+  readonly pieces: number;
+  readonly perimeterStakes: number;
+  readonly straps: number;
+  /** The longest line that is taped: a diagonal, or the stake line of an edge. */
+  readonly longestFt: number;
+  readonly walls: boolean;
+  readonly exits: number;
+  readonly exitSigns: boolean;
+};
+export type ToolLine = { readonly item: ToolItem; readonly count: number };
+
+/**
+ * Hats, muffs and goggles: one each for who is on site, and on to the next four. A late hand or a visitor finds one, and the
+ * truck is not asked for again whenever somebody joins. Common practice, no source.
+ */
+const eachAndToTheNextFour = (people: number): number => Math.ceil(people / 4) * 4;
+
+/**
+ * What goes on the truck besides the tent, because a call asks for it: to lay out, to drive, to keep the crew whole, to open
+ * to the public. All of it comes back, cans and flags included. Common practice, no source. Walls are one line, as nothing
+ * says how long the sections are that a yard has.
+ *
+ * @example toolsOf({ people: 6, pieces: 5, perimeterStakes: 100, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true }).length // 20
+ */
+export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, walls, exits, exitSigns }: ToolNeeds): ToolLine[] {
+  const each = eachAndToTheNextFour(people);
+  const counts: Record<ToolItem, number> = {
+    firstAidKit: 1,
+    horn: 1,
+    windMeter: 1,
+    hardHat: each,
+    whitePaint: 2,
+    // One tape covers the longest line: two hooked together add their errors.
+    tape300: longestFt > 200 ? 1 : 0,
+    tape200: longestFt > 200 ? 0 : 1,
+    tape100: 1,
+    stringLine: 1,
+    level: 1,
+    stakeDriver: 2,
+    earMuff: each,
+    goggles: each,
+    stakeCap: perimeterStakes,
+    groundCloth: pieces,
+    // A side-pole team has one for each foot that nobody holds.
+    footRope: 4,
+    strapFlag: straps,
+    wallSet: walls ? 1 : 0,
+    exitSign: exitSigns ? exits : 0,
+    extinguisher: exits,
+    stakePuller: 1,
+  };
+  return (Object.entries(counts) as [ToolItem, number][]).flatMap(([item, count]) => (count > 0 ? [{ item, count }] : []));
+}

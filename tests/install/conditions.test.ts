@@ -1,0 +1,165 @@
+import { describe, expect, it } from "vitest";
+import { HOUR, MINUTE, PEOPLE, SECOND } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
+
+const lacks = (gate: string, status = "open") => ({ refused: [{ why: "gate", gate, status, asked: "before" }] });
+const at = (call: string) => new Crew().goTo(call);
+
+describe("wind", () => {
+  it("is a condition of every corner that goes up", () => {
+    const crew = at("raise.A");
+    crew.gust(30);
+    expect(crew.next()).toMatchObject(lacks("wind.lift", "outOfLimit"));
+    expect(crew.call).toBe("raise.A");
+    crew.gust(8);
+    expect(crew.next()).toEqual({ did: "moved" });
+    crew.gust(24);
+    expect(crew.next()).toMatchObject(lacks("wind.lift", "outOfLimit"));
+    expect(crew.call).toBe("raise.B");
+  });
+
+  it("older than ten minutes opens no lift", () => {
+    const crew = at("raise.A");
+    crew.gust(8);
+    crew.at += 11 * MINUTE;
+    expect(crew.next()).toMatchObject(lacks("wind.lift", "stale"));
+  });
+
+  it("older than thirty minutes opens no cloth", () => {
+    const crew = at("damage").ready();
+    crew.gust(8);
+    crew.at += 29 * MINUTE;
+    expect(crew.missing).toBeNull();
+    crew.at += 2 * MINUTE;
+    expect(crew.missing).toBe("wind.cloth");
+  });
+
+  it("without its gust is asked for it", () => {
+    const crew = at("raise.A");
+    const reading = { kind: "wind", mph: 9, gustMph: null, takenAt: crew.at, fromDeg: null, place: null } as const;
+    crew.say({ type: "reading", reading });
+    expect(crew.next()).toMatchObject(lacks("wind.lift", "noGust"));
+  });
+
+  it("of 19 without a gust counts as 29, and stops", () => {
+    const crew = at("raise.A");
+    crew.say({ type: "reading", reading: { kind: "wind", mph: 19, gustMph: null, takenAt: crew.at, fromDeg: null, place: null } });
+    expect(crew.job.snapshot.value).toMatchObject({ weather: "stop" });
+  });
+
+  it("at the stop level is taken from a trainee, whatever its time says, and a calm one is not", () => {
+    const crew = at("raise.A");
+    const blow = { kind: "wind", mph: 45, gustMph: 60, takenAt: crew.at + HOUR, fromDeg: null, place: null } as const;
+    expect(crew.say({ type: "reading", reading: blow }, "trainee")).toMatchObject({ did: "read" });
+    expect(crew.job.snapshot.context.wind).toMatchObject({ gustMph: 60, takenAt: crew.at });
+    expect(crew.gust(8, "trainee")).toMatchObject({ refused: [{ why: "role" }] });
+  });
+
+  it("asked for and calm goes on; calm after a stop waits for somebody to say next", () => {
+    const crew = at("raise.A");
+    crew.at += 11 * MINUTE;
+    expect(crew.gust(8)).toEqual({ did: "read", and: "moved" });
+    crew.gust(60, "trainee");
+    expect(crew.gust(8)).toEqual({ did: "read" });
+    expect(crew.call).toBe("raise.B");
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+
+  it("that is too strong to raise still lets a line be lowered", () => {
+    const crew = at("strike.under.center.C1").ready();
+    expect(crew.job.snapshot.context.answers["strike.under.center.C1"]).toBeDefined();
+    crew.gust(22);
+    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("lower.center.C1");
+  });
+});
+
+describe("thunder", () => {
+  it("is heard from anybody and shuts everything for thirty minutes", () => {
+    const crew = at("tension.corners");
+    expect(crew.thunder("watcher")).toMatchObject({ did: "read" });
+    const heard = crew.at;
+    expect(crew.next()).toMatchObject({ refused: [{ why: "gate", gate: "thunder", notBefore: heard + 30 * MINUTE }] });
+    expect(crew.say({ type: "next" }, "lead", { at: heard + 29 * MINUTE })).toMatchObject(lacks("thunder", "outOfLimit"));
+    expect(crew.say({ type: "next" }, "lead", { at: heard + 31 * MINUTE })).toEqual({ did: "moved" });
+  });
+});
+
+describe("a weather warning", () => {
+  it("comes from anybody, and ends when one who may says so", () => {
+    const crew = at("raise.A");
+    expect(crew.say({ type: "reading", reading: { kind: "warning", takenAt: crew.at } }, "trainee")).toMatchObject({ did: "read" });
+    expect(crew.next()).toMatchObject(lacks("warning", "outOfLimit"));
+    expect(crew.answer("good", "trainee", "warning")).toMatchObject({ refused: [{ why: "role" }] });
+    crew.answer("good", "competent", "warning");
+    expect(crew.next()).toEqual({ did: "moved" });
+  });
+
+  it("is asked about again after an hour", () => {
+    const crew = at("raise.A");
+    crew.at += 61 * MINUTE;
+    expect(crew.missing).toBe("warning");
+  });
+
+  it("is answered badly by anybody: that can only stop", () => {
+    const crew = at("raise.A");
+    expect(crew.answer("bad", "trainee", "warning")).toMatchObject({ did: "answered" });
+    expect(crew.job.snapshot.context.answers.warning).toMatchObject({ by: PEOPLE.trainee });
+  });
+});
+
+describe("what was checked for this session", () => {
+  it("is asked again after two hours in which nobody said anything", () => {
+    const crew = at("raise.A");
+    for (let i = 0; i < 5; i++) crew.say({ type: "note", text: "going well" }, "trainee", { at: crew.at + HOUR });
+    crew.answer("good", "lead", "warning");
+    crew.gust(8);
+    expect(crew.missing).toBeNull();
+    crew.at += 2 * HOUR + SECOND;
+    crew.answer("good", "lead", "warning");
+    expect(crew.missing).toBe("hats");
+  });
+
+  it("is not asked again while it holds", () => {
+    const crew = at("raise.B");
+    expect(crew.missing).toBeNull();
+  });
+});
+
+describe("today's crew", () => {
+  it("is briefed and counted again next day, where the job stands", () => {
+    const crew = at("raise.A");
+    crew.at += 15 * HOUR;
+    crew.answer("good", "lead", "warning");
+    expect(crew.missing).toBe("talk.briefed");
+    crew.answer("good");
+    expect(crew.missing).toBe("talk.headcount");
+    expect(crew.call).toBe("raise.A");
+  });
+
+  it("is briefed and counted again for the strike", () => {
+    const crew = at("strike.walls");
+    expect(crew.job.snapshot.context.answers["talk.briefed"]).toBeDefined();
+    const came = new Crew().goTo("strike.people");
+    expect(came.job.snapshot.context.answers["talk.briefed"]).toBeUndefined();
+    expect(came.job.snapshot.context.reopened["talk.briefed"]).toMatchObject({ by: "strike" });
+  });
+});
+
+describe("stakes", () => {
+  it("need the ticket, the paint, and ears and eyes, inside ones too", () => {
+    const crew = at("drive.AB");
+    expect(Object.keys(crew.job.snapshot.context.answers)).toEqual(expect.arrayContaining(["locate.ticket", "paint", "earsAndEyes"]));
+    const inside = at("out.center.C1");
+    inside.say({ type: "reading", reading: { kind: "rain", takenAt: inside.at } }, "trainee");
+    inside.ready();
+    expect(inside.job.snapshot.context.answers.paint!.entry).toBeGreaterThan(1);
+    expect(inside.missing).toBeNull();
+  });
+
+  it("are not driven by going back either, when the paint is gone", () => {
+    const crew = at("lean.inward");
+    crew.say({ type: "answer", gate: "paint", value: { kind: "yesNo", yes: false } }, "trainee");
+    expect(crew.say({ type: "back" })).toMatchObject(lacks("paint", "outOfLimit"));
+  });
+});

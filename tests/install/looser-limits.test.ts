@@ -1,0 +1,158 @@
+import { describe, expect, it } from "vitest";
+import type { Brief, Sheet } from "../../machines/install/brief.ts";
+import { changesOf } from "../../machines/install/changes.ts";
+import { DEFAULTS, limitsFor, MAX_GUST_MPH } from "../../machines/install/limits.ts";
+import { looserIn } from "../../machines/install/looser.ts";
+import type { Frozen } from "../../machines/install/step.ts";
+import { changeText } from "../../views/text/en/changes.ts";
+import { refusalText } from "../../views/text/en/refusals.ts";
+import { briefOf, frozenOf, SMALL } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
+
+/** A sheet that gives every figure, stricter than what is usual. */
+const FIGURES: Partial<Sheet> = {
+  document: "RC-2020 rev A",
+  stakeDiameterIn: 1.25,
+  stakeLengthIn: 42,
+  embedmentIn: 38,
+  stakeLeanDeg: { from: 3, to: 8 },
+  pullTestLbf: 900,
+  squareInPer50Ft: 0.5,
+  sidePoleLeanDeg: 0.5,
+  raiseGustMph: 15,
+  stopGustMph: 20,
+  insideGustMph: 25,
+};
+type Changed = Omit<NonNullable<Parameters<typeof briefOf>[1]>, "crew">;
+const given = ({ sheet, ...more }: Changed = {}): Brief => briefOf(SMALL, { ...more, sheet: { ...FIGURES, ...sheet } });
+const strict = frozenOf(given());
+const fields = (to: Frozen, from = strict) => looserIn(from, to).map((l) => l.field);
+
+const LOOSER: readonly (readonly [string, Changed, string])[] = [
+  ["a thinner stake", { sheet: { stakeDiameterIn: 1.125 } }, "sheet.stakeDiameterIn"],
+  ["a shorter stake", { sheet: { stakeLengthIn: 40 } }, "sheet.stakeLengthIn"],
+  ["less embedment", { sheet: { embedmentIn: 36 } }, "sheet.embedmentIn"],
+  ["no embedment, which lets more of it show", { sheet: { embedmentIn: null } }, "sheet.embedmentIn"],
+  ["more showing, of a longer stake", { sheet: { stakeLengthIn: 44 } }, "sheet.stakeLengthIn"],
+  ["a lean that begins earlier", { sheet: { stakeLeanDeg: { from: 0, to: 8 } } }, "sheet.stakeLeanDeg.from"],
+  ["a lean that goes further", { sheet: { stakeLeanDeg: { from: 3, to: 12 } } }, "sheet.stakeLeanDeg.to"],
+  ["raising in more wind", { sheet: { raiseGustMph: 18 } }, "sheet.raiseGustMph"],
+  ["stopping in more wind", { sheet: { stopGustMph: 24 } }, "sheet.stopGustMph"],
+  ["people inside in more wind", { sheet: { insideGustMph: 30 } }, "sheet.insideGustMph"],
+  ["no figure for raising, where the usual one is higher", { sheet: { raiseGustMph: null } }, "sheet.raiseGustMph"],
+  ["squaring more loosely", { sheet: { squareInPer50Ft: 1 } }, "sheet.squareInPer50Ft"],
+  ["side poles further off plumb", { sheet: { sidePoleLeanDeg: 1 } }, "sheet.sidePoleLeanDeg"],
+  ["a lighter pull", { sheet: { pullTestLbf: 600 } }, "sheet.pullTestLbf"],
+  ["inside poles tied when all stand", { sheet: { interiorTies: "afterAll" } }, "sheet.interiorTies"],
+  ["soil that is known", { site: { soilKnown: true } }, "site.soilKnown"],
+  ["a line of less voltage", { site: { overheadKv: [0.4] } }, "site.overheadKv"],
+];
+
+describe("an amendment under the same sheet number", () => {
+  const lines = (sheet: Changed): Changed => (sheet.site?.overheadKv ? { ...sheet, site: { ...sheet.site } } : sheet);
+  it.each(LOOSER)("is refused for %s", (_what, changed, field) => {
+    const to = frozenOf(given(lines(changed)));
+    const from = field === "site.overheadKv" ? frozenOf(given({ site: { overheadKv: [115] } })) : strict;
+    expect(fields(to, from)).toEqual([field]);
+    const crew = new Crew(from.brief);
+    const outcome = crew.say({ type: "amend", because: "the sheet came", to });
+    expect(outcome).toEqual({ refused: [{ why: "looserLimit", paper: "sheet", fields: [field] }] });
+    expect(crew.job.proposed).toBeNull();
+  });
+  it.each(LOOSER)("is taken for the other way round than %s", (_what, changed) => {
+    const from = frozenOf(given(changed));
+    // A longer stake of the same embedment shows more; a shorter one is shorter: both ways are looser in something.
+    if (changed.sheet?.stakeLengthIn) return;
+    expect(new Crew(from.brief).say({ type: "amend", because: "the sheet came", to: strict })).toEqual({ did: "proposed" });
+  });
+  it("is refused for a pull where only an engineer's paper would do", () => {
+    const none = frozenOf(given({ sheet: { pullTestLbf: null } }));
+    expect([fields(strict, none), fields(none)]).toEqual([["sheet.pullTestLbf"], []]);
+  });
+  it("is refused for fewer plates or stakes at a station, and not for more", () => {
+    const anchored = (corner: object | null) =>
+      frozenOf({ ...given(), tent: { ...given().tent, anchors: { corner, seamEnd: null, side: null } } as never });
+    const [usual, six, eight] = [anchored(null), anchored({ plates: 3, stakes: 6 }), anchored({ plates: 3, stakes: 8 })];
+    expect([fields(six, eight), fields(eight, six), fields(anchored({ plates: 1, stakes: 1 }), usual)]).toEqual([
+      ["tent.anchors.corner.stakes"],
+      [],
+      ["tent.anchors.corner.plates", "tent.anchors.corner.stakes"],
+    ]);
+    expect(changesOf(eight, six).filter((c) => c.what === "fact" && c.looser)).toMatchObject([
+      { field: "tent.anchors.corner.stakes", from: 8, to: 6 },
+    ]);
+  });
+  it("is refused for a line that is gone, and not for one more", () => {
+    const two = frozenOf(given({ site: { overheadKv: [7.2, 345] } }));
+    const [one, beyond] = [frozenOf(given({ site: { overheadKv: [345] } })), frozenOf(given({ site: { overheadKv: [7.2, 1200] } }))];
+    expect([fields(one, two), fields(two, one), fields(beyond, two), fields(two, beyond)]).toEqual([
+      ["site.overheadKv"],
+      [],
+      [],
+      ["site.overheadKv"],
+    ]);
+  });
+  it("that takes one limit looser and another tighter is refused for the one", () => {
+    const to = frozenOf(given({ sheet: { stakeDiameterIn: 1, embedmentIn: 40, sidePoleLeanDeg: 0.25 } }));
+    expect(fields(to)).toEqual(["sheet.stakeDiameterIn"]);
+  });
+  it.each(["RC-2020 rev A", "rc 2020 REV a", "x"])("is refused under %s, which is no new number", (document) => {
+    const to = frozenOf(given({ sheet: { stakeDiameterIn: 1, document } }));
+    expect(new Crew(strict.brief).say({ type: "amend", because: "thin ones came", to })).toMatchObject({
+      refused: [{ why: "looserLimit" }],
+    });
+  });
+});
+
+describe("the accident's stake", () => {
+  const thin = { stakeDiameterIn: 0.75, embedmentIn: 28, raiseGustMph: 25, stopGustMph: 30, insideGustMph: 38 };
+  it("is refused in a sentence that names what got looser", () => {
+    const outcome = new Crew(strict.brief).say({ type: "amend", because: "that's what came", to: frozenOf(given({ sheet: thin })) });
+    if (!("refused" in outcome)) throw new Error("it was taken");
+    const texts = outcome.refused.map((refusal) => refusalText(refusal, {} as never));
+    expect(texts).toEqual(["Looser limits need a new sheet number: stake diameter, embedment, gust that stops raising and 2 more."]);
+    expect(texts[0]!.split(" ").length).toBeLessThanOrEqual(20);
+  });
+  it("under a new number goes to a second person, each looser limit first and said to be one", () => {
+    const to = frozenOf(given({ sheet: { ...thin, document: "RC-2020 rev B" }, site: { rallyPoint: "the barn" } }));
+    expect(new Crew(strict.brief).say({ type: "amend", because: "new sheet", to })).toEqual({ did: "proposed" });
+    const texts = changesOf(strict, to).map((c) => changeText(c, { name: (id) => id, zone: "America/Denver" }));
+    expect(texts.slice(0, 2)).toEqual(["LOOSER LIMIT. Stake diameter, in: 0.75; was 1.25.", "LOOSER LIMIT. Embedment, in: 28; was 38."]);
+    expect(texts.map((text) => text.startsWith("LOOSER LIMIT. "))).toEqual([true, true, true, true, true, false, false]);
+  });
+});
+
+describe("a ticket", () => {
+  const wide = frozenOf(given({ ticket: { toleranceIn: 24, number: "DIG-26-1187" } }));
+  const near = (number: string) => frozenOf(given({ ticket: { toleranceIn: 18, number } }));
+  it("lets stakes nearer to a mark only under a number of its own", () => {
+    const crew = new Crew(wide.brief);
+    expect(crew.say({ type: "amend", because: "the county says 18", to: near("DIG-26-1187") })).toEqual({
+      refused: [{ why: "looserLimit", paper: "ticket", fields: ["ticket.toleranceIn"] }],
+    });
+    expect(crew.say({ type: "amend", because: "new ticket", to: near("DIG-26-1240") })).toEqual({ did: "proposed" });
+  });
+  it("is no paper for a stake", () => {
+    const to = frozenOf(given({ ticket: { number: "DIG-26-1240" }, sheet: { stakeDiameterIn: 1 } }));
+    expect(new Crew(wide.brief).say({ type: "amend", because: "thin", to })).toMatchObject({ refused: [{ paper: "sheet" }] });
+  });
+});
+
+describe("wind limits", () => {
+  it("never stand above what is published, whatever a brief says", () => {
+    const old = briefOf(SMALL, { sheet: { raiseGustMph: 60, stopGustMph: 60, insideGustMph: 60 } });
+    const { raiseGustMph, stopGustMph, insideGustMph } = limitsFor(old);
+    expect({ raiseGustMph: raiseGustMph.is, stopGustMph: stopGustMph.is, insideGustMph: insideGustMph.is }).toEqual(MAX_GUST_MPH);
+    expect([raiseGustMph.source, stopGustMph.source, insideGustMph.source]).toEqual(["practice", "practice", "practice"]);
+  });
+  it("are the sheet's up to there, and the usual ones where it is silent", () => {
+    const { raiseGustMph, stopGustMph } = limitsFor(briefOf(SMALL, { sheet: { raiseGustMph: 25, stopGustMph: null } }));
+    expect([raiseGustMph, stopGustMph]).toEqual([{ is: 25, source: "sheet" }, DEFAULTS.stopGustMph]);
+  });
+});
+
+it("a default that is looser today than when the job was frozen is nobody's amendment", () => {
+  const from = frozenOf(briefOf(SMALL, { sheet: { sidePoleLeanDeg: null } }));
+  const limits = { ...from.limits, sidePoleLeanDeg: { ...from.limits.sidePoleLeanDeg, is: 5 } };
+  expect(looserIn(from, { ...from, limits })).toEqual([]);
+});

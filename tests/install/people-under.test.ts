@@ -1,0 +1,107 @@
+import { describe, expect, it } from "vitest";
+import { briefOf, frozenOf, MIDDLE, people, SMALL } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
+
+const makeSafe = { type: "makeSafe", because: "a ring tore" } as const;
+const under = () => new Crew().goTo("lift.center.C1");
+const anotherHand = frozenOf(briefOf(SMALL, { crew: [...people, { id: "nell", role: "crew" }] }));
+
+describe("with people under", () => {
+  it("a gust lets the lift in hand be finished and everybody counted out, and nothing begin", () => {
+    const crew = under();
+    crew.gust(60, "trainee");
+    expect(crew.answer("good")).toEqual({ did: "answered", and: "moved" });
+    expect(crew.call).toBe("out.center.C1");
+    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", and: "moved" });
+    expect(crew.call).toBe("tied.center.C1");
+  });
+
+  it("no second line is gone under while it blows", () => {
+    const crew = new Crew(briefOf(MIDDLE, { site: { soilKnown: true } })).goTo("tied.quarters.hip-DA");
+    crew.gust(60, "trainee");
+    expect(crew.answer("good")).toMatchObject({ did: "answered", asks: { gate: "wind.lift", status: "outOfLimit" } });
+    expect(crew.call).toBe("tied.quarters.hip-DA");
+    crew.gust(8);
+    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("under.quarters.line-1");
+  });
+
+  it("a wind that only got old is asked for when they are in and the lift has not begun", () => {
+    const crew = new Crew().goTo("under.center.C1");
+    crew.at += 9.5 * 60_000;
+    crew.answer("good");
+    expect(crew.call).toBe("lift.center.C1");
+    const late = new Crew().goTo("under.center.C1");
+    late.at += 11 * 60_000;
+    expect(late.answer("good")).toMatchObject({ did: "answered", asks: { gate: "wind.lift", status: "stale" } });
+    expect(late.gust(8)).toEqual({ did: "read", and: "moved" });
+  });
+
+  it("the count in is not gone back over", () => {
+    const crew = under();
+    expect(crew.say({ type: "back" })).toEqual({ refused: [{ why: "peopleUnder" }] });
+    expect(crew.call).toBe("lift.center.C1");
+  });
+
+  it("the job is not stood down: they come out first", () => {
+    const crew = under();
+    expect(crew.say({ type: "standDown", because: "called off" })).toEqual({ refused: [{ why: "peopleUnder" }] });
+    crew.goTo("tied.center.C1");
+    expect(crew.say({ type: "standDown", because: "called off" })).toEqual({ did: "standingDown" });
+  });
+
+  it("an amendment waits for the count out", () => {
+    const crew = under();
+    const target = crew.entry;
+    crew.say({ type: "amend", because: "Nell came", to: anotherHand });
+    expect(crew.say({ type: "agree", target }, "competent")).toEqual({ refused: [{ why: "peopleUnder" }] });
+    crew.goTo("tied.center.C1");
+    expect(crew.say({ type: "agree", target }, "competent")).toEqual({ did: "amended" });
+  });
+
+  it("making safe is open to anybody, counts everybody, and goes on at the count in", () => {
+    const crew = under();
+    expect(crew.say(makeSafe, "trainee")).toEqual({ did: "makingSafe" });
+    expect(crew.call).toBe("safe.up.pole");
+    crew.goTo("safe.up.looked");
+    expect(crew.answer("good", "lead")).toMatchObject({ did: "answered" });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "safe.up.looked", status: "samePerson" }] });
+    crew.answer("good", "deputy", "safe.up.looked");
+    expect(crew.missing).toBe("talk.briefed");
+    crew.goTo("under.center.C1");
+    expect(crew.job.snapshot.context.answers["under.center.C1"]).toBeUndefined();
+  });
+});
+
+describe("a finished lift", () => {
+  it("is gone back over from its count in, with all of its counts again", () => {
+    const crew = new Crew().goTo("tied.center.C1");
+    expect(crew.say({ type: "back" })).toEqual({ did: "wentBack" });
+    expect(crew.call).toBe("under.center.C1");
+    const { answers } = crew.job.snapshot.context;
+    expect([answers["under.center.C1"], answers["lift.center.C1"], answers["out.center.C1"]]).toEqual([undefined, undefined, undefined]);
+  });
+
+  it("is not gone back under while it blows", () => {
+    const crew = new Crew().goTo("tied.center.C1");
+    crew.gust(30);
+    expect(crew.say({ type: "back" })).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
+  });
+
+  it("is never asked again how many went under", () => {
+    const crew = new Crew().goTo("tension.corners");
+    crew.amend(anotherHand);
+    const { answers } = crew.job.snapshot.context;
+    expect([answers["under.center.C1"], answers["out.center.C1"]]).not.toContain(undefined);
+  });
+});
+
+describe("making safe before anything is up", () => {
+  it("leads to the rally point, a count, and a look by somebody else", () => {
+    const crew = new Crew().goTo("damage");
+    crew.say(makeSafe, "crew");
+    expect(crew.call).toBe("safe.ground.tools");
+    crew.goTo("damage");
+    expect(crew.job.snapshot.context.resumeAt).toBeNull();
+  });
+});

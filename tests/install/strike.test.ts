@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest";
+import type { Intent } from "../../machines/install/commands.ts";
+import { currentStep } from "../../machines/install/job.ts";
+import { Crew } from "../support/crew.ts";
+
+const standDown: Intent = { type: "standDown", because: "called off" };
+
+describe("standing down", () => {
+  it("with stakes in the ground goes to pulling and counting them", () => {
+    const crew = new Crew().goTo("straps.choked");
+    expect(crew.say(standDown)).toEqual({ did: "standingDown" });
+    expect(crew.call).toBe("strike.stakes");
+  });
+
+  it("with nothing in the ground closes the job", () => {
+    const crew = new Crew().goTo("white.footprint");
+    expect(crew.say(standDown)).toEqual({ did: "closed" });
+    expect(crew.next()).toEqual({ refused: [{ why: "jobClosed" }] });
+  });
+
+  it("stays open while a stake is missing", () => {
+    const crew = new Crew().goTo("straps.choked");
+    crew.say(standDown);
+    crew.goTo("back.stakes");
+    const { check } = currentStep(crew.job)!.gate!;
+    const stakes = check.kind === "count" ? check.from : 0;
+    crew.say({ type: "answer", gate: "back.stakes", value: { kind: "count", n: stakes - 1 } });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "back.stakes", status: "outOfLimit" }] });
+    expect(crew.say(standDown)).toEqual({ refused: [{ why: "alreadyStandingDown" }] });
+    expect(crew.say({ type: "answer", gate: "back.stakes", value: { kind: "count", n: stakes } })).toMatchObject({ and: "moved" });
+    crew.goTo("strike.ground");
+    expect(crew.answer("good")).toEqual({ did: "answered", and: "closed" });
+  });
+});
+
+describe("a strike", () => {
+  it("has people out before anything is asked", () => {
+    const crew = new Crew().goTo("strike.people");
+    crew.thunder();
+    expect(crew.missing).toBe("strike.people");
+    crew.answer("good");
+    expect(crew.call).toBe("strike.power");
+  });
+
+  it("asks for its own talk and count before the first work", () => {
+    const crew = new Crew().goTo("strike.power");
+    expect(crew.answer("good")).toMatchObject({ asks: { gate: "talk.briefed", because: "strike" } });
+    const asked: string[] = [];
+    while (crew.call === "strike.power") {
+      if (crew.missing) asked.push(crew.missing);
+      crew.oneMore();
+    }
+    expect(asked).toEqual(expect.arrayContaining(["talk.briefed", "talk.headcount"]));
+  });
+
+  it("asks nothing of the raise again", () => {
+    const crew = new Crew().goTo("strike.ease");
+    crew.gust(60);
+    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } });
+    expect(crew.missing).not.toBe("round.again");
+  });
+
+  it("lowers line by line, everybody counted out before the next", () => {
+    const crew = new Crew().goTo("lower.center.C1");
+    expect(crew.say({ type: "back" })).toEqual({ refused: [{ why: "peopleUnder" }] });
+    crew.gust(60, "crew");
+    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", and: "moved" });
+    expect(crew.call).toBe("strike.interiorDown");
+    expect(crew.answer("good")).toMatchObject({ asks: { gate: "wind.lower", status: "outOfLimit" } });
+  });
+});
+
+describe("the standing tent", () => {
+  it("is not opened under a warning", () => {
+    const crew = new Crew().goTo("tension.again");
+    crew.say({ type: "reading", reading: { kind: "warning", takenAt: crew.at } }, "watcher");
+    crew.answer("good");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "warning", status: "outOfLimit" }] });
+    expect(crew.call).toBe("tension.again");
+  });
+
+  it("is walked again by somebody else after a blow, where it stands", () => {
+    const crew = new Crew().goTo("watch");
+    crew.answer("good", "competent");
+    crew.gust(45, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", asked: "again", because: "blow" }] });
+    expect(crew.call).toBe("watch");
+  });
+
+  it("is tensioned again after rain", () => {
+    const crew = new Crew().goTo("watch");
+    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } }, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", asked: "again", because: "rain" }] });
+  });
+});
