@@ -3,35 +3,35 @@
  * against `INVARIANTS`.
  *
  * Two jobs count as the same state when they agree on: the chart's value, where going on and the strike begin, what is
- * on the site, how the call's own gate and the hard gates of its phase stand, and wind and thunder by number and age.
- * Left out on purpose, because no rule compares them: entry numbers, keys, devices, absolute time.
+ * on the site, who is under, how the call's own gate stands, which gates were opened again and which of its phase are answered
+ * already, the conditions of this call's work and the next one's, and wind and thunder by number and age. Left out on purpose,
+ * because no rule compares them: entry numbers, keys, devices, absolute time; and conditions of other work, which are judged
+ * when that work comes next.
  *
  * What keeps it small:
  * - A state is as strange as the number of things in it that are out of the ordinary: held, weather that is not fresh
  *   and calm, an answer that is not good, being on a way out. States stranger than `MAX_STRANGE` are judged when they
  *   are reached, but nothing is tried on them.
- * - On a way out only the straight path is walked for every call it was left from. Its strange variants are explored
- *   once for each phase it was left from: no rule of a way out but "going on" reads where it was left.
- * - Readings and the passing of time are tried on states without other strangeness than weather, as nothing that they
- *   change reads holds or answers. Amendments are tried at the first call of a phase and judged, not followed.
+ * - On a way out only the straight path is walked for every call it was left from. All else is tried there, and its strange
+ *   variants are explored, once for each phase it was left from: no rule of a way out but "going on" reads where it was left.
+ * - Whatever goes wrong, and the passing of time, is tried on every state that is in order. Amendments are tried at the first
+ *   call of a phase and with people under, and judged, not followed: amendments.test.ts walks on from one at every call.
  * - A command on a clock that ran back is judged and not followed; so is going back out of a strike, and further back than
  *   one call before what stands on the site was begun.
  *
  * A chart with one guard stuck does what the true one does until that guard first says otherwise. So the true chart's
  * exploration notes when each guard first said what, and the mutant's goes on from there.
  */
-import type { Command } from "../../machines/install/commands.ts";
-import { decide } from "../../machines/install/decide.ts";
 import { type Job, openJob } from "../../machines/install/job.ts";
 import type { Machine } from "../../machines/install/machine.ts";
-import type { Outcome } from "../../machines/install/refusals.ts";
-import { type Frozen, SITE_STATES } from "../../machines/install/step.ts";
-import { commandOf, SECOND, START } from "./fixtures.ts";
+import type { Frozen } from "../../machines/install/step.ts";
+import { attemptOn } from "./attempt.ts";
+import { START } from "./fixtures.ts";
 import { clockOnce, type FirstSaid, spied, stuck } from "./guards.ts";
-import { INVARIANTS, type Invariant, type Memory, NO_DEAD_END, ONE_OUTCOME, remember, type Trial } from "./invariants.ts";
+import { type Invariant, NO_DEAD_END } from "./invariants.ts";
 import { type Node, stateKey, strangeness } from "./state.ts";
 import { callOf, siteAt, type Tent, tentOf } from "./tent.ts";
-import { type Attempt, deadEnd, settle, tries } from "./tries.ts";
+import { type Attempt, deadEnd, settle, straightOn, tries } from "./tries.ts";
 
 const MAX_STRANGE = 1;
 
@@ -57,7 +57,7 @@ export function explore(frozen: Frozen): Explored {
   const tent = tentOf(frozen);
   const start: Node = {
     job: onMachine(honest, machine),
-    memory: { site: "clear", began: tent.order[0]!, resumeAt: null },
+    memory: { site: "clear", began: tent.order[0]!, resumeAt: null, since: START, under: null },
     entry: 1,
     from: null,
     by: "opened",
@@ -86,37 +86,16 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
   const found = new Map<Invariant, string>();
   const seen = new Set(nodes.map((node) => stateKey(tent, node)));
   const readBack = new Set<string>();
+  const ways = new Set<string>();
   let trials = 0;
 
   const report = (invariant: Invariant, node: Node, as: string, trouble: string) => {
     if (!found.has(invariant)) found.set(invariant, `${trouble}; after ${pathTo(node)}: ${as}`);
   };
+  const judged = attemptOn({ tent, machine, readBack, report });
   const attempt: Attempt = (node, t) => {
     trials += 1;
-    const { context } = node.job.snapshot;
-    const pressed = commandOf(
-      t.ask,
-      context.lastAt + (t.after ?? SECOND),
-      node.entry,
-      t.behind ? context.revision - 1 : context.revision,
-      t.role,
-    );
-    const command: Command = t.heardOn ? { ...pressed, source: "talk", device: t.heardOn } : pressed;
-    let after: Job;
-    let outcome: Outcome;
-    try {
-      [after, outcome] = decide(node.job, command);
-    } catch (e) {
-      report(ONE_OUTCOME, node, t.as, String(e));
-      return null;
-    }
-    const trial: Trial = { tent, as: t.as, before: node.job, memory: node.memory, command, outcome, after, readBack };
-    for (const name of NAMES) {
-      const trouble = INVARIANTS[name](trial);
-      if (trouble) report(name, node, t.as, trouble);
-    }
-    const memory = withSite(remember(trial), trial);
-    return { job: { ...after, machine }, memory, entry: node.entry + 1, from: node, by: t.as };
+    return judged(node, t);
   };
 
   for (let i = at; i < nodes.length && !(first && found.size > 0); i++) {
@@ -124,7 +103,7 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
     const node = nodes[i]!;
     const trouble = deadEnd(tent, node, attempt);
     if (trouble) report(NO_DEAD_END, node, "truthful answers", trouble);
-    for (const t of tries(tent, node)) {
+    for (const t of onWayOutAlready(tent, node, ways) ? straightOn(tent, node) : tries(tent, node)) {
       const next = attempt(node, t);
       if (!next) continue;
       if (next.job.snapshot.context.proposed) settle(next, node, attempt);
@@ -140,22 +119,22 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
   return { nodes, calls: new Set(nodes.flatMap((n) => callOf(tent, n.job)?.id ?? [])), trials, found };
 }
 
+/** Whether a way out was tried in full at this call and in this state, left from this phase. */
+function onWayOutAlready(tent: Tent, node: Node, ways: Set<string>): boolean {
+  const { resumeAt } = node.job.snapshot.context;
+  if (resumeAt === null) return false;
+  const call = tent.frozen.script.steps[tent.place.get(resumeAt)!]!;
+  const key = stateKey(tent, node).replace(resumeAt, call.phase);
+  const known = ways.has(key);
+  ways.add(key);
+  return known;
+}
+
 /** Further back than one call before what stands on the site was begun. */
 function farBack(tent: Tent, from: Node, to: Node): boolean {
   const [was, is] = [callOf(tent, from.job), callOf(tent, to.job)];
   if (to.by !== "back" || !was || !is || was === is || !tent.place.has(is.id)) return false;
   return siteAt(tent, was.id) !== from.job.snapshot.context.site;
-}
-
-const NAMES = Object.keys(INVARIANTS) as (keyof typeof INVARIANTS)[];
-
-/** What is on the site after a trial: it grows on the way up and shrinks in the strike. */
-function withSite(memory: Memory, { tent, outcome, after }: Trial): Memory {
-  const to = callOf(tent, after);
-  if (!("did" in outcome) || !["moved", "standingDown"].includes(outcome.did) || !to || !tent.place.has(to.id)) return memory;
-  const there = siteAt(tent, to.id);
-  const grown = SITE_STATES.indexOf(there) > SITE_STATES.indexOf(memory.site);
-  return to.phase === "struck" || grown ? { ...memory, site: there } : memory;
 }
 
 function pathTo(node: Node): string {

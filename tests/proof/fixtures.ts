@@ -74,5 +74,7 @@ export const commandOf = (
   role,
   device: `phone of ${by}`,
   at,
+  wall: at,
+  doubtMs: 0,
   entry,
 });

@@ -4,10 +4,17 @@ import { attentionState, type Job } from "../../machines/install/job.ts";
 import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
-import { COMMITTED, callOf, resumesAt, STRIKE, stands, type Tent, workStops } from "./tent.ts";
+import { firstOpen, missingByHand, nextCall, underAfter } from "./missing.ts";
+import { callOf, lacking, outOf, resumesAt, STRIKE, sessionAt, stands, type Tent, TORN, windIs, workStops } from "./tent.ts";
 
-/** What the exploration remembers by hand beside the chart. */
-export type Memory = { readonly site: SiteState; readonly began: string; readonly resumeAt: string | null };
+/** What the exploration remembers by hand beside the chart: `since` is when the session began, `under` the count in of who is under. */
+export type Memory = {
+  readonly site: SiteState;
+  readonly began: string;
+  readonly resumeAt: string | null;
+  readonly since: number;
+  readonly under: string | null;
+};
 
 /** One command tried: what it was tried on, what came back. `as` is the command's name in the exploration. */
 export type Trial = {
@@ -23,53 +30,95 @@ export type Trial = {
 };
 
 const did = ({ outcome }: Trial): string | null => ("did" in outcome ? outcome.did : null);
-const refusedAs = ({ outcome }: Trial): string | null => ("refused" in outcome ? (outcome.refused[0]?.why ?? "nothing") : null);
+const then = ({ outcome }: Trial): string | null => ("did" in outcome ? (outcome.and ?? null) : null);
+const refusal = ({ outcome }: Trial) => ("refused" in outcome ? (outcome.refused[0] ?? null) : null);
+const refusedAs = (t: Trial): string | null => refusal(t)?.why ?? null;
+const refusedGate = (t: Trial): string | null => {
+  const found = refusal(t);
+  return found?.why === "outOfUse" ? TORN : found?.why === "gate" ? found.gate : null;
+};
 const isHeld = (job: Job) => attentionState(job) !== "working";
 const isDriver = ({ command }: Trial) => command.by === PEOPLE.lead || command.by === PEOPLE.deputy;
-/** Whether work went on: to the next call, out of a way out, or to the end. */
-const wentOn = (t: Trial) => t.command.type === "next" && did(t) !== null;
-const gateOf = (t: Trial) => {
-  const call = callOf(t.tent, t.before);
-  const row = call && t.tent.rows.get(call.id);
-  return row ? { row, is: stands(t.tent, t.before, row.gate, t.command.at) } : null;
-};
-const waivedAt = (t: Trial, gate: string) => t.before.snapshot.context.waived[gate] !== undefined;
+/** Whether work went on: to the next call, out of a way out, or to the end; by "next" or by an answer. */
+const wentOn = (t: Trial) => (t.command.type === "next" && did(t) !== null) || then(t) !== null;
+const from = (t: Trial) => callOf(t.tent, t.before);
+const to = (t: Trial) => callOf(t.tent, t.after);
+const at = (t: Trial) => t.command.at;
+/** The same clock as the chart's: the session is judged when the command comes. */
+const now = (t: Trial): Memory => ({ ...t.memory, since: sessionAt(t.memory.since, t.before.snapshot.context.lastAt, at(t)) });
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
 const unless = (fine: boolean, trouble: string) => (fine ? null : trouble);
 
 /** Each says what is wrong with one trial, or nothing. */
 export const INVARIANTS = {
-  "nobody goes on past a hard gate that is not good": (t) => {
-    const gate = wentOn(t) ? gateOf(t) : null;
-    return gate?.row.hard && gate.is !== "good" ? `${gate.row.gate} was ${gate.is}` : null;
+  "nobody goes on past a gate that is neither good nor waived": (t) => {
+    const row = wentOn(t) ? t.tent.rows.get(from(t)?.id ?? "") : undefined;
+    if (!row || (!row.hard && t.after.snapshot.context.waived[row.gate] !== undefined)) return null;
+    const is = stands(t.tent, t.after, row.gate, at(t), now(t).since);
+    return unless(is === "good", `${row.gate} was ${is}`);
   },
-  "nobody goes on past a soft gate that is neither good nor waived": (t) => {
-    const gate = wentOn(t) ? gateOf(t) : null;
-    return gate && !gate.row.hard && gate.is !== "good" && !waivedAt(t, gate.row.gate) ? `${gate.row.gate} was ${gate.is}` : null;
+  "with nobody under, nobody goes on while something earlier is open again": (t) => {
+    const left = from(t);
+    if (!wentOn(t) || !left || !t.tent.place.has(left.id) || remember(t).under !== null) return null;
+    const open = firstOpen(t.tent, t.after, t.memory, left.id);
+    return unless(open === null || to(t)?.begins === "strike", `${open} was open`);
   },
-  "no milestone is reached with one of its hard gates open": (t) => {
-    const to = wentOn(t) && callOf(t.tent, t.after);
-    const from = callOf(t.tent, t.before);
-    if (!to || !from || to.phase === from.phase || !t.tent.place.has(to.id) || !t.tent.place.has(from.id)) return null;
-    const phases = [...new Set(t.tent.frozen.script.steps.map((s) => s.phase))];
-    const open = t.tent.table
-      .slice(0, phases.indexOf(to.phase as (typeof phases)[number]))
-      .flat()
-      // Those that age were judged when they were passed.
-      .find((r) => !r.goodForMin && stands(t.tent, t.after, r.gate, t.command.at) !== "good");
-    return open ? `${to.phase} was reached with ${open.gate} open` : null;
+  "no work is entered, in whatever way, without what it needs": (t) => {
+    const entered = to(t);
+    if (did(t) === null || !entered || entered === from(t)) return null;
+    const lacks = lacking(t.tent, t.after, entered.id, at(t), now(t).since);
+    return unless(lacks === null, `${entered.id} was entered without ${lacks}`);
+  },
+  "under stop nobody lifts, lowers or goes under anything new": (t) => {
+    const entered = to(t);
+    const aloft = ["lift", "under", "lower"].includes(t.tent.work.get(entered?.id ?? "") ?? "");
+    return unless(!(entered && entered !== from(t) && aloft && workStops(t.after, at(t))), `${entered?.id} was begun`);
+  },
+  "the strip says what the weather allows": (t) => {
+    const { weather } = t.after.snapshot.value as { weather: string };
+    const wind = windIs(t.after, at(t));
+    if (at(t) < t.before.snapshot.context.lastAt) return null;
+    const workable = wind === "calm" || wind === "old" || wind === "noGust";
+    const wanted = workStops(t.after, at(t)) ? "stop" : workable ? "workable" : wind === "caution" ? "caution" : "unknown";
+    return unless(t.command.type === "answer" || weather === wanted, `${weather}, not ${wanted}`);
+  },
+  "next asks for the first thing that is missing": (t) => {
+    if (t.command.type !== "next" || !isDriver(t) || isHeld(t.before) || refusedAs(t) === "movedOn" || !from(t)) return null;
+    const missing = missingByHand(t.tent, t.before, now(t), Math.max(at(t), 0));
+    if (at(t) < t.before.snapshot.context.lastAt) return null;
+    return unless(refusedGate(t) === missing && (missing !== null || did(t) !== null), `asked ${refusedGate(t)}, wanted ${missing}`);
+  },
+  "a good answer to what was asked goes on, and nothing else does": (t) => {
+    const { command } = t;
+    if (command.type !== "answer" && command.type !== "reading") return unless(then(t) === null, "it went on");
+    if (did(t) === null) return null;
+    const asked = missingByHand(t.tent, t.before, now(t), at(t));
+    const answers =
+      command.type === "answer" ? command.gate === asked : (asked ?? "").startsWith("wind.") && command.reading.kind === "wind";
+    if (then(t) !== null) {
+      const ended = command.type === "reading" && workStops(t.before, at(t));
+      return unless(answers && isDriver(t) && !isHeld(t.before) && !ended, `${asked} was asked`);
+    }
+    if (!answers || !isDriver(t) || isHeld(t.before) || (command.type === "reading" && workStops(t.before, at(t)))) return null;
+    return unless(missingByHand(t.tent, t.after, remember(t), at(t)) !== null, "it stayed");
+  },
+  "a screen is out of date once the question has changed": (t) => {
+    if (did(t) === null || at(t) < t.before.snapshot.context.lastAt || t.command.type === "makeSafe" || did(t) === "amended") return null;
+    const changed = missingByHand(t.tent, t.before, now(t), at(t)) !== missingByHand(t.tent, t.after, remember(t), at(t));
+    return unless(!changed || t.after.snapshot.context.revision === t.command.entry, "an old screen would count");
+  },
+  "nobody is under, uncounted": (t) => {
+    const { under } = remember(t);
+    const call = to(t);
+    return unless(under === null || t.tent.block.get(call?.id ?? "") === under, `${under} was counted in, and the guide is at ${call?.id}`);
   },
   "a hard gate is never waived": (t) => {
-    const gate = did(t) === "waived" ? gateOf(t) : null;
-    return gate?.row.hard ? `${gate.row.gate} was waived` : null;
+    const row = did(t) === "waived" && "gate" in t.command ? t.tent.rows.get(t.command.gate) : undefined;
+    return unless(did(t) !== "waived" || row?.hard === false, `${row?.gate} was waived`);
   },
   "a soft gate is waived by the lead": (t) => {
-    const gate = t.as === "waive" && gateOf(t);
-    return gate && !gate.row.hard && did(t) !== "waived" ? `${gate.row.gate} could not be waived` : null;
-  },
-  "a check by two people never opens for one": (t) => {
-    const gate = wentOn(t) ? gateOf(t) : null;
-    return gate && gate.is === "samePerson" ? `${gate.row.gate} was answered by one person` : null;
+    const row = t.as === "waive" ? t.tent.rows.get(from(t)?.id ?? "") : undefined;
+    return row && !row.hard && did(t) !== "waived" ? `${row.gate} could not be waived` : null;
   },
   "anybody can hold, always": (t) =>
     unless(t.command.type !== "hold" || (did(t) === "held" && attentionState(t.after) === "held"), "not held"),
@@ -81,86 +130,121 @@ export const INVARIANTS = {
   "what is read back counts for nothing until it is confirmed, and then as if it had been pressed": (t) => {
     const { command } = t;
     if (command.type !== "answer" && command.type !== "waive" && command.type !== "standDown" && command.type !== "reading") return null;
-    const tried = `${callOf(t.tent, t.before)?.id} ${attentionState(t.before)} ${t.as} ${JSON.stringify(t.outcome)}`;
+    const tried = `${from(t)?.id} ${attentionState(t.before)} ${t.as} ${JSON.stringify(t.outcome)}`;
     if (t.readBack.has(tried)) return null;
     t.readBack.add(tried);
     const [waits, told] = decide(t.before, { ...command, type: "readBack", intent: command });
     const [, later] = decide(waits, { ...command, type: "correct", target: command.entry, entry: command.entry + 1 });
     if ("refused" in t.outcome)
       return unless(same(told, t.outcome) && waits.snapshot.context.revision === t.before.snapshot.context.revision, "not refused at once");
-    const [now, then] = [waits.snapshot.context, t.before.snapshot.context];
-    const unchanged = (Object.keys(then) as (keyof typeof then)[]).every((part) => part === "lastAt" || now[part] === then[part]);
-    return unless(same(told, { did: "readBack" }) && unchanged && same(later, t.outcome), "it counted early, or not at all");
+    const [nowIs, was] = [waits.snapshot.context, t.before.snapshot.context];
+    const parts = Object.keys(was) as (keyof typeof was)[];
+    const unchanged = parts.every((part) => part === "lastAt" || part === "sessionAt" || nowIs[part] === was[part]);
+    return unless("did" in told && told.did === "readBack" && unchanged && same(later, t.outcome), "it counted early, or not at all");
   },
   "anybody can begin making safe until the job is closed": (t) => {
     if (t.command.type !== "makeSafe") return null;
-    const call = callOf(t.tent, t.before);
+    const call = from(t);
     if (!call) return unless(did(t) === null, "a closed job was made safe");
-    const way = !t.tent.place.has(call.id)
-      ? call.phase
-      : call.phase === "standing"
-        ? "standing"
-        : t.memory.site === "raised"
-          ? "up"
-          : "ground";
+    const up = t.memory.site === "raised" ? "up" : "ground";
+    const way = !t.tent.place.has(call.id) ? call.phase : call.phase === "standing" ? "standing" : up;
     const first = { ground: "tools", up: "pole", standing: "people" }[way as "up"];
-    return unless(did(t) === "makingSafe" && callOf(t.tent, t.after)?.id === `safe.${way}.${first}`, `not on the way "${way}"`);
+    return unless(did(t) === "makingSafe" && to(t)?.id === `safe.${way}.${first}`, `not on the way "${way}"`);
   },
   "under a hold nothing moves": (t) =>
-    unless(!isHeld(t.before) || !["next", "back", "standDown"].includes(t.command.type) || did(t) === null, "moved"),
-  "work is carried on by the lead, and only after a hold": (t) =>
-    t.command.type !== "carryOn" ? null : unless((did(t) === "carriedOn") === (isHeld(t.before) && isDriver(t)), "the wrong answer"),
-  "under stop only a call that is safer finished moves on": (t) => {
-    const call = callOf(t.tent, t.before);
-    return unless(!(wentOn(t) && call && workStops(t.before, t.command.at) && !COMMITTED.test(call.id)), "work went on");
+    unless(
+      !isHeld(t.before) || (then(t) === null && (!["next", "back", "standDown"].includes(t.command.type) || did(t) === null)),
+      "moved",
+    ),
+  "work is carried on by the lead, only after a hold, and after somebody was hurt with what became of it": (t) => {
+    if (t.command.type !== "carryOn") return null;
+    const told = t.before.snapshot.context.hurt === null || t.command.became !== null;
+    return unless((did(t) === "carriedOn") === (isHeld(t.before) && isDriver(t) && told), "the wrong answer");
+  },
+  "somebody hurt holds the work, once": (t) => {
+    if (t.command.type !== "hurt") return null;
+    const known = t.before.snapshot.context.hurt !== null;
+    return unless(known ? refusedAs(t) === "alreadyHurt" : did(t) === "hurt" && attentionState(t.after) === "held", "it went on");
   },
   "only the lead and the deputy move the guide": (t) => {
     const theirs = ["next", "back", "carryOn", "waive", "standDown", "amend"].includes(t.command.type);
-    return unless(!theirs || isDriver(t) || did(t) === null, `${t.command.role} did it`);
+    return unless((!theirs || isDriver(t) || did(t) === null) && (isDriver(t) || then(t) === null), `${t.command.role} did it`);
   },
   "nobody answers or takes a reading who is not named for it": (t) =>
     unless(!t.as.includes("not allowed") || did(t) === null, `${t.command.role} did it`),
+  "what can only stop is taken from anybody, whatever its time says": (t) =>
+    unless(
+      !t.as.includes("only stop") || (did(t) !== null && (!t.as.includes("stop for all") || workStops(t.after, at(t)))),
+      "it was refused",
+    ),
+  "a second competent person's look at a paper counts": (t) =>
+    unless(!["paper seen by another", "paper seen by a competent person"].includes(t.as) || did(t) === "seen", "it was one more showing"),
   "a screen behind the times moves nothing": (t) => unless(t.as !== "next from an old screen" || refusedAs(t) === "movedOn", "it counted"),
-  "a reading from the future is refused": (t) =>
-    unless(t.as !== "reading from the future" || (refusedAs(t) === "future" && sameWeather(t)), "it counted"),
-  "an older reading never takes the place of a newer one": (t) =>
-    unless(t.as !== "older reading" || (refusedAs(t) === "olderReading" && sameWeather(t)), "it counted"),
+  "a calm reading from the future is refused": (t) =>
+    unless(t.as !== "calm reading from the future" || (refusedAs(t) === "future" && sameWeather(t)), "it counted"),
+  "an older calm reading never takes the place of a newer one": (t) =>
+    unless(t.as !== "older calm reading" || (refusedAs(t) === "olderReading" && sameWeather(t)), "it counted"),
   "an answer of another kind is refused": (t) => unless(t.as !== "answer of another kind" || did(t) === null, "it was recorded"),
-  "a gate is answered and waived at its own call only": (t) =>
-    unless(!t.as.includes("of another call") || !callOf(t.tent, t.before) || refusedAs(t) === "notAskedHere", "another reason, or none"),
+  "what is torn is out of use whoever says it, and back when one who may says so": (t) => {
+    const { command } = t;
+    if (command.type !== "outOfUse" && command.type !== "backInUse") return null;
+    const key = "id" in command.thing ? `piece.${command.thing.id}` : "";
+    const [was, is] = [key in t.before.snapshot.context.outOfUse, key in t.after.snapshot.context.outOfUse];
+    if (!from(t)) return unless(did(t) === null, "a closed job took it");
+    if (command.type === "outOfUse") return unless(did(t) === "outOfUse" && is, "it was still used");
+    const may = ["lead", "deputy", "competent"].includes(command.role) && was && refusedAs(t) !== "movedOn";
+    return unless((did(t) === "backInUse") === may && is === (was && !may), "the wrong answer");
+  },
+  "a gate is answered and waived where it is asked only": (t) =>
+    unless(!t.as.includes("of another call") || !from(t) || refusedAs(t) === "notAskedHere", "another reason, or none"),
+  "a condition is answered at any call": (t) => unless(!t.as.includes("at any call") || !from(t) || did(t) !== null, "it was refused"),
   "next leads to the call that follows": (t) => {
-    if (!wentOn(t) || did(t) === "goingOn") return null;
-    const from = callOf(t.tent, t.before)!;
-    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[from.phase as "up"];
-    return unless(callOf(t.tent, t.after) === (way[way.indexOf(from) + 1] ?? null), `from ${from.id} to ${callOf(t.tent, t.after)?.id}`);
+    if (!wentOn(t)) return null;
+    const wanted = nextCall(t.tent, t.before, t.memory);
+    return unless((to(t)?.id ?? null) === wanted, `from ${from(t)?.id} to ${to(t)?.id}`);
   },
-  "back leads to the call before, unanswered, and not before the beginning": (t) => {
-    if (t.command.type !== "back") return null;
-    const from = callOf(t.tent, t.before);
-    if (!from || isHeld(t.before) || !isDriver(t)) return null;
-    const way = t.tent.place.has(from.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[from.phase as "up"];
-    const earlier = from.id === t.memory.began ? null : way[way.indexOf(from) - 1];
-    const before = from.phase === "struck" && earlier?.phase !== "struck" ? null : earlier;
+  "back leads to the call before, or to where a finished lift began, unanswered, and not before the beginning": (t) => {
+    if (t.command.type !== "back" || at(t) < t.before.snapshot.context.lastAt) return null;
+    const left = from(t);
+    if (!left || isHeld(t.before) || !isDriver(t)) return null;
+    const before = callBefore(t);
     if (!before) return unless(did(t) === null, "it went back before the beginning");
+    const counted = t.memory.under !== null && (left.id === t.memory.under || before === t.memory.under);
+    if (counted) return unless(refusedAs(t) === "peopleUnder", "people were left under");
+    const lacks = lacking(t.tent, t.before, before, at(t), now(t).since);
+    if (lacks !== null) return unless(refusedGate(t) === lacks, `it went back without ${lacks}`);
     const { answers, waived } = t.after.snapshot.context;
-    const open = [before.id, from.id].every((id) => !answers[id] && !waived[id]);
-    return unless(did(t) === "wentBack" && callOf(t.tent, t.after)?.id === before.id && open, `it did not go back to ${before.id}`);
+    const open = [before, left.id].every((id) => !answers[id] && !waived[id]);
+    return unless(did(t) === "wentBack" && to(t)?.id === before && open, `it did not go back to ${before}`);
   },
-  "going on starts again where the lift that was left began": (t) =>
-    did(t) !== "goingOn" ? null : unless(callOf(t.tent, t.after)?.id === t.memory.resumeAt, `at ${callOf(t.tent, t.after)?.id}`),
-  "standing down begins where what is on the site asks for": (t) => {
+  "standing down begins where what is on the site asks for, and never with people under": (t) => {
     if (t.command.type !== "standDown" || isHeld(t.before) || !isDriver(t)) return null;
-    const from = callOf(t.tent, t.before);
-    if (!from || from.phase === "struck") return unless(did(t) === null, "it began twice");
-    const to = STRIKE[t.memory.site];
-    return unless(did(t) !== null && (callOf(t.tent, t.after)?.id ?? null) === to, `at ${callOf(t.tent, t.after)?.id}, not at ${to}`);
+    const left = from(t);
+    if (!left || left.phase === "struck") return unless(did(t) === null, "it began twice");
+    if (t.memory.under !== null) return unless(refusedAs(t) === "peopleUnder", "people were left under");
+    const begins = STRIKE[t.memory.site];
+    const lacks = begins === null ? null : lacking(t.tent, t.before, begins, at(t), now(t).since);
+    if (lacks !== null) return unless(refusedGate(t) === lacks, `it began without ${lacks}`);
+    return unless(did(t) !== null && (to(t)?.id ?? null) === begins, `at ${to(t)?.id}, not at ${begins}`);
   },
-  "an amendment takes a second, competent person": (t) => {
-    if (t.as === "agreed by another") return unless(did(t) === "amended", "not amended");
+  "an amendment takes a second, competent person, moves nobody, and waits for who is under": (t) => {
+    if (t.as === "agreed by another" && t.memory.under !== null) return unless(refusedAs(t) === "peopleUnder", "it did not wait");
+    if (t.as === "agreed by another") return unless(did(t) === "amended" && to(t)?.id === from(t)?.id, "not amended, or moved");
     if (t.as === "disagreed by another") return unless(did(t) === "discarded", "not discarded");
     return t.command.type === "agree" || t.command.type === "disagree" ? unless(did(t) === null, `${t.as} counted`) : null;
   },
 } satisfies Record<string, (trial: Trial) => string | null>;
+
+/** The call before, or the count in of the lift that was finished there. */
+function callBefore(t: Trial): string | null {
+  const left = from(t)!;
+  if (left.id === t.memory.began) return null;
+  const way = t.tent.place.has(left.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[left.phase as "up"];
+  const before = way[way.indexOf(left) - 1];
+  if (!before || (left.phase === "struck" && before.phase !== "struck")) return null;
+  const block = t.tent.block.get(before.id);
+  return block !== undefined && outOf(block) === before.id ? block : before.id;
+}
 
 const sameWeather = ({ before, after }: Trial) =>
   before.snapshot.context.wind === after.snapshot.context.wind && before.snapshot.context.thunderAt === after.snapshot.context.thunderAt;
@@ -170,14 +254,25 @@ export const NO_DEAD_END = "truthful answers lead on from everywhere";
 export const ALL = [...(Object.keys(INVARIANTS) as (keyof typeof INVARIANTS)[]), ONE_OUTCOME, NO_DEAD_END] as const;
 export type Invariant = (typeof ALL)[number];
 
+const remembered = new WeakMap<Trial, Memory>();
 /** What the exploration has to remember after a trial. */
 export function remember(t: Trial): Memory {
-  const { tent, memory } = t;
-  const to = callOf(tent, t.after);
-  const what = did(t);
-  if (what === "makingSafe") return { ...memory, resumeAt: memory.resumeAt ?? resumesAt(tent, callOf(tent, t.before)!.id) };
-  if (!to) return memory;
-  if (what === "standingDown") return { site: to.site, began: to.id, resumeAt: null };
-  if (what === "goingOn") return { ...memory, resumeAt: null };
+  const known = remembered.get(t);
+  if (known) return known;
+  const memory = rememberOf(t);
+  remembered.set(t, memory);
   return memory;
+}
+
+function rememberOf(t: Trial): Memory {
+  const { tent } = t;
+  const memory = now(t);
+  const what = did(t);
+  const call = to(t);
+  if (what === "makingSafe") return { ...memory, under: null, resumeAt: memory.resumeAt ?? resumesAt(tent, from(t)!.id) };
+  if (!call) return memory;
+  if (what === "standingDown") return { ...memory, site: call.site, began: call.id, resumeAt: null };
+  const began = wentOn(t) && call.id === "strike.people" ? call.id : memory.began;
+  const resumeAt = what === "goingOn" || then(t) === "goingOn" ? null : memory.resumeAt;
+  return { ...memory, began, resumeAt, under: resumeAt === null ? underAfter(tent, t.after, memory.under) : null };
 }

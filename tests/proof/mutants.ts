@@ -1,4 +1,5 @@
 import { ESCAPES, type Frozen, type Step } from "../../machines/install/step.ts";
+import { walkAmended } from "./amended.ts";
 import { type Explored, noticedStuck } from "./explore.ts";
 import { guardsOf } from "./guards.ts";
 import { disagreements } from "./tent.ts";
@@ -11,7 +12,7 @@ export const guardMutants = (explored: Explored): Mutant[] =>
 
 export const guardMutant = (explored: Explored, name: string, says: boolean): Mutant => ({
   name: `${name} always says ${says ? "yes" : "no"}`,
-  caughtBy: noticedStuck(explored, name, says),
+  caughtBy: noticedStuck(explored, name, says) ?? walkAmended(name, says),
 });
 
 /** Every gate of the script taken away, and every hard one made soft, held against the table. */
@@ -29,7 +30,11 @@ export function gateMutants(frozen: Frozen): Mutant[] {
 function byTable(frozen: Frozen, old: Step, step: Step): string | null {
   const swap = (steps: readonly Step[]) => steps.map((s) => (s === old ? step : s));
   const { steps, escapes } = frozen.script;
-  const script = { steps: swap(steps), escapes: { ground: swap(escapes.ground), up: swap(escapes.up), standing: swap(escapes.standing) } };
+  const script = {
+    ...frozen.script,
+    steps: swap(steps),
+    escapes: { ground: swap(escapes.ground), up: swap(escapes.up), standing: swap(escapes.standing) },
+  };
   const [first] = disagreements({ ...frozen, script });
   return first ? `the table: ${first}` : null;
 }

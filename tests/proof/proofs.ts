@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { openJob } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
+import { walkAmended } from "./amended.ts";
 import { type Explored, explore } from "./explore.ts";
 import { START } from "./fixtures.ts";
 import { guardsOf } from "./guards.ts";
@@ -13,6 +14,16 @@ import { disagreements } from "./tent.ts";
  * chart held against that exploration. A file for each tent, so that they run side by side.
  */
 export function proves(tent: string, frozen: Frozen): void {
+  const { once } = holds(tent, frozen);
+  describe(`the proof of ${tent} notices`, () => {
+    it.each(guardsOf(openJob(frozen, START).machine))("that the guard %s is stuck", (guard) => {
+      expect([true, false].map((says) => guardMutant(once(), guard, says)).filter((m) => !m.caughtBy)).toEqual([]);
+    });
+  });
+}
+
+/** The exploration of one tent, each invariant a test. */
+export function holds(tent: string, frozen: Frozen) {
   let explored: Explored | undefined;
   const once = () => {
     explored ??= explore(frozen);
@@ -22,6 +33,14 @@ export function proves(tent: string, frozen: Frozen): void {
   describe(tent, () => {
     it("has every gate of the table, as hard as the table says, and no other", () => {
       expect(disagreements(frozen)).toEqual([]);
+    });
+
+    it("notices every gate that is taken away or changes its hardness", () => {
+      expect(gateMutants(frozen).filter((m) => !m.caughtBy)).toEqual([]);
+    });
+
+    it("goes on from an amendment through the calls that it put behind the job", () => {
+      expect(walkAmended()).toBeNull();
     });
 
     it("is explored at every one of its calls", () => {
@@ -34,13 +53,5 @@ export function proves(tent: string, frozen: Frozen): void {
     });
   });
 
-  describe(`the proof of ${tent} notices`, () => {
-    it("every gate that is taken away or changes its hardness", () => {
-      expect(gateMutants(frozen).filter((m) => !m.caughtBy)).toEqual([]);
-    });
-
-    it.each(guardsOf(openJob(frozen, START).machine))("that the guard %s is stuck", (guard) => {
-      expect([true, false].map((says) => guardMutant(once(), guard, says)).filter((m) => !m.caughtBy)).toEqual([]);
-    });
-  });
+  return { once };
 }

@@ -1,71 +1,124 @@
 import { attentionState, type Job } from "../../machines/install/job.ts";
-import type { Step } from "../../machines/install/step.ts";
 import { SECOND } from "./fixtures.ts";
+import { CONDITIONS, type ConditionRow } from "./gates.table.ts";
 import type { Memory } from "./invariants.ts";
-import { callOf, stands, type Tent, thunderNear, windIs } from "./tent.ts";
+import { nextCall } from "./missing.ts";
+import { answered, callOf, stands, type Tent, thunderNear, warned, windIs } from "./tent.ts";
 
 /** A job reached, with what is remembered by hand beside it, and the command that led there. */
 export type Node = { readonly job: Job; readonly memory: Memory; readonly entry: number; readonly from: Node | null; readonly by: string };
 
-/** How the own gate of a call stands; that of wind is judged with the weather. */
-export const answerIs = (tent: Tent, job: Job, id: string) =>
-  tent.rows.get(id)?.wind ? "open" : stands(tent, job, id, job.snapshot.context.lastAt + SECOND);
+const at = (job: Job) => job.snapshot.context.lastAt + SECOND;
+
+/** How the own gate of a call stands. */
+export const answerIs = (tent: Tent, { job, memory }: Pick<Node, "job" | "memory">, id: string) =>
+  stands(tent, job, id, at(job), memory.since);
+
+/** Conditions of this call's work and the next one's. */
+export function conditionsHere(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): readonly ConditionRow[] {
+  const call = callOf(tent, job);
+  const next = nextCall(tent, job, memory);
+  // Where a strike was begun in the middle, "back" must not lead to the call before it.
+  const before = call && call.id === memory.began ? tent.order[(tent.place.get(call.id) ?? 0) - 1] : undefined;
+  const works = [call?.id, next, before].map((id) => tent.work.get(id ?? "") ?? null);
+  const known = here.get(works.join());
+  if (known) return known;
+  const rows = [...new Set(works.flatMap((work) => (work ? (tent.conditions.get(work) ?? []) : [])))];
+  here.set(works.join(), rows);
+  return rows;
+}
+const here = new Map<string, readonly ConditionRow[]>();
+
+/** The wind, where some work here looks at it; elsewhere only whether it stops all. */
+function windHere(tent: Tent, node: Pick<Node, "job" | "memory">): string {
+  const is = windIs(node.job, at(node.job));
+  if (is === "stop" || conditionsHere(tent, node).some(({ below }) => below !== undefined)) return is;
+  return "calm";
+}
+
+/** Those of them, apart from wind and thunder, that are not good. */
+function conditionsAmiss(tent: Tent, node: Pick<Node, "job" | "memory">): string[] {
+  const { job, memory } = node;
+  return conditionsHere(tent, node).flatMap(({ gate, below }) => {
+    if (gate === "thunder" || below !== undefined) return [];
+    const is = stands(tent, job, gate, at(job), memory.since);
+    return is === "good" ? [] : [`${gate}=${is}`];
+  });
+}
+
+const CONDITION: ReadonlySet<string> = new Set(CONDITIONS.map(({ gate }) => gate));
+/** Gates of this run before a call that were opened again, conditions aside. */
+export function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): string[] {
+  const call = callOf(tent, job);
+  const here = call && tent.place.get(call.id);
+  if (here === null || here === undefined) return [];
+  const from = tent.place.get(memory.began) ?? 0;
+  const { waived } = job.snapshot.context;
+  return tent.gates.flatMap(({ gate, at: place }) => {
+    if (place < from || place >= here || CONDITION.has(gate)) return [];
+    const is = answered(tent, job, gate);
+    return is === "good" || (is === "open" && waived[gate]) ? [] : [`${gate}=${is}`];
+  });
+}
 
 /** How many things in a state are out of the ordinary. */
-export function strangeness(tent: Tent, { job }: Node): number {
-  const now = job.snapshot.context.lastAt + SECOND;
+export function strangeness(tent: Tent, node: Pick<Node, "job" | "memory">): number {
+  const { job } = node;
   const call = callOf(tent, job);
   if (!call) return 0;
   const held = attentionState(job) !== "working";
-  const odd = ["bad", "old", "samePerson"].includes(answerIs(tent, job, call.id));
-  const weather = Number(windIs(job, now) !== "calm") + Number(thunderNear(job, now));
-  return Number(held) + weather + Number(odd) + Number(!tent.place.has(call.id));
+  const odd = ["bad", "old", "samePerson", "unseen"].includes(answerIs(tent, node, call.id));
+  // One that nobody has asked yet is in order, unless its call is behind.
+  const behind = (gate: string) => (tent.place.get(gate) ?? Number.POSITIVE_INFINITY) < (tent.place.get(call.id) ?? 0);
+  const amiss = conditionsAmiss(tent, node).filter((is) => !is.endsWith("=open") || behind(is.slice(0, -"=open".length)));
+  const wind = windHere(tent, node) !== "calm";
+  const stops =
+    Number(wind) +
+    Number(thunderNear(job, at(job))) +
+    Number(amiss.length > 0 || warned(job)) +
+    Number(Object.keys(job.snapshot.context.outOfUse).length > 0);
+  return Number(held) + stops + Number(odd) + Number(!tent.place.has(call.id)) + Number(reopened(tent, node).length > 0);
 }
 
 /** Two jobs are the same state when they agree on this. */
 export function stateKey(tent: Tent, node: Node): string {
   const { job, memory } = node;
   const { context, value } = job.snapshot;
-  const now = context.lastAt + SECOND;
   const call = callOf(tent, job);
-  const { weather, attention } = value as { weather: string; attention: string };
+  const { attention } = value as { attention: string };
+  if (!call) return `closed|${attention}`;
   const straight = strangeness(tent, node) <= 1;
   const left =
     context.resumeAt === null || straight ? context.resumeAt : tent.frozen.script.steps.find((s) => s.id === context.resumeAt)!.phase;
   const remembered = memory.resumeAt === context.resumeAt && memory.site === context.site && memory.began === context.startedFrom;
   const answer = call && context.answers[call.id]?.value.kind === "unknown" ? "unknown" : "";
   const waived = call && context.waived[call.id] ? "waived" : "";
-  const phase = call && context.resumeAt === null ? (hardOf(tent)[call.phase] ?? []) : [];
-  // Gates before this call by what is wrong with them; those after it by what is still answered.
+  // Gates after this call by what is still answered: in its phase.
   const here = call ? (tent.place.get(call.id) ?? 0) : 0;
-  const odd = phase.flatMap((s) => {
-    const is = answerIs(tent, job, s.id);
-    const usual = s.id === call!.id || tent.rows.get(s.id)!.goodForMin || is === (tent.place.get(s.id)! < here ? "good" : "open");
-    return usual ? [] : [`${s.id}=${is}`];
-  });
+  const ahead =
+    call && context.resumeAt === null
+      ? tent.gates.flatMap(({ gate, at: place }) => {
+          if (place <= here || tent.rows.get(gate)!.phase !== call.phase) return [];
+          const is = answerIs(tent, node, gate);
+          return is === "open" ? [] : [`${gate}=${is}`];
+        })
+      : [];
   return [
     call?.id ?? "closed",
-    weather,
     attention,
     left,
     context.startedFrom,
     context.site,
-    call ? answerIs(tent, job, call.id) + answer + waived : "",
-    windIs(job, now),
-    thunderNear(job, now),
-    odd.join(),
-    remembered || JSON.stringify(memory),
+    call ? answerIs(tent, node, call.id) + answer + waived : "",
+    windHere(tent, node),
+    thunderNear(job, at(job)),
+    warned(job),
+    context.hurt !== null,
+    Object.keys(context.outOfUse).join(),
+    memory.under ?? "",
+    conditionsAmiss(tent, node).join(),
+    reopened(tent, node).join(),
+    ahead.join(),
+    remembered || [memory.site, memory.began, memory.resumeAt].join(),
   ].join("|");
-}
-
-const hardSteps = new WeakMap<Tent, Readonly<Record<string, readonly Step[]>>>();
-
-/** The calls of each phase that have a hard gate. */
-function hardOf(tent: Tent): Readonly<Record<string, readonly Step[]>> {
-  const known = hardSteps.get(tent);
-  if (known) return known;
-  const hard = tent.frozen.script.steps.filter((s) => tent.rows.get(s.id)?.hard);
-  const byPhase = Object.fromEntries(hard.map(({ phase }) => [phase, hard.filter((s) => s.phase === phase)]));
-  hardSteps.set(tent, byPhase);
-  return byPhase;
 }

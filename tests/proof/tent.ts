@@ -1,12 +1,12 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Job } from "../../machines/install/job.ts";
 import { stateKey } from "../../machines/install/state-key.ts";
-import type { Frozen, SiteState, Step } from "../../machines/install/step.ts";
-import { goodValue } from "../support/answers.ts";
-import { MINUTE } from "./fixtures.ts";
-import { type Row, tableFor } from "./gates.table.ts";
+import type { Condition, Frozen, SiteState, Step, Work } from "../../machines/install/step.ts";
+import { goodValue, PAPER } from "../support/answers.ts";
+import { MINUTE, PEOPLE } from "./fixtures.ts";
+import { CONDITIONS, type ConditionRow, type Row, tableFor, WORK } from "./gates.table.ts";
 
-/** What the exploration knows of a tent without asking the chart: the table, the order of calls, what is true on the ground. */
+/** What the exploration knows of a tent without asking the chart: the tables, the order of calls, what is true on the ground. */
 export type Tent = {
   readonly frozen: Frozen;
   readonly rows: ReadonlyMap<string, Row>;
@@ -14,25 +14,52 @@ export type Tent = {
   readonly place: ReadonlyMap<string, number>;
   /** By the chart's name for it. */
   readonly calls: ReadonlyMap<string, Step>;
+  /** The good answer to each gate and condition, as JSON. */
   readonly good: ReadonlyMap<string, string>;
-  readonly table: readonly (readonly Row[])[];
+  /** The gates that take a paper instead. */
+  readonly papers: ReadonlySet<string>;
+  /** The gates of the way down the calls, with their place. */
+  readonly gates: readonly { readonly gate: string; readonly at: number }[];
+  readonly work: ReadonlyMap<string, Work | null>;
+  readonly conditions: ReadonlyMap<Work, readonly ConditionRow[]>;
+  /** For each call under a load: the count in that it belongs to. */
+  readonly block: ReadonlyMap<string, string>;
 };
 
 export function tentOf(frozen: Frozen): Tent {
   const all = [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()];
   const order = frozen.script.steps.map((s) => s.id);
   const rows = tableFor(frozen.brief, frozen.plan);
-  const phases = [...new Set(frozen.script.steps.map((s) => s.phase))];
+  const works = [...new Set(CONDITIONS.flatMap(({ over }) => over))];
+  const asking = [...all.flatMap((s) => (s.gate ? [s.gate] : [])), ...frozen.script.conditions.map((c) => c.gate)];
   return {
     frozen,
     rows,
     order,
     place: new Map(order.map((id, i) => [id, i])),
     calls: new Map(all.map((s) => [stateKey(s.id), s])),
-    good: new Map(all.flatMap((s) => (s.gate ? [[s.id, JSON.stringify(goodValue(s.gate.check))] as const] : []))),
-    table: phases.map((phase) => [...rows.values()].filter((r) => r.phase === phase && r.hard && !r.gate.startsWith("safe."))),
+    good: new Map(asking.map((gate) => [gate.id, JSON.stringify(goodValue(gate.check))] as const)),
+    papers: new Set(asking.flatMap(({ id, paper }) => (paper === null ? [] : [id]))),
+    gates: order.flatMap((gate, at) => (rows.has(gate) ? [{ gate, at }] : [])),
+    work: new Map(all.map(({ id }) => [id, workByHand(id)])),
+    conditions: new Map(works.map((work) => [work, CONDITIONS.filter(({ over }) => over.includes(work))])),
+    block: new Map(order.flatMap((id) => (blockOf(id) ? [[id, blockOf(id)!] as const] : []))),
   };
 }
+
+export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => pattern.test(id))?.[1] ?? null;
+
+/** The count in that a lift or a lowering begins with. */
+function blockOf(id: string): string | null {
+  const up = /^(?:under|lift|out)\.((?:quarters|center)\..+)$/.exec(id);
+  if (up) return `under.${up[1]}`;
+  const down = /^(?:strike\.under|lower)\.((?:quarters|center)\..+)$/.exec(id);
+  return down ? `strike.under.${down[1]}` : null;
+}
+
+/** The count out of a block. */
+export const outOf = (into: string): string =>
+  into.startsWith("strike.") ? into.replace("strike.under", "lower") : into.replace("under", "out");
 
 /** The call a job stands at, read off the chart's value. */
 export function callOf(tent: Tent, job: Job): Step | null {
@@ -41,67 +68,136 @@ export function callOf(tent: Tent, job: Job): Step | null {
   return tent.calls.get(value as string) ?? null;
 }
 
-/** Mph in gusts from which raising and everything stop, where the sheet is silent. */
+/** Mph in gusts from which raising and everything stop, where the sheet is silent; peak gust over mean after Durst. */
 const RAISE_MPH = 20;
 const STOP_MPH = 25;
+const DURST = 1.52;
 const THUNDER_MIN = 30;
+const SESSION_MIN = 120;
 
 export const thunderNear = ({ snapshot: { context } }: Job, at: number) =>
   context.thunderAt !== null && at - context.thunderAt < THUNDER_MIN * MINUTE;
 
+const worst = ({ mph, gustMph }: { mph: number; gustMph: number | null }) => (gustMph === null ? mph * DURST : gustMph);
+
 /** The last wind reading by its number and age. */
-export function windIs({ snapshot: { context } }: Job, at: number): "none" | "stop" | "caution" | "calm" | "old" | "ancient" {
+export function windIs({ snapshot: { context } }: Job, at: number): "none" | "stop" | "caution" | "noGust" | "calm" | "old" | "ancient" {
   const { wind } = context;
   if (!wind) return "none";
-  const mph = Math.max(wind.mph, wind.gustMph ?? 0);
-  if (mph >= STOP_MPH) return "stop";
+  if (worst(wind) >= STOP_MPH) return "stop";
   const age = (at - wind.takenAt) / MINUTE;
   if (age < 0 || at < context.lastAt || age > 30) return "ancient";
-  if (mph >= RAISE_MPH) return "caution";
+  if (worst(wind) >= RAISE_MPH) return "caution";
+  if (wind.gustMph === null) return "noGust";
   return age > 10 ? "old" : "calm";
 }
 
-export const workStops = (job: Job, at: number) => thunderNear(job, at) || windIs(job, at) === "stop";
+export const warned = ({ snapshot: { context } }: Job) => {
+  const value = context.answers.warning?.value;
+  return value?.kind === "yesNo" && !value.yes;
+};
+export const workStops = (job: Job, at: number) => thunderNear(job, at) || warned(job) || windIs(job, at) === "stop";
 
-/** How a gate of the table stands, judged by the ground truth and the table and not by the chart's own rules. */
-export function stands(tent: Tent, job: Job, gate: string, at: number): "good" | "open" | "bad" | "old" | "samePerson" {
-  const row = tent.rows.get(gate);
-  if (!row) return "good";
-  const { context } = job.snapshot;
-  if (row.wind) return !thunderNear(job, at) && windIs(job, at) === "calm" ? "good" : "bad";
-  const answer = context.answers[gate];
-  if (!answer) return "open";
-  if (JSON.stringify(answer.value) !== tent.good.get(gate)) return "bad";
-  const age = at - answer.at;
-  if (row.goodForMin && (age < 0 || at < context.lastAt || age > row.goodForMin * MINUTE)) return "old";
-  if (row.notBy && context.answers[row.notBy]?.by === answer.by) return "samePerson";
-  if (row.notBy && !context.answers[row.notBy]) return "open";
-  return "good";
+export type Stands = "good" | "open" | "bad" | "old" | "samePerson" | "unseen" | "partial";
+
+const texts = new WeakMap<object, string>();
+/** A value as JSON: the same one is asked about at every command. */
+function written(value: object): string {
+  const known = texts.get(value) ?? JSON.stringify(value);
+  texts.set(value, known);
+  return known;
 }
 
-/** Calls that are safer finished than left: the first pole till four stand, a line from lift to count out, lowering, getting out. */
-export const COMMITTED =
-  /^(raise\.[ABCD]|(lift|feet|out|lower)\..+|strike\.(people|power|out|interiorDown|sides|corners)|safe\.\w+\.(tools|cloth|rallyPoint|pole|people|power|out|restrain|clear|headcount))$/;
+const PAPER_TEXT = JSON.stringify(PAPER);
+const MAY_LOOK: ReadonlySet<string> = new Set([PEOPLE.lead, PEOPLE.deputy, PEOPLE.competent]);
+/** Whether two competent people had a paper before them, each on a phone of their own. */
+const seenByTwo = ({ by, device, seen }: Job["snapshot"]["context"]["answers"][string]): boolean =>
+  seen !== undefined && seen.by !== by && seen.device !== device && MAY_LOOK.has(by) && MAY_LOOK.has(seen.by);
 
-/** What lies or stands on the site from a call on, by the issue's order of work. */
+/** How a gate of the table stands apart from its age, by the ground truth and not by the chart's own rules. */
+export function answered(tent: Tent, job: Job, gate: string): Stands {
+  const row = tent.rows.get(gate);
+  const { answers } = job.snapshot.context;
+  const answer = answers[gate];
+  if (!answer) return "open";
+  const is = written(answer.value);
+  const paper = is === PAPER_TEXT && tent.papers.has(gate);
+  if (is !== tent.good.get(gate) && !paper) return "bad";
+  if (paper && !seenByTwo(answer)) return "unseen";
+  if (row?.notBy && answers[row.notBy]?.by === answer.by) return "samePerson";
+  return row?.notBy && !answers[row.notBy] ? "open" : "good";
+}
+
+/** The same with its age; `since` is when this session began. */
+export function stands(tent: Tent, job: Job, gate: string, at: number, since = 0): Stands {
+  const is = answered(tent, job, gate);
+  if (is !== "good") return is;
+  const { answers, lastAt } = job.snapshot.context;
+  const condition = CONDITION.get(gate);
+  const minutes = tent.rows.get(gate)?.goodForMin ?? condition?.goodForMin;
+  const answer = answers[gate]!;
+  if (minutes && (at < answer.at || at < lastAt || at - answer.at > minutes * MINUTE)) return "old";
+  return condition?.session && answer.at < since ? "old" : "good";
+}
+const CONDITION: ReadonlyMap<string, ConditionRow> = new Map(CONDITIONS.map((c) => [c.gate, c]));
+
+/** When this session began, as at a moment. */
+export const sessionAt = (since: number, lastAt: number, at: number): number => (at - lastAt > SESSION_MIN * MINUTE ? at : since);
+
+/** Whether what a kind of work needs is there. */
+export function conditionIs(tent: Tent, job: Job, { gate, below, goodForMin }: ConditionRow, at: number, since: number): "good" | "bad" {
+  if (gate === "thunder") return thunderNear(job, at) ? "bad" : "good";
+  if (below === undefined) return stands(tent, job, gate, at, since) === "good" ? "good" : "bad";
+  const { wind, lastAt } = job.snapshot.context;
+  if (!wind || wind.gustMph === null || worst(wind) >= below || at < lastAt) return "bad";
+  const age = at - wind.takenAt;
+  return age >= 0 && age <= (goodForMin ?? 0) * MINUTE ? "good" : "bad";
+}
+
+/** Stands for a thing that is out of use, where a gate would be named. */
+export const TORN = "torn";
+
+/** The first thing that a call cannot be entered without: a whole cloth, then the conditions of its work. */
+export function lacking(tent: Tent, job: Job, id: string, at: number, since: number): string | null {
+  if (pieceKey(tent) in job.snapshot.context.outOfUse && needsPiece(tent, id)) return TORN;
+  const work = tent.work.get(id) ?? null;
+  return work === null
+    ? null
+    : ((tent.conditions.get(work) ?? []).find((c) => conditionIs(tent, job, c, at, since) === "bad")?.gate ?? null);
+}
+
+/** The piece that is torn in the exploration. */
+export const pieceOf = ({ frozen }: Tent): string => frozen.plan.pieces[0]!.id;
+const pieceKey = (tent: Tent) => `piece.${pieceOf(tent)}`;
+
+/** Laying it, joining its seams, and whatever goes up or under need every piece whole. By hand. */
+function needsPiece(tent: Tent, id: string): boolean {
+  const piece = pieceOf(tent);
+  if (id === `lay.${piece}` || /^(?:raise\.|(?:under|lift)\.(?:quarters|center)\.)/.test(id)) return true;
+  const half = /^(?:lace|tied|looked)\.((?:R-|S\d).+)$/.exec(id)?.[1];
+  return tent.frozen.plan.seams
+    .flatMap((seam) => seam.halves)
+    .some((h) => h.id === half && (h.lacePiece === piece || h.eyeletPiece === piece));
+}
+
+/** What lies or stands on the site from a call on, by the order of work. */
 export function siteAt(tent: Tent, id: string): SiteState {
   const at = tent.place.get(id)!;
   const from = (first: string) => at >= tent.place.get(first)!;
   if (from("strike.stakes")) return "staked";
   if (from("strike.unlace")) return "spread";
   if (from("raise.A")) return "raised";
-  if (from("damage.cloth")) return "spread";
+  if (from("groundCloth")) return "spread";
   return from("baseline") ? "staked" : "clear";
 }
 
-/** Where work goes on after making safe: at the wind reading of the lift that was left; elsewhere at the call itself. */
+/** Where work goes on after making safe: at the count in of the lift that was left; elsewhere at the call itself. */
 export function resumesAt(tent: Tent, id: string): string {
-  const line = /^(?:gust|under|lift|feet|out)\.((?:quarters|center)\..+|upright)$/.exec(id);
-  if (line) return `gust.${line[1]}`;
+  const block = tent.block.get(id);
+  if (block) return block;
   const at = tent.place.get(id)!;
   const between = (first: string, last: string) => at >= tent.place.get(first)! && at <= tent.place.get(last)!;
-  if (between("raise.A", "sides.notTight")) return "sides.gust";
-  return between("strike.people", "strike.corners") ? "strike.gust" : id;
+  return between("raise.A", "sides.notTight") ? "sides.laid" : id;
 }
 
 /** The call where a strike begins, by what is on the site; `null` where nothing has to come down. */
@@ -112,11 +208,10 @@ export const STRIKE: Record<SiteState, string | null> = {
   clear: null,
 };
 
-/** Every gate that the script and the table do not agree on. */
+/** Every gate, condition and kind of work that the script and the tables do not agree on. */
 export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): string[] {
-  const gates = new Map(
-    [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()].flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])),
-  );
+  const all = [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()];
+  const gates = new Map(all.flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])));
   const rows = tableFor(brief, frozen.plan);
   const wrong = [...rows.values()].flatMap((r) => {
     const step = gates.get(r.gate);
@@ -126,5 +221,30 @@ export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): stri
     if (step.gate.secondPersonTo !== (r.notBy ?? null)) return [`${r.gate} is not checked by somebody other than ${r.notBy ?? "nobody"}`];
     return [];
   });
-  return [...wrong, ...[...gates.keys()].filter((id) => !rows.has(id)).map((id) => `${id} is not in the table`)];
+  const surplus = [...gates.keys()].filter((id) => !rows.has(id)).map((id) => `${id} is not in the table`);
+  const work = all
+    .filter((s) => s.work !== workByHand(s.id))
+    .map((s) => `${s.id} is ${s.work ?? "no work"}, not ${workByHand(s.id) ?? "none"}`);
+  return [...wrong, ...surplus, ...work, ...conditionsWrong(frozen.script.conditions)];
+}
+
+function conditionsWrong(conditions: readonly Condition[]): string[] {
+  const same = CONDITIONS.map(({ gate, over, goodForMin, session, below }) => {
+    const is = conditions.find((c) => c.gate.id === gate);
+    if (!is) return `the condition ${gate} is missing`;
+    const { check, validForS, hard, session: lapses } = is.gate;
+    const told = [
+      [[...is.over].sort().join(), [...over].sort().join()],
+      [hard, true],
+      [validForS, goodForMin === undefined ? null : goodForMin * 60],
+      [lapses, session === true],
+      [check.kind === "wind" ? check.belowMph : undefined, below],
+    ];
+    const off = told.find(([has, wants]) => has !== wants);
+    return off ? `the condition ${gate} has ${off[0]}, not ${off[1]}` : null;
+  });
+  const surplus = conditions
+    .filter((c) => !CONDITIONS.some((row) => row.gate === c.gate.id))
+    .map((c) => `the condition ${c.gate.id} is not in the table`);
+  return [...same.filter((trouble) => trouble !== null), ...surplus];
 }

@@ -1,10 +1,14 @@
 /** What is tried on every state: who says what, how long after, and in which way. */
 import type { Intent, Reading } from "../../machines/install/commands.ts";
+import type { Gate } from "../../machines/install/gates.ts";
 import { attentionState } from "../../machines/install/job.ts";
-import { badValue, oddValue } from "../support/answers.ts";
+import { indexOf } from "../../machines/install/missing.ts";
+import { badValue, oddValue, PAPER } from "../support/answers.ts";
 import { HOUR, MINUTE, PEOPLE, SECOND } from "./fixtures.ts";
-import { answerIs, type Node } from "./state.ts";
-import { callOf, type Tent, thunderNear, windIs } from "./tent.ts";
+import { missingByHand } from "./missing.ts";
+import { papersTo, shownAt } from "./papers.ts";
+import { conditionsHere, type Node, strangeness } from "./state.ts";
+import { callOf, pieceOf, type Tent, TORN, thunderNear } from "./tent.ts";
 
 type Role = keyof typeof PEOPLE;
 export type Try = {
@@ -20,11 +24,19 @@ export type Try = {
 /** Tries one thing on a state and judges it. `null` where the command failed. */
 export type Attempt = (node: Node, t: Try) => Node | null;
 
-const wind = (gustMph: number, takenAt: number): Intent => ({
+const wind = (gustMph: number | null, takenAt: number): Intent => ({
   type: "reading",
-  reading: { kind: "wind", mph: Math.max(0, gustMph - 4), gustMph, takenAt, place: null },
+  reading: { kind: "wind", mph: Math.max(0, (gustMph ?? 10) - 4), gustMph, takenAt, fromDeg: null, place: null },
 });
-const thunder = (takenAt: number): Intent => ({ type: "reading", reading: { kind: "thunder", takenAt } satisfies Reading });
+const told = (kind: "thunder" | "warning" | "rain", takenAt: number): Intent => ({
+  type: "reading",
+  reading: { kind, takenAt } satisfies Reading,
+});
+const torn = (tent: Tent, type: "outOfUse" | "backInUse"): Intent => ({
+  type,
+  thing: { is: "piece", id: pieceOf(tent) },
+  because: type === "outOfUse" ? "torn at a ring" : "mended",
+});
 const press = (as: string, ask: Intent, role: Role = "lead", more: Partial<Try> = {}): Try => ({ as, ask, role, ...more });
 
 /** A truthful answer comes from the lead; where a second person is wanted, from the deputy. */
@@ -37,71 +49,70 @@ const ALWAYS: readonly Try[] = [
   press("next after a day", { type: "next" }, "lead", { after: 25 * HOUR }),
   press("next on a clock that ran back", { type: "next" }, "lead", { after: -HOUR, dropped: true }),
   press("next by crew", { type: "next" }, "crew"),
-  press("next by the manager", { type: "next" }, "manager"),
   press("back", { type: "back" }),
   press("back by crew", { type: "back" }, "crew"),
   press("hold by a trainee", { type: "hold" }, "trainee"),
   press("wait by a trainee", { type: "pause" }, "trainee"),
-  press("carry on", { type: "carryOn" }),
-  press("carry on by crew", { type: "carryOn" }, "crew"),
+  press("carry on", { type: "carryOn", became: null }),
+  press("carry on by crew", { type: "carryOn", became: null }, "crew"),
   press("make safe by a trainee", { type: "makeSafe", because: "a ring tore" }, "trainee"),
   press("stand down", { type: "standDown", because: "called off" }),
   press("stand down by crew", { type: "standDown", because: "called off" }, "crew"),
 ];
 
-export function tries(tent: Tent, { job, from }: Node): Try[] {
+/** What leads along a way out, from whichever call it was left. */
+export function straightOn(tent: Tent, { job, memory }: Node): Try[] {
+  const asked = missingByHand(tent, job, memory, job.snapshot.context.lastAt + SECOND);
+  const gate = asked === null ? undefined : indexOf(tent.frozen.script).gates.get(asked);
+  return [
+    press("next", { type: "next" }),
+    press("back", { type: "back" }),
+    ...(gate && tent.good.has(gate.id) && gate.check.kind !== "wind" ? shortAnswersTo(tent, gate) : []),
+  ];
+}
+
+export function tries(tent: Tent, node: Node): Try[] {
+  const { job, memory, from } = node;
   const { context } = job.snapshot;
   const now = context.lastAt + SECOND;
   const call = callOf(tent, job);
   const all = [...ALWAYS];
-  const gate = call?.gate ?? null;
+  const asked = missingByHand(tent, job, memory, now);
   const id = call?.id ?? tent.order[0]!;
-  const other = tent.order.find((o) => tent.rows.has(o) && o !== id)!;
+  const other = tent.gates.find(({ gate }) => gate !== id && gate !== asked && !isCondition(tent, gate))!.gate;
   all.push(
     press("answer of another call", { type: "answer", gate: other, value: { kind: "yesNo", yes: true } }),
     press("waiver of another call", { type: "waive", gate: other, because: "late" }),
-    press("waive", { type: "waive", gate: id, because: "nobody kneels" }),
-    press("waive by crew", { type: "waive", gate: id, because: "nobody kneels" }, "crew"),
+    press("waive", { type: "waive", gate: call?.gate?.id ?? asked ?? other, because: "nobody kneels" }),
+    press("waive by crew", { type: "waive", gate: call?.gate?.id ?? asked ?? other, because: "nobody kneels" }, "crew"),
+    press("warning: none, at any call", { type: "answer", gate: "warning", value: { kind: "yesNo", yes: true } }, "competent"),
   );
-  if (gate) {
-    const value = JSON.parse(tent.good.get(id)!);
-    const answer = (as: string, v: typeof value, role: Role) => all.push(press(as, { type: "answer", gate: id, value: v }, role));
-    answer("good answer", value, answerer(tent, id));
-    answer("good answer by the other person", value, answerer(tent, id) === "lead" ? "deputy" : "lead");
-    const first = context.answers[tent.rows.get(id)?.notBy ?? ""];
-    if (first)
-      all.push(
-        press("good answer spoken on the first one's phone, not allowed", { type: "answer", gate: id, value }, answerer(tent, id), {
-          heardOn: first.device,
-        }),
-        press("good answer spoken on another phone", { type: "answer", gate: id, value }, answerer(tent, id), {
-          heardOn: "a phone of its own",
-        }),
-      );
-    answer("bad answer", badValue(gate.check), answerer(tent, id));
-    answer("answer: not known", { kind: "unknown" }, answerer(tent, id));
-    answer("answer of another kind", oddValue(gate.check), answerer(tent, id));
-    answer("answer by a trainee, not allowed", value, "trainee");
-    answer("answer by the manager, not allowed", value, "manager");
-  }
+  const { gates } = indexOf(tent.frozen.script);
+  const own = call?.gate ?? null;
+  if (own) all.push(...answersTo(tent, node, own));
+  const missing = asked === null || asked === own?.id ? undefined : gates.get(asked);
+  if (missing && missing.check.kind !== "wind" && missing.check.kind !== "quiet") all.push(...shortAnswersTo(tent, missing));
   const held = attentionState(job) !== "working";
-  const odd = held || (gate !== null && call !== null && answerIs(tent, job, call.id) === "bad");
-  if (!odd) {
+  if (strangeness(tent, node) === 0) all.push(...disturbed(tent, node));
+  if (!held && strangeness(tent, node) <= 1)
     all.push(
       press("calm reading", wind(8, now)),
-      press("caution reading", wind(21, now)),
-      press("stop reading", wind(26, now)),
-      press("thunder", thunder(now)),
-      press("reading from the future", wind(8, now + MINUTE)),
-      press("reading by crew, not allowed", wind(8, now), "crew"),
-      press("11 minutes pass", { type: "note", text: "tea" }, "trainee", { after: 11 * MINUTE }),
-      press("31 minutes pass", { type: "note", text: "tea" }, "trainee", { after: 31 * MINUTE }),
-      press("a day passes", { type: "note", text: "night" }, "crew", { after: 25 * HOUR }),
+      press("calm reading from the future", wind(8, now + MINUTE)),
+      press("calm reading by crew, not allowed", wind(8, now), "crew"),
     );
-    if (context.wind) all.push(press("older reading", wind(8, context.wind.takenAt - MINUTE)));
-  }
+  if (Object.keys(context.outOfUse).length > 0)
+    all.push(
+      press("the piece is mended", torn(tent, "backInUse"), "competent"),
+      press("the piece is mended, by crew, not allowed", torn(tent, "backInUse"), "crew"),
+    );
+  if (context.hurt)
+    all.push(
+      press("carry on, and what became of it", { type: "carryOn", became: "with the medics" }),
+      press("somebody else is hurt", { type: "hurt", words: "his hand" }, "crew"),
+    );
+  if (context.wind && !held) all.push(press("older calm reading", wind(8, context.wind.takenAt - MINUTE)));
   const firstOfPhase = call !== null && tent.frozen.script.steps.find((s) => s.phase === call.phase) === call;
-  if (firstOfPhase && !held && from?.by !== "back")
+  if ((firstOfPhase || memory.under !== null) && !held && from?.by !== "back")
     all.push(
       press("agree to nothing", { type: "agree", target: 0 }, "competent"),
       press("disagree with nothing", { type: "disagree", target: 0 }, "competent"),
@@ -109,6 +120,79 @@ export function tries(tent: Tent, { job, from }: Node): Try[] {
       press("amend by crew", { type: "amend", because: "sheet came", to: tent.frozen }, "crew"),
     );
   return all;
+}
+
+const isCondition = (tent: Tent, gate: string) => indexOf(tent.frozen.script).conditions.has(gate);
+const goodOf = (tent: Tent, gate: string) => JSON.parse(tent.good.get(gate)!);
+
+function answersTo(tent: Tent, { job }: Node, gate: Gate): Try[] {
+  const { id } = gate;
+  const by = answerer(tent, id);
+  const answer = (as: string, value: unknown, role: Role, more: Partial<Try> = {}) =>
+    press(as, { type: "answer", gate: id, value: value as never }, role, more);
+  const good = goodOf(tent, id);
+  const first = job.snapshot.context.answers[tent.rows.get(id)?.notBy ?? ""];
+  const spoken = first
+    ? [
+        answer("good answer spoken on the first one's phone, not allowed", good, by, { heardOn: first.device }),
+        answer("good answer spoken on another phone", good, by, { heardOn: "a phone of its own" }),
+      ]
+    : [];
+  return [
+    answer("good answer", good, by),
+    answer("good answer by the other person", good, by === "lead" ? "deputy" : "lead"),
+    ...spoken,
+    ...papersTo(tent, id, { shown: shownAt(job, id), by }).map(({ as, role, ...more }) => answer(as, PAPER, role, more)),
+    answer("bad answer", badValue(gate.check), by),
+    answer("answer: not known", { kind: "unknown" }, by),
+    answer("answer of another kind", oddValue(gate.check), by),
+    answer("answer by a trainee, not allowed", good, "trainee"),
+    answer("answer by the manager, not allowed", good, "manager"),
+  ];
+}
+
+/** What was opened again, or what the next work needs. */
+const shortAnswersTo = (tent: Tent, { id, check }: Gate): Try[] => [
+  press("good answer to what is asked", { type: "answer", gate: id, value: goodOf(tent, id) }, answerer(tent, id)),
+  press(
+    "good answer to what is asked, by the other person",
+    { type: "answer", gate: id, value: goodOf(tent, id) },
+    answerer(tent, id) === "lead" ? "deputy" : "lead",
+  ),
+  press("bad answer to what is asked", { type: "answer", gate: id, value: badValue(check) }, answerer(tent, id)),
+  press("good answer to what is asked by a trainee, not allowed", { type: "answer", gate: id, value: goodOf(tent, id) }, "trainee"),
+];
+
+/** One thing goes wrong, or time passes. */
+export function disturbed(tent: Tent, node: Node): Try[] {
+  const now = node.job.snapshot.context.lastAt + SECOND;
+  const { gates } = indexOf(tent.frozen.script);
+  const bad = conditionsHere(tent, node).flatMap(({ gate, below }) => {
+    const { check } = gates.get(gate)!;
+    if (below !== undefined || check.kind !== "yesNo") return [];
+    return [press(`${gate}: no, by a trainee: it can only stop`, { type: "answer", gate, value: badValue(check) }, "trainee")];
+  });
+  const passes = (as: string, after: number) => press(as, { type: "note", text: "tea" }, "trainee", { after });
+  return [
+    ...bad,
+    press("caution reading", wind(21, now)),
+    press("reading without a gust", wind(null, now)),
+    press("stop reading by crew, can only stop for all", wind(26, now), "crew"),
+    press("stop reading from the future by a watcher, can only stop for all", wind(60, now + HOUR), "watcher"),
+    press("thunder by a watcher, can only stop for all", told("thunder", now), "watcher"),
+    press("warning by a trainee, can only stop for all", told("warning", now - HOUR), "trainee"),
+    ...(node.job.snapshot.context.hurt
+      ? []
+      : [press("somebody is hurt, by a trainee, can only stop", { type: "hurt", words: "man down" }, "trainee")]),
+    press("a piece is torn, by a trainee", torn(tent, "outOfUse"), "trainee"),
+    press("a piece is back that was never out", torn(tent, "backInUse"), "competent"),
+    press("rain by a trainee", told("rain", now), "trainee"),
+    passes("11 minutes pass", 11 * MINUTE),
+    passes("31 minutes pass", 31 * MINUTE),
+    passes("61 minutes pass", 61 * MINUTE),
+    passes("over two hours pass", 2 * HOUR + MINUTE),
+    passes("a day passes", 25 * HOUR),
+  ];
 }
 
 /** Both halves of an amendment, judged and not followed. */
@@ -123,26 +207,33 @@ export function settle(proposed: Node, before: Node, attempt: Attempt): void {
   attempt(proposed, press("agreed by another", { type: "agree", target }, "deputy"));
 }
 
-/** Carry on, read the wind, answer what is so, next. Says where that does not lead on. */
+/** The truthful thing to say next: what is asked, answered well, or "next". */
+export function truthful(tent: Tent, { job, memory }: Node): Try {
+  const { context } = job.snapshot;
+  const now = context.lastAt + SECOND;
+  if (attentionState(job) !== "working") return press("carry on", { type: "carryOn", became: context.hurt ? "with the medics" : null });
+  const asked = missingByHand(tent, job, memory, now);
+  if (asked === null) return press("next", { type: "next" });
+  if (asked === "thunder" || thunderNear(job, now))
+    return press("it stays quiet", { type: "note", text: "quiet" }, "crew", { after: 31 * MINUTE });
+  if (asked === TORN) return press("the piece is mended", torn(tent, "backInUse"), "competent");
+  if (asked.startsWith("wind.")) return press("calm reading", wind(8, now), "lead");
+  const first = (shownAt(job, asked) ?? context.answers[tent.rows.get(asked)?.notBy ?? ""])?.by;
+  return press("good answer", { type: "answer", gate: asked, value: goodOf(tent, asked) }, first === PEOPLE.lead ? "deputy" : "lead");
+}
+
+/** More questions in a row than any call has behind it. */
+const MAX_ASKED = 24;
+
+/** Carries on, answers truthfully what is asked, and says next, until it leads on. Says where it does not. */
 export function deadEnd(tent: Tent, node: Node, attempt: Attempt): string | null {
   const from = callOf(tent, node.job);
   if (!from) return null;
   let at: Node | null = node;
-  const then = (t: Try) => {
-    at = at && attempt(at, t);
-  };
-  if (attentionState(node.job) !== "working") then(press("carry on", { type: "carryOn" }));
-  const now = node.job.snapshot.context.lastAt + SECOND;
-  if (thunderNear(node.job, now)) then(press("it stays quiet", { type: "note", text: "quiet" }, "crew", { after: 31 * MINUTE }));
-  if (at && windIs(at.job, at.job.snapshot.context.lastAt + SECOND) !== "calm")
-    then(press("calm reading", wind(8, at.job.snapshot.context.lastAt + SECOND), "competent"));
-  if (tent.rows.has(from.id) && !tent.rows.get(from.id)!.wind && at && answerIs(tent, at.job, from.id) !== "good") {
-    const { notBy } = tent.rows.get(from.id)!;
-    const first = notBy ? at.job.snapshot.context.answers[notBy]?.by : undefined;
-    const role = first === PEOPLE.deputy ? "lead" : answerer(tent, from.id);
-    then(press("good answer", { type: "answer", gate: from.id, value: JSON.parse(tent.good.get(from.id)!) }, role));
+  for (let n = 0; at && n < MAX_ASKED; n++) {
+    if (attentionState(at.job) === "working" && callOf(tent, at.job) !== from) return null;
+    at = attempt(at, truthful(tent, at));
   }
-  then(press("next", { type: "next" }));
   if (!at) return `a command failed at ${from.id}`;
-  return callOf(tent, (at as Node).job) === from ? `stuck at ${from.id}` : null;
+  return callOf(tent, at.job) === from ? `stuck at ${from.id}` : null;
 }

@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { indexOf } from "../../machines/install/missing.ts";
+import type { Frozen, Work } from "../../machines/install/step.ts";
+import { badValue } from "../support/answers.ts";
+import { Crew } from "../support/crew.ts";
+import { briefOf, frozenOf, SMALL } from "./fixtures.ts";
+import { CONDITIONS, type ConditionRow } from "./gates.table.ts";
+import { workByHand } from "./tent.ts";
+
+const brief = briefOf(SMALL);
+const honest = frozenOf(brief);
+const order = honest.script.steps.map((s) => s.id);
+
+/** The call before the first one that is this kind of work and does not stand behind the gate of a condition. */
+const beforeWork = (work: Work): string =>
+  order.find((id, i) => workByHand(order[i + 1] ?? "") === work && !CONDITIONS.some(({ gate }) => gate === id))!;
+const { gates } = indexOf(honest.script);
+
+/** Jobs at those calls with everything there that the work needs, driven once. */
+const ready = new Map<Work, Crew>();
+function readyFor(work: Work, frozen: Frozen): Crew {
+  const known = ready.get(work) ?? new Crew(brief).goTo(beforeWork(work)).ready();
+  ready.set(work, known);
+  const crew = new Crew(brief);
+  Object.assign(crew, { job: known.job, at: known.at, entry: known.entry });
+  if (frozen !== honest) crew.onScript(frozen.script);
+  return crew;
+}
+
+/** Takes one condition away from a job that has all of them. */
+function take(crew: Crew, { gate, below }: ConditionRow) {
+  if (gate === "thunder") crew.thunder("watcher");
+  else if (below !== undefined) crew.gust(below);
+  else crew.say({ type: "answer", gate, value: badValue(gates.get(gate)!.check) }, "lead");
+}
+
+/** What a script does not notice of a condition over a kind of work: `null` where it shuts the way, and only for that. */
+function unnoticed(frozen: Frozen, row: ConditionRow, work: Work): string | null {
+  const crew = readyFor(work, frozen);
+  const here = crew.call;
+  take(crew, row);
+  const outcome = crew.next();
+  if ("did" in outcome || crew.call !== here) return `${crew.call} was entered`;
+  const [why] = outcome.refused;
+  return why?.why === "gate" && why.gate === row.gate ? null : `refused for ${JSON.stringify(why)}`;
+}
+
+const pairs = CONDITIONS.flatMap((row) => row.over.map((work) => [row.gate, work, row] as const));
+
+describe("each condition, walked up to", () => {
+  it.each(pairs)("%s shuts the way to %s", (_, work, row) => {
+    expect(unnoticed(honest, row, work)).toBeNull();
+  });
+
+  it.each(pairs)("that %s is gone from the script is noticed at %s", (gate, work, row) => {
+    const conditions = honest.script.conditions.filter((c) => c.gate.id !== gate);
+    expect(unnoticed({ ...honest, script: { ...honest.script, conditions } }, row, work)).not.toBeNull();
+  });
+
+  it("is asked of every kind of work of this tent", () => {
+    expect([...new Set(pairs.map(([, work]) => work))].every((work) => order.some((id) => workByHand(id) === work))).toBe(true);
+  });
+});

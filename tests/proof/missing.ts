@@ -1,0 +1,67 @@
+import type { Job } from "../../machines/install/job.ts";
+import { CONDITIONS } from "./gates.table.ts";
+import type { Memory } from "./invariants.ts";
+import { answered, callOf, lacking, outOf, stands, type Tent } from "./tent.ts";
+
+/** Whether a gate is no longer asked: answered well, or a soft one that was left out. Its age aside. */
+const isPassed = (tent: Tent, job: Job, gate: string): boolean =>
+  answered(tent, job, gate) === "good" || (!tent.rows.get(gate)!.hard && job.snapshot.context.waived[gate] !== undefined);
+
+const IS_CONDITION: ReadonlySet<string> = new Set(CONDITIONS.map(({ gate }) => gate));
+
+/** The first gate of this run before a call that is open again. Those that are conditions are asked before their work. */
+export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: string): string | null {
+  const [from, to] = [tent.place.get(began) ?? 0, tent.place.get(before) ?? 0];
+  for (const { gate, at } of tent.gates) {
+    if (at >= to) break;
+    if (at >= from && !IS_CONDITION.has(gate) && !isPassed(tent, job, gate)) return gate;
+  }
+  return null;
+}
+
+/** The call that "next" leads to, by the order of calls and the memory of where a way out goes on. */
+export function nextCall(tent: Tent, job: Job, { resumeAt }: Memory): string | null {
+  const call = callOf(tent, job);
+  if (!call) return null;
+  const place = tent.place.get(call.id);
+  if (place !== undefined) return tent.order[place + 1] ?? null;
+  const way = tent.frozen.script.escapes[call.phase as "up"];
+  return way[way.indexOf(call) + 1]?.id ?? resumeAt;
+}
+
+/**
+ * The first thing that is missing, by the tables and not by the chart: with nobody under, what was opened again, the call's own
+ * gate, and what the next call's work needs; with people under, the last two.
+ */
+export function missingByHand(tent: Tent, job: Job, memory: Memory, at: number): string | null {
+  // Dozens of commands are tried on one state, most of them at the same moment.
+  const before = known.get(job) ?? new Map<string, string | null>();
+  known.set(job, before);
+  const key = `${at} ${memory.since} ${memory.under} ${memory.began} ${memory.resumeAt}`;
+  const found = before.get(key);
+  if (found !== undefined) return found;
+  const missing = missingAt(tent, job, memory, at);
+  before.set(key, missing);
+  return missing;
+}
+const known = new WeakMap<Job, Map<string, string | null>>();
+
+function missingAt(tent: Tent, job: Job, memory: Memory, at: number): string | null {
+  const call = callOf(tent, job);
+  if (!call) return null;
+  const again = memory.under === null && tent.place.has(call.id) ? firstOpen(tent, job, memory, call.id) : null;
+  if (again) return again;
+  const row = tent.rows.get(call.id);
+  if (row && stands(tent, job, row.gate, at, memory.since) !== "good" && (row.hard || !job.snapshot.context.waived[row.gate]))
+    return row.gate;
+  const to = nextCall(tent, job, memory);
+  return to === null ? null : lacking(tent, job, to, at, memory.since);
+}
+
+/** Who is under after a count in or out. */
+export function underAfter(tent: Tent, after: Job, under: string | null): string | null {
+  if (under !== null) return answered(tent, after, outOf(under)) === "good" ? null : under;
+  const block = tent.block.get(callOf(tent, after)?.id ?? "");
+  if (block === undefined || after.snapshot.context.answers[block] === undefined) return null;
+  return answered(tent, after, outOf(block)) === "good" ? null : block;
+}
