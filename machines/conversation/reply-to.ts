@@ -1,27 +1,33 @@
 import { type Change, changesOf } from "../install/changes.ts";
 import { finding, isCumulative } from "../install/checks/any-check.ts";
 import type { Finding } from "../install/checks/registry.ts";
-import type { BindingIntent, Command, Did } from "../install/commands.ts";
+import type { BindingIntent, Command, Did, Reading } from "../install/commands.ts";
 import type { Answer, Value } from "../install/gates.ts";
-import type { GateId, Instant } from "../install/ids.ts";
-import { allSteps } from "../install/job.ts";
-import type { Refusal } from "../install/refusals.ts";
+import type { GateId, WallTime } from "../install/ids.ts";
+import { stepsIn } from "../install/job.ts";
+import { indexOf, type Question } from "../install/missing.ts";
+import type { MissingGate, Refusal, UnmetStatus } from "../install/refusals.ts";
 import type { JobState } from "../install/state.ts";
-import { status } from "../install/status.ts";
+import { isPassed, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
+import type { Thing } from "../install/thing.ts";
+import { canOnlyStop, worstMph } from "../install/weather.ts";
 import { own } from "../lookup/own.ts";
-import { answerValue, type EntryLookup, effectiveCommandBy } from "../record/effective-command.ts";
-import { lookupIn } from "../record/entries.ts";
+import { answerValue, effectiveCommandBy } from "../record/effective-command.ts";
+import { type EntryLookup, lookupIn } from "../record/entries.ts";
 import type { CommandEntry } from "../record/entry.ts";
-import { frozenBefore } from "../record/findings.ts";
+import { frozenBefore } from "../record/in-force.ts";
 import type { LiveJob } from "./live-job.ts";
+import { type Stop, stopsOf } from "./stops.ts";
 
-/** One reason why not, with what a sentence about it needs: the call whose gate it is, the answer there, what that comes to. */
+/** One reason why not, with what a sentence about it needs: what is asked, the answer there, what that comes to. */
 export type Reason = {
   readonly refusal: Refusal;
-  readonly step: Step | null;
+  readonly question: Question | null;
   readonly value: Value | null;
   readonly finding: Finding | null;
+  /** Whether it was said with a pole or people in hand: that is finished first. */
+  readonly inHand: boolean;
 };
 
 /** What the guide says back to an entry, as facts; `views/text` has the sentences. */
@@ -29,23 +35,49 @@ export type Reply =
   | { readonly is: "refused"; readonly reasons: readonly Reason[] }
   /** Done, and no more to say than that. */
   | { readonly is: "done"; readonly did: Did }
+  /** On to the next call, or the job is closed; with the answer that led on, where one did. */
+  | {
+      readonly is: "wentOn";
+      readonly did: Did;
+      readonly answer: Value | Reading | null;
+      readonly finding: Finding | null;
+      readonly to: Step | null;
+    }
+  /** Good, and something else is asked before it goes on. */
+  | { readonly is: "asks"; readonly answer: Value | Reading; readonly reason: Reason }
   /** An answer that is good, with what it comes to. */
-  | { readonly is: "answered"; readonly did: Did; readonly finding: Finding }
+  | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null; readonly stops: boolean }
   /** An answer that was recorded and keeps its gate shut. */
   | { readonly is: "notGood"; readonly reason: Reason }
-  /** Heard and waiting for "correct". `step` asks for it; `wanted` where the answer is outside of its limit; `takenAt` for a reading of earlier. */
+  /** Heard and waiting for "correct". `question` asks for it; `outOfLimit` where the answer is; `takenAt` for a reading of earlier, by the wall clock. */
   | {
       readonly is: "readBack";
       readonly intent: BindingIntent;
-      readonly step: Step | null;
+      readonly question: Question | null;
       readonly outOfLimit: boolean;
-      readonly takenAt: Instant | null;
+      readonly takenAt: WallTime | null;
     }
-  | { readonly is: "proposed"; readonly changes: readonly Change[] };
+  /** A thing out of use, with what that stops from here on. */
+  | { readonly is: "outOfUse"; readonly thing: Thing; readonly stops: readonly Stop[] }
+  /** Back, all but so many. */
+  | { readonly is: "backInUse"; readonly thing: Thing; readonly left: number }
+  | { readonly is: "proposed"; readonly changes: readonly Change[] }
+  /** At the standing tent, a wind at or over what was agreed for it: everybody out, or the walls off. */
+  | { readonly is: "overAgreed"; readonly what: Agreed; readonly mph: number; readonly agreedMph: number }
+  /** Somebody is hurt: where help is sent to, and where first aid is. */
+  | { readonly is: "hurt"; readonly address: string; readonly firstAid: string };
 
-/** How things stood when an entry was said: the script then in force, by its gates, and what had been answered. */
+/** What is agreed for a standing tent: the wind at which everybody leaves it, and the one at which its walls come off. */
+type Agreed = "evacuate" | "walls";
+/** By the gate that it is agreed at, the graver first. */
+const AGREED: readonly (readonly [GateId, Agreed])[] = [
+  ["plan.evacuate", "evacuate"],
+  ["plan.walls", "walls"],
+];
+
+/** How things stood when an entry was said: the script then in force, and what had been answered. */
 export type ReplyContext = {
-  readonly gates: ReadonlyMap<GateId, Step>;
+  readonly script: Script;
   readonly answers: JobState["answers"];
   readonly state: JobState;
   readonly earlier: EntryLookup;
@@ -58,7 +90,7 @@ const TOLD_WITH_TIME_MS = 60_000;
 export function contextOf({ job, entries }: Pick<LiveJob, "job" | "entries">, entry: CommandEntry): ReplyContext {
   const { context: state } = job.snapshot;
   const answers = Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
-  return { gates: stepsByGate(job.frozen.script), answers, state, earlier: lookupIn(entries) };
+  return { script: job.frozen.script, answers, state, earlier: lookupIn(entries) };
 }
 
 /**
@@ -67,64 +99,91 @@ export function contextOf({ job, entries }: Pick<LiveJob, "job" | "entries">, en
  */
 export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   const { outcome } = entry;
-  if ("refused" in outcome) return { is: "refused", reasons: outcome.refused.map((refusal) => reasonFor(refusal, then)) };
+  const reason = (refusal: Refusal) => reasonFor(refusal, entry, then);
+  if ("refused" in outcome) return { is: "refused", reasons: outcome.refused.map(reason) };
   const command = effectiveCommandBy(entry, then.earlier);
   if (command.type === "amend") return { is: "proposed", changes: changesOf(frozenBefore(entry.no, then.earlier), command.to) };
+  if (command.type === "hurt") {
+    const { address, firstAid } = frozenBefore(entry.no, then.earlier).brief.site;
+    return { is: "hurt", address, firstAid };
+  }
   const said = command.type === "readBack" ? command.intent : command;
   const answered = said.type === "answer" ? answerGiven(entry, command, said, then) : null;
   if (command.type === "readBack") {
-    const step = said.type === "answer" || said.type === "waive" ? (then.gates.get(said.gate) ?? null) : null;
-    return readBackOf(command.intent, step, answered?.unmet != null, command.at);
+    const question = said.type === "answer" || said.type === "waive" ? questionOf(said.gate, then) : null;
+    return readBackOf(command.intent, question, answered?.unmet != null, command);
   }
+  if (said.type === "outOfUse") return { is: "outOfUse", thing: said.thing, stops: stopsOf(then.script, entry.step, said.thing) };
+  if (said.type === "backInUse") return { is: "backInUse", thing: said.thing, left: outcome.left ?? 0 };
+  const over = said.type === "reading" ? overAgreed(said.reading, entry, then) : null;
+  if (over) return over;
+  const { did } = outcome;
+  const answer = said.type === "answer" ? said.value : said.type === "reading" ? said.reading : null;
+  if (outcome.and) return { is: "wentOn", did: outcome.and, answer, finding: answered?.finding ?? null, to: stepIn(entry, then) };
   if (answered?.unmet) return { is: "notGood", reason: answered.unmet };
-  return answered?.finding ? { is: "answered", did: outcome.did, finding: answered.finding } : { is: "done", did: outcome.did };
+  if (did === "moved" || did === "closed") return { is: "wentOn", did, answer: null, finding: null, to: stepIn(entry, then) };
+  const stops = said.type === "reading" && canOnlyStop(said.reading, then.state);
+  if (answer && outcome.asks && !stops) return { is: "asks", answer, reason: reason(outcome.asks) };
+  return answered?.finding || stops ? { is: "answered", did, finding: answered?.finding ?? null, stops } : { is: "done", did };
 }
 
-function reasonFor(refusal: Refusal, { gates, answers }: Pick<ReplyContext, "gates" | "answers">): Reason {
-  const step = "gate" in refusal ? (gates.get(refusal.gate) ?? null) : null;
-  const value = step?.gate ? (own(answers, step.gate.id)?.value ?? null) : null;
-  return { refusal, step, value, finding: step?.gate && value ? finding(step.gate.check, value, { answers }) : null };
+/** What a wind at the standing tent calls for, by what was agreed; by its gust, or what the mean may gust to. */
+function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
+  if (reading.kind !== "wind" || stepIn(entry, then)?.phase !== "standing") return null;
+  const mph = worstMph(reading);
+  for (const [gate, what] of AGREED) {
+    const value = own(then.answers, gate)?.value;
+    if (value?.kind === "measure" && mph >= value.n) return { is: "overAgreed", what, mph, agreedMph: value.n };
+  }
+  return null;
+}
+
+const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Question | null => indexOf(script).questions.get(gate) ?? null;
+
+/** Where the job stood after an entry. */
+const stepIn = ({ step }: CommandEntry, { script }: ReplyContext): Step | null => stepsIn(script).byId.get(step) ?? null;
+
+const IN_HAND: ReadonlySet<Step["work"]> = new Set(["lift", "under", "lower"]);
+
+function reasonFor(refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason {
+  const { answers } = then;
+  const question = "gate" in refusal && refusal.gate !== undefined ? questionOf(refusal.gate, then) : null;
+  const value = question ? (own(answers, question.gate.id)?.value ?? null) : null;
+  const found = question && value ? finding(question.gate.check, value, { answers }) : null;
+  return { refusal, question, value, finding: found, inHand: IN_HAND.has(stepIn(entry, then)?.work ?? null) };
 }
 
 /** What an answer comes to at its gate, with all that had been answered when it was given. */
 function answerGiven(
   entry: CommandEntry,
-  { by, device, at }: Command,
+  { by, device, at, wall }: Command,
   said: Extract<BindingIntent, { type: "answer" }>,
   then: ReplyContext,
 ) {
-  const gate = then.gates.get(said.gate)?.gate;
+  const gate = questionOf(said.gate, then)?.gate;
   if (!gate) return null;
-  const value = answerValue(entry, gate.check, then.earlier) ?? said.value;
-  const answer: Answer = { gate: gate.id, value, by, device, at, entry: entry.no };
+  const value = answerValue(entry, then.earlier) ?? said.value;
+  const looked = "did" in entry.outcome && entry.outcome.did === "seen";
+  const seen = looked ? { seen: { by, device, entry: entry.no } } : {};
+  const answer: Answer = { gate: gate.id, value, by, device, at, entry: entry.no, ...seen };
   const answers = { ...then.answers, [gate.id]: answer };
-  const is = status(gate, { ...then.state, answers, waived: {}, lastAt: at }, at);
-  const good = is === "good" || is === "waived";
+  const is = status(gate, { ...then.state, answers, waived: {}, lastAt: at, wallAheadMs: wall - at, sessionAt: 0 }, at);
+  const missing: MissingGate = { why: "gate", gate: gate.id, status: is as UnmetStatus, asked: "here", because: null, notBefore: null };
   return {
     finding: finding(gate.check, value, { answers }),
-    unmet: good ? null : reasonFor({ why: "gate", gate: gate.id, status: is }, { gates: then.gates, answers }),
+    unmet: isPassed(is) ? null : reasonFor(missing, entry, { ...then, answers }),
   };
 }
 
 /** What is answered bit by bit is not held against its limit until all of it is there. */
-function readBackOf(intent: BindingIntent, step: Step | null, unmet: boolean, at: Instant): Reply {
-  const cumulative = step?.gate != null && isCumulative(step.gate.check);
+function readBackOf(intent: BindingIntent, question: Question | null, unmet: boolean, { at, wall }: Command): Reply {
+  const cumulative = question !== null && isCumulative(question.gate.check);
   const taken = intent.type === "reading" ? intent.reading.takenAt : at;
   return {
     is: "readBack",
     intent,
-    step: cumulative ? null : step,
+    question: cumulative ? null : question,
     outOfLimit: unmet && !cumulative,
-    takenAt: at - taken < TOLD_WITH_TIME_MS ? null : taken,
+    takenAt: at - taken < TOLD_WITH_TIME_MS ? null : taken + wall - at,
   };
-}
-
-const known = new WeakMap<Script, ReadonlyMap<GateId, Step>>();
-/** The calls of a script by their gates, made once a script. */
-export function stepsByGate(script: Script): ReadonlyMap<GateId, Step> {
-  const before = known.get(script);
-  if (before) return before;
-  const gates = new Map(allSteps(script).flatMap((s) => (s.gate ? [[s.gate.id, s] as const] : [])));
-  known.set(script, gates);
-  return gates;
 }

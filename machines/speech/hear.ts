@@ -2,17 +2,20 @@ import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
 import type { Step } from "../install/step.ts";
 import type { Language } from "./language.ts";
-import { isBinding, type Meaning } from "./meanings.ts";
+import { type Listening, NOTHING_ASKED } from "./listening.ts";
+import { isBinding, type Meaning, onlyStops } from "./meanings.ts";
 import { plain } from "./plain.ts";
 
 /** What the guide is waiting for when somebody speaks. */
 export type ListeningContext = {
-  readonly step: Step | null;
+  readonly listening: Listening;
   readonly attention: Attention;
   /** Whether a read-back on this device is waiting for "correct". */
   readonly waiting: boolean;
   /** The word people say first to address the guide through an open microphone. */
   readonly wakeWord: string;
+  /** The gust that stops the job's work: a reading of as much is taken at once, from anybody. */
+  readonly stopGustMph: number;
   readonly language: Language;
 };
 
@@ -25,19 +28,19 @@ export type Heard =
   | { readonly words: string; readonly leftAlone: "chatter" | "wakeWord" };
 
 /** Calls that keep both hands on the lacing. If they have no gate, "next" and "back" need no wake word or button. */
-const LACING: ReadonlySet<string> = new Set(["lace.start", "lace.ring", "lace.valance", "lace.back"]);
+const LACING: ReadonlySet<string> = new Set(["lace.first", "lace.ring", "lace.out"]);
 const isLacing = (step: Step | null) => step !== null && step.gate === null && LACING.has(step.wordsKey);
 
 /** One of the recognizer's alternatives and its meaning at this call. */
 type Alternative = { readonly words: string; readonly meant: Meaning };
 
 /**
- * Interprets one utterance. How strict it is depends on what a mistake costs: hold words are accepted from anybody at once;
- * light words are accepted as a whole utterance; binding words need the talk button or the wake word, and are read back. All
- * else is chatter. Each alternative is parsed once.
+ * Interprets one utterance. How strict it is depends on what a mistake costs: hold words, and alarms that can only stop work, are
+ * accepted from anybody at once; light words are accepted as a whole utterance; binding words need the talk button or the wake
+ * word, and are read back. All else is chatter.
  */
 export function hear({ alternatives, talk }: Utterance, context: ListeningContext): Heard {
-  const { language, step, wakeWord, waiting } = context;
+  const { language, listening, wakeWord, waiting } = context;
   const said = alternatives.map((a) => a.trim()).filter((a) => a !== "");
   const [best = ""] = said;
   const afterWake = said.flatMap((a) => afterWakeWord(a, wakeWord) ?? []);
@@ -45,9 +48,11 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
   const source: Spoken = talk ? "talk" : woken ? "wake" : "open";
   const hold = [...said, ...afterWake].find(language.isHold);
   if (hold !== undefined) return { words: hold, source, meant: { intent: { type: "hold" } }, readBack: false };
-  const guesses = (woken ? afterWake : said).map((words): Alternative => ({ words, meant: language.understand(words, step) }));
+  const guesses = (woken ? afterWake : said).map((words): Alternative => ({ words, meant: language.understand(words, listening) }));
   const [first = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
+  const alarm = alarmIn(guesses, context);
+  if (alarm) return { ...alarm, source, readBack: false };
   // A hold word inside another sentence, or in any alternative if none was understood, pauses work. A note may mention one.
   const waits =
     "notUnderstood" in first.meant ? said.some(language.holdsInside) : language.holdsInside(first.words) && !isNote(first.meant);
@@ -58,6 +63,17 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
   return { words: best, leftAlone: guesses.some(({ meant }) => !("notUnderstood" in meant)) ? "wakeWord" : "chatter" };
 }
 
+/**
+ * The alternative that raises an alarm: the best one, or any if the best means nothing. A wind has to be called one: a bare number
+ * is a wind only where that is asked, and then it is an answer.
+ */
+function alarmIn(guesses: readonly Alternative[], { language, stopGustMph }: ListeningContext): Alternative | null {
+  const [first = NOTHING] = guesses;
+  const raises = ({ words, meant }: Alternative) =>
+    onlyStops(meant, stopGustMph) && (!("wind" in meant) || "wind" in language.understand(words, NOTHING_ASKED));
+  return ("notUnderstood" in first.meant ? guesses : [first]).find(raises) ?? null;
+}
+
 const NOTHING: Alternative = { words: "", meant: { notUnderstood: true } };
 const isNote = (meant: Meaning): boolean => "intent" in meant && meant.intent.type === "note";
 
@@ -65,7 +81,8 @@ const isNote = (meant: Meaning): boolean => "intent" in meant && meant.intent.ty
  * The meaning of an utterance addressed to the guide. If the alternatives disagree, the guide asks again. While a read-back is
  * waiting, "yes" is never an answer itself: a read-back of "no" would become a recorded yes.
  */
-function addressedToGuide(guesses: readonly Alternative[], source: Spoken, { language, waiting }: ListeningContext): Heard {
+function addressedToGuide(guesses: readonly Alternative[], source: Spoken, context: ListeningContext): Heard {
+  const { language, waiting, stopGustMph } = context;
   const [{ words: best } = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   if (waiting && language.isYes(plain(best))) return heard({ sayCorrect: true });
@@ -77,8 +94,9 @@ function addressedToGuide(guesses: readonly Alternative[], source: Spoken, { lan
   // a better alternative that was not understood is longer: "not tied off" is not "tied off".
   const length = (words: string) => plain(words).split(" ").length;
   const cut = guesses.slice(0, guesses.indexOf(one)).some((g) => length(g.words) > length(one.words));
-  if (cut || (!isBinding(one.meant) && one.words !== best)) return heard({ notUnderstood: true });
-  return { ...one, source, readBack: isBinding(one.meant) };
+  const binding = isBinding(one.meant) && !onlyStops(one.meant, stopGustMph);
+  if (cut || (!binding && one.words !== best)) return heard({ notUnderstood: true });
+  return { ...one, source, readBack: binding };
 }
 
 function unanimous(guesses: readonly Alternative[]): Alternative | null {
@@ -95,8 +113,8 @@ function ambiguousMeaning(guesses: readonly Alternative[]): Meaning {
   return { ambiguous: { n: [...new Set(numbers.map((v) => v.n))], unit: first.kind === "measure" ? first.unit : "count" } };
 }
 
-function isLight(meant: Meaning, { step, attention, waiting }: ListeningContext): boolean {
-  if ("question" in meant || "thunder" in meant || "remark" in meant) return true;
+function isLight(meant: Meaning, { listening, attention, waiting }: ListeningContext): boolean {
+  if ("question" in meant || "rain" in meant || "remark" in meant) return true;
   if ("confirm" in meant) return waiting && meant.confirm === "wrong";
   if (!("intent" in meant)) return false;
   switch (meant.intent.type) {
@@ -104,7 +122,7 @@ function isLight(meant: Meaning, { step, attention, waiting }: ListeningContext)
       return true;
     case "next":
     case "back":
-      return isLacing(step) && attention === "working";
+      return isLacing(listening.step) && attention === "working";
     case "carryOn":
       return attention === "paused";
     default:

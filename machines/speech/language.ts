@@ -1,11 +1,11 @@
-import type { Step } from "../install/step.ts";
+import type { Listening } from "./listening.ts";
 import type { Meaning } from "./meanings.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** What a language must provide for speech. Each language has its own folder: `en/`. */
 export type Language = {
-  /** The meaning of words at a call. How strictly spoken words are taken is decided in `hear`. */
-  readonly understand: (words: string, step: Step | null) => Meaning;
+  /** The meaning of words where a job stands. How strictly spoken words are taken is decided in `hear`. */
+  readonly understand: (words: string, listening: Listening) => Meaning;
   /** Whether the words as a whole are a hold. */
   readonly isHold: (words: string) => boolean;
   /** Whether a hold word occurs in a longer sentence. */

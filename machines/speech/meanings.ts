@@ -1,28 +1,51 @@
 import type { BindingIntent, Intent } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
+import { worstMph } from "../install/weather.ts";
+import type { LoadItem } from "../tent/load.ts";
 import type { Clock } from "./clock.ts";
 import type { Question } from "./question.ts";
 
-/** A spoken wind reading. The server works out what time "five minutes ago" is. */
-export type SpokenWind = { readonly mph: number; readonly gustMph: number | null; readonly taken: Clock | null };
+/** A spoken wind reading. `fromDeg` is where it blows from. The server works out what time "five minutes ago" is. */
+export type SpokenWind = {
+  readonly mph: number;
+  readonly gustMph: number | null;
+  readonly fromDeg: number | null;
+  readonly taken: Clock | null;
+};
+
+/** A piece by its id, or so many of what goes by one name: which of them is meant, and how many where nobody said, depends on the job. */
+export type NamedItems = { readonly items: readonly LoadItem[]; readonly n: number | null };
+export type NamedThing = { readonly piece: string } | NamedItems;
+
+/** Intents that no words stand for by themselves. */
+type NotSpoken = "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" | "hurt" | "outOfUse" | "backInUse";
 
 /**
  * The meaning of words: a command, without the fields that the server adds; a question, which is answered but not recorded; a
  * reading; the reply to a read-back; or why it is none of these.
  */
 export type Meaning =
-  | { readonly intent: Exclude<Intent, { type: "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" }> }
+  | { readonly intent: Exclude<Intent, { type: NotSpoken }> }
   | { readonly wind: SpokenWind }
   | { readonly thunder: true }
+  /** A weather warning was put out. */
+  | { readonly warning: true }
+  | { readonly rain: true }
+  /** Everybody is told to leave the tent, in these words. */
+  | { readonly everybodyOut: string }
+  /** Somebody is hurt, in these words. */
+  | { readonly hurt: string }
+  | { readonly outOfUse: NamedThing; readonly because: string }
+  | { readonly backInUse: NamedThing; readonly because: string }
+  /** The lead is handed over to somebody, as they were called. */
+  | { readonly handOver: string }
   | { readonly confirm: "correct" | "wrong" }
   | { readonly question: Question }
   /** A pole's lean at a call that does not ask for one; kept as a note. */
   | { readonly remark: string }
   | { readonly wrongUnit: { readonly gave: string; readonly wants: string } }
-  /** A negative wind, one above the largest possible, or a gust below its mean. */
+  /** A negative wind, one above the largest possible, a gust below its mean, or one from no point of the compass. */
   | { readonly noSuchWind: true }
-  /** A lean without a direction, or with a minus sign. */
-  | { readonly whichWay: true }
   /** "Yes" to a read-back, which needs "correct" or "wrong". */
   | { readonly sayCorrect: true }
   /** Words that can be read as several numbers; the guide asks again. */
@@ -34,8 +57,20 @@ export type Meaning =
 const BINDING: ReadonlySet<string> = new Set<BindingIntent["type"]>(["answer", "waive", "standDown"]);
 
 /**
+ * Whether a meaning can do nothing but stop work. It is taken from anybody, however it was spoken. A wind counts where its gust
+ * is at the stop limit, or may be: see `worstMph`.
+ *
+ * @example onlyStops({ wind: { mph: 25, gustMph: null, fromDeg: null, taken: null } }, 38) // true
+ */
+export function onlyStops(meant: Meaning, stopGustMph: number): boolean {
+  if ("wind" in meant) return worstMph(meant.wind) >= stopGustMph;
+  return "thunder" in meant || "warning" in meant || "everybodyOut" in meant || "hurt" in meant;
+}
+
+/**
  * Whether a meaning is read back and confirmed before it counts. Thunder is not, because it can only stop work.
  *
  * @example isBinding({ thunder: true }) // false
  */
-export const isBinding = (meant: Meaning): boolean => "wind" in meant || ("intent" in meant && BINDING.has(meant.intent.type));
+export const isBinding = (meant: Meaning): boolean =>
+  "wind" in meant || "outOfUse" in meant || "backInUse" in meant || ("intent" in meant && BINDING.has(meant.intent.type));

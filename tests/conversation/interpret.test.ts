@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { interpret, type Screen } from "../../machines/conversation/interpret.ts";
+import { missingNow } from "../../machines/install/job.ts";
 import { english } from "../../machines/speech/en/english.ts";
-import { START } from "../proof/fixtures.ts";
+import { HOUR, START } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 
 const screen: Screen = { device: "phone-1", wakeWord: "albatross", language: english };
@@ -52,14 +53,72 @@ describe("what was said comes to a command, a question, or nothing", () => {
     }));
   it("a wind of five minutes ago is a reading of then, and where it was taken is not made up", () =>
     expect(typed(crew, "wind 8 gusting 12, five minutes ago")).toMatchObject({
-      intent: { type: "reading", reading: { kind: "wind", mph: 8, gustMph: 12, takenAt: crew.at - 300_000, place: null } },
+      intent: { type: "reading", reading: { kind: "wind", mph: 8, gustMph: 12, fromDeg: null, takenAt: crew.at - 300_000, place: null } },
     }));
+  it("where it blows from is kept with it", () =>
+    expect(typed(crew, "ten gusting fifteen out of the southwest")).toMatchObject({
+      intent: { type: "reading", reading: { kind: "wind", mph: 10, gustMph: 15, fromDeg: 225 } },
+    }));
+  it("a warning and rain are readings of this moment too", () => {
+    const reading = (kind: string) => ({ spoken: "open", intent: { type: "reading", reading: { kind, takenAt: crew.at } } });
+    expect(heard(crew, "there's a tornado warning", false)).toMatchObject(reading("warning"));
+    expect(heard(crew, "it's raining", false)).toMatchObject(reading("rain"));
+  });
+  it("everybody out makes safe, because of these words", () =>
+    expect(heard(crew, "Everybody out!", false)).toMatchObject({
+      is: "command",
+      intent: { type: "makeSafe", because: "Everybody out" },
+      spoken: "open",
+    }));
+  it("somebody hurt is told in the words it was told in", () =>
+    expect(heard(crew, "somebody's hurt by the truck", false)).toMatchObject({
+      is: "command",
+      intent: { type: "hurt", words: "somebody's hurt by the truck" },
+    }));
+  it("a wind at the job's own stop limit is a reading at once, and one below is read back", () => {
+    const { stopGustMph } = crew.job.snapshot.context.limits;
+    expect(heard(crew, `ten gusting ${stopGustMph}`, false)).toMatchObject({ intent: { type: "reading", reading: { kind: "wind" } } });
+    expect(heard(crew, `ten gusting ${stopGustMph - 1}`, false)).toMatchObject({ is: "leftAlone", because: "wakeWord" });
+    expect(heard(crew, `ten gusting ${stopGustMph - 1}`)).toMatchObject({ intent: { type: "readBack" } });
+  });
   it("a job that is closed is still held, and still asked about", () => {
     const closed = new Crew();
     closed.say({ type: "standDown", because: "called off" });
     expect(closed.call).toBe("closed");
     expect(heard(closed, "hold", false)).toMatchObject({ is: "command", intent: { type: "hold" } });
     expect(heard(closed, "why", false)).toMatchObject({ is: "question" });
+  });
+});
+
+describe("what is asked where a job stands", () => {
+  const asked = (crew: Crew) => missingNow(crew.job, crew.at)?.gate;
+  /** Answers what is asked until it is this, or the job moves on. */
+  const until = (crew: Crew, gate: string) => {
+    for (const here = crew.call; asked(crew) !== gate; ) {
+      if (crew.call !== here || asked(crew) === undefined) throw new Error(`${gate} was not asked at ${here}`);
+      if (crew.gate(asked(crew)!).check.kind === "wind") crew.gust(8);
+      else crew.answer("good");
+    }
+    return crew;
+  };
+  it("is answered, though it is a condition of the next call and not the gate of this one", () => {
+    const crew = until(new Crew().goTo("sides.laid"), "hats");
+    expect(crew.call).toBe("sides.laid");
+    expect(heard(crew, "hats on")).toMatchObject({
+      intent: { type: "readBack", intent: { type: "answer", gate: "hats", value: { kind: "yesNo", yes: true } } },
+    });
+  });
+  it("if the words are no answer to it, they may answer the call's own gate again", () => {
+    const crew = until(new Crew().goTo("sides.laid"), "hats");
+    expect(heard(crew, "eight poles")).toMatchObject({
+      intent: { type: "readBack", intent: { type: "answer", gate: "sides.laid", value: { kind: "count", n: 8 } } },
+    });
+  });
+  it("a bare number is a wind where the wind is asked", () => {
+    const crew = new Crew().goTo("sides.laid");
+    crew.at += HOUR;
+    until(crew, "wind.lift");
+    expect(typed(crew, "seven")).toMatchObject({ intent: { type: "reading", reading: { kind: "wind", mph: 7, gustMph: null } } });
   });
 });
 

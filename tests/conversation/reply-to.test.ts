@@ -17,15 +17,15 @@ describe("what the guide says back, as facts", async () => {
   it("a next past an open gate names the gate and its call", async () =>
     expect(await replied(job.say({ type: "next" }))).toMatchObject({
       is: "refused",
-      reasons: [{ refusal: { why: "gate", gate: "sheet.atHand", status: "open" }, step: { id: "sheet.atHand" }, value: null }],
+      reasons: [{ refusal: { why: "gate", gate: "sheet.atHand", status: "open" }, question: { wordsKey: "sheet.atHand" }, value: null }],
     }));
   it("an answer out of limits is recorded, and is said to be so with its value", async () =>
     expect(await replied(job.say({ type: "answer", gate: "sheet.atHand", value: { kind: "document", named: "RC-4040" } }))).toMatchObject({
       is: "notGood",
       reason: { refusal: { status: "outOfLimit" }, value: { named: "RC-4040" } },
     }));
-  it("a good answer is no more than done", async () =>
-    expect(await replied(await job.answerWell())).toEqual({ is: "done", did: "answered" }));
+  it("a good answer leads on, and the next call is told", async () =>
+    expect(await replied(await job.answerWell())).toMatchObject({ is: "wentOn", did: "moved", to: { id: "permit" } }));
   it("a part of a list says what is still missing", async () => {
     await job.to((s) => s.step === "kit.loaded");
     const reply = await replied(job.say({ type: "answer", gate: "kit.loaded", value: { kind: "counts", n: { stakePlate: 1 } } }));
@@ -38,11 +38,14 @@ describe("what the guide says back, as facts", async () => {
       await replied(
         job.say({ type: "readBack", intent: { type: "answer", gate: "sheet.atHand", value: { kind: "document", named: "X-1" } } }),
       ),
-    ).toMatchObject({ is: "readBack", step: { id: "sheet.atHand" }, outOfLimit: true, takenAt: null }));
+    ).toMatchObject({ is: "readBack", question: { wordsKey: "sheet.atHand" }, outOfLimit: true, takenAt: null }));
   it("a reading of ten minutes ago is read back with its time, one of just now without", async () => {
-    const at = job.liveJobs.now();
+    const { at } = (await job.liveJobs.load(job.job)).now;
     const wind = (takenAt: number) =>
-      ({ type: "readBack", intent: { type: "reading", reading: { kind: "wind", mph: 5, gustMph: null, takenAt, place: null } } }) as const;
+      ({
+        type: "readBack",
+        intent: { type: "reading", reading: { kind: "wind", mph: 5, gustMph: null, fromDeg: null, takenAt, place: null } },
+      }) as const;
     expect(await replied(job.say(wind(at - 600_000)))).toMatchObject({ is: "readBack", takenAt: at - 600_000 });
     expect(await replied(job.say(wind(at)))).toMatchObject({ is: "readBack", takenAt: null });
   });

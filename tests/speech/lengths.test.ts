@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import type { Step } from "../../machines/install/step.ts";
 import { english } from "../../machines/speech/en/english.ts";
-import { understand } from "../../machines/speech/en/understand.ts";
-import { hear } from "../../machines/speech/hear.ts";
+import { understand as understandAt } from "../../machines/speech/en/understand.ts";
+import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
 import { rectangle, TAPING } from "../support/marks.ts";
 import { stepWith } from "../support/steps.ts";
 
+const understand = (said: string, step: Step) => understandAt(said, { step, asks: null });
 const squaring = stepWith({ kind: "lengths", want: rectangle(60, 120), inPer50Ft: 1, taping: TAPING }, { wordsKey: "squared" });
 const ft = (lengths: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "lengths", ft: lengths } } });
 const loading = stepWith({
@@ -12,6 +14,14 @@ const loading = stepWith({
   as: null,
   want: { perimeterStake: 96, stakePlate: 44, perimeterStrap: 44, sidePole: 30, polePlate: 9, interiorStake: 9, interiorStrap: 9 },
 });
+const ears: ListeningContext = {
+  listening: { step: squaring, asks: null },
+  attention: "working",
+  waiting: false,
+  wakeWord: "albatross",
+  stopGustMph: 30,
+  language: english,
+};
 const n = (counts: Record<string, number>) => ({ intent: { type: "answer", gate: "here", value: { kind: "counts", n: counts } } });
 
 describe("a length called off the tape", () => {
@@ -30,6 +40,11 @@ describe("a length called off the tape", () => {
     ["A to B 120 feet, B to C 60 feet", { AB: 120, BC: 60 }],
     ["AB 120 BC 60 CD 118", { AB: 120, BC: 60, CD: 118 }],
     ["DC 118 ft then AC 133 ft 3 in", { CD: 118, AC: 133.25 }],
+    ["Alpha to Charlie, one thirty-three foot three", { AC: 133.25 }],
+    ["corner Alpha to corner Charlie 133 foot 3", { AC: 133.25 }],
+    ["diagonal Bravo Delta 133 feet 3 1/4", { BD: 133.270833 }],
+    ["Alpha Bravo 120, Bravo Charlie 60, Charlie-Delta 118", { AB: 120, BC: 60, CD: 118 }],
+    ["alpha bravo one twenty bravo charlie sixty", { AB: 120, BC: 60 }],
   ])("%s", (said, lengths) => expect(understand(said, squaring)).toEqual(ft(lengths)));
 
   it("of two readings the one near the wanted length is taken", () =>
@@ -42,22 +57,12 @@ describe("a length called off the tape", () => {
   );
   it("degrees are a wrong unit", () => expect(understand("A to B 10 degrees", squaring)).toMatchObject({ wrongUnit: { wants: "ft" } }));
   it("is binding, so with the talk button it is read back", () =>
-    expect(
-      hear(
-        { alternatives: ["A to B one twenty"], talk: true },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
-      ),
-    ).toMatchObject({
+    expect(hear({ alternatives: ["A to B one twenty"], talk: true }, ears)).toMatchObject({
       meant: ft({ AB: 120 }),
       readBack: true,
     }));
   it("is chatter without the talk button", () =>
-    expect(
-      hear(
-        { alternatives: ["A to B one twenty"], talk: false },
-        { step: squaring, attention: "working", waiting: false, wakeWord: "albatross", language: english },
-      ),
-    ).toMatchObject({
+    expect(hear({ alternatives: ["A to B one twenty"], talk: false }, ears)).toMatchObject({
       leftAlone: "wakeWord",
     }));
 });

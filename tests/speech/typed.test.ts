@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { exactly, type gate, measure, yes } from "../../machines/install/gates.ts";
+import { exactly, measure, yes } from "../../machines/install/gates.ts";
+import type { Step } from "../../machines/install/step.ts";
 import { readNumber } from "../../machines/speech/en/numbers.ts";
-import { understand } from "../../machines/speech/en/understand.ts";
+import { understand as understandAt } from "../../machines/speech/en/understand.ts";
 import { inUnit } from "../../machines/speech/quantity.ts";
 import { stepWith } from "../support/steps.ts";
 
-const asked = (asks: Parameters<typeof gate>[0]) => stepWith(asks);
+const understand = (said: string, step: Step | null) => understandAt(said, { step, asks: null });
 
 describe("numbers as crews write and say them", () => {
   it.each([
@@ -35,14 +36,14 @@ describe("numbers as crews write and say them", () => {
 
 describe("the meaning of words depends on the gate", () => {
   it("eight is a measurement, a count, or nothing", () => {
-    expect(understand("eight", asked(measure("in", 0, 6)))).toEqual({
+    expect(understand("eight", stepWith(measure("in", 0, 6)))).toEqual({
       intent: { type: "answer", gate: "here", value: { kind: "measure", n: 8, unit: "in" } },
     });
-    expect(understand("eight", asked(exactly(8)))).toEqual({ intent: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
-    expect(understand("eight", asked(yes))).toEqual({ notUnderstood: true });
+    expect(understand("eight", stepWith(exactly(8)))).toEqual({ intent: { type: "answer", gate: "here", value: { kind: "count", n: 8 } } });
+    expect(understand("eight", stepWith(yes))).toEqual({ notUnderstood: true });
   });
   it("a wrong unit is reported", () =>
-    expect(understand("8 degrees", asked(measure("in", 0, 6)))).toEqual({ wrongUnit: { gave: "deg", wants: "in" } }));
+    expect(understand("8 degrees", stepWith(measure("in", 0, 6)))).toEqual({ wrongUnit: { gave: "deg", wants: "in" } }));
   it.each([
     "okay, next one!",
     "don't say next till I tell you",
@@ -53,13 +54,13 @@ describe("the meaning of words depends on the gate", () => {
     "we're good, all clear",
     "one, two, three, up",
   ])("%s: chatter", (heard) => {
-    expect(understand(heard, asked(yes))).toEqual({ notUnderstood: true });
-    expect(understand(heard, asked(exactly(6)))).toEqual({ notUnderstood: true });
+    expect(understand(heard, stepWith(yes))).toEqual({ notUnderstood: true });
+    expect(understand(heard, stepWith(exactly(6)))).toEqual({ notUnderstood: true });
   });
   it("a hold needs no gate", () => expect(understand("Hold!", null)).toEqual({ intent: { type: "hold" } }));
   it("a wind reading with its gust", () =>
     expect(understand("fourteen gusting nineteen", null)).toEqual({
-      wind: { mph: 14, gustMph: 19, taken: null },
+      wind: { mph: 14, gustMph: 19, fromDeg: null, taken: null },
     }));
   it("a note keeps its words as typed", () =>
     expect(understand("note: torn loop, Seam 2", null)).toEqual({ intent: { type: "note", text: "torn loop, Seam 2" } }));

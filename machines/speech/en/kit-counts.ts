@@ -1,9 +1,9 @@
-import type { KitItem } from "../../tent/types.ts";
+import type { LoadItem } from "../../tent/load.ts";
 import type { AnswerParser } from "./asked.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 
 /** Names of the items on the truck. A bare "stakes", "plates", or "straps" is accepted only if the list has one kind of them. */
-const CALLED: Readonly<Record<KitItem, RegExp>> = {
+const CALLED: Readonly<Record<LoadItem, RegExp>> = {
   wholeTop: /^(?:whole )?tops?$/,
   endPiece: /^(?:end pieces?|ends?)$/,
   splitEndPiece: /^(?:split end pieces?|split ends?|half ends?)$/,
@@ -18,13 +18,37 @@ const CALLED: Readonly<Record<KitItem, RegExp>> = {
   interiorStake: /^(?:(?:interior|inside) )?stakes?$/,
   interiorStrap: /^(?:(?:interior|inside) )?straps?$/,
   polePlate: /^(?:pole |base )?plates?$/,
+  firstAidKit: /^(?:first aid|first[- ]aid kits?|aid kits?)$/,
+  horn: /^(?:air |signal )?horns?$/,
+  windMeter: /^(?:wind meters?|wind gauges?|anemometers?)$/,
+  hardHat: /^(?:hard ?hats?|hats?|helmets?)$/,
+  whitePaint: /^(?:(?:cans? of |white )*paint(?: cans?)?|cans?)$/,
+  tape300: /^(?:long |(?:300|three hundred)[- ](?:foot|feet|ft) )?tapes?$/,
+  tape200: /^(?:long |(?:200|two hundred)[- ](?:foot|feet|ft) )?tapes?$/,
+  tape100: /^(?:short |(?:100|a hundred|one hundred)[- ](?:foot|feet|ft) )?tapes?$/,
+  stringLine: /^(?:strings?|string lines?|mason'?s? lines?)$/,
+  level: /^(?:levels?|plumb bobs?)$/,
+  stakeDriver: /^(?:stake )?(?:drivers?|hammers?)$/,
+  earMuff: /^(?:ear ?muffs?|muffs?|ear protect(?:ion|ors?)|hearing protect(?:ion|ors?)|ears)$/,
+  goggles: /^(?:safety )?(?:goggles?|glasses)$|^(?:eye protect(?:ion|ors?)|eyes)$/,
+  stakeCap: /^(?:stake )?caps?$/,
+  groundCloth: /^(?:ground ?cloths?|drop ?cloths?|tarps?)$/,
+  footRope: /^(?:foot |pole )?ropes?$/,
+  strapFlag: /^(?:strap )?flags?$/,
+  wallSet: /^(?:whole )?(?:walls?|(?:wall )?sets?)$/,
+  exitSign: /^(?:exit )?signs?$/,
+  extinguisher: /^(?:fire )?extinguishers?$/,
+  stakePuller: /^(?:stake )?pullers?$/,
 };
+
+/** Every item on a truck that goes by a name: "stakes" are outside or inside ones. */
+export const itemsCalled = (name: string): LoadItem[] => (Object.keys(CALLED) as LoadItem[]).filter((item) => CALLED[item].test(name));
 
 /** A count of one listed item: "eighty four stake plates", "stake plates 84". */
 export const parseKitCounts: AnswerParser<"counts"> = (said, { items: listed }) => {
   const words = said.toLowerCase();
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
-    const items = listed.filter((item) => CALLED[item as KitItem]?.test(thing!));
+    const items = listed.filter((item) => CALLED[item as LoadItem]?.test(thing!));
     const [item] = items;
     const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberInUnit(number!, "count");
     if (item === undefined || "notUnderstood" in read) continue;

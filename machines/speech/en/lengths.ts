@@ -16,7 +16,7 @@ const NEXT_PAIR =
  */
 export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   const ft: Partial<Record<LengthName, number>> = {};
-  for (const part of said.split(NEXT_PAIR)) {
+  for (const part of said.replaceAll(/\bcorner (?=[a-d]\b)/gi, "").split(NEXT_PAIR)) {
     const found = PAIR.exec(part.trim());
     const name = found && nameOf(found[1]!, found[2]!);
     if (!found || !name || ft[name] !== undefined) return { notUnderstood: true };

@@ -1,6 +1,7 @@
-import { EDGES, type StationKind } from "../../tent/types.ts";
+import { EDGES, type EdgeName, type StationKind } from "../../tent/types.ts";
 import { inUnit } from "../quantity.ts";
 import type { Countable, Question } from "../question.ts";
+import { asLetters } from "./letters.ts";
 import { readNumber } from "./numbers.ts";
 
 const FIXED_QUESTIONS: readonly (readonly [RegExp, Question])[] = [
@@ -48,20 +49,37 @@ export function parseQuestion(words: string, said: string): Question | null {
 }
 
 function howMany(words: string): Question {
-  const about = words.toLowerCase();
+  const about = asLetters(words).toLowerCase();
   if (/\bto the (?:next )?ring\b/.test(about)) return { asks: "howFarToTheRing" };
+  const edge = EDGES.find((name) => named(name).test(about)) ?? null;
+  // "The AB side" is an edge, and no side pole.
+  const kinds = edge ? about.replace(new RegExp(`${named(edge).source} side`, "i"), "") : about;
   return {
     asks: "howMany",
     what: COUNTABLES.find(([pattern]) => pattern.test(about))?.[1] ?? null,
-    edge: EDGES.find((name) => new RegExp(`\\b${name}\\b`, "i").test(about)) ?? null,
-    kind: KINDS.find(([pattern]) => pattern.test(about))?.[1] ?? null,
+    edge,
+    kind: KINDS.find(([pattern]) => pattern.test(kinds))?.[1] ?? null,
     words,
   };
 }
 
+const named = (edge: EdgeName): RegExp => new RegExp(`\\b${edge[0]}[ -]?${edge[1]}\\b`, "i");
+
 function where(words: string): Question {
   if (/\bnext\b/i.test(words)) return { asks: "whereNext" };
-  return { asks: "where", places: words.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [], words };
+  return { asks: "where", places: placesIn(words), words };
+}
+
+/** Words that may be places of the plan: "BC3", and as it is said, "B C 3" and "Bravo Charlie twenty-one". */
+function placesIn(words: string): readonly string[] {
+  const joined = asLetters(words)
+    .replaceAll(/\b([a-d])[ -]([a-d])\b/gi, "$1$2")
+    .replaceAll(/\b([a-d]{1,2}|q)[ -](\d+|[a-z]+)([ -][a-z]+)?\b/gi, (whole, at: string, number: string, more = "") => {
+      const both = readNumber(`${number}${more}`)?.n;
+      const n = both ?? readNumber(number)?.n;
+      return n === undefined ? whole : `${at}${n}${both === undefined ? more : ""}`;
+    });
+  return joined.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [];
 }
 
 function tape(words: string): { tapeFt: number | "unknown" | null; words: string } {

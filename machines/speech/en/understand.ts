@@ -1,10 +1,14 @@
 import { expected } from "../../install/checks/any-check.ts";
-import type { Step } from "../../install/step.ts";
+import { type Asked, answerable, type Listening } from "../listening.ts";
 import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
+import { parseAlarm } from "./alarms.ts";
 import { parseAnswer } from "./answers.ts";
+import { parseHandOver } from "./hand-over.ts";
 import { isHold } from "./holds.ts";
+import { asLetters } from "./letters.ts";
 import { parseQuestion } from "./questions.ts";
+import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
 const FIXED: readonly (readonly [RegExp, Meaning])[] = [
@@ -13,44 +17,61 @@ const FIXED: readonly (readonly [RegExp, Meaning])[] = [
     /^(?:back|back one|go back one)(?: (?:i|we)(?:'ve)? (?:missed|skipped|dropped) (?:an?|one|the|two) (?:loop|hook|ring|hole|knot)s?)?$/,
     { intent: { type: "back" } },
   ],
-  [/^carry on$/, { intent: { type: "carryOn" } }],
+  [/^carry on$/, { intent: { type: "carryOn", became: null } }],
   [/^(?:correct|that's correct|that is correct)$/, { confirm: "correct" }],
   [/^(?:wrong|no wrong|that's wrong|that is wrong|not correct|incorrect)$/, { confirm: "wrong" }],
 ];
 const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
   [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || null } })],
   [/^stand (?:the job )?down,? (?:because|since) (.+)$/is, (text) => ({ intent: { type: "standDown", because: text } })],
+  [/^carry on\b[ ,:;.-]+(?:because )?(.+)$/is, (text) => ({ intent: { type: "carryOn", became: text } })],
   [/^note\b[ ,:-]*(.+)$/is, (text) => ({ intent: { type: "note", text } })],
 ];
-const THUNDER = /^(?:(?:heard )?thunder(?: heard)?|lightning(?: seen)?)$/;
+const WAIVE = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is;
 /** A pole's lean at a call that does not ask for one: worth keeping, but not an answer. */
 const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
 
 /**
- * The meaning of words at a call; at another call the same words may mean something else. How strictly spoken words are taken is
- * decided in `hear`.
+ * The meaning of words where a job stands; elsewhere the same words may mean something else. How strictly spoken words are taken
+ * is decided in `hear`.
  *
- * @example understand("carry on", null) // { intent: { type: "carryOn" } }
+ * @example understand("carry on", { step: null, asks: null }) // { intent: { type: "carryOn", became: null } }
  */
-export function understand(heard: string, step: Step | null): Meaning {
+export function understand(heard: string, listening: Listening): Meaning {
   if (isHold(heard)) return { intent: { type: "hold" } };
   const words = plain(heard);
   const fixed = FIXED.find(([pattern]) => pattern.test(words));
   if (fixed) return fixed[1];
-  if (THUNDER.test(plain(splitTaken(trimmed(heard)).words))) return { thunder: true };
   const said = trimmed(heard);
   for (const [pattern, make] of WITH_TEXT) {
     const found = pattern.exec(said);
     if (found) return make((found[1] ?? "").trim());
   }
+  const handOver = parseHandOver(said);
+  if (handOver) return handOver;
+  const asked = answerable(listening);
+  const because = WAIVE.exec(said)?.[1]?.trim();
+  if (because !== undefined && asked[0]) return { intent: { type: "waive", gate: asked[0].gate.id, because } };
+  const alarm = parseAlarm(splitTaken(heard.trim()).words);
+  if (alarm) return alarm;
   const question = parseQuestion(words, said);
   if (question) return { question };
-  const gate = step?.gate ?? null;
-  const waive = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is.exec(said);
-  if (waive && gate) return { intent: { type: "waive", gate: gate.id, because: waive[1]!.trim() } };
-  const wind = parseWind(heard, gate !== null && expected(gate.check).expects === "wind");
-  if (wind) return wind;
-  const answer: Meaning = step && gate ? parseAnswer(heard, { ...step, gate }) : { notUnderstood: true };
-  const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(said);
+  const trouble = parseTrouble(heard);
+  if (trouble) return trouble;
+  const wind = parseWind(
+    heard,
+    asked.some(({ gate }) => expected(gate.check).expects === "wind"),
+  );
+  if (wind && !("wrongUnit" in wind)) return wind;
+  const answer = firstAnswer(heard, asked);
+  if (wind && !("intent" in answer)) return wind;
+  const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(asLetters(said));
   return remark ? { remark: said } : answer;
+}
+
+/** An answer to what is asked; if the words are none, to the call's own gate. A number with two readings is not asked elsewhere. */
+function firstAnswer(heard: string, asked: readonly Asked[]): Meaning {
+  const [first = { notUnderstood: true }, ...others] = asked.map((one) => parseAnswer(heard, one));
+  if ("intent" in first || "ambiguous" in first) return first;
+  return others.find((meant) => "intent" in meant) ?? first;
 }

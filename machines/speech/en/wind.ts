@@ -1,27 +1,49 @@
 import { isWithin, WIND_BOUNDS } from "../../install/bounds.ts";
 import type { Clock } from "../clock.ts";
-import type { Meaning, SpokenWind } from "../meanings.ts";
+import type { Meaning } from "../meanings.ts";
 import { trimmed } from "../plain.ts";
+import { compassDeg } from "./compass.ts";
+import { withoutLeadIn } from "./lead-in.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 import { readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
-const GUSTING = /^(?:wind (?:is )?)?(.+?),? (?:gusting|gusts of|gust)(?: up)?(?: to| of)? (.+)$/i;
-const MEAN_ONLY = /^wind (?:is )?(.+)$/i;
+const GUSTING = /^(?:wind )?(.+?),? (?:and )?(?:gusting|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
+/** Nobody felt a gust: the mean is all there is. "Steady" says so only of a wind. */
+const NO_GUSTS = /^(?:wind )?(.+?),? (?:with )?(?:no gusts?|not gusting|no gusting)$/i;
+const STEADY = /^wind (?:a )?(?:steady (?:at )?(.+)|(.+?),? steady)$/i;
+const MEAN_ONLY = /^wind (.+)$/i;
+/** How people come to a wind: "the wind's at", "winds". */
+const WIND_IS = /^(?:the )?winds?(?:'s| is| are)?(?: (?:at|now|about))* /i;
+/** "ten from the west", and "wind from the west, ten". */
+const FROM_LAST = /^(.+?),? (?:(?:coming|blowing) )?(?:from|out of) (?:the )?(.+)$/i;
+const FROM_FIRST = /^(?:wind )?(?:from|out of) (?:the )?((?:(?:north|south|east|west)[\s-]*)+)(?:at|,)? *(.+)$/i;
+
+/** A wind as it was said, without its time and direction. `gust` is undefined if none was named, and the mean if there was none. */
+type Said = { readonly mean: string; readonly gust: string | undefined; readonly certain: boolean };
 
 /**
- * Parses a wind reading: "fourteen gusting nineteen", "wind 12 knots, five minutes ago". Speeds are rounded up to a tenth of a mph.
- * `null` if it is not a reading. A bare number counts only at a wind gate.
+ * Parses a wind reading: "fourteen gusting nineteen from the west", "wind 12 knots, five minutes ago". Speeds are rounded up to a
+ * tenth of a mph. `null` if it is not a reading. A bare number counts only at a wind gate.
  *
- * @example parseWind("wind 14 gusting 19", false) // { wind: { mph: 14, gustMph: 19, taken: null } }
+ * @example parseWind("wind 14 gusting 19", false) // { wind: { mph: 14, gustMph: 19, fromDeg: null, taken: null } }
  */
 export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
   const { words, taken } = splitTaken(trimmed(heard));
-  if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
-  const found = GUSTING.exec(words) ?? MEAN_ONLY.exec(words) ?? (atWindGate ? /^(.+)$/.exec(words) : null);
-  if (!found) return null;
-  const [, mean = "", gust] = found;
+  const timed = readingIn(words, taken, atWindGate);
+  // "Wind from the west at ten" is no time of day.
+  if (timed !== null && (taken === null || !("notUnderstood" in timed))) return timed;
+  return taken === null || "minutesAgo" in taken ? timed : (readingIn(trimmed(heard).replace(/ at /i, " "), null, atWindGate) ?? timed);
+}
+
+function readingIn(words: string, taken: Clock | null, atWindGate: boolean): Meaning | null {
+  const { rest, from } = splitFrom(withoutLeadIn(words).replace(WIND_IS, "wind "));
+  // The time may stand before the direction.
+  const late = taken === null ? splitTaken(rest) : { words: rest, taken };
+  const said = saidIn(late.words, atWindGate);
+  if (!said) return null;
+  const { mean, gust, certain } = said;
   // A unit said once, at the end, applies to both figures.
   const unit = gust === undefined ? undefined : SPEED.exec(gust)?.[0];
   const speeds = [
@@ -29,10 +51,30 @@ export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
     gust === undefined ? null : numberInUnit(gust, "mph"),
   ];
   const trouble = speeds.find((s) => s !== null && !("n" in s));
-  if (trouble) return GUSTING.test(words) || MEAN_ONLY.test(words) || !("notUnderstood" in trouble) ? (trouble as Meaning) : null;
+  if (trouble) return certain || !("notUnderstood" in trouble) ? (trouble as Meaning) : null;
   const [mph, gustMph] = speeds.map((s) => (s === null ? null : Math.ceil((s as { n: number }).n * 10 - 1e-6) / 10));
+  const fromDeg = from === null ? null : compassDeg(from);
+  if (from !== null && fromDeg === null) return { noSuchWind: true };
   if (!isWithin(mph!, WIND_BOUNDS) || (gustMph ?? mph!) < mph! || !isWithin(gustMph ?? mph!, WIND_BOUNDS)) return { noSuchWind: true };
-  return { wind: { mph: mph!, gustMph: gustMph ?? null, taken } satisfies SpokenWind };
+  return { wind: { mph: mph!, gustMph: gustMph ?? null, fromDeg, taken: late.taken } };
+}
+
+function saidIn(words: string, atWindGate: boolean): Said | null {
+  const steady = STEADY.exec(atWindGate ? words.replace(/^(?!wind\b)/i, "wind ") : words);
+  const mean = NO_GUSTS.exec(words)?.[1] ?? steady?.[1] ?? steady?.[2];
+  if (mean !== undefined) return { mean, gust: mean, certain: true };
+  if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
+  const found = GUSTING.exec(words) ?? MEAN_ONLY.exec(words);
+  if (found) return { mean: found[1]!, gust: found[2], certain: true };
+  return atWindGate ? { mean: words, gust: undefined, certain: false } : null;
+}
+
+/** Splits off where the wind blows from. `from` is what was said, even if it is no point of the compass. */
+function splitFrom(words: string): { readonly rest: string; readonly from: string | null } {
+  const first = FROM_FIRST.exec(words);
+  if (first) return { rest: `wind ${first[2]}`, from: first[1]! };
+  const last = FROM_LAST.exec(words);
+  return last ? { rest: last[1]!, from: last[2]! } : { rest: words, from: null };
 }
 
 /**

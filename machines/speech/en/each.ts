@@ -1,0 +1,47 @@
+import { own } from "../../lookup/own.ts";
+import { plain } from "../plain.ts";
+import type { AnswerParser } from "./asked.ts";
+import { namesIn } from "./names-in.ts";
+
+/** What the utilities and the private lines are called; the others are called what they are named. */
+const CALLED: Readonly<Record<string, string>> = {
+  electric: "electric(?:al|ity)?|power",
+  gas: "(?:natural )?gas",
+  communication: "communications?|comms?|tele(?:phone|com)|phone|cable|fiber|internet",
+  water: "(?<!reclaimed )(?<!recycled )water",
+  sewer: "sewers?|sewage|sanitary",
+  reclaimedWater: "(?:reclaimed|recycled)(?: water)?",
+  irrigation: "irrigation|sprinklers?",
+  lighting: "lighting|(?:yard |landscape )?lights?",
+  septic: "septic(?: tank| field)?",
+};
+const LINES = "(?: (?:lines?|company|mains?))?";
+const YES =
+  "yes|yeah|yep|yup|clear|all clear|marked|got it|got them|good|all good|done|answered|has answered|answered clear|clear and marked";
+const NO =
+  "no|nope|nah|nothing yet|not yet|no answer|no answer yet|not answered|not answered yet|hasn't answered|no word|no word yet|still waiting";
+/** Words that are an answer to one list only. Private lines are located or ruled out: "none" rules them out, "asked" does not. */
+export const LIST_AT: Readonly<Record<string, { readonly yes: string; readonly no: string }>> = {
+  "locate.answers": { yes: "marks are down|marks are there|see the marks", no: "not marked yet|not in yet|nothing in yet" },
+  "private.lines": { yes: "none|none here|no lines|no lines here|has none|have none|located|ruled out", no: "not located|not located yet" },
+};
+const whole = (words: string) => new RegExp(`^(?:(?:is|are|it's|they're|'s) )?(?:${words})$`);
+
+/**
+ * A yes or no for one or more names on a list, each after its name. "All clear" alone is no answer: every name has to be said.
+ * Two names with "and" between them share theirs.
+ */
+export const parseEach: AnswerParser<"each"> = (said, { names }, { wordsKey }) => {
+  const { before, each } = namesIn(said, names, (name) => `(?:the )?(?:${own(CALLED, name) ?? name})${LINES}`);
+  if (each.length === 0 || !/^\W*(?:and )?$/.test(before)) return { notUnderstood: true };
+  const [yes, no] = [whole(`${YES}|${own(LIST_AT, wordsKey)?.yes ?? YES}`), whole(`${NO}|${own(LIST_AT, wordsKey)?.no ?? NO}`)];
+  const found: Record<string, boolean> = {};
+  let answer: boolean | null = null;
+  for (const { name, after } of each.toReversed()) {
+    const words = plain(after.replaceAll(/[,;:]/g, " ")).replace(/(?:^| )and$/, (and, at: number) => (at === 0 ? and.trim() : ""));
+    if (words !== "and") answer = yes.test(words) ? true : no.test(words) ? false : null;
+    if (answer === null || (found[name] ?? answer) !== answer) return { notUnderstood: true };
+    found[name] = answer;
+  }
+  return { kind: "each", yes: Object.fromEntries(Object.entries(found).reverse()) };
+};

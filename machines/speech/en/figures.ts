@@ -1,0 +1,71 @@
+import type { Expected } from "../../install/checks/expected.ts";
+import type { Unit } from "../../install/checks/units.ts";
+import { own } from "../../lookup/own.ts";
+import type { Meaning } from "../meanings.ts";
+import type { AnswerParser } from "./asked.ts";
+import { namesIn } from "./names-in.ts";
+import { numberInUnit } from "./number-in-unit.ts";
+import { numberTexts } from "./number-list.ts";
+import { readQuantity } from "./quantities.ts";
+
+type Asks = Extract<Expected, { expects: "figures" }>;
+
+/** What the figures are called; the others are called what they are named. */
+const CALLED: Readonly<Record<string, string>> = {
+  stakes: "stakes?(?! plates?)",
+  plates: "(?:stake |base )?plates?",
+  thinnest: "(?:the )?thinnest(?: one)?",
+  shortest: "(?:the )?shortest(?: one)?",
+};
+/** What may stand between a number and its name, or the next pair. */
+const AROUND =
+  /^[\s,;:]*(?:(?:and|then|on|at|is|has|are|was|along|reads?)[\s,;:]+)*|[\s,;:]*(?:(?<![\p{L}])(?:and|then|on|at|along|for)[\s,;:]*)*$/giu;
+const AWAY = /\s+(?:out|outwards?|away(?: from the tent)?|off(?: plumb)?|sticking up|rings?|marks?|good(?: stations?)?|stations?)$/i;
+const METRIC = /\b(?:[cm]m|m|(?:centi|milli)?met(?:re|er)s?|kn|newtons?|kph|km\/h|knots?)\b/i;
+
+/**
+ * Several numbers of one unit, by name or all of them in the order asked. By name some may be missing: they are asked for
+ * next. A number that cannot be told from another, or has no place, makes all of it not understood.
+ */
+export const parseFigures: AnswerParser<"figures"> = (said, asks) => {
+  const { names, unit } = asks;
+  const named = namesIn(said, names, (name) => own(CALLED, name) ?? name);
+  const pairs = named.each.length > 0 ? byName(named) : inOrder(said, names);
+  if (pairs === null || new Set(pairs.map(({ name }) => name)).size < pairs.length) return { notUnderstood: true };
+  const given = pairs.map(({ text }) => text.replace(AWAY, ""));
+  if (mixesUnits(given, unit)) return { notUnderstood: true };
+  const read = given.map((text) => figure(text, unit));
+  const trouble = read.find((r) => typeof r !== "number");
+  if (trouble !== undefined) return trouble as Meaning;
+  return { kind: "figures", unit, n: Object.fromEntries(pairs.map(({ name }, i) => [name, read[i] as number])) };
+};
+
+type Pair = { readonly name: string; readonly text: string };
+
+/** All names before their numbers, or all after. */
+function byName({ before, each }: ReturnType<typeof namesIn>): readonly Pair[] | null {
+  const texts = [before, ...each.map(({ after }) => after)].map((text) => text.replaceAll(AROUND, "").trim());
+  const first = texts[0] === "";
+  if (first === (texts.at(-1) === "")) return null;
+  return each.map(({ name }, i) => ({ name, text: texts[first ? i + 1 : i]! }));
+}
+
+function inOrder(said: string, names: readonly string[]): readonly Pair[] | null {
+  const texts = numberTexts(said, names.length);
+  return texts && names.map((name, i) => ({ name, text: texts[i]! }));
+}
+
+/** One figure. Nothing is counted in parts or below zero, and only a lean can be. */
+function figure(text: string, unit: Asks["unit"]): number | Meaning {
+  const read = numberInUnit(text, unit);
+  if (!("n" in read)) return read;
+  const real = unit === "count" ? Number.isSafeInteger(read.n) && read.n >= 0 : read.n >= 0 || unit === "deg";
+  return real ? read.n : { notUnderstood: true };
+}
+
+/** Whether a unit that is not the one asked was said of some numbers and not of others: it may have been meant of all. */
+function mixesUnits(texts: readonly string[], unit: Asks["unit"]): boolean {
+  const units = texts.map((text) => ({ text, said: new Set(readQuantity(text).map((r) => r.unit)) }));
+  const other = units.some(({ text, said }) => METRIC.test(text) || (said.size > 0 && !said.has(null) && !said.has(unit as Unit)));
+  return other && units.some(({ said }) => said.size === 1 && said.has(null));
+}

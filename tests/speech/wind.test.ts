@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { parseWind } from "../../machines/speech/en/wind.ts";
+
+const wind = (mph: number, gustMph: number | null, fromDeg: number | null = null, taken: object | null = null) => ({
+  wind: { mph, gustMph, fromDeg, taken },
+});
+
+describe("a wind and its gust", () => {
+  it.each([
+    ["nineteen gusting twenty-six", wind(19, 26)],
+    ["nineteen gusts twenty-six", wind(19, 26)],
+    ["wind nineteen and gusting to 26", wind(19, 26)],
+    ["winds nineteen gusting twenty-six", wind(19, 26)],
+    ["the wind's at nineteen gusting 26", wind(19, 26)],
+    ["it's nineteen gusting 26", wind(19, 26)],
+    ["we've got nineteen gusting 26", wind(19, 26)],
+    ["nineteen, no gusts", wind(19, 19)],
+    ["19 with no gusts", wind(19, 19)],
+    ["19 not gusting", wind(19, 19)],
+    ["wind steady nineteen", wind(19, 19)],
+    ["wind steady at nineteen", wind(19, 19)],
+  ])("%s, wherever the job stands", (said, meant) => {
+    expect(parseWind(said, false)).toEqual(meant);
+    expect(parseWind(said, true)).toEqual(meant);
+  });
+  it.each([
+    ["nineteen", wind(19, null)],
+    ["steady nineteen", wind(19, 19)],
+    ["nineteen steady", wind(19, 19)],
+    ["steady 12 knots", wind(13.9, 13.9)],
+  ])("%s, where the wind is asked", (said, meant) => {
+    expect(parseWind(said, true)).toEqual(meant);
+    expect(parseWind(said, false)).toBeNull();
+  });
+  it.each([
+    "gusting twenty-six",
+    "gusts of twenty-six",
+    "wind gusting 26",
+    "it's gusting 26",
+    "the wind is gusting 26",
+    "no gusts",
+    "steady",
+    "wind steady",
+  ])("%s has no mean", (said) => expect(parseWind(said, true) ?? { notUnderstood: true }).toEqual({ notUnderstood: true }));
+});
+
+describe("where it blows from", () => {
+  it.each([
+    ["ten gusting fifteen from the west", wind(10, 15, 270)],
+    ["ten gusting fifteen out of the southwest", wind(10, 15, 225)],
+    ["ten gusting fifteen, from the north east", wind(10, 15, 45)],
+    ["10 gusting 15 mph from the north-northwest", wind(10, 15, 337.5)],
+    ["10 gusting 15 from NW", wind(10, 15, 315)],
+    ["wind ten from the north", wind(10, null, 0)],
+    ["wind from the west, ten gusting fifteen", wind(10, 15, 270)],
+    ["out of the west at ten gusting fifteen", wind(10, 15, 270)],
+    ["wind from the west at ten", wind(10, null, 270)],
+    ["nineteen, no gusts, from the east", wind(19, 19, 90)],
+    ["ten gusting fifteen from the west five minutes ago", wind(10, 15, 270, { minutesAgo: 5 })],
+    ["ten gusting fifteen five minutes ago from the west", wind(10, 15, 270, { minutesAgo: 5 })],
+    ["ten gusting fifteen from the west at quarter past two", wind(10, 15, 270, { hour: 2, minute: 15, half: null })],
+  ])("%s", (said, meant) => expect(parseWind(said, false)).toEqual(meant));
+  it.each(["ten gusting fifteen from the door", "wind ten from the truck", "ten gusting fifteen from northnorth"])(
+    "%s is no point of the compass, so there is no such wind",
+    (said) => expect(parseWind(said, false)).toEqual({ noSuchWind: true }),
+  );
+});
