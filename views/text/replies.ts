@@ -1,38 +1,59 @@
 import type { Misunderstanding } from "../../machines/conversation/interpret.ts";
 import type { Reason, Reply } from "../../machines/conversation/reply-to.ts";
-import type { BindingIntent } from "../../machines/install/commands.ts";
+import type { BindingIntent, Reading } from "../../machines/install/commands.ts";
+import type { Value } from "../../machines/install/gates.ts";
+import type { Question } from "../../machines/install/missing.ts";
 import type { Step } from "../../machines/install/step.ts";
 import { own } from "../../machines/lookup/own.ts";
 import type { CallText } from "./call-text.ts";
+import { wholeMinute } from "./whole-minute.ts";
 import type { Words } from "./words.ts";
 
 /** What a sentence is told with: people by name, times in the zone of the site. */
 type Teller = { readonly name: (id: string) => string; readonly zone: string };
+/** A call, or what is asked apart from one: as far as its words go. */
+type Worded = Pick<Step, "wordsKey" | "params">;
 const MAX_CHANGES = 8;
 
-/** The words of a call; one that has none goes by its id. */
-export const callText = ({ id, wordsKey }: Step, { calls }: Words): CallText =>
-  own(calls, wordsKey) ?? { say: () => id, why: "", wrong: "", well: "" };
+/** The words of a call; one that has none goes by their key. */
+export const callText = ({ wordsKey }: Worded, { calls }: Words): CallText =>
+  own(calls, wordsKey) ?? { say: () => wordsKey, why: "", wrong: "", well: "" };
 
-/** What a call asks, in words; nothing where it asks nothing. */
-export const askText = (step: Step, words: Words): string | undefined => callText(step, words).ask?.(step.params);
+/** What is said at a call. */
+export const sayText = (step: Worded, words: Words): string => callText(step, words).say(step.params);
+
+/** What is asked, in words; nothing where nothing is asked. */
+export const askText = (step: Worded, words: Words): string | undefined => callText(step, words).ask?.(step.params);
 
 /** What the guide says back. */
 export function replyText(reply: Reply, teller: Teller, words: Words): string {
   switch (reply.is) {
     case "refused":
-      return reply.reasons.map((reason) => reasonText(reason, teller.name, words)).join(" ");
+      return reply.reasons.map((reason) => reasonText(reason, teller, words)).join(" ");
     case "done":
       return words.didText(reply.did);
+    case "wentOn":
+      return [inFront(reply, words), reply.to ? sayText(reply.to, words) : words.didText(reply.did)].join(" ").trim();
+    case "asks":
+      return `${answerInFront(reply.answer, words)} ${reasonText(reply.reason, teller, words)}`;
     case "answered":
-      return `${words.didText(reply.did)} ${words.findingText(reply.finding)}`;
+      if (reply.stops) return words.didText("stopped");
+      return [words.didText(reply.did), reply.finding && words.findingText(reply.finding)].filter(Boolean).join(" ");
     case "notGood":
-      return reasonText(reply.reason, teller.name, words);
+      return reasonText(reply.reason, teller, words);
     case "readBack": {
-      const { step, outOfLimit } = reply;
-      const limit = outOfLimit && step?.gate ? words.limitText(step.gate) : undefined;
-      return words.readBackText(bindingText(reply, teller.zone, words), step ? askText(step, words) : undefined, limit);
+      const { question, outOfLimit } = reply;
+      const limit = outOfLimit && question ? words.limitText(question.gate) : undefined;
+      return words.readBackText(bindingText(reply, teller.zone, words), question ? askText(question, words) : undefined, limit);
     }
+    case "outOfUse":
+      return words.trouble.stops(reply.thing, reply.stops);
+    case "backInUse":
+      return words.trouble.back(reply.thing, reply.left);
+    case "overAgreed":
+      return words.overAgreedText[reply.what](reply.mph, reply.agreedMph);
+    case "hurt":
+      return words.hurt.reply(reply.address, reply.firstAid);
     case "proposed": {
       const texts = reply.changes.map((change) => words.changeText(change, teller));
       return `${words.didText("proposed")} ${texts.length === 0 ? words.changes.nothing : words.changes.some(texts, MAX_CHANGES)}`;
@@ -40,14 +61,33 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
   }
 }
 
+/** The same as it stands in the thread, where the next call stands beside it. */
+export function shortReplyText(reply: Reply, teller: Teller, words: Words): string {
+  if (reply.is !== "wentOn") return replyText(reply, teller, words);
+  return reply.answer === null ? words.didText(reply.did) : inFront(reply, words);
+}
+
+/** What the answer came to, where that is more than its value; else the answer. */
+const inFront = ({ answer, finding }: Extract<Reply, { is: "wentOn" }>, words: Words): string =>
+  finding === null ? answerInFront(answer, words) : words.findingText(finding) || answerInFront(answer, words);
+
+/** "Six." */
+function answerInFront(answer: Value | Reading | null, words: Words): string {
+  if (answer === null) return "";
+  return `${"takenAt" in answer ? words.intentText({ type: "reading", reading: answer }) : words.valueText(answer)}.`;
+}
+
 /** Why not, and what to do. */
-export function reasonText({ refusal, step, value, finding }: Reason, name: Teller["name"], words: Words): string {
+export function reasonText({ refusal, question, value, finding, inHand }: Reason, { name, zone }: Teller, words: Words): string {
   return words.refusalText(refusal, {
-    ask: (step && askText(step, words)) ?? null,
-    ifNot: (step && callText(step, words).ifNot) ?? null,
-    limit: step?.gate ? words.limitText(step.gate) : null,
+    ask: (question && askText(question, words)) ?? null,
+    ifNot: (question && callText(question, words).ifNot) ?? null,
+    limit: question ? words.limitText(question.gate) : null,
     value: value ? words.valueText(value) : null,
     found: finding ? words.findingText(finding) : null,
+    notBefore: "notBefore" in refusal && refusal.notBefore !== null ? words.when.clock(zone, wholeMinute(refusal.notBefore)) : null,
+    check: question?.gate.check.kind ?? null,
+    inHand,
     name,
   });
 }
@@ -60,9 +100,9 @@ function bindingText({ intent, takenAt }: { readonly intent: BindingIntent; read
 }
 
 /** Why words were no command at a call, and what to say instead. */
-export function misunderstandingText(because: Misunderstanding, step: Step | null, words: Words): string {
+export function misunderstandingText(because: Misunderstanding, question: Question | null, words: Words): string {
   const { errors, voice } = words;
-  const asked = (step?.gate && askText(step, words)) || errors.sayOrPress;
+  const asked = (question && askText(question, words)) || errors.sayOrPress;
   switch (because.why) {
     case "wrongUnit":
       return errors.wrongUnit(because.gave, because.wants);
@@ -70,8 +110,6 @@ export function misunderstandingText(because: Misunderstanding, step: Step | nul
       return errors.ambiguous(choices(because, words));
     case "noSuchWind":
       return errors.noSuchWind;
-    case "whichWay":
-      return errors.whichWay;
     case "sayCorrect":
       return voice.sayCorrect;
     case "elsewhere":

@@ -23,27 +23,27 @@ const quoted = (words: string) => `"${words.slice(0, 40)}"`;
 export function answerText(answer: Answer): string {
   switch (answer.is) {
     case "closed":
-      return "The job is closed. Nothing is left.";
+      return "The job is closed. Nothing left.";
     case "call":
       return calls[answer.step.wordsKey]?.say(answer.step.params) ?? "";
     case "why":
       return calls[answer.step.wordsKey]?.why ?? "";
     case "left":
-      return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} in all.`;
+      return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} total.`;
     case "next":
       return answer.step ? `Next comes: ${calls[answer.step.wordsKey]?.say(answer.step.params) ?? ""}` : "This is the last call.";
     case "piece":
       return `This is ${pieceName(answer.piece)}.`;
     case "pieces":
-      return `Loops of ${pieceName(answer.lace)} go through the holes of ${pieceName(answer.eyelet)}.`;
+      return `Loops of ${pieceName(answer.lace)} go through the grommets of ${pieceName(answer.eyelet)}.`;
     case "seam":
       return `This is ${seamName(answer.seam)}.`;
     case "noPiece":
-      return "No piece is in hand at this call.";
+      return "No panel in hand at this call.";
     case "ring":
-      return `The ring is ${feetInches(answer.atFt)} from the middle. The plan does not count loops: lace until you reach it.`;
+      return `The ring is ${feetInches(answer.atFt)} from center. The plan doesn't count loops: lace until you reach it.`;
     case "noRing":
-      return "No ring is laced to at this call.";
+      return "No ring to lace to at this call.";
     case "count":
       return `${answer.n} ${answer.what === "rings" ? `rings on ${answer.edge}` : COUNTED[answer.what]}.`;
     case "stations":
@@ -51,18 +51,18 @@ export function answerText(answer: Answer): string {
     case "each":
       return `${answer.n} ${KINDS[answer.kind]}, ${answer.each} ${answer.what} each, ${answer.n * answer.each} in all.`;
     case "cannotCount":
-      return `The plan does not count ${quoted(answer.words)}. Ask for stakes, plates, straps, poles, pieces, seams or rings.`;
+      return `The plan doesn't count ${quoted(answer.words)}. Ask for stakes, plates, straps, poles, pieces, seams or rings.`;
     case "place":
       return `${answer.id}: ${feetInches(answer.xFt)} from the baseline, ${feetInches(answer.yFt)} from edge DA.`;
     case "noSuchPlace":
-      return `The plan has no place ${quoted(answer.words)}. Ask for a station, a pole or a piece by its name, or say where next.`;
+      return `${quoted(answer.words)} isn't on the plan. Ask for a station, pole or panel by name, or say where next.`;
     case "rightAngle": {
       const { alongFt, acrossFt, diagonalFt } = answer.square;
       return `With a tape of ${feetInches(answer.tapeFt)}: ${alongFt} ft along the baseline, ${acrossFt} ft across, ${diagonalFt} ft between the two marks.`;
     }
     case "shortTape":
-      return `A tape of ${feetInches(answer.tapeFt)} is too short for three, four, five. Five feet at the least.`;
+      return `A tape of ${feetInches(answer.tapeFt)} is too short for three, four, five. It takes at least five feet.`;
     case "noTape":
-      return `${quoted(answer.words)} is no length of tape. Say it like: three four five with a fifty foot tape.`;
+      return `${quoted(answer.words)} is not a tape length. Say it like: three four five with a fifty foot tape.`;
   }
 }

@@ -1,4 +1,4 @@
-import { DEFAULTS, MIN_TOLERANCE_IN } from "../../../machines/install/limits.ts";
+import { DEFAULTS, MAX_GUST_MPH, MIN_TOLERANCE_IN } from "../../../machines/install/limits.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import { SETBACK_FT, SIDE_POLE_FT } from "../../../machines/tent/templates.ts";
 import { kitName } from "./names.ts";
@@ -13,6 +13,7 @@ export const openJob = {
   person: (n: number) => `The crew ${n}`,
 } as const;
 
+const gustHint = (limit: keyof typeof MAX_GUST_MPH) => `empty: ${DEFAULTS[limit].is}; at most ${MAX_GUST_MPH[limit]}`;
 const ifEmpty = (usual: number) => `empty: ${usual}`;
 
 /** Fields of the brief: label and hint. */
@@ -63,11 +64,14 @@ export const fields: Readonly<Record<string, { readonly label: string; readonly 
   "sheet.pullTestLbf": { label: "Pull to reach, lb", hint: "empty: an engineer's paper is asked for" },
   "sheet.squareInPer50Ft": { label: "Squaring, in per 50 ft", hint: ifEmpty(DEFAULTS.squareInPer50Ft.is) },
   "sheet.sidePoleLeanDeg": { label: "Side pole lean, degrees", hint: ifEmpty(DEFAULTS.sidePoleLeanDeg.is) },
-  "sheet.raiseGustMph": { label: "No raising from this gust, mph", hint: ifEmpty(DEFAULTS.raiseGustMph.is) },
-  "sheet.stopGustMph": { label: "Everything stops from this gust, mph", hint: ifEmpty(DEFAULTS.stopGustMph.is) },
+  "sheet.raiseGustMph": { label: "Gust that stops raising, mph", hint: gustHint("raiseGustMph") },
+  "sheet.stopGustMph": { label: "Gust that stops all lifting and lowering, mph", hint: gustHint("stopGustMph") },
+  "sheet.insideGustMph": { label: "Gust that clears people out, mph", hint: gustHint("insideGustMph") },
   "sheet.interiorOrder": { label: "Inside poles" },
+  "sheet.interiorTies": { label: "Inside ties" },
   "site.address": { label: "Address to give" },
-  "site.rallyPoint": { label: "Muster point" },
+  "site.rallyPoint": { label: "Rally point" },
+  "site.stormShelter": { label: "Storm shelter", hint: "a building or a hard-topped vehicle; never a tree or a tent" },
   "site.firstAid": { label: "First aid" },
   "site.soilKnown": { label: "Soil is known to be that" },
   "site.overhead": { label: "Overhead lines, kV", hint: "none, unknown, or like 12, 115" },
@@ -79,7 +83,7 @@ export const fields: Readonly<Record<string, { readonly label: string; readonly 
   "ticket.validTo": { label: "In force to" },
   "ticket.toleranceIn": {
     label: "From a mark to a stake, in",
-    hint: `local law's figure, ${MIN_TOLERANCE_IN} at the least; ${ifEmpty(DEFAULTS.toleranceIn.is)}`,
+    hint: `local law's figure, ${MIN_TOLERANCE_IN} at least; ${ifEmpty(DEFAULTS.toleranceIn.is)}`,
   },
   "use.occupants": { label: "People inside", hint: "empty: not known" },
   "use.permit": { label: "Permit" },
@@ -107,6 +111,8 @@ export const choices: Readonly<Record<string, string>> = {
   unknown: "not known",
   quartersFirst: "quarter poles first",
   centersFirst: "center poles first",
+  byLine: "tied down line by line",
+  afterAll: "tied down when all stand",
   notOnTicket: "not on the ticket",
   marked: "marked",
   clear: "answered: nothing here",

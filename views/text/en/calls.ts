@@ -1,5 +1,6 @@
 import type { CallTexts } from "../call-text.ts";
 import { anchorsSet } from "./calls/anchors-set.ts";
+import { conditions } from "./calls/conditions.ts";
 import { inspected } from "./calls/inspected.ts";
 import { interiorRaised } from "./calls/interior-raised.ts";
 import { makingSafe } from "./calls/making-safe.ts";
@@ -10,7 +11,7 @@ import { struck } from "./calls/struck.ts";
 import { tensioned } from "./calls/tensioned.ts";
 import { utilitiesMarked } from "./calls/utilities-marked.ts";
 
-/** The words of every call, by its name. */
+/** The words of every call, way out and condition, by its name. */
 export const calls: CallTexts = {
   ...utilitiesMarked,
   ...anchorsSet,
@@ -22,4 +23,5 @@ export const calls: CallTexts = {
   ...standing,
   ...struck,
   ...makingSafe,
+  ...conditions,
 };

@@ -15,8 +15,8 @@ export function changeText(change: Change, { name, zone }: Teller): string {
       return `${change.edge}: ${change.to} rings, not ${change.from}.`;
     case "pole":
       return change.more
-        ? `One ${POLE[change.kind]} more, ${change.id}, ${placeText(change.at)}.`
-        : `One ${POLE[change.kind]} fewer: none ${placeText(change.at)}.`;
+        ? `One more ${POLE[change.kind]}, ${change.id}, ${placeText(change.at)}.`
+        : `One ${POLE[change.kind]} less: none ${placeText(change.at)}.`;
     case "corner":
       return `Corner ${change.corner}: ${shiftText(change.by)}.`;
     case "kit":
@@ -24,7 +24,7 @@ export function changeText(change: Change, { name, zone }: Teller): string {
     case "person":
       return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
     case "fact":
-      return `${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
+      return `${change.looser ? "LOOSER LIMIT. " : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
   }
 }
 
@@ -56,7 +56,7 @@ const OTHER_FIELDS: Readonly<Record<string, string>> = {
 };
 const STATION: Readonly<Record<string, string>> = { corner: "a corner", seamEnd: "a seam end", side: "a side pole" };
 
-function fieldName(field: string): string {
+export function fieldName(field: string): string {
   const known = fields[field]?.label ?? OTHER_FIELDS[field];
   if (known) return known;
   const [group, first = "", second = ""] = field.split(".");
@@ -86,6 +86,7 @@ export const changes = {
   some: (texts: readonly string[], most: number) =>
     texts.length <= most ? texts.join(" ") : `${texts.slice(0, most).join(" ")} And ${texts.length - most} more.`,
   again: (n: number) => (n === 1 ? "1 answer is asked again" : `${n} answers are asked again`),
+  added: (n: number) => (n === 1 ? "1 call is added, to be done now" : `${n} calls are added, to be done now`),
   noneAgain: "No answer is asked again.",
   goesOn: (call: string) => `The guide goes on at: ${call}`,
 } as const;
@@ -98,13 +99,13 @@ export const discrepancy = {
   readAs: (edge: string, rings: number) => `${edge} has ${rings} rings in the plan.`,
   edge: "Edge",
   counted: "Rings counted, both corners included",
-  more: "A pole more",
+  more: "One more pole",
   kind: "Kind",
   quarter: "quarter pole",
   center: "center pole",
   along: "Along from A, ft",
   across: "Across from the A–B side, ft",
-  fewer: "A pole fewer",
+  fewer: "One pole less",
   whichPole: "Which one",
   pole: (id: string, at: Point) => `${id}: ${placeText(at)}`,
   corner: "A corner stands elsewhere",
@@ -115,6 +116,6 @@ export const discrepancy = {
   look: "Show what changes",
   versions: "Every version of the plan stays in the record.",
   put: "Put it to a second person",
-  change: "Say it otherwise",
-  else: "Change something else of the plan",
+  change: "Say it differently",
+  else: "Change something else in the plan",
 } as const;

@@ -6,19 +6,22 @@ import { client } from "./client.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
 import { guide, more } from "./guide.ts";
+import { handOver } from "./hand-over.ts";
+import { hurt } from "./hurt.ts";
 import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
 import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
-import { feetInches, inches, kitName, pieceName, quantity, seamName, utilityName } from "./names.ts";
+import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
 import { home, page, plan, problem } from "./page.ts";
 import { duration, findings, markName, record, sourceName } from "./record.ts";
-import { didText, leanText, readBackText, refusalText, statusText, takenText } from "./refusals.ts";
+import { becauseText, didText, leanText, overAgreedText, readBackText, refusalText, statusText, takenText } from "./refusals.ts";
 import { phaseName, roleName, weatherWords } from "./roles.ts";
-import { intentText, saidText } from "./said.ts";
+import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
 import { start } from "./start.ts";
 import { tents } from "./tents.ts";
 import { about, phaseIsName, time } from "./time.ts";
+import { trouble } from "./trouble.ts";
 import { outBack, truck } from "./truck.ts";
 import { verify } from "./verify.ts";
 import { voice } from "./voice.ts";
@@ -34,6 +37,8 @@ export const en = {
   home,
   openJob,
   guide,
+  handOver,
+  hurt,
   more,
   plan,
   layout,
@@ -57,6 +62,7 @@ export const en = {
   lengths,
   lengthName,
   outBack,
+  trouble,
   client,
 
   // The conversation.
@@ -65,8 +71,11 @@ export const en = {
   voice,
   intentText,
   saidText,
+  compassPoint,
   didText,
+  becauseText,
   refusalText,
+  overAgreedText,
   readBackText,
   takenText,
   statusText,
@@ -89,6 +98,7 @@ export const en = {
   sourceName,
   kitName,
   pieceName,
+  partName,
   seamName,
   utilityName,
   stationKind,

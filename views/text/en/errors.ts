@@ -30,7 +30,7 @@ const COUNTED = /^(?:anchors|rings|ridge\.count)/;
 const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   notANumber: (p) =>
     p.value === ""
-      ? "Nothing is given here, and a number is wanted."
+      ? "Nothing is given here. It takes a number."
       : `"${p.value}" is not a number. ${COUNTED.test(p.field) ? "Count them." : "Give a number of feet."}`,
   widthOutOfRange: (p) => `${p.value} ft wide is outside ${MIN_WIDTH_FT} to ${MAX_WIDTH_FT} ft.`,
   lengthOutOfRange: (p) => `${p.value} ft long is outside ${MIN_WIDTH_FT} to ${MAX_LENGTH_FT} ft.`,
@@ -45,12 +45,12 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
     p.value === "" ? "The sheet says 0, 1 or 2. Look it up." : `${p.value} rings of quarter poles: the sheet says 0, 1 or 2. Look it up.`,
   ridgeOutside: (p) =>
     p.field === "ridge"
-      ? `"${p.value}" is no way to set the poles under the ridge of this top.`
+      ? `"${p.value}" is not a way to set the poles under the ridge of this top.`
       : p.field === "ridge.count"
         ? `${p.value} poles do not stand under this ridge, at least 1 ft apart.`
         : `A ridge pole at ${p.value} ft is not under the ridge.`,
   poleUnknown: (p) =>
-    p.field.startsWith("add") ? `"${p.value}" is no kind of pole that can be added.` : `There is no pole "${p.value}" to leave out.`,
+    p.field.startsWith("add") ? `"${p.value}" is not a kind of pole that can be added.` : `There is no pole "${p.value}" to leave out.`,
   poleOutside: (p) => `A pole at ${p.value} is outside the tent.`,
   poleLength: (p) => `A pole ${p.value} ft long cannot be right. Read it off the sheet.`,
   setback: (p) => `A stake line ${p.value} ft out cannot be right.`,
@@ -64,7 +64,7 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
       ? `Another pole stands within 1 ft of ${p.value} ft.`
       : `Poles at ${p.value} ft: two stand within 1 ft of each other.`,
   ringCount: (p) => `${p.value} rings along ${p.field.split(".")[1]}: bays are 1 to 20 ft, and corners and seam ends have one each.`,
-  cornerShift: (p) => `A corner ${p.value} ft out of its place is more than cloth gives: 2 ft at the most.`,
+  cornerShift: (p) => `A corner ${p.value} ft out of its place is more than cloth gives: at most 2 ft.`,
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
 };
 
@@ -93,21 +93,22 @@ export const errors = {
   secondCompetent: "Only one person may answer for wind, anchors and who is under. Name a deputy or a competent person too.",
   sameName: "Two people have the same name. Add a letter.",
   notOneOf: (value: unknown, names: readonly string[]) => `"${String(value).slice(0, 40)}" is not one of: ${names.join(", ")}.`,
-  missing: "Nothing is given here, and it is wanted.",
+  missing: "Nothing is given here, and it is needed.",
   wrongKind: (value: unknown) => `${JSON.stringify(value)?.slice(0, 40)} is not what belongs here.`,
   date: (text: string) => `"${text}" is not a date. Write it like 2026-06-01 or 2026-06-01T07:00.`,
   endsBefore: "The ticket ends before it starts.",
+  noShelter: (place: string) => `${place} is no storm shelter. Name a building or a hard-topped vehicle.`,
   deeperThanStake: (deep: number, long: number) => `${deep} in of embedment is more than the ${long} in stake.`,
   raiseOverStop: (raise: number, stop: number) => `Raising stops at ${raise} mph, which is over the ${stop} mph where everything stops.`,
-  briefRefused: "This brief cannot be opened yet. Put these right:",
+  briefRefused: "This brief can't be opened yet. Fix these:",
   tent: (p: SpecProblem) => `${TENT[p.code](p)}${nearest(p)}`,
   noJob: (id: string) => `There is no job ${id.slice(0, 40)}. Look at the list of jobs.`,
   noTent: (id: string) => `There is no tent ${id.slice(0, 40)}. Look at the list of tents.`,
-  tentRefused: "This tent cannot be saved yet. Put these right:",
-  tentUnreadable: "This tent cannot be read any more. Take it out of the list, and add it anew.",
+  tentRefused: "This tent can't be saved yet. Fix these:",
+  tentUnreadable: "This tent cannot be read any more. Take it out of the list, and add it again.",
   tentChanged: "Somebody else changed this tent while you were typing. Nothing was saved, and what you typed is still here.",
   tentChangedSince: "Somebody else changed this tent, or took it out, since you looked. Nothing was done: look at it again first.",
-  tentGone: "Somebody else took this tent out of the list while you were typing. What you typed is still here: save it to add it anew.",
+  tentGone: "Somebody else took this tent out of the list while you were typing. What you typed is still here: save it to add it again.",
   exampleStays: "An example cannot be changed or taken out. Copy it, and change the copy.",
   notKnown: (field: string, nearest: string | null, known: readonly string[]) => {
     const what = `"${visible(field)}" is not known`;
@@ -116,10 +117,13 @@ export const errors = {
   unbelievable: (n: number, unit: keyof typeof UNIT, from: number, to: number) =>
     `${n} is out of range. From ${from} to ${to}${UNIT[unit]}.`,
   gustUnderMean: (gust: number, mean: number) => `A gust of ${gust} mph is under its mean wind of ${mean} mph. Read it again.`,
-  notATime: (text: string) => `"${text.slice(0, 40)}" is no time. Write it like 2026-06-01T07:00:00Z.`,
+  notATime: (text: string) => `"${text.slice(0, 40)}" is not a time. Write it like 2026-06-01T07:00:00Z.`,
   unseenLetter: (name: string) => `"${visible(name)}" has a letter that nobody sees. Type the name again.`,
   noLetter: (name: string) => `"${visible(name)}" has no letter in it. Give a name.`,
   likeAnId: (name: string) => `"${visible(name)}" is how the record numbers people. Give the name itself.`,
+  paperNumber: "That is no number of a paper. At least 4 letters or digits, and a digit among them.",
+  notADay: (text: string) => `"${visible(text)}" is not a date. Write it like 2026-06-01.`,
+  ownPaper: (name: string) => `${name} is on this crew. The paper has to come from somebody else.`,
   noTentGiven: 'There is no tent in it. Give one as {"name": "…", "spec": {…}}, as the list gives it.',
   pastedNotJson: (text: string) =>
     text === "" ? "Nothing was pasted in." : `"${text.slice(0, 40)}" is not the beginning of whole JSON. Paste all of it, from { to }.`,
@@ -133,9 +137,9 @@ export const errors = {
   notJson: "The body is not JSON. Send one JSON object.",
   notAForm: "Send JSON, or a form from the page.",
   low: ({ place, freeBytes }: LowSpace) =>
-    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything can still be recorded.`,
+    `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
   tooLarge: "That is too much at once. Nothing was recorded.",
-  bodyShape: "Something in the body is not what it should be. Put these right:",
+  bodyShape: "Something in the body is not what it should be. Fix these:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
   keyUsed: (key: string) => `The key ${key} was used for something else. Nothing was recorded; send it with a new key.`,
   who: (name: string, known: string) => `"${name.slice(0, 60)}" is not on this job. On it: ${known}.`,
@@ -143,11 +147,11 @@ export const errors = {
   wrongUnit: (gave: string, wants: string) => `That is in ${gave}; this asks for ${wants}. Say it again.`,
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
-  noSuchWind: `That is no wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and a gust is no less than the wind it is in. Say it again.`,
-  whichWay: "Which way does it lean? Say it with in or out.",
-  nothingHeard: "Nothing was heard. Say it again.",
+  noSuchWind: `That's not a wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and the gust is at least the wind. Say it again.`,
+  whichWay: "Which way does it lean? Say in or out.",
+  nothingHeard: "Heard nothing. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
-  elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is another place than this. ${ask}`,
+  elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is somewhere else. ${ask}`,
   notTaken: (why: string) => `${why} Nothing was recorded.`,
   noOpening: (id: string) =>
     `The record of job ${id} cannot be read: its first entry is not as it was written. Nothing was changed. Put your last copy of the data file in its place.`,

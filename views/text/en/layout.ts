@@ -31,20 +31,21 @@ export const layout = {
   units: { ft: "Feet and inches", mm: "Millimeters" } satisfies Record<Units, string>,
   papers: { a4: "A4", letter: "Letter" } satisfies Record<Paper, string>,
   print: "Print this page: the drawing comes on one sheet, the readings on the next.",
-  edges: "To one edge",
-  files: "To take along",
+  edges: "Go to one edge",
+  files: "Downloads",
   svg: "Drawing (SVG)",
   csv: "All marks (CSV)",
   json: "As data (JSON)",
   inMm: "Lengths in millimeters.",
   inFt: "Lengths in feet and inches, to 1/8 in.",
-  bearings: "Bearings: degrees clockwise from the way A to B, pointing out of the tent.",
+  bearings:
+    "Bearings: square out is straight away from the edge, corner diagonal halfway between both edges; any other in degrees clockwise from the way A to B.",
   compass: (deg: number) => `A to B bears ${Math.round(deg * 10) / 10}° by compass, as taken on the site.`,
   noCompass: "Nobody has taken the compass bearing of A to B, so no north is drawn.",
   streetAt: (name: string, edge: EdgeName) => `Street along ${edgeName(edge)}: ${name}.`,
   stakeCorners: (setback: string) =>
     `A stake-line corner lies ${setback} out from the tent's corner, square to both edges. The stake tape runs from one to the next.`,
-  plates: "Where a station has more plates than one, .1 is the first of them clockwise.",
+  plates: "Where a station has more than one plate, .1 is the first of them clockwise.",
   corners: "Corners",
   between: "Between",
   length: "Length",
@@ -62,7 +63,11 @@ export const layout = {
   end: (c: Corner) => `end ${c}`,
   stakes: "Stakes",
   bearing: "Bearing",
-  degrees: (deg: number) => `${Math.round(deg * 10) / 10}°`,
+  /** Which way a strap pulls from its station, as a crew lays it out. */
+  bearingOf: (deg: number) => {
+    const off = Math.round((deg % 90) * 10) / 10;
+    return off === 0 ? "square out" : off === 45 ? "corner diagonal" : `${Math.round(deg * 10) / 10}°`;
+  },
   aside: "Outside the tape",
   poles: "Poles inside",
   pole: "Pole",
@@ -98,10 +103,10 @@ export const layout = {
   },
   version: (entry: number) => `This is the plan of entry ${entry} of the record. It is not the plan in force.`,
   noVersion: (entry: string) =>
-    `Entry "${entry.slice(0, 20)}" of this job holds no plan. The opening does, and every change that was put forward.`,
-  badUnits: (given: string) => `"${given.slice(0, 20)}" is no unit of this sheet. Use ft or mm.`,
-  badPaper: (given: string) => `"${given.slice(0, 20)}" is no paper of this sheet. Use a4 or letter.`,
-  badLook: "The layout cannot be shown so. Put this right in the address:",
+    `Entry "${entry.slice(0, 20)}" of this job has no plan in it. The opening does, and so does every change put forward.`,
+  badUnits: (given: string) => `"${given.slice(0, 20)}" is not a unit of this sheet. Use ft or mm.`,
+  badPaper: (given: string) => `"${given.slice(0, 20)}" is not a paper of this sheet. Use a4 or letter.`,
+  badLook: "The layout can't be shown that way. Fix this in the address:",
   columns: [
     "mark",
     "what",

@@ -38,12 +38,14 @@ export function quantity(n: number, unit: Unit): string {
       return `${n} lb`;
     case "turns":
       return `${n} turns`;
+    case "mph":
+      return `${n} mph`;
   }
 }
 
 export const seamName = (id: string | number | undefined): string => {
   const text = String(id ?? "");
-  return text.startsWith("R-") ? `ridge seam at ${text.slice(2)}` : `seam ${text.replace(/^S/, "")}`;
+  return text.startsWith("R-") ? `ridge seam ${text.slice(2)}` : `seam ${text.replace(/^S/, "")}`;
 };
 export const pieceName = (id: string | number | undefined): string => {
   const text = String(id ?? "");
@@ -73,7 +75,28 @@ const KIT: Readonly<Record<string, string>> = {
   perimeterStrap: "ratchet straps",
   interiorStake: "interior stakes",
   interiorStrap: "interior straps",
-  polePlate: "pole plates",
+  polePlate: "base plates",
+  firstAidKit: "first aid kits",
+  horn: "horns",
+  windMeter: "wind meters",
+  hardHat: "hard hats",
+  whitePaint: "white paint cans",
+  tape300: "300 ft tapes",
+  tape200: "200 ft tapes",
+  tape100: "100 ft tapes",
+  stringLine: "string lines",
+  level: "levels",
+  stakeDriver: "stake drivers",
+  earMuff: "ear muffs",
+  goggles: "safety goggles",
+  stakeCap: "stake caps",
+  groundCloth: "ground cloths",
+  footRope: "foot ropes",
+  strapFlag: "strap flags",
+  wallSet: "whole wall sets",
+  exitSign: "exit signs",
+  extinguisher: "extinguishers",
+  stakePuller: "stake pullers",
 };
 export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
 const NUMBER = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
@@ -81,14 +104,28 @@ const NUMBER = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
 export const number = (n: number): string => NUMBER.format(n);
 /** So many of a thing: 1 top, 84 stake plates. Every name of the kit ends in an s that one of them loses. */
 export const things = (n: number, item: string): string => `${number(n)} ${n === 1 ? kitName(item).replace(/s$/, "") : kitName(item)}`;
-/** A row of interior poles as a crew calls it. */
-export const rowName = (id: string | number | undefined): string => {
-  const text = String(id ?? "");
-  if (text.startsWith("hip-")) return `hip end ${text.slice(4)}`;
-  return text.startsWith("line-") ? `line ${text.slice(5)}` : text;
+const PARTS: Readonly<Record<string, string>> = {
+  thinnest: "thinnest",
+  shortest: "shortest",
+  stakes: "stakes",
+  plates: "plates",
+  irrigation: "irrigation",
+  lighting: "lighting",
+  septic: "septic",
 };
-/** The poles of one lift. */
-export const lineName = (of: Readonly<Record<string, string | number>>): string => {
-  if (of.kind === "all") return "all poles";
-  return of.kind === "center" ? `center pole ${of.poles}` : `quarter poles of ${rowName(of.row)}, ${of.poles}`;
-};
+/** A name that one question asks several figures or answers by: an edge by its letters, a utility by its name. */
+export const partName = (name: string): string => own(PARTS, name) ?? utilityName(name);
+/** The number of a station on its edge: AB12 is 12. */
+export const stationNo = (id: string | number | undefined): string => String(id ?? "").replace(/^[A-D]+/, "");
+
+/** The poles of one lift, at the head of a call: "Quarters Q1 to Q3". */
+export const lineName = ({ kind, poles }: Readonly<Record<string, string | number>>): string =>
+  kind === "center" ? `Center pole ${poles}` : `Quarters ${range(String(poles).split(" "))}`;
+
+/** Poles that follow each other by the first and the last; others one by one. */
+function range(ids: readonly string[]): string {
+  const [first = "", last = ""] = [ids[0], ids.at(-1)];
+  const no = (id: string) => Number(id.slice(1));
+  const inARow = ids.every((id, i) => no(id) === no(first) + i);
+  return inARow && ids.length > 2 ? `${first} to ${last}` : ids.join(ids.length === 2 ? " and " : " ");
+}

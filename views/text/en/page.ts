@@ -32,6 +32,6 @@ export const plan = {
 
 /** The page for a request that cannot be answered as it came. */
 export const problem = {
-  title: "Put these right",
+  title: "Fix these",
   beside: (field: string, wrong: string) => `${field}: ${wrong}`,
 } as const;

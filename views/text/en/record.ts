@@ -5,8 +5,11 @@ const MARK: Readonly<Record<Flag, string>> = {
   refused: "Refused",
   waived: "Left out",
   outOfLimit: "Out of limits",
+  paper: "Paper instead",
   wentBack: "Gone back over",
   amended: "Plan changed",
+  clockJumped: "Clock jumped",
+  loosened: "Limits looser",
 };
 export const markName = (mark: Flag): string => MARK[mark];
 
@@ -67,6 +70,11 @@ export const record = {
   entries: (n: number) => (n === 1 ? "1 entry" : `${n} entries`),
   openedLine: "Job opened",
   closedCall: "The job is closed.",
+  papers: "Papers in place of a limit",
+  paper: (document: string, by: string, dated: string) => `Paper ${document} from ${by}, dated ${dated}`,
+  shownBy: (name: string, no: number) => `Shown by ${name}, entry ${no}`,
+  seenBy: (name: string, no: number) => `Seen by ${name}, entry ${no}`,
+  notSeen: "NOT SEEN by a second person: it opened nothing",
   stillHere: "The guide stands here now.",
   heard: (words: string) => `"${words}"`,
   taken: (words: string) => `taken as: ${words}`,

@@ -1,7 +1,13 @@
 import type { Did } from "../../../machines/install/commands.ts";
-import type { Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import type { Check } from "../../../machines/install/gates.ts";
+import type { MissingGate, Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import type { Reopened } from "../../../machines/install/state.ts";
+import { fieldName } from "./changes.ts";
 import { errors } from "./errors.ts";
+import { number } from "./names.ts";
 import { roleName } from "./roles.ts";
+import { aloud } from "./spoken.ts";
+import { lackedText, notOutText, unknownText } from "./trouble.ts";
 
 /** What a refusal speaks about: the question, its limit, the answer given, what to do instead. */
 export type About = {
@@ -11,6 +17,11 @@ export type About = {
   readonly value: string | null;
   /** What the answer comes to, where that is more than its value. */
   readonly found: string | null;
+  /** When time alone opens it, as a clock shows it. */
+  readonly notBefore: string | null;
+  readonly check: Check["kind"] | null;
+  /** With a pole or people in hand: that is finished first. */
+  readonly inHand: boolean;
   readonly name: (id: string) => string;
 };
 
@@ -18,100 +29,191 @@ export type About = {
 export function refusalText(refusal: Refusal, about: About): string {
   switch (refusal.why) {
     case "gate":
-      return gateText(refusal.status, about);
+      return missingText(refusal, about);
+    case "outOfUse":
+      return lackedText(refusal.things);
+    case "noSuchThing":
+      return unknownText(refusal.thing, refusal.has);
+    case "notOutOfUse":
+      return notOutText(refusal.thing);
     case "held":
-      return `Held by ${refusal.by === null ? "somebody" : about.name(refusal.by)}. The lead says carry on first.`;
+      return `On hold, by ${refusal.by === null ? "somebody" : about.name(refusal.by)}. Lead says carry on.`;
     case "paused":
-      return `Waiting: ${refusal.by === null ? "somebody" : about.name(refusal.by)} said to. The lead says carry on.`;
-    case "stop":
-      return "The weather says stop. Make safe; no going on until a new reading allows it.";
+      return `Waiting: ${refusal.by === null ? "somebody" : about.name(refusal.by)} said hold. Lead says carry on.`;
+    case "peopleUnder":
+      return "People are under. Count them out first, or make safe.";
     case "role":
-      return `A ${roleName(refusal.is)} does not say that here. It takes: ${refusal.may.map(roleName).join(", ")}.`;
+      return `Not for ${roleName(refusal.is)}. Only ${refusal.may.map(roleName).join(", ")}.`;
     case "notAskedHere":
-      return "That is not asked here. Answer what the call asks.";
+      return "Not asked here. Answer what the call asks.";
     case "wrongKind":
-      return `That does not answer this. ${about.ask ?? ""} Wanted: ${about.limit ?? "another kind of answer"}.`;
+      return `That doesn't answer it. ${about.ask ?? ""}`.trim();
     case "hardGate":
-      return `This one cannot be left out. ${about.ask ?? ""}`.trim();
+      return `This one can't be skipped. ${about.ask ?? ""}`.trim();
     case "movedOn":
-      return "Already moved on. Read the call that is showing now.";
+      return "Already moved on. Read the call on the screen.";
     case "notThereYet":
-      return `The screen said that it showed entry ${refusal.seen}, and the record ends with ${refusal.last}. Load the page again.`;
+      return `Screen shows entry ${refusal.seen}; the record ends at ${refusal.last}. Load the page again.`;
     case "noSuchGate":
-      return `No call of this job asks "${refusal.gate}". Answer what the call asks.`;
+      return `No call here asks "${refusal.gate}". Answer what the call asks.`;
     case "unbelievable":
       return errors.unbelievable(refusal.n, refusal.unit, refusal.bounds.from, refusal.bounds.to);
     case "sameDevice":
-      return "Spoken on the phone of the first one. The second one speaks on their own, or presses.";
+      return "Heard on the first one's phone. Second person: your own phone, or press.";
+    case "ownPaper":
+      return "You showed this paper. A second competent person has to look at it.";
+    case "ownPhone":
+      return "Shown on this phone. The second person takes their own.";
+    case "datedAhead":
+      return `That paper is dated ${refusal.dated}, after today. Read its date again.`;
     case "noReadBack":
-      return "Nothing waits to be confirmed here. Say the answer again.";
+      return "Nothing to confirm here. Say the answer again.";
     case "nothingBefore":
-      return "Nothing to go back to from here.";
+      return "Nothing to go back to.";
+    case "sayWhatBecame":
+      return "Somebody's hurt. Carry on, and say what became of it.";
+    case "alreadyHurt":
+      return `Already on hold, somebody's hurt. ${about.name(refusal.by)} told it. Your words are kept.`;
     case "notHeld":
-      return "Nothing is held.";
+      return "Nothing is on hold.";
     case "future":
-      return "That reading is from later than now. Take it again.";
+      return "That reading is from the future. Read it again.";
     case "olderReading":
-      return "There is a newer reading. This one was not used.";
+      return "There's a newer reading. That one wasn't used.";
+    case "looserLimit":
+      return `Looser limits need a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
     case "noProposal":
-      return "No change to the plan is waiting for that.";
+      return "No change is waiting for that.";
     case "sameAsProposer":
-      return "Somebody else has to agree to a change of the plan.";
+      return "Somebody else has to agree to a change.";
     case "alreadyStandingDown":
-      return "It is coming down already. Follow the calls.";
+      return "Already coming down. Follow the calls.";
     case "jobClosed":
-      return "This job is closed. Only notes can be added.";
+      return "Job's closed. Notes only.";
   }
 }
 
-function gateText(is: UnmetStatus, { ask, ifNot, limit, value, found }: About): string {
-  const question = ask ?? "This has to be answered first.";
+/** Words of names that one sentence has room for. */
+const ROOM = 9;
+
+/** Limits by their names, without units; those that there is no room for by their number. */
+function limitNames(fields: readonly string[]): string {
+  const names = [...new Set(fields.map((field) => fieldName(field).split(",")[0]!.toLowerCase()))];
+  const told = names.filter(
+    (_, i) =>
+      names
+        .slice(0, i + 1)
+        .join(" ")
+        .split(" ").length <= ROOM || i === 0,
+  );
+  const more = names.length - told.length;
+  return more === 0 ? told.join(", ") : `${told.join(", ")} and ${more} more`;
+}
+
+const BECAUSE: Readonly<Record<Reopened["by"], string>> = {
+  amendment: "plan changed",
+  back: "you went back",
+  strike: "new talk for the strike",
+  clearing: "everyone was out",
+  rain: "it rained",
+  blow: "it blew hard",
+};
+/** What asks something again. */
+export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
+
+/** What is missing: the weather says why and until when; all else is asked, with what asks it again. */
+function missingText({ status, because }: MissingGate, about: About): string {
+  const { check, notBefore, inHand } = about;
+  if (check === "quiet") return `Lightning. Nobody goes on${notBefore === null ? "" : ` before ${notBefore}`}. Take shelter; make safe.`;
+  if (check === "wind" && status === "outOfLimit") return `Too much wind: ${about.limit}. Make safe, then read it again.`;
+  if (check === "wind" && inHand && status === "stale") return "Finish this pole; then the wind again.";
+  const again = because === null || status !== "open" ? "" : `Asked again, ${BECAUSE[because]}. `;
+  return `${again}${gateText(status, about)}`;
+}
+
+function gateText(is: UnmetStatus, { ask, ifNot, value, limit, found, check }: About): string {
+  const question = ask ?? "Answer this first.";
   if (found !== null && (is === "open" || is === "outOfLimit")) return found;
   switch (is) {
     case "open":
-      return `Not yet. ${question}`;
+      return question;
     case "unknown":
-      return `Not known is not good enough. ${question} ${ifNot ?? ""}`.trim();
+      return heard(`Can't go on "don't know".`, ifNot ?? question);
     case "outOfLimit":
-      return `${value === null ? "Not good" : `${value} is not good`}${limit === null ? "" : `: wanted ${limit}`}. ${ifNot ?? question}`;
+      // "No" alone does not say to what: a warning comes from anybody, at any call.
+      if (check === "yesNo") return heard(question, `${value ?? "No"}.`, ifNot ?? "");
+      return heard(value === null ? "Not good." : `${value}.`, limit === null ? "" : `Need ${limit}.`, ifNot ?? question);
+    case "noGust":
+      return "Gust too? Say it like: nineteen gusting twenty-six.";
     case "early":
-      return `${value ?? "It"} is not in force yet. ${ifNot ?? ""}`.trim();
+      return heard(`${value ?? "It"} is not in force yet.`, ifNot ?? "");
     case "stale":
-      return `Too old to count. ${question}`;
+      return heard("That's too old.", question);
     case "samePerson":
-      return `Somebody else has to answer this one. ${question}`;
+      return heard("Somebody else has to answer.", question);
+    case "unseen":
+      return "Shown. A second competent person has to look at it, on their own phone.";
   }
 }
 
-const DID: Readonly<Record<Did, string>> = {
+/** As much of a refusal as is heard over a generator. What is cut off stands in the tile. */
+const MAX_WORDS = 20;
+const wordsIn = (text: string) =>
+  aloud(text)
+    .split(/\s+/)
+    .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+
+/** Sentences one after the other, the first of them whatever its length, up to the one that would be too much. */
+function heard(...texts: string[]): string {
+  const [first = "", ...rest] = texts.filter((text) => text !== "").flatMap((text) => text.split(/(?<=[.?!]) (?=[A-Z])/));
+  const last = rest.findIndex((_, i) => wordsIn([first, ...rest.slice(0, i + 1)].join(" ")) > MAX_WORDS);
+  const kept = last < 0 ? rest : rest.slice(0, last);
+  // "Stops hard?" is no question to the crew: without its answer it goes too.
+  return [first, ...(last >= 0 && kept.at(-1)?.endsWith("?") ? kept.slice(0, -1) : kept)].join(" ");
+}
+
+const DID: Readonly<Record<Did | "stopped", string>> = {
   moved: "Next.",
-  wentBack: "Back one. What was answered there is asked again.",
-  held: "HELD. Nobody goes on until the lead says carry on.",
-  paused: "Waiting. The lead says carry on.",
+  wentBack: "Back one. It's asked again.",
+  held: "HOLD. Nobody moves till the lead says carry on.",
+  paused: "Waiting. Lead says carry on.",
   readBack: "Correct, or wrong?",
-  dropped: "Dropped. Say it again.",
+  dropped: "Scrapped. Say it again.",
   carriedOn: "Carry on.",
-  answered: "Taken down.",
-  waived: "Left out, with the reason taken down.",
+  hurt: "HOLD. Call 911 now. First aid to them. One to the road.",
+  answered: "Got it.",
+  seen: "Seen by two.",
+  waived: "Skipped, with the reason.",
   noted: "Noted.",
-  read: "Reading taken down.",
-  proposed: "Change put forward. Somebody else has to agree.",
+  read: "Got it.",
+  stopped: "STOP. Finish or lower what's in hand. Everyone out. Make safe.",
+  proposed: "Change is up. Somebody else has to agree.",
   amended: "Plan changed. What it touches is asked again.",
   discarded: "Change dropped.",
   makingSafe: "Making safe.",
   goingOn: "Going on.",
   standingDown: "Standing down.",
+  outOfUse: "Out of use. What needs it waits.",
+  backInUse: "Back in use.",
   closed: "Closed.",
 };
-export const didText = (did: Did): string => DID[did];
+export const didText = (did: Did | "stopped"): string => DID[did];
+
+/** A wind at the standing tent that is at or over what was agreed. */
+export const overAgreedText = {
+  evacuate: (mph: number, agreedMph: number) => `EVERYBODY OUT: ${number(mph)} mph, agreed ${number(agreedMph)}. Make safe.`,
+  walls: (mph: number, agreedMph: number) => `Walls off: ${number(mph)} mph, agreed ${number(agreedMph)}.`,
+} as const;
 
 const STATUS: Readonly<Record<Status, string>> = {
   open: "not answered",
   unknown: "not known",
   outOfLimit: "not good",
+  noGust: "gust missing",
   early: "not in force yet",
   stale: "too old",
   samePerson: "wants somebody else",
+  unseen: "shown, not seen by a second person",
   good: "good",
   waived: "left out",
 };

@@ -2,6 +2,12 @@ import type { Role } from "../../../machines/install/brief.ts";
 import type { Wind } from "../../../machines/install/state.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 import { own } from "../../../machines/lookup/own.ts";
+import type { EdgeName } from "../../../machines/tent/types.ts";
+import type { WeatherFacts } from "../../pages/guide/weather.ts";
+import { wholeMinute } from "../whole-minute.ts";
+import { number } from "./names.ts";
+import { compassPoint } from "./said.ts";
+import { when } from "./when.ts";
 
 const ROLES: Readonly<Record<Role, string>> = {
   lead: "lead",
@@ -32,16 +38,28 @@ const PHASES: Readonly<Record<string, string>> = {
 /** The milestone that a phase works toward. */
 export const phaseName = (phase: string): string => own(PHASES, phase) ?? phase;
 
-const WEATHER: Readonly<Record<Weather, string>> = {
-  unknown: "Wind not known",
-  workable: "Wind workable",
+const WEATHER: Readonly<Record<Exclude<Weather, "stop">, string>> = {
+  unknown: "No wind reading",
+  workable: "Wind OK",
   caution: "Too much wind to raise",
-  stop: "STOP: weather",
 };
-/** What the weather allows, with the reading it rests on; `thunderAt` while work stays stopped for it. */
-export function weatherWords(is: Weather, wind: Wind | null, thunderAt: number | null, at: number): string {
-  const minutes = (since: number) => Math.max(0, Math.floor((at - since) / 60_000));
-  if (is === "stop" && thunderAt !== null) return `${WEATHER.stop}, thunder ${minutes(thunderAt)} min ago`;
-  if (!wind) return WEATHER[is];
-  return `${WEATHER[is]}, ${wind.mph}${wind.gustMph === null ? "" : ` gusting ${wind.gustMph}`} mph, ${minutes(wind.takenAt)} min ago`;
+
+/** What the weather allows; where it stops work, every reason with what ends it. */
+export function weatherWords({ is, zone, wind, windMinAgo, windward, stops }: WeatherFacts): string {
+  const reading = wind && `${windText(wind, windward)}, ${windMinAgo} min ago`;
+  if (is === "unknown" && reading !== null) return `Wind reading too old: ${reading}`;
+  if (is !== "stop") return reading === null ? WEATHER[is] : `${WEATHER[is]}, ${reading}`;
+  const why = [
+    stops.lightningUntil === null ? [] : `lightning, not before ${when.clock(zone, wholeMinute(stops.lightningUntil))}`,
+    stops.warning ? "weather warning, till it's called off" : [],
+    stops.windFromMph === null ? [] : `wind ${reading}, till it reads under ${number(stops.windFromMph)} mph`,
+  ].flat();
+  return `STOP: ${why.join("; ")}`;
+}
+
+/** "20 gusting 26 mph from SW, AB side". */
+function windText({ mph, gustMph, fromDeg }: Wind, windward: readonly EdgeName[]): string {
+  const from = fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`;
+  const side = windward.length === 0 ? "" : `, ${windward.join(" and ")} ${windward.length === 1 ? "side" : "sides"}`;
+  return `${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${from}${side}`;
 }

@@ -1,5 +1,6 @@
-import type { BindingIntent, Command } from "../../../machines/install/commands.ts";
+import { type BindingIntent, type Command, PRESSED, type Reading } from "../../../machines/install/commands.ts";
 import { valueText } from "./limits.ts";
+import { backText, outText } from "./trouble.ts";
 
 /** A command that was pressed or sent, as it reads in the thread. */
 export function saidText(command: Command): string {
@@ -19,11 +20,15 @@ export function saidText(command: Command): string {
     case "wrong":
       return "Wrong";
     case "carryOn":
-      return "Carry on";
+      return command.became === null ? "Carry on" : `Carry on: ${command.became}`;
+    case "hurt":
+      return command.words === PRESSED ? "Somebody's hurt" : `Somebody's hurt: ${command.words}`;
     case "answer":
     case "waive":
     case "standDown":
     case "reading":
+    case "outOfUse":
+    case "backInUse":
       return intentText(command);
     case "makeSafe":
       return "Make safe";
@@ -47,11 +52,23 @@ export function intentText(ask: BindingIntent): string {
       return `Left, because ${ask.because}`;
     case "standDown":
       return `Stand down, because ${ask.because}`;
-    case "reading": {
-      const { reading } = ask;
-      return reading.kind === "thunder"
-        ? "Thunder heard"
-        : `Wind ${reading.mph} mph${reading.gustMph === null ? "" : ` gusting ${reading.gustMph} mph`}`;
-    }
+    case "reading":
+      return readingText(ask.reading);
+    case "outOfUse":
+      return outText(ask.thing, ask.because);
+    case "backInUse":
+      return backText(ask.thing, ask.because);
   }
 }
+
+const TOLD = { thunder: "Thunder or lightning", warning: "Weather warning out", rain: "Rain" } as const;
+
+function readingText(reading: Reading): string {
+  if (reading.kind !== "wind") return TOLD[reading.kind];
+  const { mph, gustMph, fromDeg } = reading;
+  return `Wind ${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`}`;
+}
+
+const POINTS = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"] as const;
+/** The nearest of eight points of the compass. */
+export const compassPoint = (deg: number): string => POINTS[Math.round(deg / 45) % POINTS.length]!;

@@ -13,7 +13,7 @@ export function squaredText(found: Squared): string {
     case "notEnough":
       return `Still to measure: ${listed(found.missing)}. Five lengths fix the corners; six show a misread.`;
     case "noTriangle":
-      return `${capital(lengthName(found.longest))} is longer than ${found.others.map(lengthName).join(" and ")} together: no triangle has that. ${again(found.suspect)}`;
+      return `${capital(lengthName(found.longest))} is longer than ${found.others.map(lengthName).join(" and ")} together: no triangle does that. ${again(found.suspect)}`;
     case "noFigure":
       return `No four corners A B C D have these lengths. ${again(found.suspect)}`;
     case "misread":
@@ -68,6 +68,6 @@ export const lengths = {
   within: (tolerance: string) => `± ${tolerance}`,
   notYet: "–",
   off: (read: string, byIn: number) => `${read}: ${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
-  afresh: "Measure afresh",
+  afresh: "Start over",
   list: "Open the list",
 };

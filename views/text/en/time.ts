@@ -11,7 +11,11 @@ const THINGS: Readonly<Record<string, (n: number) => string>> = {
   lacing: (n) => `${n} ft of seam to lace`,
   strapping: (n) => `${n} corners and seam ends to strap`,
   threading: (n) => `${n} straps to thread`,
-  sidePoles: (n) => `${n} side poles to raise`,
+  layingSidePoles: (n) => `${n} side poles to lay out`,
+  sidePoles: (n) => `${n} side poles to stand`,
+  wrapping: (n) => `${n} straps to pull through and wrap`,
+  layingQuarters: (n) => `${n} quarter poles to carry in and pin`,
+  layingCenters: (n) => `${n} center poles to carry in and pin`,
   quarterPoles: (n) => `${n} quarter poles to raise`,
   centerPoles: (n) => `${n} center poles to raise`,
   tensioning: (n) => `${n} straps to tension, twice round`,
@@ -20,6 +24,7 @@ const THINGS: Readonly<Record<string, (n: number) => string>> = {
   walking: (n) => `${n} stations to walk`,
   walls: (n) => `${n} ft of wall to hang`,
   wallsDown: (n) => `${n} ft of wall to take down`,
+  easing: (n) => `${n} straps to ease`,
   quarterPolesDown: (n) => `${n} quarter poles to lower`,
   centerPolesDown: (n) => `${n} center poles to lower`,
   sidePolesDown: (n) => `${n} side poles to take down`,
@@ -86,7 +91,7 @@ export const time = {
   overdue: "longer than nine in ten",
   spent: (work: string) => work,
   nothing: "none",
-  fixed: (minutes: number) => `talks, papers, checks, walking: ${about(minutes)}`,
+  fixed: (minutes: number) => `talks, papers, checks, walking, the truck: ${about(minutes)}`,
   part: ({ key, count, minutesEach, by, people: at, teams, minutes }: PartTime) => {
     const things = (THINGS[key] ?? ((count: number) => `${count} of ${key}`))(Math.round(count));
     if (by === "hand") return `${things} × ${short(minutesEach)} person-min, ${at} at it: ${about(minutes)}`;

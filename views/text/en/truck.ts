@@ -9,6 +9,8 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const ALL: Readonly<Record<Way, string>> = { out: "all on", back: "all back" };
 const WAY: Readonly<Record<Way, string>> = { out: "on", back: "back" };
 
+const NOT_WEIGHED = "Walls, ground cloths and tools come on top.";
+
 type Call = { readonly no: number; readonly say: string };
 const quoted = ({ say }: Call) => say.replace(/\.$/, "");
 type Progress = Pick<TruckState, "way" | "progress">;
@@ -37,10 +39,10 @@ export const truck = {
     return `${on} of ${of} lines ${WAY[way]}; ${rest.join("; ")}.`;
   },
   weight: ({ lb, unknown }: LoadWeight, lines: number): string => {
-    if (unknown.length === lines) return "Weight not known: nobody has given what one of each weighs.";
-    if (unknown.length === 0) return `${pounds(lb)} in all.`;
+    if (unknown.length === lines) return "Weight not known: nobody has given what one of each part weighs.";
+    if (unknown.length === 0) return `The tent: ${pounds(lb)}. ${NOT_WEIGHED}`;
     const kinds = unknown.length === 1 ? "1 kind of thing" : `${unknown.length} kinds of things`;
-    return `At least ${pounds(lb)}; weight of ${kinds} not known.`;
+    return `The tent: at least ${pounds(lb)}; weight of ${kinds} not known. ${NOT_WEIGHED}`;
   },
   /** On the main button of a line. */
   all: ({ wanted, item }: Pick<TruckLine, "wanted" | "item">, way: Way) => `${things(wanted, item)}, ${ALL[way]}`,
@@ -63,7 +65,8 @@ export const truck = {
     return `${number(need)} needed + ${things(spares, "spares")} (${whose})`;
   },
   unknown: "unknown",
-  lineWeight: ({ unitLb, lb, count }: Pick<LoadLine, "unitLb" | "lb" | "count">): string => {
+  lineWeight: ({ unitLb, lb, count, weighed }: Pick<TruckLine, "unitLb" | "lb" | "count" | "weighed">): string => {
+    if (!weighed) return "Not weighed";
     if (unitLb === null || lb === null) return "Weight unknown";
     return count === 1 ? pounds(lb) : `${pounds(unitLb)} each, ${pounds(lb)}`;
   },

@@ -2,7 +2,7 @@ import type { Verdict } from "../../../machines/record/verify-job.ts";
 
 const WHY: Readonly<Record<NonNullable<Verdict["mismatch"]>["why"], string>> = {
   hash: "is not as it was written",
-  notJson: "is no entry",
+  notJson: "is not an entry",
   prev: "does not follow the one before it",
   gap: "is missing, or stands in the wrong place",
   job: "is of another job",
@@ -17,8 +17,8 @@ export const verify = {
   notAFile: (file: string) => `${file} is not a file; name a data file, or a record.json that was exported.`,
   empty: (file: string) => `${file} is empty; take another copy.`,
   inUse: (file: string) => `${file} is in use; stop the server that holds it, or verify a copy or an export.`,
-  neither: (file: string) => `${file} is neither a data file nor a record that was exported; name one of these.`,
-  noRecord: (file: string) => `${file} is JSON, but no record that was exported: it has no job with a list of entries.`,
+  neither: (file: string) => `${file} is neither a data file nor a record that was exported; name one of those.`,
+  noRecord: (file: string) => `${file} is JSON, but not a record that was exported: it has no job with a list of entries.`,
   noJobs: (file: string) => `${file} holds no job yet.`,
   job(job: string, { title, entries, tip, mismatch }: Verdict): string {
     const what = `${oneLine(title ?? `Job ${job}`)}: ${entries === 1 ? "1 entry" : `${entries} entries`}`;

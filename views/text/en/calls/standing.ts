@@ -1,20 +1,34 @@
 import type { CallTexts } from "../../call-text.ts";
 
 export const standing: CallTexts = {
+  "tension.again": {
+    say: () => "First hour's up. Check and take up every strap.",
+    ask: () => "Every strap tight again?",
+    why: "Webbing gives most in the first hour. Rain makes it give again.",
+    wrong: "The crew is loaded up and gone. The first breeze finds the slack side, and the cloth starts to pump.",
+    well: "Palm on each strap, opposite sides together, a click where it gave. Handle locked, pole top plumb, then the next.",
+    ifNot: "Take it up before anybody goes in.",
+  },
+  open: {
+    say: () => "Open it. Everything is good to go right now.",
+    why: "It's open as long as weather, watch and plan are good. When one goes bad, everybody goes out.",
+    wrong: "It's opened early because the line is long. The wind was never read, and nobody has the horn.",
+    well: "Stand at the main exit, tell the customer's person it's theirs, and look up and around once more before the first guest.",
+  },
   watch: {
-    say: () => "Standing. Walk round it every day and after every blow: stakes, straps, poles, cloth.",
-    ask: () => "Is all as it was handed over?",
-    why: "Rain lets stakes go. Webbing creeps. People move things.",
-    wrong: "The tent is looked at from the bar. A stake on the wet side has lifted, and the next blow takes that corner.",
-    well: "Same way round each time, a palm on every strap, eyes from stake to pole top. Chalk stakes at the grass: creep then shows.",
-    ifNot: "Put it right now, or make safe: everybody out.",
+    say: () => "Daily walk: straps tight, no water on the cloth, stakes not moved.",
+    ask: () => "All tight, dry on top, nothing moved?",
+    why: "Rain loosens stakes, webbing creeps, water gets heavy, and people move things.",
+    wrong: "The tent gets a look from the bar. A stake on the wet side has lifted, and the next blow takes that corner.",
+    well: "Same way around every time, and after every blow and rain. Palm on each strap, stake to pole top. Chalk stakes at the grass: creep shows.",
+    ifNot: "Fix it now, or make safe: everybody out. Push water off from outside, never from under.",
   },
   "watch.end": {
-    say: () => "It is over. Agree with the customer's person that it comes down.",
-    ask: () => "Is it agreed?",
+    say: () => "It's over. Agree with the customer's person that it comes down.",
+    ask: () => "Agreed that it comes down?",
     why: "Nobody takes a roof off people.",
     wrong: "The band has gone, so the crew starts on the walls. The caterers are still in there with the gas lit.",
-    well: "Ask to their face, not by message. Then walk through once yourself before a hand goes to any strap.",
+    well: "Ask face to face, not by text. Then walk through once yourself before a hand goes to any strap.",
     ifNot: "Wait for them.",
   },
 };
