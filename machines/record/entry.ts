@@ -1,6 +1,6 @@
 import { digest, type Hash, hashOf } from "../digest/digest.ts";
 import type { Command } from "../install/commands.ts";
-import type { EntryNo, Instant, StepId } from "../install/ids.ts";
+import type { EntryNo, Instant, StepId, WallTime } from "../install/ids.ts";
 import type { Outcome } from "../install/refusals.ts";
 import type { Frozen } from "../install/step.ts";
 
@@ -15,6 +15,7 @@ type Line = {
   readonly prev: Hash;
   readonly procedure: string;
   readonly at: Instant;
+  readonly wall: WallTime;
   readonly after: Hash;
   /** The phase and step of the guide after it. */
   readonly phase: string;

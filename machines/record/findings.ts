@@ -1,19 +1,25 @@
 import { comparesWith, isComplete, meetsLimit } from "../install/checks/any-check.ts";
 import type { Answer, Gate } from "../install/gates.ts";
-import type { EntryNo, GateId, Instant, StepId } from "../install/ids.ts";
-import { allSteps } from "../install/job.ts";
+import type { EntryNo, GateId, Instant, StepId, WallTime } from "../install/ids.ts";
+import { looserIn } from "../install/looser.ts";
+import { indexOf } from "../install/missing.ts";
 import type { Frozen } from "../install/step.ts";
-import { answerValue, type EntryLookup, effectiveCommandBy } from "./effective-command.ts";
-import { type Entries, lookupIn } from "./entries.ts";
+import { clockJump } from "./clock-jump.ts";
+import { answerValue, effectiveCommandBy } from "./effective-command.ts";
+import { type Entries, type EntryLookup, lookupIn } from "./entries.ts";
 import type { CommandEntry, Entry, JobId, Opening } from "./entry.ts";
-import { addWorkTime, startWorkTime, type WorkTime } from "./work-time.ts";
+import { frozenAfter, frozenIn } from "./in-force.ts";
+import { addWorkTime, startWorkTime, timeSince, type WorkTime } from "./work-time.ts";
 
-/** What a manager reviews: refusals, waivers, answers out of limits, steps back, and amendments. */
-export const FLAGS = ["refused", "waived", "outOfLimit", "wentBack", "amended"] as const;
+/**
+ * What a manager reviews: refusals, waivers, answers out of limits, papers shown in place of a limit, steps back, amendments,
+ * those that make a limit looser, and a clock that was set.
+ */
+export const FLAGS = ["refused", "waived", "outOfLimit", "paper", "wentBack", "amended", "loosened", "clockJumped"] as const;
 export type Flag = (typeof FLAGS)[number];
 
 /** Version of the folding rules. A fold of another version is rebuilt from the entries. */
-export const FOLD_VERSION = 1;
+export const FOLD_VERSION = 4;
 /** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 
@@ -28,8 +34,9 @@ export type Fold = {
   readonly zone: string;
   /** As opened; an amendment cannot take a job out of the counts. */
   readonly rehearsal: boolean;
-  readonly openedAt: Instant;
+  readonly openedAt: WallTime;
   readonly lastAt: Instant;
+  readonly lastWall: WallTime;
   readonly phase: string;
   readonly phaseMs: Readonly<Record<string, number>>;
   /** The part of that time that was work, and the work there is to do. */
@@ -51,12 +58,13 @@ export function openFold(entry: Opening): Fold {
     no: entry.no,
     ...headlineOf(entry.opened),
     rehearsal: (entry.opened.brief as { rehearsal?: unknown }).rehearsal === true,
-    openedAt: entry.at,
+    openedAt: entry.wall,
     lastAt: entry.at,
+    lastWall: entry.wall,
     phase: entry.phase,
     phaseMs: {},
     worked: startWorkTime(entry),
-    counts: { refused: 0, waived: 0, outOfLimit: 0, wentBack: 0, amended: 0 },
+    counts: Object.fromEntries(FLAGS.map((flag) => [flag, 0])) as Fold["counts"],
     frozenAt: entry.no,
     counted: {},
     mismatch: null,
@@ -65,10 +73,11 @@ export function openFold(entry: Opening): Fold {
 
 /** The fold with one more entry, and the flags of that entry. `earlier` looks up the entries before it. */
 export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Folded {
-  const flags = flagsOf(fold, entry, earlier);
+  const jumped = clockJump({ at: fold.lastAt, wall: fold.lastWall }, entry.command) !== null;
+  const flags = [...flagsOf(fold, entry, earlier), ...(jumped ? (["clockJumped"] as const) : [])];
   const frozenAt = frozenAfter(fold.frozenAt, entry);
   const frozen = frozenIn(frozenAt, earlier);
-  const spent = Math.max(0, entry.at - fold.lastAt);
+  const spent = timeSince(fold, entry);
   const phase = phaseAfter(entry, frozen);
   return {
     flags,
@@ -77,6 +86,7 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
       no: entry.no,
       ...(frozenAt === fold.frozenAt ? {} : headlineOf(frozen)),
       lastAt: Math.max(fold.lastAt, entry.at),
+      lastWall: entry.wall,
       phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
       counts: flags.length === 0 ? fold.counts : addFlags(fold.counts, flags),
@@ -105,29 +115,6 @@ export function foldAll(entries: Entries, mismatch: EntryNo | null = null): Fold
   return { ...folded, fold: { ...folded.fold, mismatch }, each };
 }
 
-/** The entry whose script is in force after this one: an agreed amendment replaces the script. */
-export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: CommandEntry): EntryNo =>
-  "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.target : frozenAt;
-
-/** What an opening or an amendment froze. Throws if the entry is neither. */
-export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
-  const entry = earlier(no);
-  if (entry?.kind === "opening") return entry.opened;
-  if (entry?.kind === "command" && entry.command.type === "amend") return entry.command.to;
-  throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
-}
-
-/** What was in force when an entry was made: the opening, or the last amendment agreed to before it. */
-export function frozenBefore(no: EntryNo, earlier: EntryLookup): Frozen {
-  for (let n = no - 1; n > 1; n--) {
-    const entry = earlier(n);
-    if (entry?.kind !== "command") continue;
-    const at = frozenAfter(1, entry);
-    if (at > 1) return frozenIn(at, earlier);
-  }
-  return frozenIn(1, earlier);
-}
-
 /** The phase after an entry, with making safe as a phase of its own. */
 export function phaseAfter({ phase, step }: Pick<Entry, "phase" | "step">, frozen: Frozen): string {
   if (phase === "ground" || phase === "up") return MAKING_SAFE;
@@ -143,21 +130,35 @@ function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] 
     case "wentBack":
       return ["wentBack"];
     case "amended":
-      return ["amended"];
+      return loosens(fold, entry, earlier) ? ["amended", "loosened"] : ["amended"];
     case "answered":
-      return isWithinLimits(fold, entry, earlier) ? [] : ["outOfLimit"];
+      return [
+        ...(isWithinLimits(fold, entry, earlier) ? [] : ["outOfLimit" as const]),
+        ...(showsPaper(entry, earlier) ? ["paper" as const] : []),
+      ];
     default:
       return [];
   }
 }
 
-/** Whether an accepted answer is within its gate's limits. */
+/** Whether an amendment that was agreed to makes a limit looser than it was. */
+const loosens = ({ frozenAt }: Fold, entry: CommandEntry, earlier: EntryLookup): boolean =>
+  looserIn(frozenIn(frozenAt, earlier), frozenIn(frozenAfter(frozenAt, entry), earlier)).length > 0;
+
+/** Whether a paper was shown: a finding from then on, seen by a second person or not. */
+function showsPaper(entry: CommandEntry, earlier: EntryLookup): boolean {
+  const command = effectiveCommandBy(entry, earlier);
+  return command.type === "answer" && command.value.kind === "paper";
+}
+
+/** Whether an accepted answer is within its gate's limits. One that moved on was: nothing else goes on by itself. */
 function isWithinLimits(fold: Fold, entry: CommandEntry, earlier: EntryLookup): boolean {
   const command = effectiveCommandBy(entry, earlier);
-  if (command.type !== "answer") return true;
-  const gate = rulesOf(frozenIn(fold.frozenAt, earlier)).gates.get(command.gate);
+  if (command.type !== "answer" || ("did" in entry.outcome && entry.outcome.and !== undefined)) return true;
+  const frozen = frozenIn(fold.frozenAt, earlier);
+  const gate = rulesOf(frozen).gates.get(command.gate);
   if (!gate || command.value.kind === "unknown") return false;
-  const value = answerValue(entry, gate.check, earlier) ?? command.value;
+  const value = answerValue(entry, earlier) ?? command.value;
   const given = { answers: fold.counted };
   return !isComplete(gate.check, value, given) || meetsLimit(gate.check, value, given);
 }
@@ -165,10 +166,10 @@ function isWithinLimits(fold: Fold, entry: CommandEntry, earlier: EntryLookup): 
 function countsAfter(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Fold["counted"] {
   if (!("did" in entry.outcome) || entry.outcome.did !== "answered") return fold.counted;
   const command = effectiveCommandBy(entry, earlier);
-  const { compared, gates } = rulesOf(frozenIn(fold.frozenAt, earlier));
+  const { compared } = rulesOf(frozenIn(fold.frozenAt, earlier));
   if (command.type !== "answer" || !compared.has(command.gate)) return fold.counted;
   const { gate, by, device, at } = command;
-  const value = answerValue(entry, gates.get(gate)!.check, earlier) ?? command.value;
+  const value = answerValue(entry, earlier) ?? command.value;
   return { ...fold.counted, [gate]: { gate, value, by, device, at, entry: entry.no } };
 }
 
@@ -182,11 +183,11 @@ const rulesCache = new WeakMap<Frozen, Rules>();
 function rulesOf(frozen: Frozen): Rules {
   const before = rulesCache.get(frozen);
   if (before) return before;
-  const gates = allSteps(frozen.script).flatMap(({ gate }) => (gate ? [gate] : []));
+  const { gates } = indexOf(frozen.script);
   const rules: Rules = {
-    gates: new Map(gates.map((g) => [g.id, g])),
+    gates,
     ways: new Set(Object.values(frozen.script.escapes).flatMap((way) => way.map((s) => s.id))),
-    compared: new Set(gates.flatMap(({ check }) => comparesWith(check) ?? [])),
+    compared: new Set([...gates.values()].flatMap(({ check }) => comparesWith(check) ?? [])),
   };
   rulesCache.set(frozen, rules);
   return rules;

@@ -2,7 +2,7 @@ import { givenParts, wantedParts } from "../install/checks/any-check.ts";
 import type { Parts } from "../install/checks/check-kind.ts";
 import type { JobState } from "../install/state.ts";
 import type { Script } from "../install/step.ts";
-import { ORDER_OF_USE } from "../tent/load.ts";
+import { ORDER_ON_SITE } from "../tent/load.ts";
 
 /** The steps at which the kit is counted onto the truck, and back. */
 export const KIT_OUT = "kit.loaded";
@@ -35,7 +35,7 @@ export function kitCounts(script: Script, answers: JobState["answers"]): KitRow[
   const listed = { ...wanted(KIT_BACK), ...wanted(KIT_OUT) };
   const out = counted(KIT_OUT);
   const back = counted(KIT_BACK);
-  const names = new Set([...ORDER_OF_USE, ...Object.keys(listed), ...Object.keys(out), ...Object.keys(back)]);
+  const names = new Set([...ORDER_ON_SITE, ...Object.keys(listed), ...Object.keys(out), ...Object.keys(back)]);
   return [...names]
     .filter((item) => item in listed || item in out || item in back)
     .map((item) => rowOf(item, listed[item] ?? 0, out[item] ?? null, back[item] ?? null));

@@ -1,3 +1,4 @@
+import type { Did } from "../install/commands.ts";
 import type { StepId } from "../install/ids.ts";
 import { type Work, workOf } from "../install/quantities.ts";
 import { type Frozen, PHASES, type PhaseId } from "../install/step.ts";
@@ -37,7 +38,7 @@ export const startWorkTime = (entry: Opening): WorkTime => ({
 /** The work time after one more entry. `now` is the phase after it; `changed` is the script it put in force, if any. */
 export function addWorkTime(before: JobSoFar, entry: CommandEntry, now: string, changed: Frozen | null): WorkTime {
   const { worked } = before;
-  const ms = workBetween(before, entry.at);
+  const ms = workBetween(before, before.lastAt + timeSince(before, entry));
   return {
     byPhase: ms === 0 ? worked.byPhase : { ...worked.byPhase, [before.phase]: (worked.byPhase[before.phase] ?? 0) + ms },
     atCallMs: entry.step === worked.step ? worked.atCallMs + ms : 0,
@@ -47,6 +48,10 @@ export function addWorkTime(before: JobSoFar, entry: CommandEntry, now: string, 
     work: changed ? workOf(changed) : worked.work,
   };
 }
+
+/** What surely passed from a job's last entry to the next one, in milliseconds. */
+export const timeSince = ({ lastAt }: Pick<JobSoFar, "lastAt">, { at, command }: CommandEntry): number =>
+  Math.max(0, at - lastAt - command.doubtMs);
 
 /**
  * Work from a job's last entry to a moment, in milliseconds. Zero while it is held or closed, before the first command (a job
@@ -63,13 +68,19 @@ function heldAfter(held: boolean, { outcome }: CommandEntry): boolean {
   return outcome.did === "held" || (held && outcome.did !== "carriedOn");
 }
 
-/** "Next" out of a phase finishes it; going back into it or amending the plan undoes that. Standing down finishes nothing. */
+/**
+ * "Next" out of a phase finishes it, said or done by a good answer; going back into it undoes that. Standing down finishes
+ * nothing.
+ */
 function finishedPhasesAfter(done: WorkTime["done"], from: string, { outcome }: CommandEntry, to: string): WorkTime["done"] {
   if (from === to || !("did" in outcome) || outcome.did === "standingDown") return done;
   const finished = PHASES.find((p) => p === from);
-  if (to === "closed") return finished === "struck" && outcome.did === "closed" ? [...done, finished] : done;
+  const did = (what: Did) => outcome.did === what || outcome.and === what;
+  if (to === "closed") return finished === "struck" && did("closed") ? [...done, finished] : done;
   const at = PHASES.indexOf(to as PhaseId);
   if (at < 0) return done;
+  // A call that a changed plan put behind the job: it is done from here, and nothing is gone back over.
+  if (did("moved") && finished && PHASES.indexOf(finished) > at) return done;
   const still = done.filter((p) => PHASES.indexOf(p) < at && p !== finished);
-  return finished && outcome.did === "moved" ? [...still, finished] : still;
+  return finished && did("moved") ? [...still, finished] : still;
 }

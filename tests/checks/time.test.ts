@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { workOf } from "../../machines/install/quantities.ts";
+import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { estimate } from "../../machines/time/estimate.ts";
 import { forecast } from "../../machines/time/forecast.ts";
 import { factorOf, factorsFrom, PRIOR } from "../../machines/time/learning.ts";
@@ -15,6 +16,7 @@ import {
 import { type Phase, RAISE_PHASES } from "../../machines/time/rates.ts";
 import { sharesOf } from "../../machines/time/shares.ts";
 import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
+import { eighty, hundred } from "../tent/tents.ts";
 
 // Tables of the standard normal distribution and of Student's t, as any statistics book prints them; from memory.
 describe("tables of the normal distribution and of Student's t", () => {
@@ -67,6 +69,37 @@ function jobOf({ normal }: Random, factor: number, sd: number, correlation = PHA
 
 // Simulation, no outside source: makes up jobs with a known factor and spread, and compares the stated range with what a job
 // took.
+// Common practice, no source: what practiced crews take for tents of these sizes, walls and truck included.
+describe("hours that a crew takes by the assumed rates", () => {
+  const hours = (people: number, tent: SpecInput, phases: readonly Phase[]) => {
+    const job = frozenWith(people, tent, { use: { walls: true } });
+    return phases.reduce((sum, phase) => sum + assumedMin(job, phase), 0) / 60;
+  };
+  it.each([
+    ["80 × 100", "up", eighty, 6, RAISE_PHASES, 9, 11],
+    ["80 × 100", "down", eighty, 6, ["struck"], 4, 4.5],
+    ["100 × 200", "up", hundred, 10, RAISE_PHASES, 14, 17],
+    ["100 × 200", "down", hundred, 10, ["struck"], 6, 7],
+  ] as const)("%s ft %s", (_size, _way, tent, people, phases, from, to) => {
+    const took = hours(people, tent, phases);
+    expect(took).toBeGreaterThanOrEqual(from);
+    expect(took).toBeLessThanOrEqual(to);
+  });
+  it.each([
+    ["walls of an 80 × 100 ft tent with six, 30 to 40 min", eighty, 6, "inspected", ["walls"], 30, 40],
+    ["walls of a 100 × 200 ft tent with ten, 30 to 40 min", hundred, 10, "inspected", ["walls"], 30, 40],
+    ["tension of an 80 × 100 ft tent with six, 40 to 50 min", eighty, 6, "tensioned", ["tensioning"], 40, 50],
+    ["inside ties of an 80 × 100 ft tent with six, about 20 min", eighty, 6, "interiorRaised", ["tyingQuarters", "tyingCenters"], 18, 22],
+  ] as const)("%s", (_what, tent, people, phase, keys, from, to) => {
+    const { quantities } = workOf(frozenWith(people, tent, { use: { walls: true } }))!;
+    const planned = estimate(phase, quantities, people);
+    if (planned.is === "tooFew") throw new Error("enough people");
+    const minutes = planned.parts.filter((p) => (keys as readonly string[]).includes(p.key)).reduce((sum, p) => sum + p.minutes, 0);
+    expect(minutes).toBeGreaterThanOrEqual(from);
+    expect(minutes).toBeLessThanOrEqual(to);
+  });
+});
+
 describe("an 80% range holds about eight in ten", () => {
   const frozen = frozenWith(7);
   const JOBS = 500;

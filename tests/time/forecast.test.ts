@@ -81,7 +81,7 @@ describe("during a raise", () => {
     expect(later!.finish!.likely - early!.finish!.likely).toBeLessThan(10 * MINUTE);
   });
   it("an overdue call gets more time, and never finishes in the past", () => {
-    const later = [30, 60, 200, 2000].map((atCall) => forecastAt(standingAt(frozen, "drive.DA", { before: 80, atCall })));
+    const later = [30, 60, 300, 2000].map((atCall) => forecastAt(standingAt(frozen, "drive.DA", { before: 80, atCall })));
     const phase = later.map((f) => f.phases.find((p) => p.is === "now")!);
     expect(phase.map((p) => p.overdue)).toEqual([false, false, true, true]);
     for (const f of later) expect(f.finish!.low).toBeGreaterThan(0);

@@ -45,7 +45,8 @@ describe("work is the time between two words to the guide", () => {
     await note();
     const gap = (seconds: number) =>
       addedTo("anchorsSet", async () => {
-        job.clock.pass(seconds - 1);
+        // To look before, to look at the entry that is shown, and to say it, takes a second each.
+        job.clock.pass(seconds - 3);
         await note();
       });
     expect([await gap(over), await gap(over + MINUTE)]).toEqual([90, 0]);
@@ -58,7 +59,7 @@ describe("work is the time between two words to the guide", () => {
         job.clock.pass(20 * MINUTE);
         await note();
         job.clock.pass(20 * MINUTE);
-        await job.say({ type: "carryOn" });
+        await job.say({ type: "carryOn", became: null });
       }),
     ).toBe(10);
     expect((await worked()).held).toBe(false);
@@ -68,7 +69,7 @@ describe("work is the time between two words to the guide", () => {
       await addedTo("anchorsSet", async () => {
         await job.say({ type: "pause" }, "Odd");
         job.clock.pass(5 * MINUTE);
-        await job.say({ type: "carryOn" });
+        await job.say({ type: "carryOn", became: null });
       }),
     ).toBe(5);
   });
@@ -76,8 +77,8 @@ describe("work is the time between two words to the guide", () => {
     job.clock.pass(30 * MINUTE);
     await note();
     expect(Math.round((await worked()).atCallMs / 60_000)).toBe(30);
-    await job.say({ type: "next" });
-    expect([(await worked()).step, (await worked()).atCallMs]).toEqual(["showing.AB", 0]);
+    await job.say({ type: "answer", gate: "drive.AB", value: { kind: "measure", n: 4, unit: "in" } });
+    expect([(await worked()).step, (await worked()).atCallMs]).toEqual(["drive.BC", 0]);
   });
   it("making safe is counted on its own", async () => {
     await job.say({ type: "makeSafe", because: "a line found" });
@@ -97,7 +98,7 @@ it("nothing is work before the first word: a job may be opened in the office", a
 });
 
 describe("a phase is done", () => {
-  it("when next leads out of it, and not before", async () => {
+  it("when next, or a good answer, leads out of it, and not before", async () => {
     await job.to((s) => s.phase === "anchorsSet");
     expect((await worked()).done).toEqual(["utilitiesMarked"]);
     await job.to((s) => s.phase === "sectionsJoined");
@@ -110,14 +111,28 @@ describe("a phase is done", () => {
     await job.to((s) => s.phase === "anchorsSet");
     expect((await worked()).done).toEqual(["utilitiesMarked"]);
   });
-  it("no more when a changed plan puts the guide back into it", async () => {
+  it("still when a changed plan asks some of it again: the guide stays where it is", async () => {
     await job.to((s) => s.phase === "perimeterRaised");
+    const { done: before } = await worked();
     const longer = readBrief({ ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } }).frozen;
     const { no } = await job.say({ type: "amend", because: "cloth is one mid longer", to: longer });
     await job.say({ type: "agree", target: no }, "Maren");
     const { done, work } = await worked();
-    expect(foldAll(await job.entries()).fold.phase).toBe("utilitiesMarked");
-    expect([done, work]).toEqual([[], workOf(longer)]);
+    expect(foldAll(await job.entries()).fold.phase).toBe("perimeterRaised");
+    expect([done, work]).toEqual([before, workOf(longer)]);
+  });
+  it("still when a changed plan puts a call of it behind the guide, before that call and after it", async () => {
+    await job.to((s) => s.phase === "sectionsJoined");
+    const { done: before } = await worked();
+    const unknown = readBrief({ ...brief(), site: { ...brief().site, soilKnown: false } }).frozen;
+    const { no } = await job.say({ type: "amend", because: "that is fill, not loam", to: unknown });
+    await job.say({ type: "agree", target: no }, "Maren");
+    await job.to((s) => s.phase === "anchorsSet");
+    expect((await worked()).done).toEqual(before);
+    await job.to((s) => s.phase === "sectionsJoined");
+    expect((await worked()).done).toEqual(before);
+    await job.to((s) => s.phase === "perimeterRaised");
+    expect((await worked()).done).toEqual([...before, "sectionsJoined"]);
   });
   it("not when the job is stood down in it: nor by the strike that follows", async () => {
     await job.to((s) => s.phase === "perimeterRaised");
