@@ -1,5 +1,6 @@
 /** Ids of the elements that a swap targets. */
 export const regions = {
+  hurt: "hurt",
   strip: "strip",
   thread: "thread",
   dock: "dock",

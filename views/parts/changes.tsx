@@ -2,7 +2,7 @@ import type { Effect } from "../pages/guide/state.ts";
 import type { Words } from "../text/words.ts";
 
 /** What a changed plan changes, which answers it opens again, and where the guide would go on. */
-export const Changes = ({ changes, asksAgain, resumesAt, words: { changes: text } }: Effect & { words: Words }) => (
+export const Changes = ({ changes, asksAgain, added, goesOnAt, words: { changes: text } }: Effect & { words: Words }) => (
   <div class="changes">
     <h2>{text.what}</h2>
     {changes.length === 0 ? (
@@ -26,6 +26,16 @@ export const Changes = ({ changes, asksAgain, resumesAt, words: { changes: text 
         </ul>
       </details>
     )}
-    <p>{text.goesOn(resumesAt)}</p>
+    {added.length > 0 && (
+      <details>
+        <summary>{text.added(added.length)}</summary>
+        <ul>
+          {added.map((call) => (
+            <li>{call}</li>
+          ))}
+        </ul>
+      </details>
+    )}
+    <p>{text.goesOn(goesOnAt)}</p>
   </div>
 );

@@ -1,12 +1,17 @@
 import type { Child } from "hono/jsx";
-import { CLIENT_WORDS } from "../regions.ts";
+import { CLIENT_WORDS, regions } from "../regions.ts";
 import type { Stylesheet } from "../stylesheets.ts";
 import type { Words } from "../text/words.ts";
+import { Hurt } from "./hurt.tsx";
+import type { HurtState } from "./hurt-state.ts";
 
-type Props = { words: Words; title: string; styles?: readonly Stylesheet[]; children?: Child };
+type Props = { words: Words; title: string; styles?: readonly Stylesheet[]; hurt?: HurtState | null; children?: Child };
 
-/** A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do. */
-export const Page = ({ words, title, styles = [], children }: Props) => (
+/**
+ * A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do;
+ * `hurt` stands first on every page of a job on which somebody is.
+ */
+export const Page = ({ words, title, styles = [], hurt, children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -21,8 +26,18 @@ export const Page = ({ words, title, styles = [], children }: Props) => (
       <ClientWords words={words} />
       <script src="/assets/client.js" defer></script>
     </head>
-    <body>{children}</body>
+    <body>
+      {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
+      {children}
+    </body>
   </html>
+);
+
+/** It stands there empty too, so that a page that follows its job can fill it. */
+export const HurtRegion = ({ hurt, words }: { hurt: HurtState | null; words: Words }) => (
+  <div id={regions.hurt} class="hurt-region">
+    {hurt && <Hurt hurt={hurt} words={words} />}
+  </div>
 );
 
 /** What the page says by itself: data for our own script. With no "<" left in it, no text can end the element. */

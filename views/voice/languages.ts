@@ -1,3 +1,5 @@
+import { isAlarm } from "../../machines/speech/en/alarms.ts";
+import { isEchoOf } from "../../machines/speech/en/echo.ts";
 import { holdsInside, isHold, isPartOf } from "../../machines/speech/en/holds.ts";
 import { aloud } from "../text/en/spoken.ts";
 
@@ -9,11 +11,14 @@ type SpokenLanguage = {
   readonly held: string;
   readonly isHold: (heard: string) => boolean;
   readonly holdsInside: (heard: string) => boolean;
+  /** What can only stop work besides a hold: thunder, a warning, somebody hurt, everybody out. */
+  readonly isAlarm: (heard: string) => boolean;
+  readonly isEchoOf: (heard: string, said: string) => boolean;
   readonly isPartOf: (heard: string, said: string) => boolean;
   readonly aloud: (text: string) => string;
 };
 
-const en: SpokenLanguage = { listens: "en-US", held: "stop stop", isHold, holdsInside, isPartOf, aloud };
+const en: SpokenLanguage = { listens: "en-US", held: "stop stop", isHold, holdsInside, isAlarm, isEchoOf, isPartOf, aloud };
 const LANGUAGES: Readonly<Record<string, SpokenLanguage>> = { en };
 
 /** The page's language. One that nobody can speak to it in is spoken as English is: its hold words are the least there is. */

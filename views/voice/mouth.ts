@@ -47,10 +47,15 @@ export class Speaker {
     speechSynthesis.cancel();
   }
 
-  /** Whether what began at a moment was our own voice. A hold word is taken even then, unless it is a part of what was being said. */
+  /**
+   * Whether what began at a moment was our own voice. What can only stop work is taken even then, unless it is a part of what was
+   * being said: a hold word in any of the readings, an alarm in the likeliest.
+   */
   isOwn(began: number, alternatives: readonly string[]): boolean {
     if (began < this.#from || began > this.#until) return false;
-    const { holdsInside, isPartOf } = languageHere();
+    const { aloud, holdsInside, isAlarm, isEchoOf, isPartOf } = languageHere();
+    const [best = ""] = alternatives;
+    if (isAlarm(best) && ![this.#text, aloud(this.#text)].some((text) => isEchoOf(best, text))) return false;
     return !alternatives.some((heard) => holdsInside(heard) && !isPartOf(heard, this.#text));
   }
 

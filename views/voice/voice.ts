@@ -12,9 +12,9 @@ import { keepAwake } from "./wake-lock.ts";
 
 /** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
 const MOVES_IN_WORDS = 3;
-/** A hold that no answer came to is said again, with its key, so often and so many ms apart. */
-const HOLD_TRIES = 10;
-const HOLD_AGAIN_MS = 2500;
+/** A hold or an alarm that no answer came to is said again, with its key, so often and so many ms apart. */
+const STOP_TRIES = 10;
+const STOP_AGAIN_MS = 2500;
 
 /** This page among all that ever were: with an utterance's id it is the key under which that utterance is done once. */
 const page = Array.from(crypto.getRandomValues(new Uint8Array(12)), (b) => b.toString(16).padStart(2, "0")).join("");
@@ -44,21 +44,23 @@ export function useVoice(): void {
   if (settings.listens) ear.start();
 }
 
-/** What was heard goes to the server with what the screen showed when it began. A hold goes past everything that waits. */
+/** What was heard goes to the server with what the screen showed when it began. What can only stop goes past everything that waits. */
 function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
     note(talk ? clientWords().tooLong : "");
     return;
   }
   if (!talk && mouth.isOwn(began, alternatives)) return;
-  const { holdsInside, isHold } = languageHere();
+  const { holdsInside, isAlarm, isHold } = languageHere();
   const hold = alternatives.some(isHold);
-  if (hold || holdsInside(alternatives[0] ?? "")) {
+  const alarm = isAlarm(alternatives[0] ?? "");
+  if (hold || alarm || holdsInside(alternatives[0] ?? "")) {
     mouth.hush();
     buzz("hold");
     if (hold) note(clientWords().hold);
   }
-  const source = hold ? (at(regions.alarm) as HTMLFormElement) : form;
+  const stops = hold || alarm;
+  const source = stops ? (at(regions.alarm) as HTMLFormElement) : form;
   const { revision, readBack } = shownAt(began);
   if (talk || (alternatives[0] ?? "").split(" ").length <= MOVES_IN_WORDS) saidHere();
   const values = {
@@ -70,17 +72,17 @@ function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker,
   };
   const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
   send().catch(() => note(clientWords().notSent));
-  if (hold) holdUntilAnswered(send);
+  if (stops) sendUntilAnswered(send);
 }
 
-/** The same hold with the same key is one hold: it is said again until this phone is answered. */
-function holdUntilAnswered(send: () => Promise<void>, tries = HOLD_TRIES): void {
+/** The same words with the same key are done once: they are said again until this phone is answered. */
+function sendUntilAnswered(send: () => Promise<void>, tries = STOP_TRIES): void {
   const before = at(regions.heard)?.dataset.reply;
   window.setTimeout(() => {
     if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
     send().catch(() => note(clientWords().notSent));
-    holdUntilAnswered(send, tries - 1);
-  }, HOLD_AGAIN_MS);
+    sendUntilAnswered(send, tries - 1);
+  }, STOP_AGAIN_MS);
 }
 
 function watchTalkButton(ear: Listener, mouth: Speaker): void {
@@ -119,7 +121,8 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
     if (!(mine || (moved && listens())) || (mine && went === "leftAlone")) return;
     told = step();
     const text = (selector: string) => document.querySelector(selector)?.textContent?.trim() ?? "";
-    const parts = [mine && !moved ? text(`#${regions.notice}`) : "", ...(moved ? [text("article.call h1"), text(".gate .ask")] : [])];
+    // What was said here is answered with the call that it led to; a call that somebody else moved is read out.
+    const parts = [mine ? text(`#${regions.notice}`) : moved ? text("article.call h1") : "", moved ? text(".gate .ask") : ""];
     mouth.say(parts.filter((part) => part !== "").join(" "));
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-reply", "data-step"] });
 }

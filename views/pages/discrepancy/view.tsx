@@ -2,23 +2,24 @@ import type { Child } from "hono/jsx";
 import { CORNERS, EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import { Changes } from "../../parts/changes.tsx";
 import { Wrong } from "../../parts/fields.tsx";
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import { wrongId } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
 import type { Effect } from "../guide/state.ts";
 
 type Values = Readonly<Record<string, string>>;
-type Job = { readonly job: string; readonly title: string };
+type Job = { readonly job: string; readonly title: string; readonly hurt: HurtState | null };
 type Filled = { readonly values: Values; readonly problems: Values; readonly words: Words };
 type Props = Job & Filled & { readonly plan: TentPlan; readonly message: string | null };
 
 /** What the cloth or the site says otherwise than the plan, one thing at a time. */
-export const DiscrepancyPage = ({ job, title, plan, message, values, problems, words }: Props) => {
+export const DiscrepancyPage = ({ job, title, hurt, plan, message, values, problems, words }: Props) => {
   const { discrepancy: text, page } = words;
   const on = (what: string) =>
     values.what === what ? { job, what, words, values, problems } : { job, what, words, values: {}, problems: {} };
   return (
-    <Page words={words} title={text.title}>
+    <Page words={words} title={text.title} hurt={hurt}>
       <main class="open discrepancy">
         <p class="small">{title}</p>
         <h1>{text.title}</h1>
@@ -68,8 +69,8 @@ export const DiscrepancyPage = ({ job, title, plan, message, values, problems, w
 type Proposed = Job & { readonly effect: Effect; readonly values: Values; readonly words: Words };
 
 /** What it would change, before a second person is asked. */
-export const ProposeDiscrepancyPage = ({ job, title, effect, values, words, words: { discrepancy: text, page } }: Proposed) => (
-  <Page words={words} title={text.title}>
+export const ProposeDiscrepancyPage = ({ job, title, hurt, effect, values, words, words: { discrepancy: text, page } }: Proposed) => (
+  <Page words={words} title={text.title} hurt={hurt}>
     <main class="open discrepancy">
       <p class="small">{title}</p>
       <h1>{text.title}</h1>

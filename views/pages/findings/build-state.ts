@@ -58,7 +58,7 @@ const jobOf = ({ entries, tip }: Kept, fold: Fold, words: Words): JobFindings =>
   entries,
   lastHash: tip,
   openedAt: fold.openedAt,
-  lastAt: fold.lastAt,
+  lastAt: fold.lastWall,
   counts: fold.counts,
   times: timesOf(fold, words),
   mismatch: fold.mismatch,

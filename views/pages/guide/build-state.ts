@@ -1,25 +1,30 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
+import type { Finding } from "../../../machines/install/checks/registry.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
-import type { Answer, Gate } from "../../../machines/install/gates.ts";
-import { attentionState, currentStep, type Job } from "../../../machines/install/job.ts";
+import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
+import { attentionState, currentStep, type Job, missingNow, questionAt } from "../../../machines/install/job.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
+import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
-import { thundery, weatherAt } from "../../../machines/install/weather.ts";
+import { weatherAt } from "../../../machines/install/weather.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
-import { askText, callText, replyText } from "../../text/replies.ts";
+import { hurtState } from "../../parts/hurt-state.ts";
+import { askText, callText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { GateState, GuideState, ThreadLine } from "./state.ts";
+import { weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
 
-/** Everything a screen shows of a job at a moment, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
-export function buildGuideState(live: LiveJob, at: number, device: string | null, words: Words): GuideState {
-  const { job, entries, names, readOnly, warning } = live;
+/** Everything a screen shows of a job as it is now, in its words; `device` is whose screen it is, for what was heard there, or `null`. */
+export function buildGuideState(live: LiveJob, device: string | null, words: Words): GuideState {
+  const { job, entries, names, readOnly, warning, jump } = live;
+  const { at } = live.now;
   const { context } = job.snapshot;
   const { brief, script } = job.frozen;
   const step = currentStep(job);
@@ -36,18 +41,26 @@ export function buildGuideState(live: LiveJob, at: number, device: string | null
     progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
     call: step ? callState(step, words) : null,
     rehearsal: brief.rehearsal === true,
-    gate: step?.gate ? gateState(step, step.gate, job, at, name, words) : null,
+    gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
-    weather: { is: weather, words: words.weatherWords(weather, context.wind, thundery(context, at) ? context.thunderAt : null, at) },
+    hurt: hurtState(live, words),
+    weather: { is: weather, words: words.weatherWords(weatherFacts(job, weather, at)) },
     readBack: device === null ? null : readBackOn(device, live, at, name, words),
+    outOfUse: Object.values(context.outOfUse).map(({ thing, because, by }) => ({
+      thing,
+      line: words.trouble.line(thing, because, name(by)),
+    })),
     makingSafe: context.resumeAt !== null,
     closed: step === null,
-    proposed: context.proposed &&
+    // Nobody agrees to a change of a job that is closed.
+    proposed: step &&
+      context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
     thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, live, name, words)] : [])),
     readOnly: readOnly && words.notRecordedText(readOnly),
     warning: warning && words.errors.low(warning),
+    clock: jump && words.guide.clock[jump.is](words.duration(jump.ms)),
   };
 }
 
@@ -75,18 +88,25 @@ function readBackOn(device: string, live: LiveJob, at: number, name: (id: string
   };
 }
 
-function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: string) => string, words: Words): GateState {
+function gateState(job: Job, at: number, name: (id: string) => string, words: Words): GateState | null {
+  const question = questionAt(job, at);
+  if (!question) return null;
+  const { gate } = question;
   const { context } = job.snapshot;
+  const missing = missingNow(job, at);
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const { ifNot } = callText(step, words);
+  const { ifNot } = callText(question, words);
   const found = answer ? finding(gate.check, answer.value, context) : null;
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
+  const because = is === "good" ? null : (context.reopened[gate.id]?.by ?? null);
   return {
     id: gate.id,
+    asked: missing?.why === "gate" ? missing.asked : "here",
+    because: because && words.becauseText(because),
     hard: gate.hard,
     check: gate.check,
-    ask: askText(step, words) ?? "",
+    ask: askText(question, words) ?? sayText(question, words),
     limit: words.limitText(gate),
     source: words.sourceText(gate.source),
     status: is,
@@ -97,18 +117,25 @@ function gateState(step: Step, gate: Gate, job: Job, at: number, name: (id: stri
     found: found && words.findingText(found),
     tile: tileInput(gate.check, answer?.value),
     ifNot: ifNot ?? "",
-    discrepancy: is === "outOfLimit" ? discrepancyLink(step, answer) : null,
+    discrepancy: is === "outOfLimit" ? discrepancyLink(gate, found) : null,
     paper: gate.paper,
-    roles: gate.roles,
-    notBy: first ? name(first.by) : null,
+    shown: shownPaper(is, answer, name),
+    roles: is === "unseen" ? COMPETENT : gate.roles,
+    notBy: is === "unseen" ? name(answer!.by) : first ? name(first.by) : null,
   };
 }
 
+/** The paper on a tile that nobody but its shower has seen. */
+function shownPaper(is: Status, answer: Answer | undefined, name: (id: string) => string): GateState["shown"] {
+  if (is !== "unseen" || answer?.value.kind !== "paper") return null;
+  return { by: answer.by, name: name(answer.by), fields: answer.value };
+}
+
 /** Rings are what the cloth has, whatever the plan says. */
-const discrepancyLink = ({ wordsKey, params }: Step, answer: Answer | undefined): string | null =>
-  (wordsKey === "marked.edge" || wordsKey === "rings.edge") && answer?.value.kind === "count"
-    ? `discrepancy?what=rings&edge=${params.edge}&counted=${answer.value.n}`
-    : null;
+function discrepancyLink({ id }: Gate, found: Finding | null): string | null {
+  const off = (id === "marked" || id === "rings") && found?.kind === "figures" ? found.off[0] : undefined;
+  return off ? `discrepancy?what=rings&edge=${off.name}&counted=${off.n}` : null;
+}
 
 function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
   const { job } = live;
@@ -116,12 +143,12 @@ function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => st
   const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
   return {
     no: entry.no,
-    time: words.when.clock(job.frozen.brief.zone, entry.at),
+    time: words.when.clock(job.frozen.brief.zone, entry.wall),
     who: name(command.by),
-    call: step ? callText(step, words).say(step.params) : "",
+    call: step ? sayText(step, words) : "",
     said: command.heard ?? words.saidText(command),
     spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: replied(entry, live, name, words),
+    reply: shortReplyText(replyTo(entry, contextOf(live, entry)), { name, zone: job.frozen.brief.zone }, words),
     refused: "refused" in outcome,
   };
 }

@@ -22,12 +22,8 @@ export const Dock = (screen: Screen) => {
       </footer>
     );
   return (
-    <footer id={regions.dock} class="dock">
-      {!guide.closed && (
-        <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
-          <button type="submit">{guide.held ? text.carryOn : text.next}</button>
-        </SayForm>
-      )}
+    <footer id={regions.dock} class={guide.weather.is === "stop" ? "dock stops" : "dock"}>
+      <Main {...screen} />
       <div class="row">
         <Hold {...screen} />
         <Talk {...screen} />
@@ -41,6 +37,27 @@ export const Dock = (screen: Screen) => {
         </a>
       </div>
     </footer>
+  );
+};
+
+/** On to the next call, or back to work; after somebody was hurt, only with what became of it. */
+const Main = (screen: Screen) => {
+  const { guide, words } = screen;
+  if (guide.hurt)
+    return (
+      <SayForm screen={screen} fields={{ type: "carryOn" }} class="main became">
+        <label>
+          {words.hurt.became}
+          <input name="became" required maxlength={300} autocomplete="off" />
+        </label>
+        <button type="submit">{words.guide.carryOn}</button>
+      </SayForm>
+    );
+  if (guide.closed) return null;
+  return (
+    <SayForm screen={screen} fields={{ type: guide.held ? "carryOn" : "next" }} class="main">
+      <button type="submit">{guide.held ? words.guide.carryOn : words.guide.next}</button>
+    </SayForm>
   );
 };
 

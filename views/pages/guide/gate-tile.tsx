@@ -4,6 +4,7 @@ import type { Value } from "../../../machines/install/checks/registry.ts";
 import type { Choice, TileInput } from "../../../machines/install/checks/tile-input.ts";
 import type { Fields } from "../../../machines/install/checks/value-form.ts";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { FiguresForm } from "./figures-form.tsx";
 import { LengthsForm } from "./lengths-form.tsx";
 import type { GateState } from "./state.ts";
 
@@ -15,19 +16,22 @@ type Props = { screen: Screen; gate: GateState };
  */
 export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
   <section id={`gate-${gate.id}`} class={`gate gate-${gate.status}`} aria-label={gate.ask}>
+    {gate.because !== null && <p class="again">{words.guide.askedAgain(gate.because)}</p>}
+    {gate.asked === "before" && <p class="again">{words.guide.askedBefore}</p>}
     <p class="ask">{gate.ask}</p>
-    {gate.status !== "open" && !isCumulative(gate.check) && (
+    {gate.status !== "open" && gate.shown === null && !isCumulative(gate.check) && (
       <p class="standing">{gate.value === null ? gate.statusWords : words.guide.given(gate.value, gate.statusWords)}</p>
     )}
     {gate.found !== null && <p class="found">{gate.found}</p>}
     {isCumulative(gate.check) || <p class="limit">{words.guide.wanted(gate.limit)}</p>}
     {gate.notBy !== null && <p class="limit">{words.guide.notBy(gate.notBy)}</p>}
-    {gate.status !== "open" && gate.status !== "good" && <p class="ifnot">{gate.ifNot}</p>}
+    {gate.status !== "open" && gate.status !== "good" && gate.shown === null && <p class="ifnot">{gate.ifNot}</p>}
     {gate.discrepancy !== null && (
       <a class="button" href={`/jobs/${screen.guide.job}/${gate.discrepancy}`}>
         {words.discrepancy.title}
       </a>
     )}
+    <Shown screen={screen} gate={gate} />
     <Buttons screen={screen} gate={gate} />
     {gate.paper !== null && (
       <details>
@@ -35,6 +39,10 @@ export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
         <Answer screen={screen} gate={gate} fields={{ kind: "paper" }}>
           <Text name="by" text={words.guide.paperBy} />
           <Text name="document" text={words.guide.paperNo} />
+          <label>
+            {words.guide.paperDate}
+            <input type="date" name="dated" required />
+          </label>
           <button type="submit">{words.page.record}</button>
         </Answer>
       </details>
@@ -51,6 +59,16 @@ export const GateTile = ({ screen, gate, screen: { words } }: Props) => (
     <p class="source">{words.guide.source(gate.source)}</p>
   </section>
 );
+
+/** A paper that waits: what it is, and the press of whoever has it before them as the second. */
+const Shown = ({ screen, gate, screen: { words, me } }: Props) =>
+  gate.shown && (
+    <section class="shown" aria-label={words.guide.shown}>
+      <p class="paper">{gate.value}</p>
+      <p>{words.guide.shownBy(gate.shown.name)}</p>
+      {me !== gate.shown.by && <Press screen={screen} gate={gate} fields={gate.shown.fields} text={words.guide.seenIt} class="seen" />}
+    </section>
+  );
 
 const Answer = ({ screen, gate, fields, children, ...rest }: Props & { fields: Fields; class?: string; children?: Child }) => (
   <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, ...fields }} {...rest}>
@@ -116,6 +134,28 @@ const INPUTS: Inputs = {
       )}
     </>
   ),
+  figures: ({ tile, ...props }) => (
+    <>
+      <FiguresForm {...props} tile={tile} />
+      <div class="tiles apart">
+        <Unknown {...props} />
+      </div>
+    </>
+  ),
+  each: ({ tile: { fields, rows }, ...props }) => (
+    <>
+      {rows.map(({ name, yes }) => (
+        <fieldset class="each">
+          <legend>{props.screen.words.guide.answeredFor(props.screen.words.partName(name), yes)}</legend>
+          <Press {...props} fields={{ ...fields, name, value: "yes" }} text={props.screen.words.guide.yes} />
+          <Press {...props} fields={{ ...fields, name, value: "no" }} text={props.screen.words.guide.no} />
+        </fieldset>
+      ))}
+      <div class="tiles apart">
+        <Unknown {...props} />
+      </div>
+    </>
+  ),
   document: ({ tile: { expected, fields }, ...props }) => (
     <>
       {expected !== null && <Press {...props} fields={{ ...fields, value: expected }} text={props.screen.words.guide.thisOne(expected)} />}
@@ -144,16 +184,30 @@ const Buttons = (props: Props) => {
   return <Shown {...props} tile={tile} />;
 };
 
+/** The eight points of the compass. */
+const POINTS_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
+
 /** A wind reading, taken now. */
 export const WindForm = ({ screen, screen: { words } }: { screen: Screen }) => (
   <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="wind">
+    <div class="speeds">
+      <label>
+        {words.guide.wind}
+        <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
+      </label>
+      <label>
+        {words.guide.gust}
+        <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
+      </label>
+    </div>
     <label>
-      {words.guide.wind}
-      <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
-    </label>
-    <label>
-      {words.guide.gust}
-      <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
+      {words.guide.from}
+      <select name="fromDeg">
+        <option value="">{words.guide.fromNotSaid}</option>
+        {POINTS_DEG.map((deg) => (
+          <option value={deg}>{words.compassPoint(deg)}</option>
+        ))}
+      </select>
     </label>
     <button type="submit">{words.guide.readWind}</button>
   </SayForm>

@@ -1,9 +1,12 @@
 import type { Role } from "../../../machines/install/brief.ts";
 import type { TileInput } from "../../../machines/install/checks/tile-input.ts";
+import type { Fields } from "../../../machines/install/checks/value-form.ts";
 import type { Check, Gate, Paper, Value } from "../../../machines/install/gates.ts";
-import type { GateId } from "../../../machines/install/ids.ts";
+import type { GateId, PersonId } from "../../../machines/install/ids.ts";
 import type { Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
+import type { HurtState } from "../../parts/hurt-state.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
 export type GuideState = {
@@ -23,9 +26,13 @@ export type GuideState = {
   readonly gate: GateState | null;
   /** Somebody stopped the work, or only said to wait; `unrecorded` is why that is not in the record, where it is not. */
   readonly held: { readonly by: string; readonly only: "paused" | null; readonly unrecorded: string | null } | null;
+  /** Somebody is hurt, until the lead says what became of it. */
+  readonly hurt: HurtState | null;
   readonly weather: { readonly is: Weather; readonly words: string };
   /** What was heard on this screen's device and waits for "correct". */
   readonly readBack: { readonly entry: number; readonly words: string; readonly leftS: number } | null;
+  /** Pieces that are out of use and kit lines that are short, each with its line on the screen. */
+  readonly outOfUse: readonly { readonly thing: Thing; readonly line: string }[];
   readonly makingSafe: boolean;
   readonly closed: boolean;
   /** An amendment that waits for somebody else. */
@@ -36,14 +43,25 @@ export type GuideState = {
   readonly readOnly: string | null;
   /** What is about to go wrong with the record. */
   readonly warning: string | null;
+  /** That somebody set the clock, and what it does to the ages of things. */
+  readonly clock: string | null;
 };
 
-/** What changes, in sentences; which answers would be asked again; and the call it would go on at. */
-export type Effect = { readonly changes: readonly string[]; readonly asksAgain: readonly string[]; readonly resumesAt: string };
+/** What changes, in sentences; what is asked again; calls put behind where the job stands; and the call that it goes on at. */
+export type Effect = {
+  readonly changes: readonly string[];
+  readonly asksAgain: readonly string[];
+  readonly added: readonly string[];
+  readonly goesOnAt: string;
+};
 export type Proposed = Effect & { readonly entry: number; readonly by: string; readonly because: string };
 
 export type GateState = {
   readonly id: GateId;
+  /** Whose gate it is: the call's own, an earlier call's that is asked again, or what the next work needs. */
+  readonly asked: "here" | "again" | "before";
+  /** Why it is asked again. */
+  readonly because: string | null;
   readonly hard: boolean;
   readonly check: Check;
   readonly ask: string;
@@ -64,6 +82,8 @@ export type GateState = {
   /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
   readonly discrepancy: string | null;
   readonly paper: Paper | null;
+  /** The paper that waits for a second person to see it: who showed it, and the fields that say it was seen. */
+  readonly shown: { readonly by: PersonId; readonly name: string; readonly fields: Fields } | null;
   readonly roles: Gate["roles"];
   /** Whose answer this must not be. */
   readonly notBy: string | null;

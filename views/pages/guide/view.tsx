@@ -1,3 +1,4 @@
+import { Hurt } from "../../parts/hurt.tsx";
 import { Page } from "../../parts/page.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
@@ -46,10 +47,15 @@ export const Thread = (screen: Screen) => {
         data-step={guide.step}
         data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
       >
+        {guide.hurt && <Hurt hurt={guide.hurt} words={screen.words} />}
         {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
         {guide.held && <p class="alarm">{guide.held.only === "paused" ? text.pausedBy(guide.held.by) : text.heldBy(guide.held.by)}</p>}
         {guide.held?.unrecorded && <p class="alarm">{text.unrecorded(guide.held.unrecorded)}</p>}
+        {guide.outOfUse.map(({ line }) => (
+          <p class="alarm">{line}</p>
+        ))}
         {guide.warning !== null && <p class="warning">{guide.warning}</p>}
+        {guide.clock !== null && <p class="warning">{guide.clock}</p>}
         <SaidBack {...screen} />
         <Proposal {...screen} />
         <h1>{guide.call?.say ?? text.closed}</h1>

@@ -115,7 +115,7 @@ function Stakes({ line, units, plan, words: { layout, tapeText } }: Props & { li
           text(m.readingFt),
           text(m.backFt),
           m.stakes,
-          layout.degrees(m.bearingDeg),
+          layout.bearingOf(m.bearingDeg),
           ...extra(text(m.asideFt)),
         ]),
         [layout.end(to), text(lengthFt), text(0), "", "", ...extra("")],

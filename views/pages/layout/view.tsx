@@ -1,20 +1,21 @@
 import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import { LayoutDrawing } from "../../drawing/layout.tsx";
 import { UNITS, type Units } from "../../drawing/units.ts";
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 import { type LayoutState, PAPERS, type Paper } from "./state.ts";
 import { LayoutTables, rowsIn } from "./tables.tsx";
 
-type Props = { state: LayoutState; units: Units; paper: Paper; words: Words };
+type Props = { state: LayoutState; units: Units; paper: Paper; hurt: HurtState | null; words: Words };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site, version }, units, paper, words }: Props) {
+export function LayoutPage({ state: { job, plan, site, version }, units, paper, hurt, words }: Props) {
   const { edgeName, layout, page, tapeText } = words;
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
   return (
-    <Page words={words} title={layout.title} styles={["layout"]}>
+    <Page words={words} title={layout.title} styles={["layout"]} hurt={hurt}>
       <main class={`layout ${paper}`} hx-ignore>
         {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{job.title}</h1>

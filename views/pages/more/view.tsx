@@ -1,10 +1,55 @@
+import { PRESSED } from "../../../machines/install/commands.ts";
+import { MAY_LEAD } from "../../../machines/install/hand-over.ts";
+import type { Things } from "../../../machines/install/things-of.ts";
 import { Page } from "../../parts/page.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { WindForm } from "../guide/gate-tile.tsx";
 import { Proposal } from "../guide/proposal.tsx";
+import { Trouble } from "./trouble.tsx";
 
-/** All that does not belong under the thumb at every call. The way out stands first. Plain forms: each leads back to the guide. */
-export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string }) => {
+/** What stops work, or asks for more, whoever says it. */
+const Alarms = (screen: Screen) => {
+  const { more } = screen.words;
+  const told = (reading: "thunder" | "warning" | "rain", text: string) => (
+    <SayForm screen={screen} fields={{ type: "reading", reading }}>
+      <button type="submit">{text}</button>
+    </SayForm>
+  );
+  return (
+    <section class="alarms">
+      <h2>{more.alarms}</h2>
+      <div class="tiles">
+        {told("thunder", more.thunder)}
+        {told("warning", more.warning)}
+        {told("rain", more.rain)}
+        <SayForm screen={screen} fields={{ type: "makeSafe", because: more.everybodyOutBecause }}>
+          <button type="submit">{more.everybodyOut}</button>
+        </SayForm>
+      </div>
+    </section>
+  );
+};
+
+/** The lead put forward to somebody who may have it. */
+const HandOver = (screen: Screen) => {
+  const { guide, words } = screen;
+  const may = guide.people.filter(({ role }) => MAY_LEAD.includes(role));
+  return (
+    <section class="hand-over">
+      <h2>{words.handOver.title}</h2>
+      <div class="more">
+        {may.map((p) => (
+          <SayForm screen={screen} fields={{ type: "handOver", to: p.id }}>
+            <button type="submit">{words.handOver.to(p.name, p.roleName)}</button>
+          </SayForm>
+        ))}
+      </div>
+    </section>
+  );
+};
+
+/** All that does not belong under the thumb at every call. Help and the way out stand first. Plain forms: each leads back to the guide. */
+export const MorePage = ({ wakeWord, things, ...screen }: Screen & { wakeWord: string; things: Things }) => {
   const { guide, words } = screen;
   const { discrepancy, guide: call, more, page, record, time, truck } = words;
   const withText = (type: string, name: string, text: string, button: string) => (
@@ -17,13 +62,17 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
     </SayForm>
   );
   return (
-    <Page words={words} title={call.more}>
+    <Page words={words} title={call.more} hurt={guide.hurt}>
       <main class="more" hx-ignore>
         {guide.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{guide.title}</h1>
+        <SayForm screen={screen} fields={{ type: "hurt", words: PRESSED }} class="hurt-one main">
+          <button type="submit">{words.hurt.press}</button>
+        </SayForm>
         <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe main">
           <button type="submit">{call.makeSafe}</button>
         </SayForm>
+        <Alarms {...screen} />
         <Proposal {...screen} />
         <a class="button" href={`/jobs/${guide.job}`}>
           {page.guide}
@@ -47,9 +96,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
           </div>
         </section>
         <WindForm screen={screen} />
-        <SayForm screen={screen} fields={{ type: "reading", reading: "thunder" }}>
-          <button type="submit">{more.thunder}</button>
-        </SayForm>
+        {guide.closed || <Trouble screen={screen} things={things} />}
         {withText("note", "text", more.note, page.record)}
         <a class="button" href={`/jobs/${guide.job}/plan`}>
           {page.plan}
@@ -71,6 +118,7 @@ export const MorePage = ({ wakeWord, ...screen }: Screen & { wakeWord: string })
           <button type="submit">{more.rehearse}</button>
         </form>
         {withText("standDown", "because", page.because, more.standDown)}
+        <HandOver {...screen} />
         <form method="get" action={`/jobs/${guide.job}`} class="who">
           <p>{page.who}</p>
           {guide.people.map((p) => (

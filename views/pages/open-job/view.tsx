@@ -1,9 +1,10 @@
-import { INTERIOR_ORDERS, PAPERWORK } from "../../../machines/install/brief-choices.ts";
+import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../../machines/install/brief-choices.ts";
 import { ROLES } from "../../../machines/install/roles.ts";
 import { UTILITIES } from "../../../machines/install/utilities.ts";
 import { EDGES } from "../../../machines/tent/types.ts";
 import { Changes } from "../../parts/changes.tsx";
 import { Field, type Filled, Wrong } from "../../parts/fields.tsx";
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import { type Preview, TentPart } from "../../parts/tent-part.tsx";
 import type { Effect } from "../guide/state.ts";
@@ -16,11 +17,14 @@ export type OpenJobProps = Filled & {
   amending?: boolean;
   /** What an amendment would change, where that was asked. */
   effect?: Effect;
+  /** Of the job that is changed; none where one is opened. */
+  hurt?: HurtState | null;
 };
 
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   rehearsal: ["no", "yes"],
   "sheet.interiorOrder": INTERIOR_ORDERS,
+  "sheet.interiorTies": INTERIOR_TIES,
   "site.soilKnown": ["no", "yes"],
   "site.street.edge": ["", ...EDGES],
   "use.permit": PAPERWORK,
@@ -40,12 +44,12 @@ const Group = ({ title, names, values, problems, words }: Filled & { title: stri
 );
 
 /** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
-export const OpenJobPage = ({ values, problems, words, preview, message, action, newKey, amending, effect }: OpenJobProps) => {
+export const OpenJobPage = ({ values, problems, words, preview, message, action, newKey, amending, effect, hurt }: OpenJobProps) => {
   const part = { values, problems, words };
   const { fields, groups, openJob: text } = words;
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page words={words} title={amending ? text.amend : text.open} styles={["tent-part", "open-job"]}>
+    <Page words={words} title={amending ? text.amend : text.open} styles={["tent-part", "open-job"]} hurt={hurt}>
       <main class="open tent-form">
         <h1>{amending ? text.amend : text.open}</h1>
         {amending && values.rehearsal === "yes" && <p class="rehearsal">{words.page.notReal}</p>}

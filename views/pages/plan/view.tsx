@@ -1,13 +1,14 @@
 import type { TentPlan } from "../../../machines/tent/types.ts";
 import { TentDrawing } from "../../drawing/tent.tsx";
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 
-type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan; words: Words };
+type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: TentPlan; hurt: HurtState | null; words: Words };
 
 /** What stands on the ground at a glance: drawn for a phone, the pieces and the kit. Every place and reading is on the layout sheet. */
-export const PlanPage = ({ job, plan, words, words: { kitName, layout, page, pieceName, plan: text } }: Props) => (
-  <Page words={words} title={page.plan} styles={["plan"]}>
+export const PlanPage = ({ job, plan, hurt, words, words: { kitName, layout, page, pieceName, plan: text } }: Props) => (
+  <Page words={words} title={page.plan} styles={["plan"]} hurt={hurt}>
     <main class="plan">
       {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{job.title}</h1>

@@ -4,6 +4,7 @@ import { type Flag, type Fold, foldAll, MAKING_SAFE } from "../../../machines/re
 import { isCounted, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
 import type { Words } from "../../text/words.ts";
 import { placeName, runsOf } from "./lines.ts";
+import { papersOf } from "./papers.ts";
 import type { Moment, PhaseRun, RecordState, TimeTaken } from "./state.ts";
 
 /** The whole record of a job in words. Entries that nobody can vouch for are not among those it is given. */
@@ -21,12 +22,13 @@ export function buildRecordState(live: LiveJob, words: Words): RecordState {
     crew: job.frozen.brief.crew.map((p) => ({ name: names[p.id] ?? p.id, roleName: words.roleName(p.role) })),
     phones,
     opened: local(fold.openedAt),
-    last: local(fold.lastAt),
+    last: local(fold.lastWall),
     entries: entries.length,
     tip: entries.at(-1)!.hash,
     problem: readOnly && words.notRecordedText(readOnly),
     times: timesOf(fold, words),
     kit: kitOf(live),
+    papers: papersOf(live, words),
     phases,
   };
 }

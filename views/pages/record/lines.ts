@@ -1,14 +1,15 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
-import { replyTo, stepsByGate } from "../../../machines/conversation/reply-to.ts";
+import { replyTo } from "../../../machines/conversation/reply-to.ts";
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { stepsIn } from "../../../machines/install/job.ts";
 import type { Frozen } from "../../../machines/install/step.ts";
-import { answerValue, type EntryLookup, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
-import { lookupIn } from "../../../machines/record/entries.ts";
+import { answerValue, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
+import { type EntryLookup, lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
-import { type Flag, frozenAfter, frozenIn, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
-import { callText, replyText } from "../../text/replies.ts";
+import { type Flag, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
+import { frozenAfter, frozenIn } from "../../../machines/record/in-force.ts";
+import { replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
 
@@ -47,17 +48,20 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   const lineOf = (entry: CommandEntry, hash: string): RecordLine => {
     const { command, no } = entry;
     const counted = effectiveCommandBy(entry, earlier);
-    const gates = stepsByGate(frozenIn(frozenAt, earlier).script);
-    const reply = replyText(replyTo(entry, { gates, answers, state, earlier }), { name, zone: job.frozen.brief.zone }, words);
+    const frozen = frozenIn(frozenAt, earlier);
+    const reply = replyText(
+      replyTo(entry, { script: frozen.script, answers, state, earlier }),
+      { name, zone: job.frozen.brief.zone },
+      words,
+    );
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
-      const asks = gates.get(gate)?.gate?.check;
-      const value = (asks && answerValue(entry, asks, earlier)) ?? counted.value;
+      const value = answerValue(entry, earlier) ?? counted.value;
       answers[gate] = { gate, value, by, device, at, entry: no };
     }
     return {
       no,
-      time: local(entry.at),
+      time: local(entry.wall),
       who: name(command.by),
       roleName: words.roleName(command.role),
       phone: phoneOf(entry),
@@ -74,7 +78,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
   for (const { entry, hash } of entries) {
     if (entry.kind === "opening") {
       arrive(entry);
-      lines.push(openedLine(entry.no, local(entry.at), hash, words));
+      lines.push(openedLine(entry.no, local(entry.wall), hash, words));
       continue;
     }
     const before = earlier(entry.no - 1)!.step;
@@ -131,5 +135,5 @@ function takenAs({ command }: CommandEntry, earlier: EntryLookup, { intentText, 
 function sayOf({ script }: Frozen, id: StepId, words: Words): string {
   if (id === "closed") return words.record.closedCall;
   const step = stepsIn(script).byId.get(id);
-  return step ? callText(step, words).say(step.params) : id;
+  return step ? sayText(step, words) : id;
 }

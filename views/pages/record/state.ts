@@ -21,8 +21,21 @@ export type RecordState = {
   readonly times: readonly TimeTaken[];
   /** What of the kit went out and came back; empty where nobody counted any of it. */
   readonly kit: readonly KitRow[];
+  /** Papers that were shown in place of a limit, in the order of the record. */
+  readonly papers: readonly PaperShown[];
   readonly phases: readonly PhaseRun[];
 };
+
+/** A paper in place of a limit: for which question, whose, who showed it and who else saw it; `null` where nobody did. */
+export type PaperShown = {
+  readonly ask: string;
+  readonly by: string;
+  readonly document: string;
+  readonly dated: string;
+  readonly shown: Look;
+  readonly seen: Look | null;
+};
+type Look = { readonly no: number; readonly who: string };
 
 export type Phone = { readonly label: string; readonly firstBy: string };
 export type TimeTaken = { readonly phase: string; readonly name: string; readonly ms: number; readonly text: string };

@@ -1,18 +1,21 @@
 import type { Child } from "hono/jsx";
 import { FLAGS, type Flag } from "../../../machines/record/findings.ts";
 import { Marks, Times } from "../../parts/findings.tsx";
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { OutAndBack } from "../../parts/out-and-back.tsx";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
+import { Papers } from "./papers-shown.tsx";
 import type { CallRun, PhaseRun, RecordLine, RecordState } from "./state.ts";
 
 /** What was asked to be seen of a record: marks to show, all entries where there are none, and names that are no marks. */
 export type Show = { readonly marks: readonly Flag[]; readonly unknown: readonly string[] };
 type Props = { readonly state: RecordState; readonly show: Show; readonly shown: number; readonly words: Words; readonly children?: Child };
+type Framed = Props & { readonly hurt: HurtState | null };
 
 /** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
-export const RecordPage = ({ state, show, shown, words, words: { markName, record }, children }: Props) => (
-  <Page words={words} title={record.of(state.title)} styles={["marks", "record"]}>
+export const RecordPage = ({ state, show, shown, hurt, words, words: { markName, record }, children }: Framed) => (
+  <Page words={words} title={record.of(state.title)} styles={["marks", "record"]} hurt={hurt}>
     <main class="record" hx-ignore>
       <h1>{state.title}</h1>
       <p>{state.size}</p>
@@ -20,6 +23,7 @@ export const RecordPage = ({ state, show, shown, words, words: { markName, recor
       <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
         {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
       </p>
+      <Papers papers={state.papers} words={words} />
       <Facts state={state} words={words} />
       <Filter state={state} show={show} words={words} />
       {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS)}</p>}

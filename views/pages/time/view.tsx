@@ -1,3 +1,4 @@
+import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 import type { PhaseRow, TimeState } from "./state.ts";
@@ -6,10 +7,11 @@ import type { PhaseRow, TimeState } from "./state.ts";
 export type Asked = { readonly said: string; readonly problem: string | null };
 
 type Props = { state: TimeState; asked: Asked; words: Words };
+type Shown = Props & { hurt: HurtState | null };
 
 /** Crew and time of one job: the forecast in large type, another crew, each phase, what is assumed. */
-export const TimePage = ({ state, asked, words, words: { page, time } }: Props) => (
-  <Page words={words} title={time.title} styles={["time"]}>
+export const TimePage = ({ state, asked, hurt, words, words: { page, time } }: Shown) => (
+  <Page words={words} title={time.title} styles={["time"]} hurt={hurt}>
     <main class="time" hx-ignore>
       {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{time.of(state.title)}</h1>

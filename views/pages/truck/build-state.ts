@@ -1,19 +1,20 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { wantedParts } from "../../../machines/install/checks/any-check.ts";
-import { currentStep, type Job } from "../../../machines/install/job.ts";
+import { currentStep, type Job, questionAt } from "../../../machines/install/job.ts";
+import { truckLoadOf } from "../../../machines/install/truck-load.ts";
 import { KIT_BACK, KIT_OUT, type KitRow, kitCounts } from "../../../machines/record/kit-counts.ts";
-import { type LoadLine, loadingOrder, loadOf, weightOf } from "../../../machines/tent/load.ts";
-import { callText } from "../../text/replies.ts";
+import { isTentPart, type LoadLine, loadingOrder, weightOf } from "../../../machines/tent/load.ts";
+import { sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { LineIs, TruckLine, TruckState, Way } from "./state.ts";
 
 /** The loading list of a job as it stands: what goes along, and what was counted onto the truck and back. */
 export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Words): TruckState {
-  const { brief, plan, script } = job.frozen;
+  const { brief, plan, limits, script } = job.frozen;
   const asked = readOnly === null ? askedNow(job) : null;
   const rows = kitCounts(script, job.snapshot.context.answers);
   const way: Way = asked?.id === KIT_BACK || (asked === null && rows.some(({ back }) => back !== null)) ? "back" : "out";
-  const load = loadOf(plan, brief.kit);
+  const load = truckLoadOf(brief, plan, limits);
   const lines = loadingOrder(rows.length > 0 ? rows : load.map(uncounted)).map((row, i) => lineOf(row, i + 1, load, way, asked));
   const count = (is: LineIs) => lines.filter((line) => line.is === is).length;
   return {
@@ -27,16 +28,17 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Word
     readOnly: asked === null ? (readOnly ? words.notRecordedText(readOnly) : whenAsked(job, words)) : null,
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
-    weight: weightOf(lines),
+    weight: weightOf(lines.filter((line) => line.weighed)),
   };
 }
 
 type Asked = { readonly id: string; readonly wanted: Readonly<Record<string, number>> };
 
-/** What the guide asks to be counted where it stands; `null` where it asks for something else. */
+/** What the guide asks to be counted: at its own call, and wherever it is asked again. `null` where it asks for something else. */
 function askedNow(job: Job): Asked | null {
-  const gate = currentStep(job)?.gate;
-  if (!gate || (gate.id !== KIT_OUT && gate.id !== KIT_BACK)) return null;
+  const again = questionAt(job, job.snapshot.context.lastAt)?.gate;
+  const gate = [currentStep(job)?.gate, again].find((g) => g?.id === KIT_OUT || g?.id === KIT_BACK);
+  if (!gate) return null;
   return { id: gate.id, wanted: wantedParts(gate.check, job.snapshot.context) };
 }
 
@@ -56,6 +58,7 @@ function lineOf(row: KitRow, no: number, load: readonly LoadLine[], way: Way, as
     shareBy,
     unitLb,
     lb: unitLb === null ? null : unitLb * listed,
+    weighed: isTentPart(item),
     loaded: out,
     back,
     difference,
@@ -76,7 +79,7 @@ function whenAsked({ frozen }: Job, words: Words): string {
   if (out < 0 || back < 0) return truck.neverTicked;
   const say = (index: number) => {
     const step = frozen.script.steps[index]!;
-    return callText(step, words).say(step.params);
+    return sayText(step, words);
   };
   return truck.tickedAt({ no: out + 1, say: say(out) }, { no: back + 1, say: say(back) });
 }

@@ -20,7 +20,7 @@ export const TruckPaper = ({ state, words, words: { truck } }: { state: TruckSta
         ))}
       </tbody>
     </table>
-    <p class="weight">{truck.weight(state.weight, state.lines.length)}</p>
+    <p class="weight">{truck.weight(state.weight, state.lines.filter((line) => line.weighed).length)}</p>
     <div class="signs">
       {[truck.paper.loadedBy, truck.paper.checkedBy, truck.paper.backBy].map((who) => (
         <p>{who}</p>
@@ -37,8 +37,8 @@ const Row = ({ line, words: { kitName, truck } }: { line: TruckLine; words: Word
     <td>{line.need}</td>
     <td>{line.spares}</td>
     <td class="count">{line.count}</td>
-    <td>{line.unitLb ?? truck.unknown}</td>
-    <td>{line.lb === null ? truck.unknown : truck.paper.pounds(line.lb)}</td>
+    <td>{line.weighed ? (line.unitLb ?? truck.unknown) : ""}</td>
+    <td>{line.weighed ? (line.lb === null ? truck.unknown : truck.paper.pounds(line.lb)) : ""}</td>
     <td class="written">{line.loaded ?? ""}</td>
     <td class="written">{line.back ?? ""}</td>
   </tr>

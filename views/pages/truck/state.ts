@@ -11,6 +11,8 @@ export type TruckLine = Omit<LoadLine, "item"> & {
   /** Its place in loading order, from 1. */
   readonly no: number;
   readonly item: string;
+  /** Part of the tent, whose weight the yard may give; walls, ground cloths and tools are not weighed. */
+  readonly weighed: boolean;
   readonly loaded: number | null;
   readonly back: number | null;
   /** Back less loaded, or less the list's figure where nobody counted them on. */
@@ -39,5 +41,6 @@ export type TruckState = {
   readonly readOnly: string | null;
   readonly lines: readonly TruckLine[];
   readonly progress: { readonly of: number } & Readonly<Record<LineIs, number>>;
+  /** Of the tent alone. */
   readonly weight: LoadWeight;
 };

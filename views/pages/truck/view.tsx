@@ -1,4 +1,4 @@
-import { Page } from "../../parts/page.tsx";
+import { HurtRegion, Page } from "../../parts/page.tsx";
 import { regions, truckIds } from "../../regions.ts";
 import { Line, type TruckScreen } from "./line.tsx";
 import { TruckPaper } from "./paper.tsx";
@@ -17,7 +17,7 @@ const Facts = ({ state, me, people, words, words: { truck } }: TruckScreen) => (
   <div id={truckIds.facts} class="facts-of">
     <h1>{truck.heading[state.way]}</h1>
     {state.readOnly === null ? <p>{truck.order[state.way]}</p> : <p class="alarm">{state.readOnly}</p>}
-    <p class="weight">{truck.weight(state.weight, state.lines.length)}</p>
+    <p class="weight">{truck.weight(state.weight, state.lines.filter((line) => line.weighed).length)}</p>
     {me === null && state.gate !== null && <WhoAsks state={state} people={people} words={words} />}
   </div>
 );
@@ -35,7 +35,7 @@ export const TruckPage = (screen: Shown) => {
   const { state, notice, words } = screen;
   const { page, truck } = words;
   return (
-    <Page words={words} title={truck.title} styles={["truck"]}>
+    <Page words={words} title={truck.title} styles={["truck"]} hurt={screen.hurt}>
       <main class="truck">
         <div class="top">
           <Head {...screen} />
@@ -95,6 +95,9 @@ export const TruckLive = ({ item, notice, ...screen }: TruckScreen & { item: str
   const line = state.lines.find((l) => l.item === item);
   return (
     <>
+      <hx-partial hx-target={`#${regions.hurt}`} hx-swap="outerMorph">
+        <HurtRegion {...screen} />
+      </hx-partial>
       <hx-partial hx-target={`#${truckIds.head}`} hx-swap="outerMorph">
         <Head {...screen} />
       </hx-partial>

@@ -45,7 +45,7 @@ export function watchPresses(): void {
   const refused = () => {
     if (isMine() && document.querySelector(".earlier li:last-child")?.classList.contains("refused")) buzz("refused");
   };
-  const alarms = () => document.querySelectorAll(".call .alarm").length;
+  const alarms = () => document.querySelectorAll(".call .alarm, .call .hurt").length;
   let alarmed = alarms();
   const moved = () => {
     const now = revisionNow();
