@@ -1,14 +1,15 @@
 import type { LiveJob, UnrecordedHold } from "../machines/conversation/live-job.ts";
 import type { Hash } from "../machines/digest/digest.ts";
-import type { Instant } from "../machines/install/ids.ts";
+import type { Intent } from "../machines/install/commands.ts";
 import { openJob } from "../machines/install/job.ts";
+import type { Clocks } from "../machines/install/moment.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
 import type { Languages } from "../views/text/languages.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
 import { type Condition, Conflict, type Journal, NotWritten } from "./journal/journal.ts";
-import { liveJobFrom, personOf } from "./live-job.ts";
+import { type KeptJob, keptJobFrom, personOf, seenAt } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
 import { RecordList } from "./record-list.ts";
@@ -16,14 +17,13 @@ import { RecordList } from "./record-list.ts";
 export type Dependencies = {
   readonly journal: Journal;
   readonly hub: Hub;
-  readonly now: () => Instant;
+  /** Reads both clocks of the machine. */
+  readonly clock: () => Clocks;
   readonly newId: () => string;
   readonly wakeWord: string;
   /** To put pages and answers into; the first is for whoever asks for none of them. */
   readonly languages: Languages;
 };
-/** A job as it is kept here: its record can be added to. */
-type Kept = LiveJob & { readonly entries: RecordList };
 type Recorded = { readonly live: LiveJob; readonly entry: CommandEntry };
 export type Unrecorded = { readonly live: LiveJob; readonly unrecorded: UnrecordedHold; readonly heard: string | null };
 /** How it went, with the job as it stands then: recorded, held though not recorded, or only something to be told. */
@@ -33,8 +33,8 @@ export type Said<T> = Recorded | Unrecorded | { readonly live: LiveJob; readonly
  * The one place where something happens: load, decide, append, publish. Each job has a queue, and one command at a time is in
  * it from the first to the last of these, so that two never cross, however long the journal takes. Other jobs do not wait.
  */
-export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Dependencies, "languages">) {
-  const jobs = new Map<JobId, Kept>();
+export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<Dependencies, "languages">) {
+  const jobs = new Map<JobId, KeptJob>();
   const inTurn = createQueues();
   /** How the journal was doing when a page was last asked for. What is said asks it anyway, by being written. */
   let condition: Condition = { is: "sound" };
@@ -43,9 +43,9 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
 
   /** A job as it stands now, and how its journal is doing. */
   async function load(id: JobId): Promise<LiveJob> {
-    const live = jobs.get(id) ?? (await inTurn(id, () => kept(id)));
+    const known = jobs.get(id) ?? (await inTurn(id, () => kept(id)));
     condition = await journal.condition();
-    return inCondition(live);
+    return inCondition(seenAt(known, clock()));
   }
   function inCondition(live: LiveJob): LiveJob {
     if (condition.is === "lost") return { ...live, readOnly: { why: "lost", place: condition.place, how: condition.how } };
@@ -53,7 +53,7 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
   }
 
   /** From memory, or else from the journal. Only in the job's turn. */
-  async function kept(id: JobId): Promise<Kept> {
+  async function kept(id: JobId): Promise<KeptJob> {
     const known = jobs.get(id);
     if (known) return known;
     condition = await journal.condition();
@@ -61,9 +61,9 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
     const lines = await journal.read(id);
     if (lines.length === 0) throw new Problem(404, (w) => w.errors.noJob(id));
     await refold(id);
-    const live = liveJobFrom(id, lines, await journal.names(id));
-    jobs.set(id, live);
-    return live;
+    const read = keptJobFrom(id, lines, await journal.names(id), clock());
+    jobs.set(id, read);
+    return read;
   }
 
   /** A fold is derived: a job is read all the same where there is no room for one. */
@@ -80,12 +80,13 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
     inTurn(`opened with ${key}`, async () => {
       const before = await journal.openedWith(key);
       if (before) return sameRequest(before, request, key).entry.job;
-      const at = now();
+      const { wall: at, elapsedMs } = clock();
       const id = newId();
       const job = openJob(frozen, at);
       const opening = seal(openingEntry(id, frozen, job, { key, request, at }));
       await journal.open(opening, names);
-      jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, warning: null, unrecorded: null });
+      const from = { at, wall: at, doubtMs: 0, elapsedMs };
+      jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, warning: null, unrecorded: null, from });
       return id;
     });
 
@@ -97,7 +98,9 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
   async function say<T>(id: JobId, from: Envelope, mean: (live: LiveJob) => Asked | { readonly tell: T }): Promise<Said<T>> {
     const said = await inTurn(id, async (): Promise<Said<T>> => {
       const stuck = await writeWaiting(id);
-      const live = await kept(id);
+      const known = await kept(id);
+      const clocks = clock();
+      const live = seenAt(known, clocks);
       const { id: as } = personOf(live, from.as);
       const before = await journal.keyed(id, from.key);
       if (before) {
@@ -106,23 +109,23 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
       }
       const meant = mean(live);
       if ("tell" in meant) return { live, tell: meant.tell };
-      const given: Given = { ...from, ...meant, as, at: now() };
+      const given: Given = { ...from, ...meant, as, clocks };
       try {
         const { readOnly } = live;
         if (readOnly) throw new Problem(409, (w) => w.notRecordedText(readOnly));
         // What waits comes first: nothing goes on past a hold.
         if (stuck) throw stuck;
-        return await write(live, given);
+        return await write(known, given);
       } catch (error) {
-        return heldAnyway(live, given, error);
+        return heldAnyway(known, given, error);
       }
     });
     return { ...said, live: inCondition(said.live) };
   }
 
   /** A hold holds, written or not, and every screen says which. Everything else is done when it is written, or not at all. */
-  function heldAnyway(live: Kept, given: Given, error: unknown): Unrecorded {
-    const is = given.intent.type === "hold" ? "held" : given.intent.type === "pause" ? "paused" : null;
+  function heldAnyway(live: KeptJob, given: Given, error: unknown): Unrecorded {
+    const is = HOLDS.get(given.intent.type) ?? null;
     const why = error instanceof NotWritten ? error.failure : live.readOnly;
     if (is === null || why === null) throw error;
     const id = jobOf(live);
@@ -132,12 +135,12 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
     const next = { ...live, unrecorded };
     jobs.set(id, next);
     hub.changed(id);
-    return { live: next, unrecorded, heard: given.heard };
+    return { live: seenAt(next, given.clocks), unrecorded, heard: given.heard };
   }
 
   /** Decides one command on the job as it stands, writes its entry, and lets everybody know. */
-  async function write(live: Kept, given: Given): Promise<Recorded> {
-    const { entry, job } = nextEntry(live, given);
+  async function write(live: KeptJob, given: Given): Promise<Recorded> {
+    const { entry, job, from } = nextEntry(live, given);
     const names = given.names && "did" in entry.outcome ? given.names : {};
     const sealed: Sealed = seal(entry);
     try {
@@ -147,10 +150,10 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
       if (error instanceof Conflict) jobs.delete(entry.job);
       throw error;
     }
-    const next = { ...live, job, entries: live.entries.with(sealed), names: { ...live.names, ...names }, unrecorded: null };
+    const next = { ...live, job, entries: live.entries.with(sealed), names: { ...live.names, ...names }, unrecorded: null, from };
     jobs.set(entry.job, next);
     hub.changed(entry.job);
-    return { live: next, entry };
+    return { live: seenAt(next, given.clocks), entry };
   }
 
   /** Writes the holds of a job that could not be written before, and says why the first that still cannot be is not. Only in the job's turn. */
@@ -172,11 +175,18 @@ export function createLiveJobs({ journal, hub, now, newId, wakeWord }: Omit<Depe
     await Promise.all([...waiting.keys()].map((id) => inTurn(id, () => writeWaiting(id))));
   };
 
-  return { load, open, say, writeHolds, now, wakeWord };
+  return { load, open, say, writeHolds, wakeWord };
 }
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 
-const jobOf = ({ entries }: LiveJob): JobId => entries.at(0)!.entry.job;
+/** What holds the work whether or not it can be recorded. */
+const HOLDS: ReadonlyMap<Intent["type"], UnrecordedHold["is"]> = new Map([
+  ["hold", "held"],
+  ["pause", "paused"],
+  ["hurt", "hurt"],
+]);
+
+const jobOf = ({ entries }: Pick<LiveJob, "entries">): JobId => entries.at(0)!.entry.job;
 
 function sameRequest(before: Sealed, request: Hash, key: string): Sealed {
   if (before.entry.request !== request) throw new Problem(409, (w) => w.errors.keyUsed(key));

@@ -14,6 +14,7 @@ import { createHub } from "./hub.ts";
 import { readBrief } from "./input/brief.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
 import { requestDigest } from "./next-entry.ts";
+import { systemClock } from "./system-clock.ts";
 import { start } from "./terminal.ts";
 
 /** How often it is tried to write holds that could not be written, in ms. */
@@ -28,7 +29,7 @@ async function main() {
   const { app, liveJobs } = createApp({
     journal,
     hub: createHub(),
-    now: () => Date.now(),
+    clock: systemClock,
     newId: randomUUID,
     wakeWord: config.wakeWord,
     languages: LANGUAGES,

@@ -1,13 +1,13 @@
-import type { LiveJob } from "../machines/conversation/live-job.ts";
 import { digest, type Hash } from "../machines/digest/digest.ts";
 import type { Command, CommandSource, Intent } from "../machines/install/commands.ts";
 import { decide } from "../machines/install/decide.ts";
 import type { DeviceId, EntryNo, Instant, PersonId } from "../machines/install/ids.ts";
 import { currentStep, type Job, stateDigest } from "../machines/install/job.ts";
+import { type Clocks, momentAt } from "../machines/install/moment.ts";
 import type { Frozen } from "../machines/install/step.ts";
 import { type CommandEntry, type JobId, NO_ENTRY, type Opening } from "../machines/record/entry.ts";
 import type { Names } from "./journal/journal.ts";
-import { personOf } from "./live-job.ts";
+import { type KeptJob, personOf } from "./live-job.ts";
 
 /** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
 export type Envelope = {
@@ -19,17 +19,20 @@ export type Envelope = {
 };
 /** What is asked of a job, how it was said, and the names of people that it brings in. */
 export type Asked = { readonly intent: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
-/** All that a command is made from, besides the job. */
-export type Given = Asked & Envelope & { readonly at: Instant };
+/** All that a command is made from, besides the job, with the clocks as they stood then. */
+export type Given = Asked & Envelope & { readonly clocks: Clocks };
 
 /** Digest of a request's body as it came. */
 export const requestDigest = (body: unknown): Hash => digest.of(body);
 
-/** What a command leads to: the next entry of the job, and the job after it. */
-export function nextEntry(live: LiveJob, { intent, as: by, request, names: _, ...said }: Given): { entry: CommandEntry; job: Job } {
-  const tip = live.entries.at(-1)!;
-  const command: Command = { ...intent, ...said, by, role: personOf(live, by).role, entry: tip.entry.no + 1 };
-  const [job, outcome] = decide(live.job, command);
+type Next = { readonly entry: CommandEntry } & Pick<KeptJob, "job" | "from">;
+
+/** What a command leads to: the next entry of the job, the job after it, and from when its time is counted on. */
+export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _, clocks, ...said }: Given): Next {
+  const tip = kept.entries.at(-1)!;
+  const moment = momentAt(kept.from, clocks);
+  const command: Command = { ...intent, ...said, ...moment, by, role: personOf(kept, by).role, entry: tip.entry.no + 1 };
+  const [job, outcome] = decide(kept.job, command);
   const entry: CommandEntry = {
     kind: "command",
     schema: 1,
@@ -37,21 +40,22 @@ export function nextEntry(live: LiveJob, { intent, as: by, request, names: _, ..
     no: command.entry,
     prev: tip.hash,
     procedure: job.frozen.procedure,
-    at: command.at,
+    at: moment.at,
+    wall: moment.wall,
     ...where(job),
     request,
     command,
     outcome,
   };
-  return { entry, job };
+  return { entry, job, from: { ...moment, doubtMs: 0, elapsedMs: clocks.elapsedMs } };
 }
 
-/** The first entry of a job. */
+/** The first entry of a job: its own time begins with the wall clock. */
 export const openingEntry = (
   id: JobId,
   opened: Frozen,
   job: Job,
-  { key, request, at }: Pick<Given, "key" | "request" | "at">,
+  { key, request, at }: Pick<Given, "key" | "request"> & { readonly at: Instant },
 ): Opening => ({
   kind: "opening",
   schema: 1,
@@ -60,6 +64,7 @@ export const openingEntry = (
   prev: NO_ENTRY,
   procedure: opened.procedure,
   at,
+  wall: at,
   ...where(job),
   request,
   key,

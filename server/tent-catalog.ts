@@ -26,7 +26,7 @@ export type ListedTent = {
 let planned: readonly { readonly id: string; readonly plan: TentPlan }[] | undefined;
 
 /** The list of tents: what is saved, and the examples, called in words. The one place where a saved tent is written. */
-export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "journal" | "now" | "newId">, words: Words) {
+export function createTentCatalog({ journal, clock, newId }: Pick<Dependencies, "journal" | "clock" | "newId">, words: Words) {
   const { catalog } = journal;
   const examples = (): readonly ListedTent[] => {
     planned ??= EXAMPLES.map(({ id, spec }) => ({ id, plan: planTent(spec) }));
@@ -80,12 +80,12 @@ export function createTentCatalog({ journal, now, newId }: Pick<Dependencies, "j
   const add = (tent: NamedTent, write: Write) =>
     once(write, tent.name, async () => {
       const id = newId();
-      await catalog.add(id, { ...tent, at: now() }, write);
+      await catalog.add(id, { ...tent, at: clock().wall }, write);
       return id;
     });
   const change = (id: string, version: number, tent: NamedTent, write: Write) =>
     once(write, tent.name, async () => {
-      await catalog.change(id, version, { ...tent, at: now() }, write);
+      await catalog.change(id, version, { ...tent, at: clock().wall }, write);
       return id;
     });
   const remove = (id: string, version: number, write: Write) =>

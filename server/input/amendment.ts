@@ -1,6 +1,13 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { currentStep, type Job } from "../../machines/install/job.ts";
 import { foldName } from "../../machines/install/person-name.ts";
 import { type Parsed, readBrief } from "./brief.ts";
+import { Problem } from "./problem.ts";
+
+/** Throws a Problem where a job is closed: nothing of it changes any more. */
+export function refuseIfClosed(job: Job): void {
+  if (!currentStep(job)) throw new Problem(409, (w) => w.guide.closed);
+}
 
 /** A brief as changed by an amendment of a job. People keep their ids by name; a new name gets the next one. Throws a Problem. */
 export function readAmendment({ job, names }: LiveJob, input: unknown): Parsed {

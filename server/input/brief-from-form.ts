@@ -1,4 +1,4 @@
-import { INTERIOR_ORDERS, PAPERWORK } from "../../machines/install/brief-choices.ts";
+import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../machines/install/brief-choices.ts";
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import type { Fields } from "./form.ts";
@@ -26,12 +26,13 @@ export function briefFromForm(f: Fields) {
       ...typedAll(f, "sheet", ["stakeDiameterIn", "stakeLengthIn", "embedmentIn", "squareInPer50Ft"], "in"),
       ...typedAll(f, "sheet", ["pullTestLbf"], "lbf"),
       ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),
-      ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph"], "mph"),
+      ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph", "insideGustMph"], "mph"),
       stakeLeanDeg: lean.from === null && lean.to === null ? null : { from: lean.from ?? LEAN_DEG.from, to: lean.to ?? LEAN_DEG.to },
       interiorOrder: f["sheet.interiorOrder"] || INTERIOR_ORDERS[0],
+      interiorTies: f["sheet.interiorTies"] || INTERIOR_TIES[0],
     },
     site: {
-      ...texts("site", ["address", "rallyPoint", "firstAid"]),
+      ...texts("site", ["address", "rallyPoint", "stormShelter", "firstAid"]),
       soilKnown: yes(f["site.soilKnown"]),
       overheadKv: overheadFrom(f["site.overhead"]),
       baselineBearingDeg: typed(f["site.baselineBearingDeg"], "deg"),

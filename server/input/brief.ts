@@ -1,19 +1,21 @@
 import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
 import type { Brief, Site } from "../../machines/install/brief.ts";
-import { INTERIOR_ORDERS, PAPERWORK } from "../../machines/install/brief-choices.ts";
+import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../machines/install/brief-choices.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
-import type { Instant, PersonId } from "../../machines/install/ids.ts";
-import { DEFAULTS, MIN_TOLERANCE_IN } from "../../machines/install/limits.ts";
+import type { PersonId, WallTime } from "../../machines/install/ids.ts";
+import { DEFAULTS, MAX_GUST_MPH, MIN_TOLERANCE_IN } from "../../machines/install/limits.ts";
 import { cleanName, foldName, nameProblem } from "../../machines/install/person-name.ts";
 import { ROLES } from "../../machines/install/roles.ts";
 import type { Frozen } from "../../machines/install/step.ts";
+import { isNoShelter } from "../../machines/install/storm-shelter.ts";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { kitOf, kitSchema } from "./kit.ts";
+import { NAME_PROBLEM } from "./person-name.ts";
 import { Problem, type Sentence } from "./problem.ts";
 import { noFields, strict } from "./strict.ts";
 import { tentProblems, unknownFields } from "./tent.ts";
@@ -38,11 +40,19 @@ const personName = v.pipe(
   words(60),
   v.rawCheck(({ dataset, addIssue }) => {
     const problem = dataset.typed ? nameProblem(dataset.value) : null;
-    if (problem !== null) addIssue({ message: saysOf(({ errors }, given) => errors[NAME[problem]](String(given))) });
+    if (problem !== null) addIssue({ message: saysOf(({ errors }, given) => errors[NAME_PROBLEM[problem]](String(given))) });
   }),
   v.transform(cleanName),
 );
-const NAME = { unseen: "unseenLetter", noLetter: "noLetter", likeAnId: "likeAnId" } as const;
+
+/** No tree and no tent is a shelter in a storm, whatever it is called. */
+const shelter = v.pipe(
+  words(),
+  v.check(
+    (place) => !isNoShelter(place),
+    saysOf(({ errors }, given) => errors.noShelter(String(given))),
+  ),
+);
 
 /** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
 export const briefSchema = strict({
@@ -65,13 +75,16 @@ export const briefSchema = strict({
     pullTestLbf: orNull(number(1, 20_000)),
     squareInPer50Ft: orNull(number(0.05, 12)),
     sidePoleLeanDeg: orNull(number(0, 10)),
-    raiseGustMph: orNull(number(1, 60)),
-    stopGustMph: orNull(number(1, 60)),
+    raiseGustMph: orNull(number(1, MAX_GUST_MPH.raiseGustMph)),
+    stopGustMph: orNull(number(1, MAX_GUST_MPH.stopGustMph)),
+    insideGustMph: orNull(number(1, MAX_GUST_MPH.insideGustMph)),
     interiorOrder: firstOf(INTERIOR_ORDERS),
+    interiorTies: firstOf(INTERIOR_TIES),
   }),
   site: strict({
     address: words(),
     rallyPoint: words(),
+    stormShelter: shelter,
     firstAid: words(),
     soilKnown: v.boolean(says("yesOrNo")),
     overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, says("tooMany", 6))), []),
@@ -193,7 +206,7 @@ function isZone(zone: string): boolean {
 }
 
 /** A local day or time of the zone; a day means its first moment at the start and its last at the end. `null` where it is neither. */
-function instant(text: string, zone: string, end: "start" | "end"): Instant | null {
+function instant(text: string, zone: string, end: "start" | "end"): WallTime | null {
   try {
     if (text.includes("T")) return Temporal.PlainDateTime.from(text).toZonedDateTime(zone).epochMilliseconds;
     const day = Temporal.PlainDate.from(text);

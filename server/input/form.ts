@@ -21,12 +21,26 @@ export function sayFromForm(f: Fields): unknown {
     case "makeSafe":
     case "standDown":
       return { ...say, because: f.because };
+    case "outOfUse":
+    case "backInUse":
+      return { ...say, because: f.because, thing: thingFrom(f) };
     case "note":
       return { ...say, text: f.text };
+    case "handOver":
+      return { ...say, to: f.to };
+    case "hurt":
+      return { ...say, words: f.words };
+    case "carryOn":
+      return { ...say, became: f.became?.trim() || null };
     case "reading":
-      return f.reading === "thunder"
-        ? { ...say, kind: "thunder" }
-        : { ...say, kind: "wind", mph: numberIn(f.mph, "mph", "mph"), gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null };
+      if (f.reading !== "wind") return { ...say, kind: f.reading };
+      return {
+        ...say,
+        kind: "wind",
+        mph: numberIn(f.mph, "mph", "mph"),
+        gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null,
+        fromDeg: f.fromDeg ? numberIn(f.fromDeg, "deg", "fromDeg") : null,
+      };
     case "correct":
     case "wrong":
     case "agree":
@@ -36,6 +50,10 @@ export function sayFromForm(f: Fields): unknown {
       return say;
   }
 }
+
+/** A piece, or so many of a kit line. */
+const thingFrom = (f: Fields) =>
+  f.is === "kit" ? { is: f.is, item: f.item, short: numberIn(f.short, "count", "short") } : { is: f.is, id: f.id };
 
 /** A recognizer's guesses come one a line. */
 const listed = (text: string) =>

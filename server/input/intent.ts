@@ -1,33 +1,43 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import type { Intent } from "../../machines/install/commands.ts";
-import type { Instant, PersonId } from "../../machines/install/ids.ts";
-import { currentStep } from "../../machines/install/job.ts";
+import type { PersonId } from "../../machines/install/ids.ts";
+import { indexOf } from "../../machines/install/missing.ts";
+import { instantAt } from "../../machines/install/wall-time.ts";
+import type { Words } from "../../views/text/words.ts";
 import { readAmendment } from "./amendment.ts";
+import { handOverIntent } from "./hand-over.ts";
+import { refuseOwnPaper } from "./own-paper.ts";
 import { type Press, toGateUnit } from "./say.ts";
 
 /** A press, or a script's command: what it asks for, and the people that it names for the first time. */
 export type Pressed = { readonly by: "press"; readonly intent: Intent; readonly names: Readonly<Record<PersonId, string>> | null };
 
-/** What a press asks of a job at a moment. Throws a Problem where a unit or a brief cannot be read. */
-export function readIntent(press: Press, live: LiveJob, at: Instant): Pressed {
+/** What a press asks of a job as it is now. Throws a Problem where a unit or a brief cannot be read. */
+export function readIntent(press: Press, live: LiveJob, words: Words): Pressed {
+  const { at } = live.now;
   const only = (intent: Intent): Pressed => ({ by: "press", intent, names: null });
   switch (press.type) {
     case "answer": {
-      const gate = currentStep(live.job)?.gate ?? null;
-      return only({ ...press, value: toGateUnit(press.value, gate?.id === press.gate ? gate : null) });
+      const gate = indexOf(live.job.frozen.script).gates.get(press.gate) ?? null;
+      const value = toGateUnit(press.value, gate);
+      refuseOwnPaper(value, live.names);
+      return only({ ...press, value });
     }
     case "reading": {
-      if (press.kind === "thunder") return only({ type: "reading", reading: { kind: "thunder", takenAt: at } });
-      const { mph, gustMph, place, takenAt } = press;
+      if (press.kind !== "wind") return only({ type: "reading", reading: { kind: press.kind, takenAt: at } });
+      const { mph, gustMph, fromDeg, place, takenAt } = press;
+      const { context } = live.job.snapshot;
       return only({
         type: "reading",
-        reading: { kind: "wind", mph, gustMph, takenAt: takenAt === null ? at : Date.parse(takenAt), place },
+        reading: { kind: "wind", mph, gustMph, fromDeg, takenAt: takenAt === null ? at : instantAt(Date.parse(takenAt), context), place },
       });
     }
     case "amend": {
       const { frozen, names } = readAmendment(live, press.brief);
       return { by: "press", intent: { type: "amend", because: press.because, to: frozen }, names };
     }
+    case "handOver":
+      return only(handOverIntent(live, press.to, words));
     default:
       return only(press);
   }

@@ -1,11 +1,13 @@
 import * as v from "valibot";
 import type { Said } from "../../machines/conversation/interpret.ts";
-import { WIND_BOUNDS } from "../../machines/install/bounds.ts";
+import { COMPASS_BOUNDS, WIND_BOUNDS } from "../../machines/install/bounds.ts";
 import { expected } from "../../machines/install/checks/any-check.ts";
 import { inUnitOf } from "../../machines/install/checks/measure.ts";
 import { believable, shortText } from "../../machines/install/checks/value-form.ts";
 import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
 import type { Gate, Value } from "../../machines/install/gates.ts";
+import { SHORT_BOUNDS } from "../../machines/install/thing.ts";
+import { ORDER_ON_SITE } from "../../machines/tent/load.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { Problem, type Sentence } from "./problem.ts";
 import { noFields, strict } from "./strict.ts";
@@ -27,28 +29,53 @@ const around = { as: text(60), key: v.pipe(v.string(says("keyShape")), v.regex(/
 const envelope = v.object(around);
 /** What is said, in the same object as who says it. */
 const said = <E extends v.ObjectEntries>(entries: E) => strict(entries, Object.keys(around));
+const short = v.pipe(
+  v.number(says("notANumber")),
+  v.safeInteger(says("whole")),
+  v.minValue(SHORT_BOUNDS.from, says("from", SHORT_BOUNDS.from, SHORT_BOUNDS.to)),
+  v.maxValue(SHORT_BOUNDS.to, says("from", SHORT_BOUNDS.from, SHORT_BOUNDS.to)),
+);
+const thing = v.variant("is", [
+  strict({ is: v.literal("piece"), id: text(20) }),
+  strict({
+    is: v.literal("kit"),
+    item: v.picklist(
+      ORDER_ON_SITE,
+      saysOf(({ errors }, given) => errors.notOneOf(given, ORDER_ON_SITE)),
+    ),
+    short,
+  }),
+]);
 const command = v.variant("type", [
-  ...(["next", "back", "hold", "carryOn"] as const).map((type) => said({ type: v.literal(type) })),
+  ...(["next", "back", "hold"] as const).map((type) => said({ type: v.literal(type) })),
+  said({ type: v.literal("carryOn"), became: v.optional(v.nullable(text(300)), null) }),
+  said({ type: v.literal("hurt"), words: text(300) }),
   said({ type: v.literal("answer"), gate: text(80), value }),
   said({ type: v.literal("waive"), gate: text(80), because: text(300) }),
   said({ type: v.literal("makeSafe"), because: v.optional(v.nullable(text(300)), null) }),
   said({ type: v.literal("standDown"), because: text(300) }),
+  said({ type: v.literal("outOfUse"), thing, because: text(300) }),
+  said({ type: v.literal("backInUse"), thing, because: text(300) }),
   said({ type: v.literal("note"), text: text(1000) }),
   said({
     type: v.literal("reading"),
     kind: v.literal("wind"),
     mph: speed,
     gustMph: v.optional(v.nullable(speed), null),
+    fromDeg: v.optional(v.nullable(believable("deg", COMPASS_BOUNDS, VALUE_ERRORS)), null),
     takenAt: v.optional(v.nullable(moment), null),
     place: v.optional(v.nullable(text(80)), null),
   }),
   said({ type: v.literal("amend"), because: text(300), brief: v.custom<object>((brief) => typeof brief === "object" && brief !== null) }),
+  said({ type: v.literal("handOver"), to: text(60) }),
   said({ type: v.literal("correct"), target: entry }),
   said({ type: v.literal("wrong"), target: entry }),
   said({ type: v.literal("agree"), target: entry }),
   said({ type: v.literal("disagree"), target: entry }),
 ]);
-const thunder = said({ type: v.literal("reading"), kind: v.literal("thunder") });
+const TOLD = ["thunder", "warning", "rain"] as const;
+const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD) });
+const isTold = ({ type, kind }: Record<string, unknown>) => type === "reading" && TOLD.some((one) => one === kind);
 const heard = said({ heard: text(300) });
 const spoken = said({
   alternatives: v.pipe(v.array(text(300)), v.minLength(1, says("nothingHeard")), v.maxLength(10, says("tooMany", 10))),
@@ -58,7 +85,7 @@ const spoken = said({
 });
 
 /** What a press, or a script, asks for: still in the units and words that it came in. */
-export type Press = v.InferOutput<typeof command> | v.InferOutput<typeof thunder>;
+export type Press = v.InferOutput<typeof command> | v.InferOutput<typeof told>;
 export type Body = v.InferOutput<typeof envelope> & {
   readonly said: Exclude<Said, { by: "press" }> | { readonly by: "press"; readonly press: Press };
 };
@@ -69,8 +96,7 @@ export function readSay(input: unknown): Body {
   const body = (typeof input === "object" && input !== null ? input : {}) as Record<string, unknown>;
   const from = read(envelope, body, fields);
   if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = (w) => w.errors.heardOrType;
-  const schema =
-    "alternatives" in body ? spoken : "heard" in body ? heard : body.type === "reading" && body.kind === "thunder" ? thunder : command;
+  const schema = "alternatives" in body ? spoken : "heard" in body ? heard : isTold(body) ? told : command;
   const say = read(schema, body, fields);
   if (say && "gustMph" in say && say.gustMph !== null && say.gustMph < say.mph) {
     const { gustMph, mph } = say;

@@ -4,7 +4,9 @@ import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { DiscrepancyPage, ProposeDiscrepancyPage } from "../../views/pages/discrepancy/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
+import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
+import { refuseIfClosed } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } from "../input/discrepancy.ts";
@@ -23,8 +25,10 @@ import { deviceOf, holderOf } from "./screen.ts";
  */
 export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, { job }: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) =>
-    page(<DiscrepancyPage job={id} title={job.frozen.brief.title} plan={job.frozen.plan} {...form} />);
+  const shown = (id: string, live: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) => {
+    const { brief, plan } = live.job.frozen;
+    return page(<DiscrepancyPage job={id} title={brief.title} plan={plan} hurt={hurtState(live, form.words)} {...form} />);
+  };
 
   app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
@@ -40,6 +44,7 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     if (!isDiscrepancy(what)) throw new Problem(422, notOne, { what: notOne });
     const live = await liveJobs.load(id);
     const { job, names } = live;
+    refuseIfClosed(job);
     const { brief, plan } = job.frozen;
     const because = fields.because?.trim() ?? "";
     const checked = checkSpec(specWithDiscrepancy(what, fields, plan));
@@ -58,6 +63,7 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
             words={words}
             job={id}
             title={brief.title}
+            hurt={hurtState(live, words)}
             effect={effect}
             values={{ ...fields, key: newId(), seen: String(revision) }}
           />,

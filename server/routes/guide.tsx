@@ -1,12 +1,13 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { thingsOf } from "../../machines/install/things-of.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { Words } from "../../views/text/words.ts";
-import { readAmendment } from "../input/amendment.ts";
+import { readAmendment, refuseIfClosed } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
@@ -14,14 +15,15 @@ import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
+import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, knownDevice } from "./screen.ts";
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
-export function guideRoutes(liveJobs: LiveJobs, { hub, now, newId }: Dependencies) {
+export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
-  const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, now(), on, c.get("words"));
+  const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, on, c.get("words"));
   const device = (c: Context) => deviceOf(c, newId);
   const screen = (c: Context, live: LiveJob, on: string | null): Screen => ({
     guide: guide(c, live, on),
@@ -39,34 +41,41 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, now, newId }: Dependencie
   });
   app.get("/jobs/:id{[\\w-]+}/more", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));
-    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={liveJobs.wakeWord} />));
+    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={liveJobs.wakeWord} things={thingsOf(live.job.frozen)} />));
   });
-  const amending = (id: string) => ({ action: `/jobs/${id}/amend`, newKey: newId, amending: true });
+  const amending = async (c: Context) => ({
+    action: `/jobs/${c.req.param("id")}/amend`,
+    newKey: newId,
+    amending: true,
+    hurt: await hurtOn(c, liveJobs),
+  });
   /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
   const effectOf = (live: LiveJob, fields: Fields, words: Words) => {
     const { job, names } = live;
+    refuseIfClosed(job);
     const to = readAmendment(live, briefFromForm(fields));
     return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person, words);
   };
   app.get("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
     const { job, names } = await liveJobs.load(id);
-    return briefPage(c, briefToForm(job.frozen.brief, names, c.get("words")), amending(id));
+    return briefPage(c, briefToForm(job.frozen.brief, names, c.get("words")), await amending(c));
   });
   app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
     const id = c.req.param("id");
     const fields = await formBody(c);
-    if (wantsPlan(fields)) return planPage(c, fields, amending(id));
+    if (wantsPlan(fields)) return planPage(c, fields, await amending(c));
     try {
       const live = await liveJobs.load(id);
-      if (fields.show === "changes") return briefPage(c, fields, { ...amending(id), effect: effectOf(live, fields, c.get("words")) });
+      if (fields.show === "changes")
+        return briefPage(c, fields, { ...(await amending(c)), effect: effectOf(live, fields, c.get("words")) });
       const { key, because } = fields;
       const seen = live.job.snapshot.context.revision;
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(fields) };
       const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: device(c) }, c.get("words"));
       return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
     } catch (error) {
-      return refusedBrief(c, fields, error, amending(id));
+      return refusedBrief(c, fields, error, await amending(c));
     }
   });
   // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.

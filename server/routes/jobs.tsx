@@ -11,6 +11,7 @@ import { requestDigest } from "../next-entry.ts";
 import { createTentCatalog } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
+import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
@@ -47,7 +48,9 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     return briefPage(c, tent === undefined ? usualTent(width, length) : await createTentCatalog(world, c.get("words")).form(tent), opening);
   });
   app.get("/jobs/:id{[\\w-]+}/plan.json", async (c) => c.json(await plan(c.req.param("id"))));
-  app.get("/jobs/:id{[\\w-]+}/plan", async (c) => c.html(page(<PlanPage {...(await plan(c.req.param("id")))} words={c.get("words")} />)));
+  app.get("/jobs/:id{[\\w-]+}/plan", async (c) =>
+    c.html(page(<PlanPage {...(await plan(c.req.param("id")))} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />)),
+  );
   app.post("/jobs", async (c) => {
     if (wantsJson(c)) {
       const body = await jsonBody(c);

@@ -14,6 +14,7 @@ import { LayoutPage } from "../../views/pages/layout/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
+import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 
 /** The layout sheet of one job, and the same to take along: as a drawing, as a table of marks, as data. */
@@ -32,7 +33,8 @@ export function layoutRoutes(liveJobs: LiveJobs) {
 
   app.get("/jobs/:id{[\\w-]+}/layout", async (c) => {
     const state = await stateOf(c);
-    return c.html(page(<LayoutPage state={state} units={unitsIn(c)} paper={paperIn(c)} words={c.get("words")} />));
+    const told = { units: unitsIn(c), paper: paperIn(c), hurt: await hurtOn(c, liveJobs), words: c.get("words") };
+    return c.html(page(<LayoutPage state={state} {...told} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
     const { plan, site } = await stateOf(c);

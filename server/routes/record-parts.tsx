@@ -4,6 +4,7 @@ import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
 import { onlyMarked } from "../../views/pages/record/build-state.ts";
 import type { CallRun, RecordState } from "../../views/pages/record/state.ts";
 import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/pages/record/view.tsx";
+import type { HurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
 import { page } from "./page.ts";
 import { around, insides } from "./stream.ts";
@@ -19,12 +20,12 @@ export function shownBy(queries: readonly string[]): Show {
 }
 
 /** The page of a record, part by part. */
-export async function* recordParts(state: RecordState, show: Show, words: Words): AsyncGenerator<string> {
+export async function* recordParts(state: RecordState, show: Show, hurt: HurtState | null, words: Words): AsyncGenerator<string> {
   const phases = show.marks.length === 0 ? state.phases : onlyMarked(state.phases, show.marks);
   const shown = phases.reduce((sum, { calls }) => sum + calls.reduce((n, { lines }) => n + lines.length, 0), 0);
   const [head, foot] = await around((inside) =>
     page(
-      <RecordPage state={state} show={show} shown={shown} words={words}>
+      <RecordPage state={state} show={show} shown={shown} hurt={hurt} words={words}>
         {inside}
       </RecordPage>,
     ),

@@ -6,6 +6,7 @@ import { buildFindings } from "../../views/pages/findings/build-state.ts";
 import { buildRecordState, kitOf } from "../../views/pages/record/build-state.ts";
 import { rowsOf } from "../../views/pages/record/csv.ts";
 import { csv } from "../../views/parts/csv.ts";
+import { hurtState } from "../../views/parts/hurt-state.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { findingsParts, recordParts, shownBy } from "./record-parts.tsx";
@@ -33,7 +34,11 @@ export function recordRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     const live = await vouched(idOf(c));
     await yieldTurn();
     const state = buildRecordState(live, c.get("words"));
-    return c.body(streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), c.get("words"))), 200, HTML);
+    return c.body(
+      streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), hurtState(live, c.get("words")), c.get("words"))),
+      200,
+      HTML,
+    );
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
     const live = await vouched(idOf(c));

@@ -4,12 +4,13 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { CommandSource } from "../../machines/install/commands.ts";
 import type { DeviceId, EntryNo } from "../../machines/install/ids.ts";
-import { currentStep } from "../../machines/install/job.ts";
+import { currentStep, questionAt } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import { spokenOn } from "../../machines/speech/languages.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
 import { misunderstandingText, reasonText, replyText } from "../../views/text/replies.ts";
 import type { Words } from "../../views/text/words.ts";
+import { handOverIntent } from "../input/hand-over.ts";
 import { readIntent } from "../input/intent.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import { readSay } from "../input/say.ts";
@@ -32,7 +33,7 @@ export type Told = {
 };
 
 type From = { readonly source: CommandSource; readonly device: DeviceId };
-type NothingRecorded = Exclude<Interpretation, { is: "command" }>;
+type NothingRecorded = Exclude<Interpretation, { is: "command" | "handOver" }>;
 
 /**
  * One thing said to a job, from raw body to reply, with the job as it stands then. The same for pages, speech, typed words and
@@ -44,11 +45,12 @@ export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From,
   const envelope = { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) };
   const screen = { device: from.device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
   const done = await jobs.say<NothingRecorded>(id, envelope, (live) => {
-    const at = jobs.now();
-    const pressed = said.by === "press" ? readIntent(said.press, live, at) : null;
+    const { at } = live.now;
+    const pressed = said.by === "press" ? readIntent(said.press, live, words) : null;
     const meant = interpret(live.job, screen, pressed ?? (said as Exclude<typeof said, { by: "press" }>), at);
-    if (meant.is !== "command") return { tell: meant };
-    const { intent, heard, spoken } = meant;
+    if (meant.is !== "command" && meant.is !== "handOver") return { tell: meant };
+    const { heard, spoken } = meant;
+    const intent = "handOver" in meant ? handOverIntent(live, meant.handOver, words) : meant.intent;
     const source = spoken ?? (heard === null ? from.source : "typed");
     return { intent, heard, source, ...(pressed?.names ? { names: pressed.names } : {}) };
   });
@@ -59,14 +61,16 @@ export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From,
 
 /** A hold that could not be written holds, and says so. */
 function unrecorded(live: LiveJob, { unrecorded: hold, heard }: Unrecorded, words: Words): Told {
-  const reply = `${words.didText(hold.is)} ${words.guide.unrecorded(words.notRecordedText(hold.why))}`;
+  const { address, firstAid } = live.job.frozen.brief.site;
+  const holds = hold.is === "hurt" ? words.hurt.reply(address, firstAid) : words.didText(hold.is);
+  const reply = `${holds} ${words.guide.unrecorded(words.notRecordedText(hold.why))}`;
   return { entry: null, outcome: { did: hold.is }, went: "done", heard, reply, reasons: [], ...whereIn(live) };
 }
 
 type Telling = { readonly wakeWord: string; readonly typed: boolean; readonly words: Words };
 
 /** What is said back where nothing was recorded. Typed words that mean nothing are a mistake in the request. */
-function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" }>, { wakeWord, typed, words }: Telling): Told {
+function toldOnly(live: LiveJob, meant: NothingRecorded, { wakeWord, typed, words }: Telling): Told {
   const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
   switch (meant.is) {
     case "question":
@@ -74,7 +78,7 @@ function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" 
     case "leftAlone":
       return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? words.voice.sayFirst(wakeWord) : "" };
     case "notUnderstood": {
-      const sentence: Sentence = (w) => misunderstandingText(meant.because, currentStep(live.job), w);
+      const sentence: Sentence = (w) => misunderstandingText(meant.because, questionAt(live.job, live.now.at), w);
       if (typed) throw new Problem(422, (w) => w.errors.notTaken(sentence(w)));
       return { ...nothing, went: "notUnderstood", reply: sentence(words) };
     }
@@ -85,6 +89,7 @@ function toldOnly(live: LiveJob, meant: Exclude<Interpretation, { is: "command" 
 function told(live: LiveJob, entry: CommandEntry, words: Words): Told {
   const { outcome, command, no, phase, step } = entry;
   const name = (id: string) => live.names[id] ?? id;
+  const { zone } = live.job.frozen.brief;
   const reply = replyTo(entry, contextOf(live, entry));
   const reasons = reply.is === "refused" ? reply.reasons : [];
   return {
@@ -92,12 +97,12 @@ function told(live: LiveJob, entry: CommandEntry, words: Words): Told {
     outcome,
     went: reply.is === "refused" ? "refused" : reply.is === "readBack" ? "readBack" : "done",
     heard: command.heard,
-    reply: replyText(reply, { name, zone: live.job.frozen.brief.zone }, words),
+    reply: replyText(reply, { name, zone }, words),
     reasons: reasons.map((reason) => ({
       ...("gate" in reason.refusal ? { gate: reason.refusal.gate } : {}),
       ...("status" in reason.refusal ? { status: reason.refusal.status } : {}),
       why: reason.refusal.why,
-      text: reasonText(reason, name, words),
+      text: reasonText(reason, { name, zone }, words),
     })),
     phase,
     step,

@@ -9,6 +9,7 @@ import { buildTimeState } from "../../views/pages/time/build-state.ts";
 import { TimePage } from "../../views/pages/time/view.tsx";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 import { yieldTurn } from "./stream.ts";
 
@@ -24,9 +25,9 @@ export function timeRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     await yieldTurn();
     const factors = factorsFrom(taught, id);
     await yieldTurn();
-    const now = liveJobs.now();
+    const now = live.now.wall;
     const told = { job: id, title, zone, rehearsal: rehearsal === true, readOnly: live.readOnly, now };
-    return buildTimeState({ ...told, forecast: forecastOf(live, factors, now, people) }, c.get("words"));
+    return buildTimeState({ ...told, forecast: forecastOf(live, factors, people) }, c.get("words"));
   };
 
   app.get("/jobs/:id{[\\w-]+}/time", async (c) => {
@@ -34,7 +35,10 @@ export function timeRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     const people = peopleIn(said);
     const problem = people === null ? c.get("words").time.badPeople(said) : null;
     const state = await stateOf(c, people ?? undefined);
-    return c.html(page(<TimePage state={state} asked={{ said, problem }} words={c.get("words")} />), problem ? 422 : 200);
+    return c.html(
+      page(<TimePage state={state} asked={{ said, problem }} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />),
+      problem ? 422 : 200,
+    );
   });
   app.get("/jobs/:id{[\\w-]+}/time.json", async (c) => {
     const said = c.req.query("people")?.trim() ?? "";
@@ -46,13 +50,15 @@ export function timeRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
   return app;
 }
 
-/** A rehearsal takes no real time: for it, what the real job would take from its first call. */
-function forecastOf({ job, entries }: LiveJob, factors: ReturnType<typeof factorsFrom>, now: number, people?: number): Forecast | null {
+/** Told by the wall clock. A rehearsal takes no real time: for it, what the real job would take from its first call. */
+function forecastOf({ job, entries, now }: LiveJob, factors: ReturnType<typeof factorsFrom>, people?: number): Forecast | null {
   const { fold } = foldAll(entries);
   const opening = entries.at(0)!.entry;
   const at: JobProgress =
-    fold.rehearsal && opening.kind === "opening" ? { phase: opening.phase, lastAt: now, no: 1, worked: startWorkTime(opening) } : fold;
-  return forecast(job.frozen, at, factors, now, people);
+    fold.rehearsal && opening.kind === "opening"
+      ? { phase: opening.phase, lastAt: now.wall, no: 1, worked: startWorkTime(opening) }
+      : { ...fold, lastAt: now.wall - (now.at - now.doubtMs - fold.lastAt) };
+  return forecast(job.frozen, at, factors, now.wall, people);
 }
 
 /** A crew of 1 to 60; `undefined` where none was asked for, `null` where it is no such number. */

@@ -7,6 +7,7 @@ import type { TruckScreen } from "../../views/pages/truck/line.tsx";
 import type { TruckLine } from "../../views/pages/truck/state.ts";
 import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
+import { hurtState } from "../../views/parts/hurt-state.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
@@ -26,7 +27,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const { job, names } = live;
     const words = c.get("words");
     const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
-    return { state: stateOf(c, live), me: holderOf(c, live), people, newKey: newId, words };
+    return { state: stateOf(c, live), hurt: hurtState(live, words), me: holderOf(c, live), people, newKey: newId, words };
   };
   type Count = { line: TruckLine; typed: string; problem: string | null };
   const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
@@ -73,7 +74,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const first = screenOf(c, await loaded(c));
     return follow(c, hub, idOf(c), async () => {
       const live = await loaded(c);
-      const screen = { ...first, state: stateOf(c, live) };
+      const screen = { ...first, state: stateOf(c, live), hurt: hurtState(live, first.words) };
       return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
   });
