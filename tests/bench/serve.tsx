@@ -42,7 +42,7 @@ const insert = bareDb.prepare("INSERT INTO rows (key, bytes) VALUES (?, ?)");
 
 const swapped = await (await world.app.request(`/jobs/${fresh}/now?as=p1`)).text();
 const bytes = Buffer.from((await made.journal.read(fresh)).at(-1)!.bytes);
-const screen = { guide: buildGuideState(await world.liveJobs.load(fresh), Date.now(), "device", en), me: "p1", notice: null, words: en };
+const screen = { guide: buildGuideState(await world.liveJobs.load(fresh), "device", en), me: "p1", notice: null, words: en };
 let ids = 0;
 const newKey = () => `id-${String(++ids).padStart(8, "0")}`;
 const bare = new Hono()

@@ -4,7 +4,7 @@ import { listen, speak, spoken } from "../support/scripted-ear.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened("lace.R-DA.start");
+  world = await opened("lace.R-DA.DA");
 });
 afterAll(() => world.close());
 
@@ -24,6 +24,11 @@ describe("lacing, both hands in the rope", () => {
         expect(await speak(lead, calls % 3 === 0 ? "done, next" : "next")).toMatchObject({ went: "done" });
         continue;
       }
+      if (gate.check.kind === "wind") {
+        expect((await speak(lead, "albatross six gusting nine")).went).toBe("readBack");
+        expect((await speak(lead, "albatross correct")).went).toBe("done");
+        continue;
+      }
       if (calls % 2 === 0) {
         expect((await speak(lead, "albatross next")).went).toBe("refused");
         early += 1;
@@ -34,13 +39,12 @@ describe("lacing, both hands in the rope", () => {
       expect(back).toMatchObject({ went: "readBack", notice: expect.stringMatching(/Correct, or wrong\?$/) });
       expect((await world.state()).gate?.status).toBe("open");
       expect((await speak(page, "albatross correct")).went).toBe("done");
-      expect((await world.state()).gate?.status).toBe("good");
-      expect((await speak(lead, "albatross next")).went).toBe("done");
+      expect((await world.state()).step).not.toBe(step);
     }
-    expect((await world.state()).step).toBe("cloth.strapped");
-    expect(calls).toBeGreaterThan(20);
+    expect((await world.state()).step).toBe("straps.threaded");
+    expect(calls).toBeGreaterThan(17);
     expect(early).toBeGreaterThan(0);
-    expect((await spoken(lead)).some((said) => /^Seam 1, A B half: lace out/.test(said))).toBe(true);
+    expect((await spoken(lead)).some((said) => /^Seam 1, Alpha-Bravo half: lace to the quarter ring, 20 feet/.test(said))).toBe(true);
     expect(world.troubles).toEqual([]);
   });
 });

@@ -130,6 +130,7 @@ it.each([
     "site.address": "The green",
     "site.rallyPoint": "the pump",
     "site.firstAid": "truck cab",
+    "site.stormShelter": "the school hall",
     "ticket.number": "LT-7",
     "ticket.validFrom": "2020-01-01",
     "ticket.validTo": "2099-01-01",

@@ -35,6 +35,8 @@ describe("a number that nobody can mean is refused with its bounds, and nothing 
     [{ kind: "measure", n: 1e6, unit: "lbf" }, "value.n", "1000000 is out of range. From 0 to 100000 lb."],
     [{ kind: "count", n: 100_001 }, "value.n", "100001 is out of range. From 0 to 100000."],
     [{ kind: "count", n: -1 }, "value.n", "-1 is out of range. From 0 to 100000."],
+    [{ kind: "figures", unit: "count", n: { AB: 1e9 } }, "value.n.AB", "1000000000 is out of range. From 0 to 100000."],
+    [{ kind: "figures", unit: "in", n: { shortest: -1 } }, "value.n.shortest", "-1 is out of range. From 0 to 120000 in."],
     [{ kind: "counts", n: { sidePole: 1e9 } }, "value.n.sidePole", "1000000000 is out of range. From 0 to 100000."],
     [{ kind: "lengths", ft: { AB: 1e308 } }, "value.ft.AB", "1e+308 is out of range. From 0.1 to 1000 ft."],
   ])("%j", async (value, field, sentence) => {
@@ -45,13 +47,15 @@ describe("a number that nobody can mean is refused with its bounds, and nothing 
     [{ mph: 201 }, { mph: "201 is out of range. From 0 to 200 mph." }],
     [{ mph: 8, gustMph: 1e308 }, { gustMph: "1e+308 is out of range. From 0 to 200 mph." }],
     [{ mph: 18, gustMph: 12 }, { gustMph: "A gust of 12 mph is under its mean wind of 18 mph. Read it again." }],
-    [{ mph: 8, takenAt: "2026-13-45T10:00:00Z" }, { takenAt: '"2026-13-45T10:00:00Z" is no time. Write it like 2026-06-01T07:00:00Z.' }],
+    [{ mph: 8, fromDeg: 361 }, { fromDeg: "361 is out of range. From 0 to 360 degrees." }],
+    [{ mph: 8, fromDeg: -1 }, { fromDeg: "-1 is out of range. From 0 to 360 degrees." }],
+    [{ mph: 8, takenAt: "2026-13-45T10:00:00Z" }, { takenAt: '"2026-13-45T10:00:00Z" is not a time. Write it like 2026-06-01T07:00:00Z.' }],
   ])("a wind reading of %j", async (reading, fields) => {
     const { status, body } = await say({ type: "reading", kind: "wind", ...reading });
     expect([status, body.fields, (await job.entries()).length]).toEqual([422, fields, 1]);
   });
   it("as a gust under its mean in a form", async () => {
-    const fields = { as: "p1", key: "bounds-form1", seen: "1", type: "reading", mph: "18", gustMph: "12" };
+    const fields = { as: "p1", key: "bounds-form1", seen: "1", type: "reading", reading: "wind", mph: "18", gustMph: "12" };
     const { status, text } = await form(`/jobs/${job.job}/say`, fields);
     expect([status, text]).toEqual([422, expect.stringContaining("A gust of 12 mph is under its mean wind of 18 mph.")]);
     expect(await job.entries()).toHaveLength(1);
@@ -105,6 +109,7 @@ it("no page shows a number that is none, whatever was sent", async () => {
       { kind: "count", n },
       { kind: "lengths", ft: { AB: n } },
       { kind: "counts", n: { sidePole: n } },
+      { kind: "figures", unit: "count", n: { AB: n } },
     ])
       await answer(value);
     await say({ type: "reading", kind: "wind", mph: n, gustMph: n });

@@ -201,10 +201,10 @@ describe("what cannot be read is said in one line, with 2", () => {
       () => exported(JSON.stringify({ job: "x", entries: [] }).slice(0, -4)),
       /^FILE is neither a data file nor a record/,
     ],
-    ["other JSON", () => exported({ jobs: [] }), /^FILE is JSON, but no record that was exported/],
-    ["a list", () => exported([1, 2]), /^FILE is JSON, but no record/],
-    ["JSON's null", () => exported("null"), /^FILE is JSON, but no record/],
-    ["a record without entries", () => exported({ job: "x", entries: [] }), /^FILE is JSON, but no record/],
+    ["other JSON", () => exported({ jobs: [] }), /^FILE is JSON, but not a record that was exported/],
+    ["a list", () => exported([1, 2]), /^FILE is JSON, but not a record/],
+    ["JSON's null", () => exported("null"), /^FILE is JSON, but not a record/],
+    ["a record without entries", () => exported({ job: "x", entries: [] }), /^FILE is JSON, but not a record/],
     [
       "a data file cut short",
       () =>

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { brief, testApp } from "../support/app.ts";
+import { openedJob } from "../support/job.ts";
 
 type Answer = { problem: string; fields: Record<string, string>; entry?: number; reply?: string; reasons?: { why: string }[] };
 let world: ReturnType<typeof testApp>;
@@ -58,6 +59,41 @@ describe("what cannot be read is refused with a sentence, and nothing is written
     expect(await world.journal.jobs()).toHaveLength(1);
   });
 
+  it.each(["", " ", "the old oak", "under the trees at gate 3", "the small tent", "the catering canopy"])(
+    "a storm shelter that is none opens nothing: %o",
+    async (stormShelter) => {
+      const r = await world.post("/jobs", { key: "open-0002", brief: { ...brief(), site: { ...brief().site, stormShelter } } });
+      const { fields } = (await r.json()) as Answer;
+      const sentence =
+        stormShelter.trim() === ""
+          ? "Empty. Fill it in."
+          : `${stormShelter} is no storm shelter. Name a building or a hard-topped vehicle.`;
+      expect([r.status, fields]).toEqual([422, { "site.stormShelter": sentence }]);
+      expect(await world.journal.jobs()).toHaveLength(1);
+    },
+  );
+
+  it("a brief that names no storm shelter at all opens nothing", async () => {
+    const { stormShelter: _, ...site } = brief().site;
+    const r = await world.post("/jobs", { key: "open-0002", brief: { ...brief(), site } });
+    expect([r.status, ((await r.json()) as Answer).fields]).toEqual([
+      422,
+      { "site.stormShelter": "Nothing is given here, and it is needed." },
+    ]);
+  });
+
+  it.each([
+    ["raiseGustMph", 26, "26 is out of range. From 1 to 25."],
+    ["stopGustMph", 31, "31 is out of range. From 1 to 30."],
+    ["insideGustMph", 39, "39 is out of range. From 1 to 38."],
+    ["raiseGustMph", 0, "0 is out of range. From 1 to 25."],
+  ])("no sheet moves %s to %d mph, and the bound is said", async (field, mph, sentence) => {
+    const sheet = { ...brief().sheet, [field]: mph };
+    const r = await world.post("/jobs", { key: "open-0002", brief: { ...brief(), sheet } });
+    expect([r.status, ((await r.json()) as Answer).fields]).toEqual([422, { [`sheet.${field}`]: sentence }]);
+    expect(await world.journal.jobs()).toHaveLength(1);
+  });
+
   it("a measure where a paper is asked is refused as the wrong kind", async () => {
     const answer = await say({
       as: "Ines",
@@ -78,16 +114,23 @@ describe("the value of an answer, field by field", () => {
     ["half a thing", { kind: "count", n: 1.5 }, "value.n", "Give a whole number."],
     ["a number in words", { kind: "measure", n: "six", unit: "in" }, "value.n", "Not a number. Give a number in the unit named."],
     ["more inches than there are", { kind: "measure", n: 2e6, unit: "in" }, "value.n", "2000000 is out of range. From 0 to 120000 in."],
-    ["yards", { kind: "measure", n: 6, unit: "yd" }, "value.unit", "Not one of: in, ft, deg, lbf, turns, mm, m."],
+    ["yards", { kind: "measure", n: 6, unit: "yd" }, "value.unit", "Not one of: in, ft, deg, lbf, turns, mph, mm, m."],
     ["no length", { kind: "lengths", ft: { AB: 0 } }, "value.ft.AB", "0 is out of range. From 0.1 to 1000 ft."],
     ["less than none", { kind: "counts", n: { sidePole: -1 } }, "value.n.sidePole", "-1 is out of range. From 0 to 100000."],
+    [
+      "a figure in words",
+      { kind: "figures", unit: "count", n: { AB: "ten" } },
+      "value.n.AB",
+      "Not a number. Give a number in the unit named.",
+    ],
+    ["a line that nobody can mean", { kind: "each", yes: { gas: "maybe" } }, "value.yes.gas", "Say true or false."],
     ["a paper without a number", { kind: "document", named: " " }, "value.named", "Empty. Fill it in."],
     ["a long number", { kind: "document", named: "7".repeat(81) }, "value.named", "Too long. Keep it under 80 characters."],
     [
       "a kind that there is not",
       { kind: "color" },
       "value.kind",
-      "Not one of: yesNo, count, measure, none, lengths, counts, document, unknown, paper.",
+      "Not one of: yesNo, count, measure, none, lengths, counts, figures, each, document, unknown, paper.",
     ],
   ])("%s", async (_what, value, field, problem) => {
     const { status, body } = await answered(value);
@@ -129,9 +172,18 @@ describe("keys and screens", () => {
     const wrong = await say(sheet("key-00001", "RC-4040"));
     const early = await say(next("key-00002"));
     await say(sheet("key-00003", "RC-80100 rev C"));
-    expect(wrong.body.reply).toMatch(/^RC-4040 is not good/);
+    expect(wrong.body.reply).toMatch(/^RC-4040\. Need RC-80100 rev C\. /);
     expect((await say(sheet("key-00001", "RC-4040"))).body).toEqual(wrong.body);
     expect((await say(next("key-00002"))).body).toMatchObject({ entry: early.body.entry, outcome: { refused: [{ why: "gate" }] } });
+  });
+
+  it("half a ring at a mark is no answer, and nothing stands in its place", async () => {
+    const crew = await openedJob();
+    await crew.to((s) => s.step === "marked");
+    const n = { AB: 10.5 };
+    const { outcome } = await crew.say({ type: "answer", gate: "marked", value: { kind: "figures", unit: "count", n } });
+    expect(outcome).toEqual({ refused: [{ why: "wrongKind", gate: "marked" }] });
+    expect((await crew.read()).gate).toMatchObject({ id: "marked", status: "open", given: {} });
   });
 
   it("the same key with another body is refused", async () => {
@@ -141,17 +193,20 @@ describe("keys and screens", () => {
   });
 
   it("two screens say next at once and advance once", async () => {
-    await say({
-      as: "Ines",
-      key: "key-00001",
-      seen: 0,
-      type: "answer",
-      gate: "sheet.atHand",
-      value: { kind: "document", named: "RC-80100 rev C" },
-    });
-    const both = await Promise.all([say(next("key-0000a")), say({ ...next("key-0000b"), as: "Tobias" })]);
+    // Of somebody who may not say next, so that the answer alone does not go on.
+    const value = { kind: "document", named: "RC-80100 rev C" };
+    await say({ as: "Maren", key: "key-00001", seen: 0, type: "answer", gate: "sheet.atHand", value });
+    const both = await Promise.all([say(next("key-0000a", 2)), say({ ...next("key-0000b", 2), as: "Tobias" })]);
     expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
-    expect((await world.liveJobs.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "kit_loaded" } });
+    expect((await world.liveJobs.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "permit" } });
+  });
+
+  it("two screens give the same good answer at once, and it goes on once", async () => {
+    const value = { kind: "document", named: "RC-80100 rev C" };
+    const answer = (key: string, as: string) => say({ as, key, seen: 0, type: "answer", gate: "sheet.atHand", value });
+    const both = await Promise.all([answer("key-0000a", "Ines"), answer("key-0000b", "Tobias")]);
+    expect(both.map((b) => b.body.reasons?.[0]?.why ?? "moved").sort()).toEqual(["moved", "movedOn"]);
+    expect((await world.liveJobs.load(job)).job.snapshot.value).toMatchObject({ procedure: { utilitiesMarked: "permit" } });
   });
 
   it("opening with the same key twice opens one job", async () => {

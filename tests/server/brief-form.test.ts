@@ -95,7 +95,7 @@ describe("what makes no sense in a tent's form", () => {
     ["tent.leaveOut", "C9", 'There is no pole "C9" to leave out. Nearest that works: C2.'],
     ["tent.rings.AB", "900", "900 rings along AB: bays are 1 to 20 ft, and corners and seam ends have one each. Nearest that works: 101."],
     ["tent.rings.AB", "some", '"some" is not a number. Count them.'],
-    ["tent.shifted.D.xFt", "3", "A corner 3 ft out of its place is more than cloth gives: 2 ft at the most. Nearest that works: 2."],
+    ["tent.shifted.D.xFt", "3", "A corner 3 ft out of its place is more than cloth gives: at most 2 ft. Nearest that works: 2."],
     ["tent.anchors.corner.plates", "9", "9 is not a number of plates or stakes. Use whole numbers from the sheet. Nearest that works: 6."],
     ["tent.quarterRings", "7", "7 rings of quarter poles: the sheet says 0, 1 or 2. Look it up. Nearest that works: 2."],
   ])("%s: %s is refused beside its field, with the value and the reason", (field, text, sentence) => {
@@ -110,13 +110,13 @@ describe("what makes no sense in a tent's form", () => {
   });
   it("poles evenly without a number, and at given places without a place, are asked for", () => {
     expect(wrongIn({ "tent.ridge.kind": "evenly" })).toEqual({
-      "tent.ridge.count": "Nothing is given here, and a number is wanted. Nearest that works: 2.",
+      "tent.ridge.count": "Nothing is given here. It takes a number. Nearest that works: 2.",
     });
     expect(wrongIn({ "tent.ridge.kind": "given" })).toMatchObject({ "tent.ridge.fromNearEndFt": /No place is given/ });
   });
   it("at the seams, for a top without seams, is refused beside the choice", () => {
     const onePiece = { "tent.onePiece": "yes", "tent.splitEnds": "no", "tent.midsFt": "", "tent.ridge.kind": "atSeams" };
-    expect(wrongIn(onePiece)).toMatchObject({ "tent.ridge.kind": /"atSeams" is no way to set the poles/ });
+    expect(wrongIn(onePiece)).toMatchObject({ "tent.ridge.kind": /"atSeams" is not a way to set the poles/ });
   });
   it("what was left empty is told apart from what is wrong", () => {
     expect(typed({ "tent.centerPoleFt": "", "tent.spacingFt": "-1" })).toMatchObject({ missing: ["tent.centerPoleFt"] });
@@ -143,12 +143,46 @@ describe("a brief through its form", () => {
       ...brief(),
       site: { ...brief().site, overheadKv: [null, 115], baselineBearingDeg: 271.5, street: { edge: "CD", name: "Tansy Lane" } },
       tent: { ...brief().tent, anchors: { corner: { plates: 4, stakes: 8 } }, leaveOut: ["Q2"], rings: { AB: 12 } },
-      sheet: { ...brief().sheet, stakeLeanDeg: { from: 2, to: 8 }, pullTestLbf: 900, sidePoleLeanDeg: 0.5 },
+      sheet: {
+        ...brief().sheet,
+        stakeLeanDeg: { from: 2, to: 8 },
+        pullTestLbf: 900,
+        sidePoleLeanDeg: 0.5,
+        insideGustMph: 35,
+        interiorTies: "afterAll",
+      },
       kit: { perimeterStake: { spare: 0.07, unitLb: 13.5 }, midPiece: { unitLb: 240 }, sidePole: { spare: 0 } },
     });
     expect(after).toStrictEqual(before);
     expect(before.site.street).toEqual({ edge: "CD", name: "Tansy Lane" });
     expect(before.kit).toEqual({ perimeterStake: { spare: 0.07, unitLb: 13.5 }, midPiece: { unitLb: 240 }, sidePole: { spare: 0 } });
+  });
+  it("takes the gusts of a sheet up to their bounds, and each one's words stand beside its field", () => {
+    const { frozen, names } = readBrief(brief());
+    const form = (gusts: Record<string, string>) => briefFromForm({ ...briefToForm(frozen.brief, names, en), ...gusts });
+    const most = form({ "sheet.raiseGustMph": "25", "sheet.stopGustMph": "30", "sheet.insideGustMph": "38" });
+    expect(readBrief(most).frozen.brief.sheet).toMatchObject({ raiseGustMph: 25, stopGustMph: 30, insideGustMph: 38 });
+    const none = form({ "sheet.raiseGustMph": "", "sheet.stopGustMph": "", "sheet.insideGustMph": "" });
+    expect(readBrief(none).frozen.brief.sheet).toMatchObject({ raiseGustMph: null, stopGustMph: null, insideGustMph: null });
+    const over = form({ "sheet.raiseGustMph": "25.5", "sheet.stopGustMph": "30.5", "sheet.insideGustMph": "38.5" });
+    expect(problemsOf(over)).toEqual({
+      "sheet.raiseGustMph": "25.5 is out of range. From 1 to 25.",
+      "sheet.stopGustMph": "30.5 is out of range. From 1 to 30.",
+      "sheet.insideGustMph": "38.5 is out of range. From 1 to 38.",
+    });
+    expect(problemsOf(form({ "sheet.raiseGustMph": "25", "sheet.stopGustMph": "24" }))).toEqual({
+      "sheet.raiseGustMph": "Raising stops at 25 mph, which is over the 24 mph where everything stops.",
+    });
+  });
+  it("asks for a storm shelter, and takes no tree and no tent for one", () => {
+    const { frozen, names } = readBrief(brief());
+    const shelter = (text: string) => briefFromForm({ ...briefToForm(frozen.brief, names, en), "site.stormShelter": text });
+    expect(readBrief(shelter("the school gym")).frozen.brief.site.stormShelter).toBe("the school gym");
+    expect(problemsOf(shelter(""))).toEqual({ "site.stormShelter": "Empty. Fill it in." });
+    for (const none of ["the oak by the gate", "the other tent", "under the oaks"])
+      expect(problemsOf(shelter(none)), none).toEqual({
+        "site.stormShelter": `${none} is no storm shelter. Name a building or a hard-topped vehicle.`,
+      });
   });
   it("that says nothing of bearing, street and kit is frozen as it always was", () => {
     const { before, after } = again({ ...brief(), site: { ...brief().site, baselineBearingDeg: null, street: null }, kit: null });
@@ -157,7 +191,7 @@ describe("a brief through its form", () => {
     expect([...Object.keys(before), ...Object.keys(before.site)]).not.toEqual(expect.arrayContaining(["kit"]));
     // Taken down before briefs could say more than this.
     expect(Object.keys(before).sort()).toEqual(["crew", "sheet", "site", "tent", "ticket", "title", "use", "zone"]);
-    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "overheadKv", "rallyPoint", "soilKnown"]);
+    expect(Object.keys(before.site).sort()).toEqual(["address", "firstAid", "overheadKv", "rallyPoint", "soilKnown", "stormShelter"]);
   });
   it("with one end of the lean left empty takes what the field says of an empty one", () => {
     const { frozen, names } = readBrief(brief());
@@ -167,9 +201,11 @@ describe("a brief through its form", () => {
   it("from a script with fields missing, of the wrong kind, or unheard of is refused field by field, in our words", () => {
     const { title: _, ...rest } = brief();
     const site = { ...rest.site, soilKnown: "maybe", street: { edge: "XY", name: "Tansy Lane" } };
-    expect(problemsOf({ ...rest, site, zone: 7, crew: [{ name: "Ines", role: "boss" }, rest.crew[1]] })).toEqual({
-      title: "Nothing is given here, and it is wanted.",
+    const sheet = { ...rest.sheet, interiorTies: "someday" };
+    expect(problemsOf({ ...rest, sheet, site, zone: 7, crew: [{ name: "Ines", role: "boss" }, rest.crew[1]] })).toEqual({
+      title: "Nothing is given here, and it is needed.",
       zone: "7 is not what belongs here.",
+      "sheet.interiorTies": '"someday" is not one of: byLine, afterAll.',
       "site.soilKnown": "Say true or false.",
       "site.street.edge": '"XY" is not one of: AB, BC, CD, DA.',
       "crew.0.role": expect.stringMatching(/^"boss" is not one of: lead, deputy/),

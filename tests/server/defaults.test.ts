@@ -16,6 +16,7 @@ vi.mock("../../machines/install/limits.ts", async (original) => {
   const changed: Partial<Record<keyof typeof Defaults, unknown>> = {
     raiseGustMph: 17,
     stopGustMph: 23,
+    insideGustMph: 28,
     squareInPer50Ft: 0.75,
     stakeLeanDeg: { from: 1, to: 9 },
     maxShowingIn: 5,
@@ -36,6 +37,7 @@ describe("a default that is changed in its one place", () => {
     const hints = [
       "raiseGustMph",
       "stopGustMph",
+      "insideGustMph",
       "squareInPer50Ft",
       "stakeLeanDeg.from",
       "stakeLeanDeg.to",
@@ -43,15 +45,16 @@ describe("a default that is changed in its one place", () => {
       "sidePoleLeanDeg",
     ];
     expect(hints.map((name) => fields[`sheet.${name}`]!.hint)).toEqual([
-      "empty: 17",
-      "empty: 23",
+      "empty: 17; at most 25",
+      "empty: 23; at most 30",
+      "empty: 28; at most 38",
       "empty: 0.75",
       "empty: 1",
       "empty: 9",
       "empty: at most 5 in showing",
       "empty: 0.5",
     ]);
-    expect(fields["ticket.toleranceIn"]!.hint).toBe("local law's figure, 18 at the least; empty: 27");
+    expect(fields["ticket.toleranceIn"]!.hint).toBe("local law's figure, 18 at least; empty: 27");
   });
   it("is what an empty field of a brief or of its form comes to", () => {
     expect(frozen.brief.ticket.toleranceIn).toBe(27);
@@ -64,10 +67,19 @@ describe("a default that is changed in its one place", () => {
     expect(frozen.limits).toEqual(freeze(frozen.brief).limits);
     expect([frozen.limits.raiseGustMph.is, frozen.limits.stopGustMph.is]).toEqual([17, 23]);
     expect(gateOf("squared")).toMatchObject({ inPer50Ft: 0.75 });
-    expect(gateOf("lean.AB")).toMatchObject({ from: 1, to: 9 });
-    expect(gateOf("showing.AB")).toMatchObject({ to: 5 });
-    expect(gateOf("plumb.AB")).toMatchObject({ from: -0.5, to: 0.5 });
+    expect(gateOf("lean.outward")).toMatchObject({ want: { AB: { from: 1, to: 9 } } });
+    expect(gateOf("drive.AB")).toMatchObject({ to: 5 });
+    expect(gateOf("tied.showing")).toMatchObject({ to: 5 });
+    // Half a degree over a pole of 8 ft, to the next sixteenth of an inch.
+    expect(gateOf("plumb")).toMatchObject({ want: { AB: { from: 0, to: 13 / 16 } } });
     expect(gateOf("nearest.gas")).toMatchObject({ from: 27 });
+    expect(gateOf("plan.evacuate")).toMatchObject({ to: 28 });
+    const winds = frozen.script.conditions.flatMap(({ gate: { id, check } }) => (check.kind === "wind" ? [[id, check.belowMph]] : []));
+    expect(winds).toEqual([
+      ["wind.cloth", 17],
+      ["wind.lift", 17],
+      ["wind.lower", 23],
+    ]);
   });
 });
 

@@ -6,10 +6,13 @@ const FORM = { "content-type": "application/x-www-form-urlencoded", origin: "htt
 describe("the cloth or the site says otherwise", () => {
   let crew: OpenedJob;
   let rings: number;
+  let counts: Record<string, number>;
   beforeEach(async () => {
     crew = await openedJob();
-    await crew.to((s) => s.step === "marked.AB");
-    rings = (await crew.liveJobs.load(crew.job)).job.frozen.plan.edges[0]!.rings;
+    await crew.to((s) => s.step === "marked");
+    const { edges } = (await crew.liveJobs.load(crew.job)).job.frozen.plan;
+    rings = edges[0]!.rings;
+    counts = Object.fromEntries(edges.map((e) => [e.name, e.rings]));
   });
   const post = async (fields: Record<string, string>) => {
     const answer = await crew.app.request(`/jobs/${crew.job}/discrepancy?as=p1`, {
@@ -23,6 +26,8 @@ describe("the cloth or the site says otherwise", () => {
     Object.fromEntries(
       [...html.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/g)].map(([, name, value]) => [name!, value!]),
     );
+  /** Every edge's marks as the plan has them, but for one. */
+  const marksBut = (edge: string, n: number) => ({ ...counts, [edge]: n });
   const found = (): Record<string, string> => ({
     what: "rings",
     edge: "AB",
@@ -31,11 +36,25 @@ describe("the cloth or the site says otherwise", () => {
   });
 
   it("a count that is out of the plan leads there, filled in", async () => {
-    await crew.say({ type: "answer", gate: "marked.AB", value: { kind: "count", n: rings + 1 } });
+    expect((await crew.read()).gate!.discrepancy).toBeNull();
+    await crew.say({ type: "answer", gate: "marked", value: { kind: "figures", unit: "count", n: marksBut("AB", rings + 1) } });
     const { gate } = await crew.read();
     expect(gate!.discrepancy).toBe(`discrepancy?what=rings&edge=AB&counted=${rings + 1}`);
     const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.discrepancy}`)).text();
     expect(page).toContain(`name="counted" value="${rings + 1}"`);
+  });
+
+  it("a count of rings in the cloth that is out of the plan leads there too", async () => {
+    await crew.to((s) => s.step === "rings");
+    await crew.say({ type: "answer", gate: "rings", value: { kind: "figures", unit: "count", n: marksBut("CD", rings - 1) } });
+    expect((await crew.read()).gate!.discrepancy).toBe(`discrepancy?what=rings&edge=CD&counted=${rings - 1}`);
+  });
+
+  it("no other figure that is out of its limit leads there", async () => {
+    await crew.to((s) => s.step === "stakes.size");
+    const n = { thinnest: 0.5, shortest: 42 };
+    await crew.say({ type: "answer", gate: "stakes.size", value: { kind: "figures", unit: "in", n } });
+    expect((await crew.read()).gate).toMatchObject({ id: "stakes.size", status: "outOfLimit", discrepancy: null });
   });
 
   it("shows what would change, what is asked again and where it goes on; nothing is recorded yet", async () => {
@@ -127,7 +146,7 @@ describe("the cloth or the site says otherwise", () => {
   it.each([
     [{ what: "rings", edge: "AB", counted: "300" }, /300 rings along AB/],
     [{ what: "rings", edge: "AB", counted: "a few" }, /&quot;a few&quot; is not a number/],
-    [{ what: "rings", edge: "AB", counted: "" }, /a number is wanted/],
+    [{ what: "rings", edge: "AB", counted: "" }, /Nothing is given here\. It takes a number\./],
     [{ what: "poleMore", kind: "quarter", along: "500", across: "30" }, /outside the tent/],
     [{ what: "poleFewer", pole: "Z9" }, /There is no pole &quot;Z9&quot;/],
     [{ what: "corner", corner: "C", away: "40", toward: "0" }, /more than cloth gives/],
@@ -166,8 +185,27 @@ describe("anything else of the plan, by the form of the whole job", () => {
       body: new URLSearchParams({ ...given, ...chosen, "site.rallyPoint": "the barn door", show: "changes", because: "cattle" }).toString(),
     });
     const html = await answer.text();
-    expect(html).toContain("<li>Muster point: the barn door; was the oak at gate 3.</li>");
+    expect(html).toContain("<li>Rally point: the barn door; was gate 3, by the road.</li>");
     expect(html.match(/<div class="changes">.*?<\/ul>/)![0].match(/<li>/g)).toHaveLength(1);
     expect((await crew.entries()).length).toBe(1);
+  });
+});
+
+describe("a job that was closed while a change waited", () => {
+  it("is shown as it ended, takes no change any more, and says so", async () => {
+    const crew = await openedJob();
+    const { frozen } = (await crew.liveJobs.load(crew.job)).job;
+    await crew.to((s) => s.step === "strike.ground");
+    await crew.say({ type: "amend", because: "a ring more", to: frozen });
+    expect((await crew.read()).proposed).not.toBeNull();
+    await crew.to((s) => s.closed);
+    const page = await crew.app.request(`/jobs/${crew.job}?as=p1`);
+    expect([page.status, (await crew.read()).proposed]).toEqual([200, null]);
+    const sent = { what: "rings", edge: "AB", counted: "12", because: "one more", show: "changes" };
+    for (const path of ["discrepancy", "amend"]) {
+      const body = new URLSearchParams(sent).toString();
+      const answer = await crew.app.request(`/jobs/${crew.job}/${path}?as=p1`, { method: "POST", headers: FORM, body });
+      expect([path, answer.status, await answer.text()]).toEqual([path, 409, expect.stringContaining("The job is closed.")]);
+    }
   });
 });

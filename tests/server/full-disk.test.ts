@@ -35,11 +35,24 @@ describe("on a full disk", () => {
       entry: null,
       outcome: { did: "held" },
       went: "done",
-      reply: `HELD. Nobody goes on until the lead says carry on. It holds, and is NOT recorded. ${SENTENCE}`,
+      reply: `HOLD. Nobody moves till the lead says carry on. It holds, and is NOT recorded. ${SENTENCE}`,
     });
     expect((await job.read()).held).toEqual({ by: "Odd", only: null, unrecorded: SENTENCE });
     expect(await page()).toContain(`<p class="alarm">It holds, and is NOT recorded. ${SENTENCE}</p>`);
     expect(await entries()).toHaveLength(1);
+  });
+  it("somebody hurt holds on every screen, is told what to do, and that it is not recorded", async () => {
+    expect(await told({ alternatives: ["somebody's hurt at B"] }, "Odd")).toMatchObject({
+      entry: null,
+      outcome: { did: "hurt" },
+      went: "done",
+      reply: `HOLD. Call 911: Lower meadow, gate 3, Tansy Lane. First aid: green box, truck cab. It holds, and is NOT recorded. ${SENTENCE}`,
+    });
+    expect((await job.read()).held).toMatchObject({ by: "Odd", only: null, unrecorded: SENTENCE });
+    expect((await job.read()).hurt).toMatchObject({ by: "Odd", address: "Lower meadow, gate 3, Tansy Lane" });
+    disk.state.failure = null;
+    await job.liveJobs.writeHolds();
+    expect((await entries())[1]).toMatchObject({ command: { type: "hurt", words: "somebody's hurt at B" }, outcome: { did: "hurt" } });
   });
   it("a hold reaches the screens that follow the job, at once", async () => {
     let woken = 0;
@@ -122,7 +135,7 @@ describe("when there is room again", () => {
 
 it("with little room left every screen is warned, while all is still recorded", async () => {
   disk.state.condition = { is: "low", place: "/data", freeBytes: 40 * 1024 * 1024 };
-  const sentence = "Only 40 MB are free on the disk with /data; make room on it while everything can still be recorded.";
+  const sentence = "Only 40 MB are free on the disk with /data; make room on it while everything still gets recorded.";
   expect((await job.read()).warning).toBe(sentence);
   expect(await page()).toContain(`<p class="warning">${sentence}</p>`);
   expect(await told({ type: "note", text: "seen" })).toMatchObject({ entry: 2 });

@@ -44,8 +44,9 @@ describe("the layout page", () => {
     for (const { id } of plan.poles) expect(text).toContain(` ${id} `);
     for (const { id } of plan.seams) expect(text).toContain(` ${id} `);
     for (const { id } of plan.pieces) expect(text).toContain(id.replace("-", " "));
-    expect(text).toContain("AB4.1 45 ft 67 ft 2 270° AB4.2 47 ft 65 ft 2 270°");
+    expect(text).toContain("AB4.1 45 ft 67 ft 2 square out AB4.2 47 ft 65 ft 2 square out");
     expect(text).toContain("A–C, diagonal 128 ft 3/4 in B–D, diagonal 128 ft 3/4 in Setback of the stake line 6 ft");
+    expect(text).toMatch(/ A\.2 [^A-Z]* corner diagonal /);
     expect(text).toContain("A to B bears 37° by compass");
   });
   it("is in millimeters where they are asked for", async () => {
@@ -60,10 +61,10 @@ describe("the layout page", () => {
     expect([...body.matchAll(/aria-current="true">([^<]+)/g)].map((m) => m[1])).toEqual(["Millimeters", "Letter"]);
   });
   it.each([
-    ["/layout?units=yards", "&quot;yards&quot; is no unit of this sheet. Use ft or mm."],
-    ["/layout?units=", "&quot;&quot; is no unit of this sheet. Use ft or mm."],
-    ["/layout?paper=a3", "&quot;a3&quot; is no paper of this sheet. Use a4 or letter."],
-    ["/layout.svg?units=<b>", "&quot;&lt;b&gt;&quot; is no unit of this sheet. Use ft or mm."],
+    ["/layout?units=yards", "&quot;yards&quot; is not a unit of this sheet. Use ft or mm."],
+    ["/layout?units=", "&quot;&quot; is not a unit of this sheet. Use ft or mm."],
+    ["/layout?paper=a3", "&quot;a3&quot; is not a paper of this sheet. Use a4 or letter."],
+    ["/layout.svg?units=<b>", "&quot;&lt;b&gt;&quot; is not a unit of this sheet. Use ft or mm."],
   ])("%s is refused, and says what to do", async (path, sentence) => {
     const { status, body } = await get(path);
     expect(status).toBe(400);

@@ -43,20 +43,24 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
     return leg.state;
   };
 
-  const showing = await on((s) => s.step === "showing.AB");
-  const answer = (key: string, value: object) =>
-    say({ as: "Ines", key, seen: showing.revision, type: "answer", gate: "showing.AB", value });
+  const showing = await on((s) => s.step === "drive.AB" && s.gate?.id === "drive.AB");
+  const answer = (key: string, value: object) => say({ as: "Ines", key, seen: showing.revision, type: "answer", gate: "drive.AB", value });
   expect((await answer("degrees-1", { kind: "measure", n: 3, unit: "deg" })).status).toBe(422);
   const eight = await answer("inches-01", { kind: "measure", n: 8, unit: "in" });
-  expect(eight.body.reply).toContain("8 in is not good: wanted 0 in to 6 in");
-  expect((await answer("metric-01", { kind: "measure", n: 127, unit: "mm" })).body.reply).toBe("Taken down.");
+  expect(eight.body.reply).toMatch(/^8 in\. Need at most 6 in\. /);
+  const five = await answer("metric-01", { kind: "measure", n: 127, unit: "mm" });
+  expect(five.body).toMatchObject({
+    outcome: { did: "answered", and: "moved" },
+    step: "drive.BC",
+    reply: expect.stringMatching(/^5 in\. /),
+  });
 
   const held = await say({ as: "Odd", key: "hold-0001", seen: 0, type: "hold" });
   const whileHeld = await say({ as: "Ines", key: "next-held", seen: held.body.entry!, type: "next" });
   expect(whileHeld.body.reasons[0]?.why).toBe("held");
   await say({ as: "Ines", key: "carry-001", seen: held.body.entry!, type: "carryOn" });
 
-  await on((s) => s.step === "rings.AB");
+  await on((s) => s.step === "rings");
   const longer = { ...hundred(), tent: { ...hundred().tent, lengthFt: 220, midsFt: [20, 20, 20, 20, 20, 20] } };
   const proposed = await say({
     as: "Ines",
@@ -67,11 +71,15 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
     brief: longer,
   });
   const amended = await say({ as: "Maren", key: "agree-0001", seen: 0, type: "agree", target: proposed.body.entry });
-  expect(amended.body.phase).toBe("utilitiesMarked");
+  // Nobody is walked back: what changed is asked again, and what was added is done, where the job stands.
+  expect(amended.body).toMatchObject({ phase: "sectionsJoined", step: "rings" });
+  expect((await read()).gate).toMatchObject({ id: "kit.loaded", asked: "again", status: "outOfLimit" });
+  const again = await on((s) => s.gate?.asked !== "again");
+  expect(again.phase).toBe("sectionsJoined");
 
-  await on((s) => s.step.startsWith("feet.center"));
+  await on((s) => s.step.startsWith("lift.center"));
   await say({ as: "Jory", key: "make-safe", seen: 0, type: "makeSafe", because: "a pole kicked" });
-  expect((await on((s) => !s.makingSafe)).step).toMatch(/^gust\.center/);
+  expect((await on((s) => !s.makingSafe)).step).toMatch(/^under\.center/);
 
   const state = await on(() => false);
   expect(state.closed).toBe(true);
@@ -81,20 +89,26 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
   expect(record.problem).toBeNull();
 });
 
-it("making safe in the middle of the interior, going on again, and the line is gone over from its wind reading", async () => {
+it("making safe in the middle of the interior, going on again, and the line is gone over from the count of who goes under", async () => {
   const { read, say } = await opened(brief());
-  const { state } = await drive(read, say, (s) => s.step === "feet.quarters.line-1");
+  const { state } = await drive(read, say, (s) => s.step === "lift.quarters.line-1");
   await say({ as: "Jory", key: "make-safe-1", seen: 0, type: "makeSafe", because: "torn strap at AB4" });
   const making = await read();
   expect([making.phase, making.makingSafe]).toEqual(["up", true]);
-  const again = await drive(read, say, (s) => !s.makingSafe);
-  expect(again.state.step).toBe("gust.quarters.line-1");
+  const asked = new Set<string>();
+  const again = await drive(read, say, (s) => {
+    if (s.gate) asked.add(s.gate.id);
+    return !s.makingSafe;
+  });
+  // Everybody was out: they are counted, looked after by somebody else, briefed and counted again.
+  expect([...asked]).toEqual(expect.arrayContaining(["safe.up.headcount", "safe.up.looked", "talk.briefed", "talk.headcount"]));
+  expect(again.state).toMatchObject({ step: "under.quarters.line-1", gate: { id: "under.quarters.line-1", status: "open" } });
   expect(state.phase).toBe("interiorRaised");
 });
 
-it("a mid more than the plan has: lead and a second person amend, and the stations are gone over again", async () => {
+it("a mid more than the plan has: lead and a second person amend, and the stations are asked again where the job stands", async () => {
   const { read, say } = await opened(brief());
-  const { state } = await drive(read, say, (s) => s.step === "damage.cloth");
+  const { state } = await drive(read, say, (s) => s.step === "damage");
   const changed = { ...brief(), tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } };
   const proposed = await say({
     as: "Ines",
@@ -108,7 +122,15 @@ it("a mid more than the plan has: lead and a second person amend, and the statio
   const alone = await say({ as: "Ines", key: "agree-0001", seen: 0, type: "agree", target: proposed.body.entry });
   expect(alone.body.reasons[0]?.why).toBe("sameAsProposer");
   const agreed = await say({ as: "Maren", key: "agree-0002", seen: 0, type: "agree", target: proposed.body.entry });
-  expect(agreed.body).toMatchObject({ outcome: { did: "amended" }, phase: "utilitiesMarked", step: "locate.covers" });
+  expect(agreed.body).toMatchObject({ outcome: { did: "amended" }, phase: "sectionsJoined", step: "damage" });
+  const asked: string[] = [];
+  const there = await drive(read, say, (s) => {
+    if (s.gate?.asked === "again" && asked.at(-1) !== s.gate.id) asked.push(s.gate.id);
+    return s.step !== "damage";
+  });
+  expect(asked).toEqual(expect.arrayContaining(["white.stakeLine", "locate.covers", "squared", "marked", "stakes.AB"]));
+  // The mid that the plan has now and had not before is laid where the job stands.
+  expect(there.state).toMatchObject({ phase: "sectionsJoined", step: "lay.mid-2" });
 });
 
 it("a record that was read again from its file gives the same state as the one in memory", async () => {
@@ -117,4 +139,24 @@ it("a record that was read again from its file gives the same state as the one i
   const other = testApp(journal);
   const again = (await (await other.app.request(`/jobs/${job}.json`)).json()) as typeof state;
   expect([again.step, again.revision, again.entry, again.readOnly]).toEqual([state.step, state.revision, state.entry, null]);
+});
+
+it("a good answer is told with what is asked next, and next asks the same", async () => {
+  const { read, say } = await opened(brief());
+  const { state } = await drive(read, say, (s) => s.step === "sides.laid" && s.gate?.id === "sides.laid");
+  const n = state.gate!.want.n ?? (state.gate!.check as { from: number }).from;
+  const around = { as: "Ines", seen: state.revision };
+  const told = await say({ ...around, key: "laid-0001", type: "answer", gate: "sides.laid", value: { kind: "count", n } });
+  expect(told.body).toMatchObject({
+    outcome: { did: "answered", asks: { gate: "hats", asked: "before" } },
+    step: "sides.laid",
+    reply: `${n}. Hard hats on?`,
+  });
+  const { gate, revision } = await read();
+  expect(gate).toMatchObject({ id: "hats", asked: "before", ask: "Hard hats on?", status: "open" });
+  // A screen that showed the question before does not answer this one.
+  const late = await say({ ...around, key: "late-0001", type: "answer", gate: "hats", value: { kind: "yesNo", yes: true } });
+  expect(late.body.reasons).toMatchObject([{ why: "movedOn" }]);
+  const next = await say({ as: "Ines", seen: revision, key: "next-0001", type: "next" });
+  expect(next.body).toMatchObject({ reply: "Hard hats on?", reasons: [{ why: "gate", gate: "hats", status: "open" }] });
 });

@@ -308,6 +308,7 @@ describe("a job with a tent of the list", () => {
       ...Object.fromEntries(Object.entries(rest.sheet).map(([k, v]) => [`sheet.${k}`, String(v ?? "")])),
       "site.address": site.address,
       "site.rallyPoint": site.rallyPoint,
+      "site.stormShelter": site.stormShelter,
       "site.firstAid": site.firstAid,
       "ticket.number": ticket.number,
       "ticket.validFrom": ticket.validFrom,

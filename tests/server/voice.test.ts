@@ -5,10 +5,10 @@ import { openedJob } from "../support/job.ts";
 
 type Told = { entry: number | null; went: string; reply: string; heard: string | null; reasons: { why: string }[]; problem?: string };
 
-/** The demo job at the stakes of edge AB, where it asks how much is showing. */
+/** The demo job at the stakes of edge AB, where it asks how much is showing; what driving needs is answered. */
 async function atTheStakes() {
   const { app, clock, liveJobs, job, to } = await openedJob();
-  await to((s) => s.step === "showing.AB");
+  await to((s) => s.step === "drive.AB" && s.gate?.id === "drive.AB");
   let keys = 0;
   const read = async (device = "office") =>
     (await (await app.request(`/jobs/${job}.json`, { headers: { cookie: `device=${device}` } })).json()) as GuideState;
@@ -28,7 +28,8 @@ async function atTheStakes() {
   };
   const entries = async () => (await liveJobs.load(job)).entries;
   const now = async (device: string) => (await app.request(`/jobs/${job}/now`, { headers: { cookie: `device=${device}` } })).text();
-  return { say, send, read, now, clock, entries, last: async () => (await entries()).at(-1)!.entry };
+  const answered = async () => (await liveJobs.load(job)).job.snapshot.context.answers["drive.AB"]?.value ?? null;
+  return { say, send, read, now, clock, entries, answered, last: async () => (await entries()).at(-1)!.entry };
 }
 let site: Awaited<ReturnType<typeof atTheStakes>>;
 beforeEach(async () => {
@@ -40,13 +41,13 @@ describe("a spoken answer", () => {
     const told = await site.say("eight showing");
     expect(told).toMatchObject({ went: "readBack", heard: "eight showing" });
     expect(told.reply).toMatch(/\? 8 in; wanted: .*6 in.*\. Correct, or wrong\?$/);
-    expect((await site.read()).gate?.status).toBe("open");
+    expect(await site.answered()).toBeNull();
   });
   it("is taken on correct, and refused with the value and the limit when the guide is told to go on", async () => {
     await site.say("eight showing");
     const told = await site.say("correct");
-    expect(told).toMatchObject({ went: "done", reply: expect.stringMatching(/^8 in is not good: wanted /) });
-    expect(await site.say("next")).toMatchObject({ went: "refused", reply: expect.stringMatching(/^8 in is not good: wanted /) });
+    expect(told).toMatchObject({ went: "done", reply: expect.stringMatching(/^8 in\. Need at most 6 in\. /) });
+    expect(await site.say("next")).toMatchObject({ went: "refused", reply: expect.stringMatching(/^8 in\. Need at most 6 in\. /) });
     expect((await site.read()).gate).toMatchObject({ status: "outOfLimit", value: "8 in" });
   });
   it("is shown on the phone that heard it, and on no other", async () => {
@@ -56,22 +57,23 @@ describe("a spoken answer", () => {
   });
   it("is dropped on wrong", async () => {
     await site.say("five showing");
-    expect(await site.say("wrong", { talk: false })).toMatchObject({ went: "done", reply: expect.stringMatching(/^Dropped/) });
+    expect(await site.say("wrong", { talk: false })).toMatchObject({ went: "done", reply: expect.stringMatching(/^Scrapped/) });
     expect(await site.say("correct")).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
-    expect((await site.read()).gate?.status).toBe("open");
+    expect(await site.answered()).toBeNull();
   });
   it("gives way to a second one meanwhile", async () => {
     await site.say("fifteen showing");
     await site.say("five showing");
-    expect((await site.say("correct")).went).toBe("done");
-    expect((await site.read()).gate).toMatchObject({ status: "good", value: "5 in" });
+    expect(await site.say("correct")).toMatchObject({ went: "done", reply: expect.stringMatching(/^5 in\. /) });
+    expect(await site.answered()).toEqual({ kind: "measure", n: 5, unit: "in" });
+    expect((await site.read()).step).toBe("drive.BC");
   });
   it("is not confirmed by a correct that began before it was on the screen", async () => {
     await site.say("fifteen showing");
     const { revision } = await site.read();
     const told = await site.send({ as: "Ines", key: "early-correct", seen: revision, alternatives: ["correct"], talk: true });
     expect(told.body).toMatchObject({ went: "refused", reasons: [{ why: "noReadBack" }] });
-    expect((await site.read()).gate?.status).toBe("open");
+    expect(await site.answered()).toBeNull();
   });
   it("said wrongly as yes is asked for the right word, and nothing is taken", async () => {
     await site.say("five showing");
@@ -91,7 +93,7 @@ describe("a spoken answer", () => {
     const { revision } = await site.read();
     const told = await site.send({ as: "Ines", key: "press-correct-1", seen: revision, type: "correct", target: entry });
     expect(told.body.went).toBe("done");
-    expect((await site.read()).gate?.status).toBe("good");
+    expect(await site.answered()).toEqual({ kind: "measure", n: 5, unit: "in" });
   });
   it("is confirmed neither on another phone nor by another person", async () => {
     await site.say("five showing");
@@ -194,7 +196,7 @@ describe("what cannot have been said", () => {
   it.each([
     ["ten thousand characters", { alternatives: ["next ".repeat(2000)] }, /^Too long/],
     ["eleven guesses", { alternatives: Array(11).fill("next") }, /^Too many/],
-    ["no guess at all", { alternatives: [] }, /^Nothing was heard/],
+    ["no guess at all", { alternatives: [] }, /^Heard nothing/],
     ["guesses and typed words at once", { alternatives: ["next"], heard: "next" }, /^Send one of/],
   ])("%s: one clear line, and nothing recorded", async (_, body, line) => {
     const before = (await site.entries()).length;
@@ -215,7 +217,7 @@ describe("what cannot have been said", () => {
 describe("a wind reading with its time", () => {
   it("is read back with the time, and never under nothing", async () => {
     const told = await site.say("wind 8 gusting 11 at half past three", { as: "Maren" });
-    expect(told.reply).toBe("Wind 8 mph gusting 11 mph, taken at 03:30. Correct, or wrong?");
+    expect(told.reply).toBe("Wind 8 gusting 11 mph, taken at 03:30. Correct, or wrong?");
     expect(await site.say("wind minus 14", { as: "Maren" })).toMatchObject({
       went: "notUnderstood",
       reply: expect.stringContaining("0 to 200"),

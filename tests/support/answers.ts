@@ -12,7 +12,7 @@ const UNDER = 4;
 const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K }>> } = {
   yesNo: { good: ({ good }) => ({ kind: "yesNo", yes: good }), bad: ({ good }) => ({ kind: "yesNo", yes: !good }) },
   count: {
-    good: ({ from, to }) => ({ kind: "count", n: from === 0 && to !== null ? Math.min(UNDER, to) : from }),
+    good: ({ from, to }) => ({ kind: "count", n: to !== null && to !== from ? Math.min(UNDER, to) : from }),
     bad: ({ from, to }) => ({ kind: "count", n: to === null ? from - 1 : to + 1 }),
   },
   sameCount: { good: () => ({ kind: "count", n: UNDER }), bad: () => ({ kind: "count", n: UNDER - 1 }) },
@@ -33,17 +33,38 @@ const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K
     bad: ({ expected }) => ({ kind: "document", named: expected === null ? " " : "another one" }),
   },
   wind: { good: null, bad: null },
+  quiet: { good: null, bad: null },
+  figures: {
+    good: ({ unit, names, want }) => ({
+      kind: "figures",
+      unit,
+      n: Object.fromEntries(names.map((name) => [name, want[name]!.from ?? want[name]!.to ?? 0])),
+    }),
+    bad: ({ unit, want }) => ({
+      kind: "figures",
+      unit,
+      n: Object.fromEntries(
+        Object.entries(want).map(([name, { from, to }], i) => [name, i > 0 ? (from ?? to ?? 0) : to === null ? from! - 1 : to + 1]),
+      ),
+    }),
+  },
+  each: {
+    good: ({ names }) => ({ kind: "each", yes: Object.fromEntries(names.map((name) => [name, true])) }),
+    bad: ({ names }) => ({ kind: "each", yes: Object.fromEntries(names.map((name, i) => [name, i > 0])) }),
+  },
   paperOnly: { good: null, bad: null },
 };
 
 const answersTo = ({ kind }: Check) => ANSWERS[kind] as Answers<Check>;
 
+/** A paper of somebody who is not of the crew: it counts once a second person has seen it. */
+export const PAPER: Value = { kind: "paper", by: "A. Engineer", document: "ENG-1204", dated: "2026-05-28" };
+
 /** A truthful answer to a check that is in order: a paper where nothing else is one. */
-export const goodValue = (check: Check): Value =>
-  answersTo(check).good?.(check) ?? { kind: "paper", by: "A. Engineer", document: "ENG-12" };
+export const goodValue = (check: Check): Value => answersTo(check).good?.(check) ?? PAPER;
 
 /** A truthful answer to a check that is not in order. */
-export const badValue = (check: Check): Value => answersTo(check).bad?.(check) ?? { kind: "paper", by: "somebody", document: " " };
+export const badValue = (check: Check): Value => answersTo(check).bad?.(check) ?? { ...PAPER, document: " " };
 
 /** An answer of a kind that the check does not take. */
 export const oddValue = ({ kind }: Check): Value =>

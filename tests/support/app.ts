@@ -7,27 +7,43 @@ import { LANGUAGES, type Languages } from "../../views/text/languages.ts";
 /** A morning in June, in UTC. */
 export const MORNING = Date.UTC(2026, 5, 2, 12, 0, 0);
 
-/** The application on a clock of the test's own. Each command takes a second. */
+/** The application on clocks of the test's own. Whatever reads them takes a second. */
 export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MORNING, languages: Languages = LANGUAGES) {
-  let at = first;
+  let wall = first;
+  let elapsedMs = 0;
   let ids = 0;
   const clock = {
     pass: (seconds: number) => {
-      at += seconds * 1000;
+      wall += seconds * 1000;
+      elapsedMs += seconds * 1000;
+    },
+    /** Somebody sets the wall clock ahead by so much, or back. */
+    setWall: (seconds: number) => {
+      wall += seconds * 1000;
     },
   };
+  /** The application started again over the same journal, when the wall clock shows so much more, or less. */
+  const restart = (seconds: number) => testApp(journal, wall + seconds * 1000, languages);
   const hub = createHub();
   const { app, liveJobs } = createApp({
     journal,
     hub,
-    now: () => (at += 1000),
+    clock: () => {
+      clock.pass(1);
+      return { wall, elapsedMs };
+    },
     newId: () => `id-${String(++ids).padStart(8, "0")}`,
     wakeWord: "albatross",
     languages,
   });
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });
-  return { app, liveJobs, hub, clock, post, journal };
+  /** What the wall clock shows; a job's own time is the same, until somebody sets the clock. */
+  const now = () => {
+    clock.pass(1);
+    return wall;
+  };
+  return { app, liveJobs, hub, clock, now, restart, post, journal };
 }
 
 export { brief } from "./briefs.ts";

@@ -131,16 +131,36 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
     return press(page, ".gate .wind button");
   }
   await holdAs(page, world, state, answer.as);
-  const value = answer.value as { kind: string; yes?: boolean; n?: number; ft?: Record<string, number>; named?: string };
+  const value = answer.value as {
+    kind: string;
+    yes?: boolean | Record<string, boolean>;
+    n?: number | Record<string, number>;
+    ft?: Record<string, number>;
+    named?: string;
+  };
   const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
   if (value.kind === "lengths") {
-    // One at a time, as the tape gives them.
+    // One at a time, as the tape gives them, for as long as they are asked for.
     for (const [name, ft] of Object.entries(value.ft!)) {
+      if ((await page.locator(`.which input[value=${name}]`).count()) === 0) return;
       await page.check(`.which input[value=${name}]`);
       await page.fill(`${form} input[name=value]`, `${ft} ft`);
       await press(page, `${form} button[type=submit]`);
     }
+    return;
+  }
+  if (value.kind === "figures") {
+    for (const [name, n] of Object.entries(value.n as Record<string, number>)) {
+      await page.check(`.which input[value="${name}"]`);
+      await page.fill(`${form} input[name=value]`, String(n));
+      await press(page, `${form} button[type=submit]`);
+    }
+    return;
+  }
+  if (value.kind === "each") {
+    for (const name of Object.keys(value.yes as Record<string, boolean>))
+      await press(page, `${form}:has(input[name=name][value="${name}"]):has(input[name=value][value=yes]) button`);
     return;
   }
   if (value.kind === "counts") return countAll(page, world);
@@ -175,6 +195,8 @@ export async function play(page: Page, world: OnJob, stop: (state: GuideState) =
         if (await page.locator(".earlier li.refused").last().isVisible()) refused.add(state.phase);
       }
       await answerOnPage(page, world, await world.state());
+      // A good answer goes on by itself, or shows what else is missing.
+      continue;
     }
     await holdAs(page, world, state, state.people.find((p) => p.role === "lead")!.id);
     await press(page, NEXT);

@@ -14,7 +14,11 @@ export function personFor(gate: GateStand, state: Stand): string {
   return may[0]!.id;
 }
 
-export type Say = (body: object) => Promise<{
+/** `phone` is where it is said, if not from an office. */
+export type Say = (
+  body: object,
+  phone?: string,
+) => Promise<{
   status: number;
   body: {
     entry: number | null;
@@ -27,7 +31,7 @@ export type Say = (body: object) => Promise<{
   };
 }>;
 
-/** Drives a job from where it stands until `stop` says so. Says next at each open gate first, to be refused. */
+/** Drives a job from where it stands until `stop` says so. Says next at whatever is missing first, to be refused. */
 export async function drive<S extends Stand>(read: () => Promise<S>, say: Say, stop: (state: S) => boolean) {
   const refused = new Set<string>();
   for (let n = 0; n < 4000; n++) {
@@ -44,15 +48,21 @@ export async function drive<S extends Stand>(read: () => Promise<S>, say: Say, s
       const told =
         "wind" in answer
           ? await say({ ...around, key: `wind-${state.job}-${state.entry}`, type: "reading", kind: "wind", mph: 6, gustMph: 9 })
-          : await say({
-              ...around,
-              as: answer.as,
-              key: `answer-${state.job}-${state.entry}`,
-              type: "answer",
-              gate: gate.id,
-              value: answer.value,
-            });
+          : await say(
+              {
+                ...around,
+                as: answer.as,
+                key: `answer-${state.job}-${state.entry}`,
+                type: "answer",
+                gate: gate.id,
+                value: answer.value,
+                // The second look at a paper is made on a phone of its own.
+              },
+              gate.status === "unseen" ? `phone-of-${answer.as}` : undefined,
+            );
       if (told.status !== 200 || told.body.reasons.length > 0) throw new Error(`${gate.id}: ${JSON.stringify(told.body)}`);
+      // A good answer goes on, or shows what else is missing.
+      continue;
     }
     const moved = await say({ ...around, key: `next-${state.job}-${state.entry}`, type: "next" });
     if (moved.status !== 200 || moved.body.reasons.length > 0) throw new Error(`${state.step}: ${JSON.stringify(moved.body)}`);

@@ -14,12 +14,13 @@ const here = { phase: "utilitiesMarked", step: "sheet.atHand" };
 
 /** The first entry of a job. */
 export const openingLine = (job: JobId, key = `${job}-key-1`): Sealed =>
-  seal({ kind: "opening", job, no: 1, prev: NO_ENTRY, key, at: 0, ...here, opened: frozen(`Tent of ${job}`) } as unknown as Entry);
+  seal({ kind: "opening", job, no: 1, prev: NO_ENTRY, key, at: 0, wall: 0, ...here, opened: frozen(`Tent of ${job}`) } as unknown as Entry);
 
 /** An entry that follows another. What it gives away from the true one (`job`, `no`, `prev`, key) makes it misfit. */
 export function lineAfter(before: Sealed, key?: string, wrong: Partial<Pick<Entry, "job" | "no" | "prev">> = {}): Sealed {
-  const at = { at: before.entry.at + 1000, ...here, job: before.entry.job, no: before.entry.no + 1, prev: before.hash, ...wrong };
-  const command = { type: "note", text: `stake ${at.no} is in`, key: key ?? `${at.job}-key-${at.no}` };
+  const time = before.entry.at + 1000;
+  const at = { at: time, wall: time, ...here, job: before.entry.job, no: before.entry.no + 1, prev: before.hash, ...wrong };
+  const command = { type: "note", text: `stake ${at.no} is in`, key: key ?? `${at.job}-key-${at.no}`, at: time, wall: time, doubtMs: 0 };
   return seal({ kind: "command", ...at, command, outcome: { did: "noted" } } as unknown as Entry);
 }
 

@@ -8,6 +8,10 @@ import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 import { type Stand, standOf } from "./stand.ts";
 
+/** A key is done once, however often a job is opened anew. */
+let keys = 0;
+const OFFICE = { source: "office", device: "office" } as const;
+
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
 export async function openedJob(input: object = brief(), world = testApp()) {
   const { app, post, liveJobs } = world;
@@ -15,12 +19,11 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   const { job } = (await answer.json()) as { job: string };
   const read = async () => (await (await app.request(`/jobs/${job}.json`)).json()) as GuideState;
   /** As an office script says it, but for the wire. */
-  const stand = async () => standOf(await liveJobs.load(job), liveJobs.now());
-  const tell: Say = async (body) => ({
+  const stand = async () => standOf(await liveJobs.load(job));
+  const tell: Say = async (body, phone) => ({
     status: 200,
-    body: (await sayTo(liveJobs, job, body, { source: "office", device: "office" }, en)).reply,
+    body: (await sayTo(liveJobs, job, body, phone === undefined ? OFFICE : { source: "press", device: phone }, en)).reply,
   });
-  let keys = 0;
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
   const say = async (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Promise<CommandEntry> => {
     const { source = "press", device = `phone-of-${by}` } = on;
@@ -30,9 +33,10 @@ export async function openedJob(input: object = brief(), world = testApp()) {
     if (!("entry" in said)) throw new Error(`not recorded: ${JSON.stringify(ask)}`);
     return said.entry;
   };
-  /** On to where a test begins, all gates answered well. */
+  /** On to where a test begins, all gates answered well. Throws where the job never comes there. */
   const to = async (stop: (state: Stand) => boolean): Promise<GuideState> => {
-    await drive(stand, tell, stop);
+    const { state } = await drive(stand, tell, stop);
+    if (!stop(state)) throw new Error(`closed, and never came to where ${stop} is so`);
     return read();
   };
   /** The gate that is asked now, answered well by whom it allows. */
@@ -40,7 +44,10 @@ export async function openedJob(input: object = brief(), world = testApp()) {
     const state = await read();
     const good = goodAnswer(state.gate!, state);
     if ("wind" in good)
-      return say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, takenAt: world.liveJobs.now(), place: null } });
+      return say({
+        type: "reading",
+        reading: { kind: "wind", mph: 6, gustMph: 9, fromDeg: null, takenAt: (await liveJobs.load(job)).now.at, place: null },
+      });
     return say({ type: "answer", gate: state.gate!.id, value: good.value as never }, good.as);
   };
   return { ...world, job, read, say, to, answerWell, entries: async () => (await liveJobs.load(job)).entries.slice() };

@@ -12,8 +12,8 @@ export async function fileOfRecords(file: string): Promise<{ whole: string; chan
   await spoiled.say({ type: "next" });
 
   const changed = await openedJob({ ...brief(), title: "Lower meadow, the long top" }, world);
-  await changed.to((s) => s.step === "rings.AB");
-  await changed.say({ type: "answer", gate: "rings.AB", value: { kind: "count", n: 13 } });
+  await changed.to((s) => s.step === "rings");
+  await changed.say({ type: "answer", gate: "rings", value: { kind: "figures", unit: "count", n: { AB: 13 } } });
   const longer = readBrief({ ...brief(), title: "Lower meadow, the long top", tent: { ...brief().tent, lengthFt: 120, midsFt: [20, 20] } });
   const { no } = await changed.say({ type: "amend", because: "cloth is one mid longer", to: longer.frozen });
   await changed.say({ type: "agree", target: no }, "Maren");

@@ -1,9 +1,12 @@
+import os from "node:os";
+
 /**
- * Loaded before the program (`--import`): its clock goes slowly, from now on. Nothing that it gives people time for, a
+ * Loaded before the program (`--import`): its clocks go slowly, from now on. Nothing that it gives people time for, a
  * read-back or a wind reading, is over before a test on a slow machine comes to it.
  */
 const TIMES_SLOWER = 50;
-const real = Date.now;
-const start = real();
+const real = { now: Date.now, uptime: os.uptime };
+const start = { now: real.now(), uptime: real.uptime() };
 
-Date.now = () => start + Math.floor((real() - start) / TIMES_SLOWER);
+Date.now = () => start.now + Math.floor((real.now() - start.now) / TIMES_SLOWER);
+os.uptime = () => start.uptime + (real.uptime() - start.uptime) / TIMES_SLOWER;

@@ -1,6 +1,7 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { wantedParts } from "../../machines/install/checks/any-check.ts";
-import { currentStep } from "../../machines/install/job.ts";
+import { COMPETENT } from "../../machines/install/gates.ts";
+import { currentStep, questionAt } from "../../machines/install/job.ts";
 import { status } from "../../machines/install/status.ts";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 
@@ -12,11 +13,14 @@ export type Stand = Pick<GuideState, "job" | "entry" | "revision" | "phase" | "s
 export type GateStand = Pick<GateState, "id" | "hard" | "check" | "status" | "want" | "roles" | "notBy">;
 
 /** The same as the guide page's JSON has it, without building a page for it. */
-export function standOf({ job, entries, names }: LiveJob, at: number): Stand {
+export function standOf({ job, entries, names, now: { at } }: LiveJob): Stand {
   const { context } = job.snapshot;
   const step = currentStep(job);
   const name = (id: string) => names[id] ?? id;
-  const first = context.answers[step?.gate?.secondPersonTo ?? ""];
+  const gate = questionAt(job, at)?.gate ?? null;
+  const first = context.answers[gate?.secondPersonTo ?? ""];
+  const is = gate && status(gate, context, at);
+  const shown = is === "unseen" ? context.answers[gate!.id] : undefined;
   return {
     job: entries.at(0)!.entry.job,
     entry: entries.at(-1)!.entry.no,
@@ -26,15 +30,15 @@ export function standOf({ job, entries, names }: LiveJob, at: number): Stand {
     makingSafe: context.resumeAt !== null,
     closed: step === null,
     people: job.frozen.brief.crew.map(({ id, role }) => ({ id, name: name(id), role })),
-    gate: step?.gate
+    gate: gate
       ? {
-          id: step.gate.id,
-          hard: step.gate.hard,
-          check: step.gate.check,
-          status: status(step.gate, context, at),
-          want: wantedParts(step.gate.check, context),
-          roles: step.gate.roles,
-          notBy: first ? name(first.by) : null,
+          id: gate.id,
+          hard: gate.hard,
+          check: gate.check,
+          status: is!,
+          want: wantedParts(gate.check, context),
+          roles: shown ? COMPETENT : gate.roles,
+          notBy: (shown ?? first) ? name((shown ?? first)!.by) : null,
         }
       : null,
   };

@@ -8,8 +8,10 @@ export const stepWith = (asks: Check | null, more: Partial<Step> = {}): Step => 
   wordsKey: "here",
   params: {},
   gate: asks === null ? null : { id: "here", ...gate(asks) },
-  committed: false,
+  work: null,
+  needs: [],
   site: "spread",
   resumeFrom: null,
+  begins: null,
   ...more,
 });

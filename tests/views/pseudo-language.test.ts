@@ -8,6 +8,7 @@ import { type OpenedJob, openedJob } from "../support/job.ts";
 import { scriptTexts, textsOf } from "../support/page-text.ts";
 import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
 import { readCsv } from "../support/read-csv.ts";
+import type { Stand } from "../support/stand.ts";
 
 const { words: pseudo, carried } = pseudoLanguage();
 /** What people say in these tests stays as they said it. */
@@ -36,6 +37,7 @@ function letterless(tent?: object) {
     zone: "UTC",
     tent: { ...told.tent, ...tent },
     sheet: { ...told.sheet, document: "80-100" },
+    site: { ...told.site, address: "№ 3", rallyPoint: "№ 4", stormShelter: "№ 5", firstAid: "№ 6" },
     crew: told.crew.map((person, i) => ({ ...person, name: `${71 + i}` })),
   };
 }
@@ -178,16 +180,29 @@ describe("every sentence comes through the words of its screen", () => {
     beforeAll(async () => {
       crew = await opened(SMALL);
     });
-    it("every call of a raise and a strike, asked and refused, up to its end", async () => {
+    it("every call of a raise and a strike and all that is asked there, asked and refused, up to its end", async () => {
       const seen = new Set<string>();
       const kinds = new Set<string>();
-      for (let state = await crew.read(); !state.closed; state = await crew.to((s) => !seen.has(s.step))) {
-        seen.add(state.step);
+      const here = ({ step, gate }: Stand) => `${step}: ${gate?.id ?? "none"}`;
+      for (let state = await crew.read(); !state.closed; state = await crew.to((s) => !seen.has(here(s)))) {
+        seen.add(here(state));
         kinds.add(state.gate?.check.kind ?? "none");
         await crew.say({ type: "next" }, "p6");
         await read(crew, at(""), { as: "p1" });
       }
-      expect([...kinds].sort()).toEqual(["count", "counts", "document", "lengths", "measure", "none", "sameCount", "wind", "yesNo"]);
+      expect([...kinds].sort()).toEqual([
+        "count",
+        "counts",
+        "document",
+        "each",
+        "figures",
+        "lengths",
+        "measure",
+        "none",
+        "sameCount",
+        "wind",
+        "yesNo",
+      ]);
       expect(seen.size).toBeGreaterThan(40);
       await read(crew, at(""), { as: "p1" });
     });
@@ -212,10 +227,10 @@ describe("every sentence comes through the words of its screen", () => {
       await crew.say({ type: "hold" }, "p4");
       await read(crew, at(""), { as: "p1" });
       await crew.say({ type: "next" }, "p1");
-      await crew.say({ type: "carryOn" }, "p1");
+      await crew.say({ type: "carryOn", became: null }, "p1");
       await crew.say({ type: "pause" }, "p4", { source: "talk" });
       await read(crew, at(""), { as: "p1" });
-      await crew.say({ type: "carryOn" }, "p1");
+      await crew.say({ type: "carryOn", became: null }, "p1");
       await read(crew, at(""), { as: "p1" });
     });
     it("a loading list: to be read, to be ticked, one line of it, a count that is none, a tick, a table", async () => {
@@ -233,8 +248,8 @@ describe("every sentence comes through the words of its screen", () => {
       expect(unsaid(readCsv(csv).flat())).toEqual([]);
     });
     it("out of its limit: what to do, and where the plan is changed; the page for it, and what it would change", async () => {
-      const { gate } = await crew.to((s) => s.step === "marked.AB");
-      await crew.say({ type: "answer", gate: gate!.id, value: { kind: "count", n: 9 } }, "p1");
+      const { gate } = await crew.to((s) => s.step === "marked");
+      await crew.say({ type: "answer", gate: gate!.id, value: { kind: "figures", unit: "count", n: { ...gate!.want, AB: 9 } } }, "p1");
       await read(crew, at(""), { as: "p1" });
       await read(crew, at(`/${(await crew.read()).gate!.discrepancy}`), { as: "p1" });
       const found = { what: "rings", edge: "AB", counted: "4", because: "1" };
@@ -249,7 +264,7 @@ describe("every sentence comes through the words of its screen", () => {
       await crew.say({ type: "disagree", target: proposed!.entry }, "p2");
     });
     it("heard: read back, not understood, left alone, a question answered", async () => {
-      const { revision } = await crew.to((s) => s.step.startsWith("showing."));
+      const { revision } = await crew.to((s) => s.step === "drive.AB" && s.gate?.id === "drive.AB");
       const spoken = (heard: string, n: number) => ({ as: "p1", key: `heard-0000${n}`, seen: String(revision), alternatives: heard });
       const say = (heard: string, n: number, talk = "yes") =>
         read(crew, at("/say"), { fields: { ...spoken(heard, n), talk }, as: "p1", swap: true });
@@ -261,6 +276,28 @@ describe("every sentence comes through the words of its screen", () => {
       await say("five showing", 21);
       const waits = (await (await crew.app.request(at(".json"), { headers: { cookie: "device=pseudo-phone" } })).json()) as GuideState;
       await crew.say({ type: "correct", target: waits.readBack!.entry }, "p1", { device: "pseudo-phone" });
+      await read(crew, at(""), { as: "p1" });
+    });
+    it("thunder, a warning, a blow, rain: told, refused with why and until when", async () => {
+      const takenAt = crew.now();
+      for (const reading of [
+        { kind: "thunder", takenAt },
+        { kind: "warning", takenAt },
+        { kind: "rain", takenAt },
+        { kind: "wind", mph: 40, gustMph: 60, fromDeg: 270, takenAt, place: null },
+      ] as const) {
+        await crew.say({ type: "reading", reading }, "p6");
+        await crew.say({ type: "next" }, "p1");
+        await read(crew, at(""), { as: "p1" });
+      }
+    });
+    it("somebody hurt: what to do, a second one, carried on without a word and with one", async () => {
+      await crew.say({ type: "hurt", words: "1" }, "p6");
+      await read(crew, at(""), { as: "p1" });
+      await crew.say({ type: "hurt", words: "2" }, "p7");
+      await crew.say({ type: "carryOn", became: null }, "p1");
+      await read(crew, at(""), { as: "p1" });
+      await crew.say({ type: "carryOn", became: "3" }, "p1");
       await read(crew, at(""), { as: "p1" });
     });
     it("making safe; a plan put forward and agreed to; all of it in the record", async () => {
@@ -284,6 +321,18 @@ describe("every sentence comes through the words of its screen", () => {
       const later = { ...spoiled, ...testApp(bent, MORNING, [en, pseudo]) };
       for (const page of ["", "/record", "/time", "/truck"]) await read(later, `/jobs/${spoiled.job}${page}`, { as: "p1" });
       await read(spoiled, `/jobs/${spoiled.job}`, { as: "p1" });
+    });
+    it("a clock that was set back, ahead, and back while the guide was off; its record, and the findings", async () => {
+      const set = await opened(SMALL);
+      for (const seconds of [-3540, 90_000]) {
+        set.clock.setWall(seconds);
+        expect((await read(set, `/jobs/${set.job}`, { as: "p1" })).match(/class="warning"/g)).toHaveLength(1);
+        await set.say({ type: "note", text: "1" }, "p1");
+      }
+      const later = { ...set, ...set.restart(-3600) };
+      expect((await read(later, `/jobs/${set.job}`, { as: "p1" })).match(/class="warning"/g)).toHaveLength(1);
+      await read(set, `/jobs/${set.job}/record?show=clockJumped`);
+      await read(set, "/findings");
     });
     it("a rehearsal, with what goes wrong and how it is done well", async () => {
       const page = await readOn(crew, at("/rehearse"), { key: "rehearse-0002" });

@@ -15,15 +15,15 @@ const lineOf = (at: JobProgress, people?: number) =>
 describe("the forecast in one line", () => {
   it("before the start is the work there is", () => expect(lineOf(unstarted(frozen))).toMatch(/^About .* to raise it \(.* to .*\)$/));
   it("during the raise is the time of day it is likely done", () =>
-    expect(lineOf(standingAt(frozen, "tension.corners"))).toMatch(/^Likely done 1\d:\d\d \(1\d:\d\d to 1\d:\d\d\)$/));
+    expect(lineOf(standingAt(frozen, "tension.seamEnds"))).toMatch(/^Likely done 1\d:\d\d \(1\d:\d\d to 1\d:\d\d\)$/));
   it("during the strike is when all is down", () =>
     expect(lineOf(standingAt(frozen, "strike.fold"))).toMatch(/^Likely all down \d\d:\d\d/));
   it("is nothing while held, while making safe, with too few people, or when closed", () => {
-    const at = standingAt(frozen, "tension.corners");
+    const at = standingAt(frozen, "tension.seamEnds");
     expect(lineOf({ ...at, worked: { ...at.worked, held: true } })).toBeNull();
     expect(lineOf({ ...at, phase: "makingSafe" })).toBeNull();
     expect(lineOf({ ...at, phase: "closed" })).toBeNull();
-    expect(lineOf(standingAt(frozen, "hats"), 3)).toBeNull();
+    expect(lineOf(standingAt(frozen, "poles.pinned"), 3)).toBeNull();
   });
 });
 

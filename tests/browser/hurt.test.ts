@@ -1,0 +1,43 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { opened, press, type World } from "../support/browser.ts";
+import { listen, sayInto, speak, tongue } from "../support/scripted-ear.ts";
+
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+});
+afterAll(() => world.close());
+
+describe("somebody is hurt", () => {
+  it("is heard while the guide speaks, is said again until it is answered, and stands on every screen with what to say to 911", async () => {
+    const [page, other] = [await world.screen("p1", { ear: "good" }), await world.screen("p5")];
+    await listen(page);
+    await tongue(page, true);
+    await speak(page, "why");
+    let sent = 0;
+    await page.route("**/say", (route) => (sent++ === 0 ? route.abort() : route.continue()));
+    await sayInto(page, { alternatives: ["somebody's hurt"] });
+    await page.clock.fastForward(3000);
+    for (const screen of [page, other]) await screen.locator(".call .hurt .address").waitFor();
+    expect(sent).toBeGreaterThan(1);
+    expect((await world.state()).hurt).toMatchObject({ said: "somebody's hurt" });
+    await page.unroute("**/say");
+    await page.fill(".dock .became input[name=became]", "a bruise, back at work");
+    await press(page, ".dock .main button");
+    expect((await world.state()).hurt).toBeNull();
+    await page.locator(".call .hurt").waitFor({ state: "detached" });
+  });
+
+  it("what is being typed of it stays while the screen follows the job", async () => {
+    const page = await world.screen("p1");
+    await page.goto(`${world.url}jobs/${world.job}/more`);
+    await page.locator(".hurt-one button").click();
+    await page.locator(".dock .became").waitFor();
+    await page.fill(".dock .became input[name=became]", "cut hand");
+    const said = { as: "p4", key: "note-00001", seen: (await world.state()).revision, type: "note", text: "the gate is open" };
+    await world.say(said);
+    await page.locator(".earlier", { hasText: "the gate is open" }).waitFor();
+    expect(await page.inputValue(".dock .became input[name=became]")).toBe("cut hand");
+    await press(page, ".dock .main button");
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { freeze } from "../../machines/install/freeze.ts";
+import type { Check, Gate } from "../../machines/install/gates.ts";
+import { allSteps } from "../../machines/install/job.ts";
+import type { Script } from "../../machines/install/step.ts";
+import { readBrief } from "../../server/input/brief.ts";
+import { calls } from "../../views/text/en/calls.ts";
+import { aloud } from "../../views/text/en/spoken.ts";
+import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
+import { brief, briefFor } from "../support/briefs.ts";
+import { hundred } from "../tent/tents.ts";
+
+/** The most words that a crew hears over a generator. */
+const MOST = { say: 14, ask: 9, why: 20, ifNot: 20 } as const;
+
+const jobs: Readonly<Record<string, Script>> = {
+  "the demo job": readBrief(brief()).frozen.script,
+  "a small tent": freeze(briefOf(SMALL)).script,
+  "a middle tent": freeze(middleBrief()).script,
+  "a 100 by 200": freeze(briefFor(hundred)).script,
+};
+
+type Said = {
+  readonly id: string;
+  readonly wordsKey: string;
+  readonly params: Readonly<Record<string, string | number>>;
+  readonly gate: Gate | null;
+};
+/** Every call, way out and condition, by what it says. */
+const everything = (script: Script): Said[] => [
+  ...allSteps(script),
+  ...script.conditions.map(({ gate, wordsKey, params }) => ({ id: gate.id, wordsKey, params, gate })),
+];
+/** A number with its fraction, and words with a hyphen, count as one each. */
+const wordsIn = (text: string): number =>
+  aloud(text)
+    .replaceAll(/\d+ and (?:a half|(?:a|one|three|five|seven|\d+) (?:quarters?|eighths?|sixteenths?))/g, "1")
+    .split(/\s+/)
+    .filter((word) => /[\p{L}\d]/u.test(word)).length;
+
+describe.each(Object.entries(jobs))("in %s", (_job, script) => {
+  const spoken = everything(script).flatMap(({ id, wordsKey, params }) => {
+    const text = calls[wordsKey];
+    if (text === undefined) return [{ id, part: "say" as const, text: "" }];
+    return [
+      { id, part: "say" as const, text: text.say(params) },
+      { id, part: "ask" as const, text: text.ask?.(params) ?? "" },
+      { id, part: "why" as const, text: text.why },
+      { id, part: "ifNot" as const, text: text.ifNot ?? "" },
+    ];
+  });
+
+  it.each(Object.entries(MOST))("%s takes at most %i words, said aloud", (part, most) => {
+    const long = spoken
+      .filter((said) => said.part === part && wordsIn(said.text) > most)
+      .map(({ id, text }) => `${id}: ${wordsIn(text)} words: ${aloud(text)}`);
+    expect(long).toEqual([]);
+  });
+
+  it("every call, way out and condition has words of its own", () =>
+    expect(everything(script).filter(({ wordsKey }) => calls[wordsKey] === undefined)).toEqual([]));
+
+  it("no call gives away the number that it asks for", () => {
+    const given = everything(script).flatMap(({ id, wordsKey, params, gate }) => {
+      const { say, ask } = calls[wordsKey]!;
+      const text = `${say(params)} ${ask?.(params) ?? ""}`;
+      return exact(gate?.check)
+        .filter((n) => says(text, n))
+        .map((n) => `${id} wants ${n}: ${text}`);
+    });
+    expect(given).toEqual([]);
+  });
+});
+
+/** The numbers that a check takes and no others. */
+function exact(check: Check | undefined): number[] {
+  if (check?.kind === "count") return check.from !== null && check.from === check.to ? [check.from] : [];
+  if (check?.kind !== "figures") return [];
+  return Object.values(check.want).flatMap(({ from, to }) => (from !== null && from === to ? [from] : []));
+}
+
+const IN_WORDS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+/** Names of poles and stations, such as Q3 or AB12, are no counts. */
+const says = (text: string, n: number): boolean =>
+  new RegExp(`(?<![\\w.])(?:${n}${IN_WORDS[n] === undefined ? "" : `|${IN_WORDS[n]}`})(?![\\w.]\\w|\\w)`, "i").test(text);
