@@ -51,7 +51,7 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   }
   if (what(before) === what(asks)) return [after, done];
   const told = asks && (command.type === "answer" || command.type === "reading") ? { ...done, asks } : done;
-  return [askedAnew(after, command), told];
+  return [withNewQuestion(after, command), told];
 }
 
 /** What is missing by its name: as long as that is the same, nothing else is asked. */
@@ -95,9 +95,9 @@ function answers(command: Command, missing: Missing | null, asks: Missing | null
 }
 
 /** What a screen showed before is out of date. */
-const askedAnew = (job: Job, { at, entry }: Command): Job => ({
+const withNewQuestion = (job: Job, { at, entry }: Command): Job => ({
   ...job,
-  snapshot: transition(job.machine, job.snapshot, { type: "asksAnew", at, entry })[0],
+  snapshot: transition(job.machine, job.snapshot, { type: "questionChanged", at, entry })[0],
 });
 
 /** The chart's outcome. */

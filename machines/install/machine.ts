@@ -147,7 +147,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             { guard: "hurt", ...refuseFor(({ context }) => [{ why: "alreadyHurt", by: context.hurt!.by }]) },
             { target: ".held", actions: ["hold", "hurt", did("hurt")] },
           ],
-          asksAnew: { actions: "revise" },
+          questionChanged: { actions: "revise" },
         },
       },
     },

@@ -5,7 +5,7 @@ import type { JobState } from "./state.ts";
 import type { Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 
-/** What a call needs and does not have: its pieces and kit lines that are out of use. `null` where there is none. */
+/** What a call needs and does not have: its pieces and kit lines that are out of use. `null` if there are none. */
 export function lackedBy({ needs }: Pick<Step, "needs">, { outOfUse }: Pick<JobState, "outOfUse">): MissingThing | null {
   const keys = needs.filter((key) => key in outOfUse);
   if (keys.length === 0) return null;

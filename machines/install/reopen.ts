@@ -24,7 +24,7 @@ export function reopenFor(script: Script, state: JobState, happening: Happening,
   return reopen(state, ids, happening, entry);
 }
 
-/** The state on arriving at a call: what stands on the site grows on the way up and shrinks in a strike, which begins anew. */
+/** The state on arriving at a call: what stands on the site grows on the way up and shrinks in a strike; a strike starts over. */
 export function arrived(script: Script, state: JobState, to: Step, entry: EntryNo): JobState {
   const grown = to.phase === "struck" || SITE_STATES.indexOf(to.site) > SITE_STATES.indexOf(state.site);
   const there = grown ? { ...state, site: to.site } : state;

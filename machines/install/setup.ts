@@ -22,7 +22,7 @@ export type Event =
   | Command
   | ({ readonly type: "clock" } & Moment)
   /** The question has changed: what a screen showed before is out of date. */
-  | { readonly type: "asksAnew"; readonly at: Instant; readonly entry: EntryNo };
+  | { readonly type: "questionChanged"; readonly at: Instant; readonly entry: EntryNo };
 export type Judged = { context: JobState; event: Event };
 /** A leaf of the chart: the call that it stands for, in its script. */
 export type Leaf = { readonly script: Script; readonly step: Step };

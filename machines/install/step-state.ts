@@ -84,7 +84,7 @@ function standDown(script: Script) {
   ];
 }
 
-/** The call that "back" leads to: the one before, or the beginning of a lift that was finished. `null` where there is none. */
+/** The call that "back" leads to: the one before, or the beginning of a lift that was finished. `null` if there is none. */
 function behind({ steps }: Script, at: number): Step | null {
   const [step, before] = [steps[at]!, steps[at - 1]];
   // A strike is not gone back out of: what was checked on the way up is coming down.

@@ -38,7 +38,7 @@ describe("an answer that is given in parts, by the record", () => {
     const right = job.answer("marked", one(all, "AB"));
     expect([went(right), read(job, right)]).toEqual([["answered", "moved"], figures(all)]);
   });
-  it("begins anew where the call was gone back over", () => {
+  it("starts over where the call was gone back over", () => {
     const job = new KeptJob(brief).to("marked");
     const all = marks(job);
     job.answer("marked", figures(all));
@@ -48,7 +48,7 @@ describe("an answer that is given in parts, by the record", () => {
     expect(read(job, again)).toEqual(one(all, "CD"));
     expect(read(job, again)).toEqual(job.answers.marked!.value);
   });
-  it("begins anew after a blow where that asks it again", () => {
+  it("starts over after a blow where that asks it again", () => {
     const job = new KeptJob(brief).to("walked");
     const { n } = goodValue(gateOf(job, "walked").check) as { n: Record<string, number> };
     job.answer("walked", one(n, "AB"), "deputy");
@@ -99,7 +99,7 @@ describe("an answer that is given in parts, by the record", () => {
     expect(read(job, entry)).toEqual({ kind: "counts", n: { ...before.n, perimeterStake: want.perimeterStake! } });
     expect(read(job, entry)).toEqual(job.answers["kit.loaded"]!.value);
   });
-  it("is what is said last where it is not known, and begins anew after that", () => {
+  it("takes the last answer while it is not known, and starts over after that", () => {
     const job = new KeptJob(brief).to("marked");
     const all = marks(job);
     job.answer("marked", one(all, "AB"));

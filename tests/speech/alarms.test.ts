@@ -1,33 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { exactly, exactlyEach, yes } from "../../machines/install/gates.ts";
-import type { Step } from "../../machines/install/step.ts";
-import { english } from "../../machines/speech/en/english.ts";
-import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
+import { yes } from "../../machines/install/gates.ts";
+import { EVERYWHERE, ears, said } from "../support/ears.ts";
 import { stepWith } from "../support/steps.ts";
 
-const ears = (step: Step | null, more: Partial<ListeningContext> = {}): ListeningContext => ({
-  listening: { step, asks: null },
-  attention: "working",
-  waiting: false,
-  wakeWord: "albatross",
-  stopGustMph: 30,
-  language: english,
-  ...more,
-});
 const warned = stepWith(yes, { wordsKey: "warning" });
-const everywhere = [
-  ears(null),
-  ears(stepWith(null, { wordsKey: "lace.ring" })),
-  ears(warned, { attention: "held" }),
-  ears(stepWith(exactly(6), { wordsKey: "under.out" }), { waiting: true }),
-  ears(stepWith({ kind: "wind", belowMph: 20 })),
-  ears(stepWith(exactlyEach({ AB: 11, BC: 9 }))),
-];
-const said = (words: string | string[], talk: boolean, e: ListeningContext) => hear({ alternatives: [words].flat(), talk }, e);
 
 /** Into an open microphone, with the button held, and after the wake word: at once, and not read back. */
 const raises = (words: string, meant: object) => {
-  for (const e of everywhere)
+  for (const e of EVERYWHERE)
     for (const heard of [said(words, false, e), said(words, true, e), said(`albatross ${words}`, false, e)])
       expect(heard).toMatchObject({ meant, readBack: false });
 };
@@ -227,7 +207,7 @@ describe("what is denied, asked, or of another day raises nothing", () => {
     "don't call 911",
     "note: thunder scared the horses",
   ])("%s", (words) => {
-    for (const e of everywhere)
+    for (const e of EVERYWHERE)
       for (const talk of [false, true]) {
         const heard = said(words, talk, e);
         if ("meant" in heard) for (const alarm of alarms) expect(heard.meant).not.toHaveProperty(alarm);

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { atLeast, exactly, measure, measures, noneOf, yes } from "../../machines/install/gates.ts";
-import type { Step } from "../../machines/install/step.ts";
-import { english } from "../../machines/speech/en/english.ts";
 import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
+import { ears } from "../support/ears.ts";
 import { stepWith } from "../support/steps.ts";
 
 const lacing = stepWith(null, { wordsKey: "lace.ring", params: { seam: "S2", toward: "CD", atFt: 20 } });
@@ -14,15 +13,6 @@ const leaning = stepWith(measures("deg", ["AB", "BC", "CD", "DA"], 0, 15), { wor
 const wind = stepWith({ kind: "wind", belowMph: 20 });
 const calm = stepWith(null, { wordsKey: "lay.piece" });
 
-const ears = (step: Step | null, more: Partial<ListeningContext> = {}): ListeningContext => ({
-  listening: { step, asks: null },
-  attention: "working",
-  waiting: false,
-  wakeWord: "albatross",
-  stopGustMph: 30,
-  language: english,
-  ...more,
-});
 /** Spoken into an open microphone, or with the talk button held. */
 const open = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: false }, e);
 const talk = (said: string | string[], e: ListeningContext) => hear({ alternatives: [said].flat(), talk: true }, e);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { document, exactly, noneOf, yes } from "../../machines/install/gates.ts";
-import { english } from "../../machines/speech/en/english.ts";
 import { parseTrouble } from "../../machines/speech/en/trouble.ts";
 import { understand } from "../../machines/speech/en/understand.ts";
 import { hear, type ListeningContext } from "../../machines/speech/hear.ts";
 import { NOTHING_ASKED } from "../../machines/speech/listening.ts";
+import { ears } from "../support/ears.ts";
 import { stepWith } from "../support/steps.ts";
 
 const piece = (id: string, because: string) => ({ outOfUse: { piece: id }, because });
@@ -99,21 +99,13 @@ describe("what is neither", () => {
 });
 
 describe("how it is taken", () => {
-  const ears = (more: Partial<ListeningContext> = {}): ListeningContext => ({
-    listening: { step: stepWith(null, { wordsKey: "lace.ring" }), asks: null },
-    attention: "working",
-    waiting: false,
-    wakeWord: "albatross",
-    stopGustMph: 30,
-    language: english,
-    ...more,
-  });
+  const lacing = (more: Partial<ListeningContext> = {}) => ears(stepWith(null, { wordsKey: "lace.ring" }), more);
   it.each(["mid one is torn", "we're two straps short", "mid one is mended", "straps are here"])(
     "%s is read back, and left alone bare",
     (said) => {
-      expect(hear({ alternatives: [said], talk: true }, ears())).toMatchObject({ readBack: true, source: "talk" });
-      expect(hear({ alternatives: [`albatross ${said}`], talk: false }, ears())).toMatchObject({ readBack: true, source: "wake" });
-      expect(hear({ alternatives: [said], talk: false }, ears())).toMatchObject({ leftAlone: "wakeWord" });
+      expect(hear({ alternatives: [said], talk: true }, lacing())).toMatchObject({ readBack: true, source: "talk" });
+      expect(hear({ alternatives: [`albatross ${said}`], talk: false }, lacing())).toMatchObject({ readBack: true, source: "wake" });
+      expect(hear({ alternatives: [said], talk: false }, lacing())).toMatchObject({ leftAlone: "wakeWord" });
     },
   );
 

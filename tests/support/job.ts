@@ -8,7 +8,7 @@ import { brief, testApp } from "./app.ts";
 import { drive, goodAnswer, type Say } from "./crew-lead.ts";
 import { type Stand, standOf } from "./stand.ts";
 
-/** A key is done once, however often a job is opened anew. */
+/** A key is done once, however often a job is opened again. */
 let keys = 0;
 const OFFICE = { source: "office", device: "office" } as const;
 

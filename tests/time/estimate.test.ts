@@ -87,7 +87,7 @@ describe("the calls at which a part is done", () => {
   const scripts = new Map([eighty, forty, twenty].map((tent) => [tent, frozenWith(8, tent, ofUnknownGround).script]));
   const stepsOf = (tent: SpecInput, phase: (typeof TIMED_PHASES)[number]) => scripts.get(tent)!.steps.filter((s) => s.phase === phase);
   const parts = TIMED_PHASES.flatMap((phase) => RATES[phase].parts.map((part) => ({ phase, ...part })));
-  it.each(parts)("$phase, $key: the 80 × 100 ft job with walls has one at the least", ({ phase, calls }) => {
+  it.each(parts)("$phase, $key: the 80 × 100 ft job with walls has at least one", ({ phase, calls }) => {
     const steps = stepsOf(eighty, phase);
     expect(calls.filter((name) => steps.some((s) => isAt(s, name)))).not.toEqual([]);
   });
