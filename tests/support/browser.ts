@@ -20,7 +20,7 @@ export async function opened(...at: readonly StepId[]) {
   const folder = scratchFolder("browser");
   const file = join(folder, "data.db");
   const raised = at.length > 0 ? await raisedFile(file, at) : null;
-  const server = await spawnServer(file, {}, ["./tests/support/slow-clock.ts"]);
+  const server = await spawnServer(file, raised ? { SLOW_CLOCK_FROM: String(raised.now) } : {}, ["./tests/support/slow-clock.ts"]);
   const troubles: string[] = [];
   /** A page of the program on somebody's phone. */
   const show = async (path: string, options: ScreenOptions = {}): Promise<Page> => {
@@ -52,7 +52,7 @@ export async function opened(...at: readonly StepId[]) {
     rmSync(folder, { recursive: true, force: true });
   };
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
-  return { ...jobOf(raised?.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.get(step)!), show, close };
+  return { ...jobOf(raised?.jobs.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.jobs.get(step)!), show, close };
 }
 
 /** A phone with a clock or an ear of its own keeps them: it is lent to nobody. */
