@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./tests/support/longest-first.ts";
 
 const MINUTE = 60_000;
 
@@ -10,6 +11,7 @@ export default defineConfig({
     globalSetup: ["tests/support/chromium.setup.ts", "tests/support/shared-folder.setup.ts"],
     // Of two cores vitest would use one.
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     teardownTimeout: 5 * MINUTE,
     projects: [
       {

@@ -4,7 +4,7 @@ import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
 import type { EscapeId, Frozen, PhaseId, Script } from "./step.ts";
-import { escapeStep, stepState } from "./step-state.ts";
+import { escapeStep, standDown, stepState } from "./step-state.ts";
 import { weatherLimits } from "./weather.ts";
 
 /** Events of the procedure that a closed job refuses. */
@@ -29,6 +29,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
     const states = steps.map((s) => [stateKey(s.id), stepState(script, script.steps.indexOf(s))] as const);
     return install.createStateConfig({ initial: stateKey(steps[0]!.id), states: Object.fromEntries(states) });
   };
+  const strike = { ...phase("struck"), on: { standDown: [refuseUnlessDriver, refuse({ why: "alreadyStandingDown" })] } };
   const way = (id: EscapeId) => {
     const steps = script.escapes[id];
     const states = steps.map((s, i) => [stateKey(s.id), escapeStep(script, steps, i)] as const);
@@ -70,11 +71,12 @@ function installMachine(script: Script, limits: JobState["limits"]) {
           tensioned: phase("tensioned"),
           inspected: phase("inspected"),
           standing: phase("standing"),
-          struck: phase("struck"),
+          struck: strike,
           makingSafe: { initial: "ground", states: { ground: way("ground"), up: way("up"), standing: way("standing") } },
           closed: { id: "closed", on: Object.fromEntries(CLOSED.map((e) => [e, refuse({ why: "jobClosed" })])) },
         },
         on: {
+          standDown: standDown(script),
           amend: [refuseUnlessDriver, { actions: ["propose", did("proposed")] }],
           agree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },

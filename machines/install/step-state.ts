@@ -54,8 +54,8 @@ function gateHandlers(leaf: Leaf) {
   };
 }
 
-/** Down from here: to the part of the strike that what is on the site asks for. With nothing in the ground the job closes. */
-function standDown(script: Script) {
+/** Down from any call: to the part of the strike that what is on the site asks for. With nothing in the ground the job closes. */
+export function standDown(script: Script) {
   const to = (is: string, id: StepId) => {
     const step = script.steps.find((s) => s.id === id)!;
     const leaf: Leaf = { script, step };
@@ -147,7 +147,6 @@ export function stepState(script: Script, at: number) {
               { guard: "raised", target: "#safe_up", actions: leave },
               { target: "#safe_ground", actions: leave },
             ],
-      standDown: step.phase === "struck" ? [refuseUnlessDriver, refuse({ why: "alreadyStandingDown" })] : standDown(script),
     },
   });
 }
@@ -185,7 +184,6 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
       ...gateHandlers(leaf),
       // From the first call again: something else has gone wrong. Where going on starts does not change.
       makeSafe: [{ target: `#${stateKey(way[0]!.id)}`, actions: [reopen(way), "revise", did("makingSafe")] }],
-      standDown: standDown(script),
     },
   });
 }

@@ -1,20 +1,15 @@
 import type { Job } from "../../machines/install/job.ts";
-import { CONDITIONS } from "./gates.table.ts";
 import type { Memory } from "./invariants.ts";
-import { answered, callOf, lacking, outOf, stands, type Tent } from "./tent.ts";
-
-/** Whether a gate is no longer asked: answered well, or a soft one that was left out. Its age aside. */
-const isPassed = (tent: Tent, job: Job, gate: string): boolean =>
-  answered(tent, job, gate) === "good" || (!tent.rows.get(gate)!.hard && job.snapshot.context.waived[gate] !== undefined);
-
-const IS_CONDITION: ReadonlySet<string> = new Set(CONDITIONS.map(({ gate }) => gate));
+import { answered, callOf, lacking, outOf, stands, type Tent, unsettled } from "./tent.ts";
 
 /** The first gate of this run before a call that is open again. Those that are conditions are asked before their work. */
 export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: string): string | null {
   const [from, to] = [tent.place.get(began) ?? 0, tent.place.get(before) ?? 0];
-  for (const { gate, at } of tent.gates) {
+  const { waived } = job.snapshot.context;
+  const leftOut = (gate: string) => waived[gate] !== undefined && !tent.rows.get(gate)!.hard;
+  for (const { gate, at } of unsettled(tent, job)) {
     if (at >= to) break;
-    if (at >= from && !IS_CONDITION.has(gate) && !isPassed(tent, job, gate)) return gate;
+    if (at >= from && !leftOut(gate)) return gate;
   }
   return null;
 }

@@ -1,9 +1,9 @@
 import { attentionState, type Job } from "../../machines/install/job.ts";
 import { SECOND } from "./fixtures.ts";
-import { CONDITIONS, type ConditionRow } from "./gates.table.ts";
+import type { ConditionRow } from "./gates.table.ts";
 import type { Memory } from "./invariants.ts";
 import { nextCall } from "./missing.ts";
-import { answered, callOf, stands, type Tent, thunderNear, warned, windIs } from "./tent.ts";
+import { callOf, stands, type Tent, thunderNear, unsettled, warned, windIs } from "./tent.ts";
 
 /** A job reached, with what is remembered by hand beside it, and the command that led there. */
 export type Node = { readonly job: Job; readonly memory: Memory; readonly entry: number; readonly from: Node | null; readonly by: string };
@@ -46,19 +46,19 @@ function conditionsAmiss(tent: Tent, node: Pick<Node, "job" | "memory">): string
   });
 }
 
-const CONDITION: ReadonlySet<string> = new Set(CONDITIONS.map(({ gate }) => gate));
 /** Gates of this run before a call that were opened again, conditions aside. */
-export function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): string[] {
+function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): string[] {
   const call = callOf(tent, job);
   const here = call && tent.place.get(call.id);
   if (here === null || here === undefined) return [];
   const from = tent.place.get(memory.began) ?? 0;
   const { waived } = job.snapshot.context;
-  return tent.gates.flatMap(({ gate, at: place }) => {
-    if (place < from || place >= here || CONDITION.has(gate)) return [];
-    const is = answered(tent, job, gate);
-    return is === "good" || (is === "open" && waived[gate]) ? [] : [`${gate}=${is}`];
-  });
+  const open: string[] = [];
+  for (const { gate, at: place, is } of unsettled(tent, job)) {
+    if (place >= here) break;
+    if (place >= from && !(is === "open" && waived[gate])) open.push(`${gate}=${is}`);
+  }
+  return open;
 }
 
 /** How many things in a state are out of the ordinary. */
@@ -97,8 +97,8 @@ export function stateKey(tent: Tent, node: Node): string {
   const here = call ? (tent.place.get(call.id) ?? 0) : 0;
   const ahead =
     call && context.resumeAt === null
-      ? tent.gates.flatMap(({ gate, at: place }) => {
-          if (place <= here || tent.rows.get(gate)!.phase !== call.phase) return [];
+      ? (tent.gatesIn.get(call.phase) ?? []).flatMap(({ gate, at: place }) => {
+          if (place <= here) return [];
           const is = answerIs(tent, node, gate);
           return is === "open" ? [] : [`${gate}=${is}`];
         })

@@ -1,7 +1,7 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Job } from "../../machines/install/job.ts";
 import { stateKey } from "../../machines/install/state-key.ts";
-import type { Condition, Frozen, SiteState, Step, Work } from "../../machines/install/step.ts";
+import { type Condition, type Frozen, PHASES, type SiteState, type Step, type Work } from "../../machines/install/step.ts";
 import { goodValue, PAPER } from "../support/answers.ts";
 import { MINUTE, PEOPLE } from "./fixtures.ts";
 import { CONDITIONS, type ConditionRow, type Row, tableFor, WORK } from "./gates.table.ts";
@@ -19,18 +19,23 @@ export type Tent = {
   /** The gates that take a paper instead. */
   readonly papers: ReadonlySet<string>;
   /** The gates of the way down the calls, with their place. */
-  readonly gates: readonly { readonly gate: string; readonly at: number }[];
+  readonly gates: readonly GateAt[];
+  readonly gatesIn: ReadonlyMap<string, readonly GateAt[]>;
   readonly work: ReadonlyMap<string, Work | null>;
   readonly conditions: ReadonlyMap<Work, readonly ConditionRow[]>;
   /** For each call under a load: the count in that it belongs to. */
   readonly block: ReadonlyMap<string, string>;
 };
 
+/** A gate, and the place of its call among the calls. */
+export type GateAt = { readonly gate: string; readonly at: number };
+
 export function tentOf(frozen: Frozen): Tent {
   const all = [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()];
   const order = frozen.script.steps.map((s) => s.id);
   const rows = tableFor(frozen.brief, frozen.plan);
   const works = [...new Set(CONDITIONS.flatMap(({ over }) => over))];
+  const gates = order.flatMap((gate, at) => (rows.has(gate) ? [{ gate, at }] : []));
   const asking = [...all.flatMap((s) => (s.gate ? [s.gate] : [])), ...frozen.script.conditions.map((c) => c.gate)];
   return {
     frozen,
@@ -40,7 +45,8 @@ export function tentOf(frozen: Frozen): Tent {
     calls: new Map(all.map((s) => [stateKey(s.id), s])),
     good: new Map(asking.map((gate) => [gate.id, JSON.stringify(goodValue(gate.check))] as const)),
     papers: new Set(asking.flatMap(({ id, paper }) => (paper === null ? [] : [id]))),
-    gates: order.flatMap((gate, at) => (rows.has(gate) ? [{ gate, at }] : [])),
+    gates,
+    gatesIn: new Map(PHASES.map((phase) => [phase, gates.filter(({ gate }) => rows.get(gate)!.phase === phase)])),
     work: new Map(all.map(({ id }) => [id, workByHand(id)])),
     conditions: new Map(works.map((work) => [work, CONDITIONS.filter(({ over }) => over.includes(work))])),
     block: new Map(order.flatMap((id) => (blockOf(id) ? [[id, blockOf(id)!] as const] : []))),
@@ -103,9 +109,11 @@ export type Stands = "good" | "open" | "bad" | "old" | "samePerson" | "unseen" |
 const texts = new WeakMap<object, string>();
 /** A value as JSON: the same one is asked about at every command. */
 function written(value: object): string {
-  const known = texts.get(value) ?? JSON.stringify(value);
-  texts.set(value, known);
-  return known;
+  const known = texts.get(value);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(value);
+  texts.set(value, text);
+  return text;
 }
 
 const PAPER_TEXT = JSON.stringify(PAPER);
@@ -128,7 +136,25 @@ export function answered(tent: Tent, job: Job, gate: string): Stands {
   return row?.notBy && !answers[row.notBy] ? "open" : "good";
 }
 
-/** The same with its age; `since` is when this session began. */
+type Answers = Job["snapshot"]["context"]["answers"];
+type Unsettled = GateAt & { readonly is: Stands };
+const unsettledBy = new WeakMap<Tent, WeakMap<Answers, readonly Unsettled[]>>();
+/** The gates on the way down the calls that are not answered well, conditions aside. Kept, as most commands change no answer. */
+export function unsettled(tent: Tent, job: Job): readonly Unsettled[] {
+  const { answers } = job.snapshot.context;
+  const byAnswers = unsettledBy.get(tent) ?? new WeakMap<Answers, readonly Unsettled[]>();
+  unsettledBy.set(tent, byAnswers);
+  const known = byAnswers.get(answers);
+  if (known) return known;
+  const all = tent.gates.flatMap(({ gate, at }): Unsettled[] => {
+    const is = CONDITION.has(gate) ? "good" : answered(tent, job, gate);
+    return is === "good" ? [] : [{ gate, at, is }];
+  });
+  byAnswers.set(answers, all);
+  return all;
+}
+
+/** How a gate stands, its age too; `since` is when this session began. */
 export function stands(tent: Tent, job: Job, gate: string, at: number, since = 0): Stands {
   const is = answered(tent, job, gate);
   if (is !== "good") return is;

@@ -171,8 +171,17 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit]`);
 }
 
-/** Ticks off the whole list on its own page, and comes back to the guide. */
+/** So many lines of a list are ticked by a thumb. */
+const LINES_TICKED = 3;
+
+/** Ticks off what is left of the list on its own page, and comes back to the guide; the most of it is counted without a screen. */
 async function countAll(page: Page, world: OnJob): Promise<void> {
+  const { gate, entry, people } = await world.state();
+  const left = Object.entries(gate!.want as Record<string, number>).filter(([item]) => !(item in gate!.given));
+  const value = { kind: "counts", n: Object.fromEntries(left.slice(LINES_TICKED)) };
+  const lead = people.find((p) => p.role === "lead")!.id;
+  if (left.length > LINES_TICKED)
+    await world.say({ as: lead, key: `counted-${entry}`, seen: entry, type: "answer", gate: gate!.id, value });
   const guide = page.url();
   await page.goto(`${world.url}jobs/${world.job}/truck`);
   const open = page.locator(".line:not(.counted) .all-on button");

@@ -45,7 +45,7 @@ export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
     const read = Object.entries(ft);
     return read.length > 0 && read.every(([name, n]) => (LENGTHS as readonly string[]).includes(name) && Number.isFinite(n) && n > 0);
   },
-  meetsLimit: (check, { ft }) => squared(ft, check).is === "square",
+  meetsLimit: (check, { ft }) => fitted(check, ft).is === "square",
   parts: {
     of: ({ ft }) => ft,
     merge: (before, value) => ({ ...value, ft: { ...before.ft, ...value.ft } }),
@@ -54,7 +54,7 @@ export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
   },
   // Five fix the corners and cannot show a misread: the sixth is waited for, and "next" goes on without it.
   isSettled: (_, { ft }) => Object.keys(ft).length === LENGTHS.length,
-  finding: (check, { ft }) => ({ kind: "lengths", squared: squared(ft, check) }),
+  finding: (check, { ft }) => ({ kind: "lengths", squared: fitted(check, ft) }),
   tile: (check, given) => ({
     input: "readings",
     fields: { kind: "lengths" },
@@ -63,6 +63,16 @@ export const lengths: CheckKind<LengthsCheck, LengthsValue, LengthsFinding> = {
   }),
   expects: (check) => ({ expects: "lengths", wantFt: wantedFt(check) }),
 };
+
+const fits = new WeakMap<LengthsCheck, WeakMap<LengthsValue["ft"], Squared>>();
+/** The figure that fits the lengths. The same ones are looked at whenever it is asked what is missing, and a fit takes a while. */
+function fitted(check: LengthsCheck, ft: LengthsValue["ft"]): Squared {
+  const ofCheck = fits.get(check) ?? new WeakMap<LengthsValue["ft"], Squared>();
+  fits.set(check, ofCheck);
+  const fit = ofCheck.get(ft) ?? squared(ft, check);
+  ofCheck.set(ft, fit);
+  return fit;
+}
 
 function wantedFt({ want }: LengthsCheck): Readonly<Record<string, number>> {
   return Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(want, name)]));
@@ -77,7 +87,7 @@ function rowOf(name: LengthName, { want, inPer50Ft }: LengthsCheck, readFt: numb
 
 /** The first that was not read; once all were, the one that may have been misread. */
 function nextOf(check: LengthsCheck, ft: LengthsValue["ft"]): LengthName {
-  const found = squared(ft, check);
+  const found = fitted(check, ft);
   const suspect = "suspect" in found ? found.suspect?.name : undefined;
   return LENGTHS.find((name) => ft[name] === undefined) ?? suspect ?? "AB";
 }
