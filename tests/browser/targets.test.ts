@@ -32,14 +32,16 @@ const troubles = (page: Page) =>
     return [...small, ...close, ...(document.documentElement.scrollWidth > innerWidth ? ["wider than the screen"] : [])];
   });
 
+/** A color scheme moves nothing: what can be hit is looked at once a size, what can be read in both schemes. */
 async function expectFitForGloves(page: Page, where: string): Promise<void> {
-  for (const viewport of [PHONE, DESK])
-    for (const colorScheme of ["light", "dark"] as const) {
-      await page.setViewportSize(viewport);
-      await page.emulateMedia({ colorScheme });
-      expect(await troubles(page), `${where}, ${viewport.width}, ${colorScheme}`).toEqual([]);
-      expect((await leastContrast(page)).ratio, `${where}, ${colorScheme}`).toBeGreaterThanOrEqual(7);
-    }
+  for (const viewport of [PHONE, DESK]) {
+    await page.setViewportSize(viewport);
+    expect(await troubles(page), `${where}, ${viewport.width}`).toEqual([]);
+  }
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect((await leastContrast(page)).ratio, `${where}, ${colorScheme}`).toBeGreaterThanOrEqual(7);
+  }
 }
 
 describe("what a gloved thumb hits is what it was meant for", () => {

@@ -5,6 +5,8 @@ import Database from "libsql";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
+
+import type { Stored } from "../../server/journal/journal.ts";
 import { JournalUnusable, openJournal } from "../../server/journal/open-file.ts";
 import { appendUntilKilled } from "../support/append-loop.ts";
 import { asStored, chainOf } from "../support/entries.ts";
@@ -157,6 +159,9 @@ it("a name that is no longer text is read as well as it can be", async () => {
 
 it("any few bytes changed anywhere: turned away untouched, or the chain says what is wrong, or nothing of the record is", async () => {
   const sound = readFileSync(join(atRest, "data.db"));
+  // Bytes as text: a matcher goes through them one by one, which takes longer than all the rest.
+  const written = ({ bytes, ...row }: Stored) => JSON.stringify([row, Buffer.from(bytes).toString("latin1")]);
+  const whole = asStored(record).map(written);
   const place = fc.oneof(fc.nat(sound.length - 1), fc.nat(8191));
   await fc.assert(
     fc.asyncProperty(fc.array(fc.tuple(place, fc.integer({ min: 1, max: 255 })), { minLength: 1, maxLength: 4 }), async (changes) => {
@@ -168,7 +173,7 @@ it("any few bytes changed anywhere: turned away untouched, or the chain says wha
       try {
         const journal = openJournal(file);
         const rows = await journal.read("job-1");
-        if (verifyChain(rows).holds) expect(rows).toEqual(asStored(record));
+        if (verifyChain(rows).holds) expect(rows.map(written)).toEqual(whole);
         await journal.close();
       } catch (error) {
         if (!(error instanceof JournalUnusable)) throw error;

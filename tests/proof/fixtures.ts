@@ -53,7 +53,14 @@ export const middleBrief = (): Brief =>
     use: { occupants: null, permit: "unknown", fabricCertificate: "notRequired", walls: false, hungLoads: true },
   });
 
-export const frozenOf = (brief: Brief): Frozen => freeze(brief);
+const frozen = new Map<string, Frozen>();
+/** The same brief is frozen once: the chart of a frozen job takes longer to make than most tests to run. */
+export function frozenOf(brief: Brief): Frozen {
+  const text = JSON.stringify(brief);
+  const known = frozen.get(text) ?? freeze(brief);
+  frozen.set(text, known);
+  return known;
+}
 export const opened = (brief: Brief): Job => openJob(frozenOf(brief), START);
 
 /** A command as the server would hand it on. */
