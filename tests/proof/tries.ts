@@ -44,19 +44,23 @@ const answerer = (tent: Tent, gate: string): Role => (tent.rows.get(gate)?.notBy
 
 const ALWAYS: readonly Try[] = [
   press("next", { type: "next" }),
-  press("next from an old screen", { type: "next" }, "lead", { behind: true }),
   press("next after 11 minutes", { type: "next" }, "deputy", { after: 11 * MINUTE }),
   press("next after a day", { type: "next" }, "lead", { after: 25 * HOUR }),
-  press("next on a clock that ran back", { type: "next" }, "lead", { after: -HOUR, dropped: true }),
-  press("next by crew", { type: "next" }, "crew"),
   press("back", { type: "back" }),
-  press("back by crew", { type: "back" }, "crew"),
   press("hold by a trainee", { type: "hold" }, "trainee"),
   press("wait by a trainee", { type: "pause" }, "trainee"),
   press("carry on", { type: "carryOn", became: null }),
-  press("carry on by crew", { type: "carryOn", became: null }, "crew"),
   press("make safe by a trainee", { type: "makeSafe", because: "a ring tore" }, "trainee"),
   press("stand down", { type: "standDown", because: "called off" }),
+];
+
+/** Refused wherever the job stands, for who says it or for when: by guards that come first and read nothing that makes a state strange. */
+const NEVER: readonly Try[] = [
+  press("next from an old screen", { type: "next" }, "lead", { behind: true }),
+  press("next on a clock that ran back", { type: "next" }, "lead", { after: -HOUR, dropped: true }),
+  press("next by crew", { type: "next" }, "crew"),
+  press("back by crew", { type: "back" }, "crew"),
+  press("carry on by crew", { type: "carryOn", became: null }, "crew"),
   press("stand down by crew", { type: "standDown", because: "called off" }, "crew"),
 ];
 
@@ -76,27 +80,32 @@ export function tries(tent: Tent, node: Node): Try[] {
   const { context } = job.snapshot;
   const now = context.lastAt + SECOND;
   const call = callOf(tent, job);
-  const all = [...ALWAYS];
+  const inOrder = strangeness(tent, node) === 0;
+  const all = inOrder ? [...ALWAYS, ...NEVER] : [...ALWAYS];
   const asked = missingByHand(tent, job, memory, now);
   const id = call?.id ?? tent.order[0]!;
   const other = tent.gates.find(({ gate }) => gate !== id && gate !== asked && !isCondition(tent, gate))!.gate;
+  const waive: Intent = { type: "waive", gate: call?.gate?.id ?? asked ?? other, because: "nobody kneels" };
   all.push(
-    press("answer of another call", { type: "answer", gate: other, value: { kind: "yesNo", yes: true } }),
-    press("waiver of another call", { type: "waive", gate: other, because: "late" }),
-    press("waive", { type: "waive", gate: call?.gate?.id ?? asked ?? other, because: "nobody kneels" }),
-    press("waive by crew", { type: "waive", gate: call?.gate?.id ?? asked ?? other, because: "nobody kneels" }, "crew"),
+    press("waive", waive),
     press("warning: none, at any call", { type: "answer", gate: "warning", value: { kind: "yesNo", yes: true } }, "competent"),
   );
+  if (inOrder)
+    all.push(
+      press("answer of another call", { type: "answer", gate: other, value: { kind: "yesNo", yes: true } }),
+      press("waiver of another call", { type: "waive", gate: other, because: "late" }),
+      press("waive by crew", waive, "crew"),
+      ...disturbed(tent, node),
+    );
   const { gates } = indexOf(tent.frozen.script);
   const own = call?.gate ?? null;
-  if (own) all.push(...answersTo(tent, node, own));
+  if (own) all.push(...answersTo(tent, node, own), ...(inOrder ? notAnswersTo(tent, own) : []));
   const missing = asked === null || asked === own?.id ? undefined : gates.get(asked);
   if (missing && missing.check.kind !== "wind" && missing.check.kind !== "quiet") all.push(...shortAnswersTo(tent, missing));
   const held = attentionState(job) !== "working";
-  if (strangeness(tent, node) === 0) all.push(...disturbed(tent, node));
-  if (!held && strangeness(tent, node) <= 1)
+  if (!held && strangeness(tent, node) <= 1) all.push(press("calm reading", wind(8, now)));
+  if (inOrder)
     all.push(
-      press("calm reading", wind(8, now)),
       press("calm reading from the future", wind(8, now + MINUTE)),
       press("calm reading by crew, not allowed", wind(8, now), "crew"),
     );
@@ -145,11 +154,15 @@ function answersTo(tent: Tent, { job }: Node, gate: Gate): Try[] {
     ...papersTo(tent, id, { shown: shownAt(job, id), by }).map(({ as, role, ...more }) => answer(as, PAPER, role, more)),
     answer("bad answer", badValue(gate.check), by),
     answer("answer: not known", { kind: "unknown" }, by),
-    answer("answer of another kind", oddValue(gate.check), by),
-    answer("answer by a trainee, not allowed", good, "trainee"),
-    answer("answer by the manager, not allowed", good, "manager"),
   ];
 }
+
+/** Refused at any time. */
+const notAnswersTo = (tent: Tent, { id, check }: Gate): Try[] => [
+  press("answer of another kind", { type: "answer", gate: id, value: oddValue(check) as never }, answerer(tent, id)),
+  press("answer by a trainee, not allowed", { type: "answer", gate: id, value: goodOf(tent, id) }, "trainee"),
+  press("answer by the manager, not allowed", { type: "answer", gate: id, value: goodOf(tent, id) }, "manager"),
+];
 
 /** What was opened again, or what the next work needs. */
 const shortAnswersTo = (tent: Tent, { id, check }: Gate): Try[] => [
