@@ -14,6 +14,8 @@
  *   are reached, but nothing is tried on them.
  * - On a way out only the straight path is walked for every call it was left from. All else is tried there, and its strange
  *   variants are explored, once for each phase it was left from: no rule of a way out but "going on" reads where it was left.
+ * - A strange state is tried in full at one call of each kind: one edge, pole line or seam half among its like. At the others it
+ *   is walked straight on from. States in order are tried in full at every call.
  * - Whatever goes wrong, and the passing of time, is tried on every state that is in order. Amendments are tried at the first
  *   call of a phase and with people under, and judged, not followed: amendments.test.ts walks on from one at every call.
  * - A command on a clock that ran back is judged and not followed; so is going back out of a strike, and further back than
@@ -86,7 +88,7 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
   const found = new Map<Invariant, string>();
   const seen = new Set(nodes.map((node) => stateKey(tent, node)));
   const readBack = new Set<string>();
-  const ways = new Set<string>();
+  const tried = new Set<string>();
   let trials = 0;
 
   const report = (invariant: Invariant, node: Node, as: string, trouble: string) => {
@@ -103,7 +105,7 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
     const node = nodes[i]!;
     const trouble = deadEnd(tent, node, attempt);
     if (trouble) report(NO_DEAD_END, node, "truthful answers", trouble);
-    for (const t of onWayOutAlready(tent, node, ways) ? straightOn(tent, node) : tries(tent, node)) {
+    for (const t of triedAlready(tent, node, tried) ? straightOn(tent, node) : tries(tent, node)) {
       const next = attempt(node, t);
       if (!next) continue;
       if (next.job.snapshot.context.proposed) settle(next, node, attempt);
@@ -119,14 +121,15 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
   return { nodes, calls: new Set(nodes.flatMap((n) => callOf(tent, n.job)?.id ?? [])), trials, found };
 }
 
-/** Whether a way out was tried in full at this call and in this state, left from this phase. */
-function onWayOutAlready(tent: Tent, node: Node, ways: Set<string>): boolean {
+/** Whether a strange state was tried in full at another call of the same kind; on a way out, at this one, left from the same phase. */
+function triedAlready(tent: Tent, node: Node, tried: Set<string>): boolean {
   const { resumeAt } = node.job.snapshot.context;
-  if (resumeAt === null) return false;
-  const call = tent.frozen.script.steps[tent.place.get(resumeAt)!]!;
-  const key = stateKey(tent, node).replace(resumeAt, call.phase);
-  const known = ways.has(key);
-  ways.add(key);
+  if (resumeAt === null && strangeness(tent, node) === 0) return false;
+  const left = resumeAt === null ? null : tent.frozen.script.steps[tent.place.get(resumeAt)!]!.phase;
+  const parts = stateKey(tent, node).split(/([|=,])/);
+  const key = parts.map((part) => (part === resumeAt ? left : (tent.kinds.get(part) ?? part))).join("");
+  const known = tried.has(key);
+  tried.add(key);
   return known;
 }
 

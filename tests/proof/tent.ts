@@ -21,6 +21,8 @@ export type Tent = {
   /** The gates of the way down the calls, with their place. */
   readonly gates: readonly GateAt[];
   readonly gatesIn: ReadonlyMap<string, readonly GateAt[]>;
+  /** Calls that are each other's like: in the same words, between the same, with the same answer. */
+  readonly kinds: ReadonlyMap<string, string>;
   readonly work: ReadonlyMap<string, Work | null>;
   readonly conditions: ReadonlyMap<Work, readonly ConditionRow[]>;
   /** For each call under a load: the count in that it belongs to. */
@@ -47,11 +49,14 @@ export function tentOf(frozen: Frozen): Tent {
     papers: new Set(asking.flatMap(({ id, paper }) => (paper === null ? [] : [id]))),
     gates,
     gatesIn: new Map(PHASES.map((phase) => [phase, gates.filter(({ gate }) => rows.get(gate)!.phase === phase)])),
+    kinds: new Map(frozen.script.steps.map((step, i, steps) => [step.id, [i - 1, i, i + 1].map((n) => likeOf(steps[n])).join(" then ")])),
     work: new Map(all.map(({ id }) => [id, workByHand(id)])),
     conditions: new Map(works.map((work) => [work, CONDITIONS.filter(({ over }) => over.includes(work))])),
     block: new Map(order.flatMap((id) => (blockOf(id) ? [[id, blockOf(id)!] as const] : []))),
   };
 }
+
+const likeOf = (step: Step | undefined) => (step ? `${step.wordsKey} ${step.gate?.check.kind} ${step.gate?.hard} ${step.work}` : "");
 
 export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => pattern.test(id))?.[1] ?? null;
 

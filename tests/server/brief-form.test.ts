@@ -54,9 +54,9 @@ describe("a tent through its form", () => {
         expect(checked).toStrictEqual({ spec });
         expect(digest.of("spec" in checked && checked.spec)).toBe(digest.of(spec));
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
-    expect(Math.min(ringed, shifted, given)).toBeGreaterThan(20);
+    expect(Math.min(ringed, shifted, given)).toBeGreaterThan(10);
   });
   it("says nothing of rings and corners where the cloth and the site said nothing", () => {
     expect(Object.keys(specOf({}))).not.toContain("rings");

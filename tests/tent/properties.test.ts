@@ -15,7 +15,7 @@ const forEveryTent = (holds: (plan: TentPlan) => void) =>
       const checked = checkSpec(input);
       if ("spec" in checked) holds(planTent(checked.spec));
     }),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 
 const area = ({ at }: Piece) => at.widthFt * at.lengthFt;

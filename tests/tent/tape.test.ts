@@ -31,7 +31,7 @@ const tents = fc
 const forEveryTent = (holds: (plan: TentPlan) => void) =>
   fc.assert(
     fc.property(tents, (input) => holds(planOf(input))),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
 
 const TINY = 3e-6;
