@@ -67,20 +67,17 @@ function words(gate: GateState, state: GuideState): string[] {
 
 const NEXT = ".dock .main button";
 
-/** What sort of thing is asked, as far as a screen goes: the phase, and the answer that is wanted. */
-function sortOf({ phase, gate }: Stand): string {
-  if (!isOpen(gate)) return `${phase}, nothing asked`;
-  return `${phase}, ${gate.check.kind}${gate.hard ? ", hard" : ""}${gate.notBy === null ? "" : ", of somebody else"}`;
+/** What sort of answer is wanted, as far as a screen goes. */
+function sortOf({ gate }: Stand): string {
+  if (!isOpen(gate)) return "nothing asked";
+  return `${gate.check.kind}${gate.hard ? ", hard" : ""}${gate.notBy === null ? "" : ", of somebody else"}`;
 }
 const isOpen = (gate: GateStand | null): gate is GateStand => gate !== null && gate.status !== "good" && gate.status !== "waived";
-/** So many of each are gone through by hand: one spoken, one pressed. */
-const BY_HAND = 2;
-
 /** A crew on the demo job, each with a phone of their own. */
 class Crew {
   private readonly phones = new Map<string, Page>();
-  /** How many of each sort of call were gone through by hand. */
-  private readonly byHand = new Map<string, number>();
+  /** What was gone through by hand: each sort of call spoken once a phase, and pressed once in the whole raise. */
+  private readonly byHand = new Set<string>();
   readonly refused = new Set<string>();
   spoken = 0;
   pressed = 0;
@@ -93,18 +90,21 @@ class Crew {
     return page;
   }
 
-  private handled = (state: Stand) => this.byHand.get(sortOf(state)) ?? 0;
+  /** What by hand is still to be tried here, if anything. */
+  private untried = (state: Stand): string | undefined =>
+    [`${state.phase}, ${sortOf(state)}, spoken`, `${sortOf(state)}, pressed`].find((way) => !this.byHand.has(way));
 
   /**
-   * To where `stop` holds, by voice and buttons: the first of each sort is spoken, each answer read back and confirmed, and
-   * the second is pressed. A sort that was gone through twice is done without a screen of its own; the phones follow.
+   * To where `stop` holds, by voice and buttons: the first of each sort in a phase is spoken, each answer read back and
+   * confirmed, and one of each sort is pressed. The rest is done without a screen of its own; the phones follow.
    */
   async raise(stop: (state: Stand) => boolean): Promise<void> {
     for (let n = 0; n < 1000; n++) {
-      const { state: stand } = await drive(world.state, world.say, (s) => stop(s) || this.handled(s) < BY_HAND);
+      const { state: stand } = await drive(world.state, world.say, (s) => stop(s) || this.untried(s) !== undefined);
       if (stop(stand)) return;
-      const aloud = this.handled(stand) === 0;
-      this.byHand.set(sortOf(stand), this.handled(stand) + 1);
+      const way = this.untried(stand)!;
+      const aloud = way.endsWith("spoken");
+      this.byHand.add(way);
       const lead = await this.phoneOf("p1", stand.revision);
       if (isOpen(stand.gate)) {
         await this.refusedOnce(lead, stand.phase);
@@ -193,7 +193,7 @@ describe("the demo job on phones", () => {
 
     await crew.raise((s) => s.phase === "standing");
     expect(crew.spoken).toBeGreaterThan(25);
-    expect(crew.pressed).toBeGreaterThanOrEqual(20);
+    expect(crew.pressed).toBeGreaterThanOrEqual(9);
 
     await page.goto(`${world.url}jobs/${world.job}?as=p1`);
     const { state } = await play(page, world, () => false, crew.refused);
