@@ -1,4 +1,4 @@
-import type { ToolItem } from "./tools.ts";
+import { TOOLS, type ToolItem } from "./tools.ts";
 import type { KitItem } from "./types.ts";
 
 /** Anything on the truck. */
@@ -74,23 +74,9 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "extinguisher",
   "stakePuller",
 ];
+const isTool = (item: LoadItem): item is ToolItem => (TOOLS as readonly string[]).includes(item);
 /** The parts of a tent in the same order: the yard may say what spares they get and what one weighs. */
-export const ORDER_OF_USE: readonly KitItem[] = [
-  "perimeterStake",
-  "stakePlate",
-  "perimeterStrap",
-  "wholeTop",
-  "splitEndPiece",
-  "endPiece",
-  "midPiece",
-  "cornerPole",
-  "sidePole",
-  "quarterPole",
-  "centerPole",
-  "polePlate",
-  "interiorStake",
-  "interiorStrap",
-];
+export const ORDER_OF_USE: readonly KitItem[] = ORDER_ON_SITE.filter((item): item is KitItem => !isTool(item));
 /** Whether something is part of the tent. Walls, ground cloths and tools are not: nobody says what they weigh. */
 export const isTentPart = (item: string): item is KitItem => (ORDER_OF_USE as readonly string[]).includes(item);
 

@@ -70,8 +70,9 @@ it("spare quarter poles and base plates go along with a tent that has any", () =
   for (const item of ["quarterPole", "polePlate"]) expect(load.find((line) => line.item === item)!.spares).toBe(1);
 });
 
-it("the order on site has the parts of the tent in their own order, each thing once", () => {
-  expect(ORDER_ON_SITE.filter(isTentPart)).toEqual(ORDER_OF_USE);
+it("the order on site has every part of a tent and every tool, each once", () => {
+  const parts = [eighty, forty, hundred].flatMap((tent) => frozenFor(tent).plan.kit.map(({ item }) => item));
+  expect(ORDER_OF_USE).toEqual(expect.arrayContaining([...new Set(parts)]));
   expect(new Set(ORDER_ON_SITE).size).toBe(ORDER_ON_SITE.length);
   const all = toolsOf(needs).concat(toolsOf({ ...needs, longestFt: 300 }));
   expect([...new Set(all.map((line) => line.item as string))].sort()).toEqual(ORDER_ON_SITE.filter((item) => !isTentPart(item)).sort());
