@@ -3,7 +3,7 @@ import { opened, press, type World } from "../support/browser.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened("talk.headcount", "overhead.1", "baseline", "corner.first");
+  world = await opened("talk.headcount", "sheet.atHand", "overhead.1", "baseline", "corner.first");
 });
 afterAll(() => world.close());
 
@@ -30,6 +30,14 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect(main.height).toBeGreaterThanOrEqual(96);
     expect(main.width).toBeGreaterThanOrEqual(320);
     expect(await page.locator(".dock button:visible, .dock a:visible").count()).toBeLessThanOrEqual(4);
+  });
+
+  it("the first call is read whole before anybody holds the screen", async () => {
+    const page = await world.show(`jobs/${world.at("sheet.atHand").job}`);
+    const at = (selector: string) => page.locator(selector).evaluate((e) => e.getBoundingClientRect().toJSON() as DOMRect);
+    expect((await at(".call h1")).bottom).toBeLessThanOrEqual((await at(".dock.who")).top);
+    await page.locator(".dock.who button").last().click();
+    await page.locator(".dock .main button").waitFor();
   });
 
   it("a count is put in with the big keys", async () => {
