@@ -35,17 +35,17 @@ describe("equal diagonals alone", () => {
   test("do not make a trapezoid square: both marks of the short side have to move out", () => {
     const trapezoid = { AB: 120, BC: 60 + 1 / 96, CD: 118, DA: 60 + 1 / 96, AC: 133 + 3.25 / 12, BD: 133 + 3.25 / 12 };
     expect(found(trapezoid)).toMatchObject({ is: "out", checked: true });
-    expect(says(trapezoid)).toBe("Not square. Hold A and the line A to B. C: 12 in out. D: 12 in out.");
+    expect(says(trapezoid)).toBe("Not square. Hold A and the line A to B. C: 12 in outward. D: 12 in outward.");
   });
 });
 
 describe("the moves, with A and the line A to B fixed", () => {
   test.each([
-    ["C", 3.5, -1, "C: 3 1/2 in toward B's side and 1 in out."],
-    ["C", -3.5, 1, "C: 3 1/2 in away from B's side and 1 in in."],
-    ["C", 0, -6, "C: 6 in out."],
-    ["D", 5, 2, "D: 5 in toward A's side and 2 in out."],
-    ["D", -5, -2, "D: 5 in away from A's side and 2 in in."],
+    ["C", 3.5, -1, "C: 3 1/2 in toward B's side and 1 in outward."],
+    ["C", -3.5, 1, "C: 3 1/2 in away from B's side and 1 in inward."],
+    ["C", 0, -6, "C: 6 in outward."],
+    ["D", 5, 2, "D: 5 in toward A's side and 2 in outward."],
+    ["D", -5, -2, "D: 5 in away from A's side and 2 in inward."],
     ["B", 0, 4, "B: 4 in toward A, along the baseline."],
     ["B", 0, -4, "B: 4 in away from A, along the baseline."],
   ] as const)("%s off by %d in across and %d in along: %s", (corner, acrossIn, alongIn, words) => {

@@ -28,11 +28,11 @@ it.each([
   ["3 in away from D's side", "3 inches away from Delta's side"],
   ["A to B is 80 ft.", "Alpha to Bravo is 80 feet."],
   ["Lay end piece A, 1 of 5.", "Lay end piece Alpha, 1 of 5."],
-  ["Hold A and the line A to B. C: 1 in out.", "Hold Alpha and the line Alpha to Bravo. Charlie: 1 inch out."],
+  ["Hold A and the line A to B. C: 1 in outward.", "Hold Alpha and the line Alpha to Bravo. Charlie: 1 inch outward."],
   ["A person or rope holds the foot.", "A person or rope holds the foot."],
   ["Stand it. A rope holds it.", "Stand it. A rope holds it."],
   ["Refused: A stake is short.", "Refused: A stake is short."],
-  ["A: 3 in out.", "Alpha: 3 inches out."],
+  ["A: 3 in outward.", "Alpha: 3 inches outward."],
   ["Center pole C1, quarter Q4", "Center pole C1, quarter Q4"],
   ["D-ring, C-clamp", "D-ring, C-clamp"],
 ])("%s is spoken as: %s", (written, spoken) => expect(aloud(written)).toBe(spoken));

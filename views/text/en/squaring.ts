@@ -53,9 +53,9 @@ export function moveText({ corner, acrossIn, alongIn }: Move): string {
 const baseline = (alongIn: number) => `${inches(Math.abs(alongIn))} ${alongIn > 0 ? "away from A" : "toward A"}, along the baseline`;
 const across = (corner: "C" | "D", byIn: number) =>
   byIn === 0 ? null : `${inches(Math.abs(byIn))} ${byIn < 0 ? "toward" : "away from"} ${BESIDE[corner]}'s side`;
-/** C's end is the far one, D's the near one: out is away from the tent. */
+/** C's end is the far one, D's the near one; outward is away from the tent. */
 const out = (corner: "C" | "D", byIn: number) =>
-  byIn === 0 ? null : `${inches(Math.abs(byIn))} ${byIn > 0 === (corner === "C") ? "out" : "in"}`;
+  byIn === 0 ? null : `${inches(Math.abs(byIn))} ${byIn > 0 === (corner === "C") ? "outward" : "inward"}`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Words of the form that takes lengths, one at a time. */
