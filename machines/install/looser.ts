@@ -51,7 +51,21 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
   ];
   return [
     ...[...new Set(sheet)].map((field): Looser => ({ field, paper: "sheet" })),
-    ...(is.ticket.toleranceIn < was.ticket.toleranceIn ? [{ field: "ticket.toleranceIn", paper: "ticket" } as const] : []),
+    ...ticketSaysLess(was.ticket, is.ticket).map((field): Looser => ({ field: `ticket.${field}`, paper: "ticket" })),
+  ];
+}
+
+/** Stakes nearer to a mark, days on which it was not in force, and utilities whose lines are gone or that nobody asks any more. */
+function ticketSaysLess(was: Brief["ticket"], is: Brief["ticket"]): string[] {
+  const gone = was.utilities.filter(({ kind, marked }) => {
+    const now = is.utilities.find((utility) => utility.kind === kind);
+    return !now || (marked && !now.marked);
+  });
+  return [
+    ...(is.toleranceIn < was.toleranceIn ? ["toleranceIn"] : []),
+    ...(is.validFrom < was.validFrom ? ["validFrom"] : []),
+    ...(is.validTo > was.validTo ? ["validTo"] : []),
+    ...gone.map(({ kind }) => `utilities.${kind}.marked`),
   ];
 }
 

@@ -6,7 +6,7 @@ import { looserIn } from "../../machines/install/looser.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { refusalText } from "../../views/text/en/refusals.ts";
-import { briefOf, frozenOf, SMALL } from "../proof/fixtures.ts";
+import { briefOf, DAY, frozenOf, SMALL, START } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 
 /** A sheet that gives every figure, stricter than what is usual. */
@@ -131,6 +131,27 @@ describe("a ticket", () => {
       refused: [{ why: "looserLimit", paper: "ticket", fields: ["ticket.toleranceIn"] }],
     });
     expect(crew.say({ type: "amend", because: "new ticket", to: near("DIG-26-1240") })).toEqual({ did: "proposed" });
+  });
+  const marked = [
+    { kind: "gas", marked: true },
+    { kind: "water", marked: false },
+  ] as const;
+  it.each([
+    ["a utility with lines to have none", { utilities: [{ kind: "gas", marked: false }, marked[1]] }, ["ticket.utilities.gas.marked"]],
+    ["a utility to be off the list", { utilities: [marked[0]] }, ["ticket.utilities.water.marked"]],
+    ["itself hold for longer", { validTo: START + 61 * DAY }, ["ticket.validTo"]],
+    ["itself hold from earlier on", { validFrom: START - 2 * DAY }, ["ticket.validFrom"]],
+  ] as const)("lets %s only under a number of its own", (_what, ticket, looser) => {
+    const to = (number: string) => frozenOf(given({ ticket: { ...ticket, number } }));
+    const { number } = strict.brief.ticket;
+    expect(new Crew(strict.brief).say({ type: "amend", because: "they called", to: to(number) })).toEqual({
+      refused: [{ why: "looserLimit", paper: "ticket", fields: looser }],
+    });
+    expect(new Crew(strict.brief).say({ type: "amend", because: "new ticket", to: to(`${number} update 1`) })).toEqual({ did: "proposed" });
+  });
+  it("lets a utility without lines have some, or one more stand on it, and itself end earlier", () => {
+    const utilities = [marked[0], { kind: "water", marked: true }, { kind: "sewer", marked: false }] as const;
+    expect(fields(frozenOf(given({ ticket: { utilities, validTo: START + 59 * DAY } })))).toEqual([]);
   });
   it("is no paper for a stake", () => {
     const to = frozenOf(given({ ticket: { number: "DIG-26-1240" }, sheet: { stakeDiameterIn: 1 } }));

@@ -148,7 +148,6 @@ export const errors = {
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
   noSuchWind: `That's not a wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and the gust is at least the wind. Say it again.`,
-  whichWay: "Which way does it lean? Say in or out.",
   nothingHeard: "Heard nothing. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is somewhere else. ${ask}`,

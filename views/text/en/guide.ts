@@ -13,7 +13,6 @@ export const guide = {
   yes: "Yes",
   no: "No",
   unknown: "Don't know",
-  noneHere: "None here",
   why: "Why",
   wrong: "What goes wrong",
   well: "How it is done well",

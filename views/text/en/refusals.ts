@@ -81,7 +81,7 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "olderReading":
       return "There's a newer reading. That one wasn't used.";
     case "looserLimit":
-      return `Looser limits need a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
+      return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
     case "noProposal":
       return "No change is waiting for that.";
     case "sameAsProposer":
