@@ -5,6 +5,8 @@ import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
+import { hurtState } from "../../views/parts/hurt-state.ts";
+import { HurtLive } from "../../views/parts/page.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { Words } from "../../views/text/words.ts";
 import { readAmendment, refuseIfClosed } from "../input/amendment.ts";
@@ -46,7 +48,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const amending = async (c: Context) => ({
     action: `/jobs/${c.req.param("id")}/amend`,
     newKey: newId,
-    amending: true,
+    amending: c.req.param("id")!,
     hurt: await hurtOn(c, liveJobs),
   });
   /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
@@ -107,6 +109,16 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     return follow(c, hub, id, async () => {
       const state = guide(c, await liveJobs.load(id), on);
       return { entry: state.entry, html: await (<Live {...first} guide={state} notice={null} />).toString() };
+    });
+  });
+  // For the pages that stay as they are otherwise: somebody hurt stands on each of them at once.
+  app.get("/jobs/:id{[\\w-]+}/hurt/live", async (c) => {
+    const id = c.req.param("id");
+    const words = c.get("words");
+    await liveJobs.load(id);
+    return follow(c, hub, id, async () => {
+      const live = await liveJobs.load(id);
+      return { entry: live.entries.at(-1)!.entry.no, html: await (<HurtLive hurt={hurtState(live, words)} words={words} />).toString() };
     });
   });
   return app;

@@ -40,4 +40,21 @@ describe("somebody is hurt", () => {
     expect(await page.inputValue(".dock .became input[name=became]")).toBe("cut hand");
     await press(page, ".dock .main button");
   });
+
+  it("comes up by itself on pages that stay as they are otherwise, and what is typed there stays", async () => {
+    // What was cut off above on purpose.
+    world.troubles.splice(0);
+    const pages = await Promise.all(
+      ["more", "plan", "layout", "time", "record", "amend", "discrepancy"].map((path) => world.show(`jobs/${world.job}/${path}`)),
+    );
+    const amend = pages[5]!;
+    await amend.fill("input[name=because]", "a new sheet");
+    const seen = async () => ({ as: "p4", seen: (await world.state()).revision });
+    await world.say({ ...(await seen()), key: "hurt-00001", type: "hurt", words: "his hand" });
+    for (const page of pages) await page.locator(".hurt .address").waitFor();
+    expect(await amend.inputValue("input[name=because]")).toBe("a new sheet");
+    await world.say({ ...(await seen()), as: "p1", key: "carry-00001", type: "carryOn", became: "a bruise" });
+    for (const page of pages) await page.locator(".hurt").waitFor({ state: "detached" });
+    expect(world.troubles).toEqual([]);
+  });
 });

@@ -5,13 +5,21 @@ import type { Words } from "../text/words.ts";
 import { Hurt } from "./hurt.tsx";
 import type { HurtState } from "./hurt-state.ts";
 
-type Props = { words: Words; title: string; styles?: readonly Stylesheet[]; hurt?: HurtState | null; children?: Child };
+type Props = {
+  words: Words;
+  title: string;
+  styles?: readonly Stylesheet[];
+  hurt?: HurtState | null;
+  follows?: string | undefined;
+  children?: Child;
+};
 
 /**
  * A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do;
- * `hurt` stands first on every page of a job on which somebody is.
+ * `hurt` stands first on every page of a job on which somebody is; `follows` is the job from which a page that stays as it
+ * is otherwise hears of it.
  */
-export const Page = ({ words, title, styles = [], hurt, children }: Props) => (
+export const Page = ({ words, title, styles = [], hurt, follows, children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -29,8 +37,18 @@ export const Page = ({ words, title, styles = [], hurt, children }: Props) => (
     <body>
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
       {children}
+      {follows !== undefined && (
+        <div hx-sse:connect={`/jobs/${follows}/hurt/live`} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none"></div>
+      )}
     </body>
   </html>
+);
+
+/** What such a page gets, whenever something happens on its job. */
+export const HurtLive = (now: { hurt: HurtState | null; words: Words }) => (
+  <hx-partial hx-target={`#${regions.hurt}`} hx-swap="outerMorph">
+    <HurtRegion {...now} />
+  </hx-partial>
 );
 
 /** It stands there empty too, so that a page that follows its job can fill it. */

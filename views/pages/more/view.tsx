@@ -62,7 +62,7 @@ export const MorePage = ({ wakeWord, things, ...screen }: Screen & { wakeWord: s
     </SayForm>
   );
   return (
-    <Page words={words} title={call.more} hurt={guide.hurt}>
+    <Page words={words} title={call.more} hurt={guide.hurt} follows={guide.job}>
       <main class="more" hx-ignore>
         {guide.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{guide.title}</h1>

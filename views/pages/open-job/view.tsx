@@ -14,10 +14,10 @@ export type OpenJobProps = Filled & {
   message: string | null;
   action: string;
   newKey: () => string;
-  amending?: boolean;
+  /** The job that is changed; none where one is opened. */
+  amending?: string;
   /** What an amendment would change, where that was asked. */
   effect?: Effect;
-  /** Of the job that is changed; none where one is opened. */
   hurt?: HurtState | null;
 };
 
@@ -49,7 +49,7 @@ export const OpenJobPage = ({ values, problems, words, preview, message, action,
   const { fields, groups, openJob: text } = words;
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page words={words} title={amending ? text.amend : text.open} styles={["tent-part", "open-job"]} hurt={hurt}>
+    <Page words={words} title={amending ? text.amend : text.open} styles={["tent-part", "open-job"]} hurt={hurt} follows={amending}>
       <main class="open tent-form">
         <h1>{amending ? text.amend : text.open}</h1>
         {amending && values.rehearsal === "yes" && <p class="rehearsal">{words.page.notReal}</p>}

@@ -1,4 +1,4 @@
-import { HurtRegion, Page } from "../../parts/page.tsx";
+import { HurtLive, Page } from "../../parts/page.tsx";
 import { regions, truckIds } from "../../regions.ts";
 import { Line, type TruckScreen } from "./line.tsx";
 import { TruckPaper } from "./paper.tsx";
@@ -95,9 +95,7 @@ export const TruckLive = ({ item, notice, ...screen }: TruckScreen & { item: str
   const line = state.lines.find((l) => l.item === item);
   return (
     <>
-      <hx-partial hx-target={`#${regions.hurt}`} hx-swap="outerMorph">
-        <HurtRegion {...screen} />
-      </hx-partial>
+      <HurtLive {...screen} />
       <hx-partial hx-target={`#${truckIds.head}`} hx-swap="outerMorph">
         <Head {...screen} />
       </hx-partial>
