@@ -132,7 +132,7 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
     const unrecorded: UnrecordedHold = { by: given.as, is, why };
     const before = waiting.get(id) ?? [];
     if (error instanceof NotWritten && !before.some(({ key }) => key === given.key)) waiting.set(id, [...before, given]);
-    const next = { ...live, unrecorded };
+    const next = { ...live, unrecorded: graver(live.unrecorded, unrecorded) };
     jobs.set(id, next);
     hub.changed(id);
     return { live: seenAt(next, given.clocks), unrecorded, heard: given.heard };
@@ -185,6 +185,12 @@ const HOLDS: ReadonlyMap<Intent["type"], UnrecordedHold["is"]> = new Map([
   ["pause", "paused"],
   ["hurt", "hurt"],
 ]);
+
+/** The graver of two that could not be recorded is the one that screens show. */
+function graver(before: UnrecordedHold | null, now: UnrecordedHold): UnrecordedHold {
+  const rank = ({ is }: UnrecordedHold) => ["hurt", "held", "paused"].indexOf(is);
+  return before && rank(before) <= rank(now) ? before : now;
+}
 
 const jobOf = ({ entries }: Pick<LiveJob, "entries">): JobId => entries.at(0)!.entry.job;
 

@@ -11,7 +11,7 @@ import type { JobState } from "../install/state.ts";
 import { isPassed, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
 import type { Thing } from "../install/thing.ts";
-import { canOnlyStop, worstMph } from "../install/weather.ts";
+import { AGREED, agreedMph, canOnlyStop, worstMph } from "../install/weather.ts";
 import { own } from "../lookup/own.ts";
 import { answerValue, effectiveCommandBy } from "../record/effective-command.ts";
 import { type EntryLookup, lookupIn } from "../record/entries.ts";
@@ -46,7 +46,11 @@ export type Reply =
   /** Good, and something else is asked before it goes on. */
   | { readonly is: "asks"; readonly answer: Value | Reading; readonly reason: Reason }
   /** An answer that is good, with what it comes to. */
-  | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null; readonly stops: boolean }
+  | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null }
+  /** All work stops; `shelter` where the crew goes from lightning. */
+  | { readonly is: "stopped"; readonly inHand: boolean; readonly shelter: string | null }
+  /** A gust at which nothing goes up, though not all is stopped. */
+  | { readonly is: "overRaise"; readonly limitMph: number }
   /** An answer that was recorded and keeps its gate shut. */
   | { readonly is: "notGood"; readonly reason: Reason }
   /** Heard and waiting for "correct". `question` asks for it; `outOfLimit` where the answer is; `takenAt` for a reading of earlier, by the wall clock. */
@@ -67,13 +71,9 @@ export type Reply =
   /** Somebody is hurt: where help is sent to, and where first aid is. */
   | { readonly is: "hurt"; readonly address: string; readonly firstAid: string };
 
-/** What is agreed for a standing tent: the wind at which everybody leaves it, and the one at which its walls come off. */
-type Agreed = "evacuate" | "walls";
-/** By the gate that it is agreed at, the graver first. */
-const AGREED: readonly (readonly [GateId, Agreed])[] = [
-  ["plan.evacuate", "evacuate"],
-  ["plan.walls", "walls"],
-];
+/** What is agreed for a standing tent: the wind at which everybody leaves it, and the one at which its walls come off. The graver first. */
+type Agreed = keyof typeof AGREED;
+const KINDS_AGREED: readonly Agreed[] = ["evacuate", "walls"];
 
 /** How things stood when an entry was said: the script then in force, and what had been answered. */
 export type ReplyContext = {
@@ -122,20 +122,34 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   if (outcome.and) return { is: "wentOn", did: outcome.and, answer, finding: answered?.finding ?? null, to: stepIn(entry, then) };
   if (answered?.unmet) return { is: "notGood", reason: answered.unmet };
   if (did === "moved" || did === "closed") return { is: "wentOn", did, answer: null, finding: null, to: stepIn(entry, then) };
-  const stops = said.type === "reading" && canOnlyStop(said.reading, then.state);
-  if (answer && outcome.asks && !stops) return { is: "asks", answer, reason: reason(outcome.asks) };
-  return answered?.finding || stops ? { is: "answered", did, finding: answered?.finding ?? null, stops } : { is: "done", did };
+  const shut = said.type === "reading" ? stopBy(said.reading, entry, then) : null;
+  if (shut?.is === "stopped") return shut;
+  if (answer && outcome.asks) return { is: "asks", answer, reason: reason(outcome.asks) };
+  if (shut) return shut;
+  return answered?.finding ? { is: "answered", did, finding: answered.finding } : { is: "done", did };
 }
 
 /** What a wind at the standing tent calls for, by what was agreed; by its gust, or what the mean may gust to. */
 function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
   if (reading.kind !== "wind" || stepIn(entry, then)?.phase !== "standing") return null;
   const mph = worstMph(reading);
-  for (const [gate, what] of AGREED) {
-    const value = own(then.answers, gate)?.value;
-    if (value?.kind === "measure" && mph >= value.n) return { is: "overAgreed", what, mph, agreedMph: value.n };
+  for (const what of KINDS_AGREED) {
+    const agreed = agreedMph(then, AGREED[what]);
+    if (agreed !== null && mph >= agreed) return { is: "overAgreed", what, mph, agreedMph: agreed };
   }
   return null;
+}
+
+/** What a reading shuts: everything, or whatever would go up. */
+function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
+  if (canOnlyStop(reading, then.state)) {
+    const { stormShelter } = frozenBefore(entry.no, then.earlier).brief.site;
+    const step = stepIn(entry, then);
+    const inHand = step !== null && step.resumeFrom !== null && step.phase !== "standing";
+    return { is: "stopped", inHand, shelter: reading.kind === "thunder" ? stormShelter : null };
+  }
+  const { raiseGustMph } = then.state.limits;
+  return reading.kind === "wind" && worstMph(reading) >= raiseGustMph ? { is: "overRaise", limitMph: raiseGustMph } : null;
 }
 
 const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Question | null => indexOf(script).questions.get(gate) ?? null;
@@ -143,14 +157,16 @@ const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Que
 /** Where the job stood after an entry. */
 const stepIn = ({ step }: CommandEntry, { script }: ReplyContext): Step | null => stepsIn(script).byId.get(step) ?? null;
 
-const IN_HAND: ReadonlySet<Step["work"]> = new Set(["lift", "under", "lower"]);
+/** Whether a pole is in somebody's hands: in the middle of a lift or a lowering. */
+const isInHand = (step: Step | null): boolean =>
+  step !== null && step.resumeFrom !== null && (step.work === "lift" || step.work === "lower");
 
 function reasonFor(refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason {
   const { answers } = then;
   const question = "gate" in refusal && refusal.gate !== undefined ? questionOf(refusal.gate, then) : null;
   const value = question ? (own(answers, question.gate.id)?.value ?? null) : null;
   const found = question && value ? finding(question.gate.check, value, { answers }) : null;
-  return { refusal, question, value, finding: found, inHand: IN_HAND.has(stepIn(entry, then)?.work ?? null) };
+  return { refusal, question, value, finding: found, inHand: isInHand(stepIn(entry, then)) };
 }
 
 /** What an answer comes to at its gate, with all that had been answered when it was given. */

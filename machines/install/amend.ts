@@ -81,7 +81,8 @@ export function applyAmendment(job: Job, to: Frozen, entry: EntryNo): Job {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [goesOnAt.phase]: stateKey(goesOnAt.id) },
   };
-  const open = reopen(context, reopenedGates(job.frozen, to), "amendment", entry);
+  // What is done over is answered over, a count of who went under too.
+  const open = reopen(context, [...reopenedGates(job.frozen, to), ...added], "amendment", entry);
   const snapshot = machine.resolveState({
     value: value as never,
     context: {
@@ -116,11 +117,20 @@ function landing(from: Script, to: Script, at: StepId): Step {
   return to.steps[0]!;
 }
 
-/** Calls that the new script has before where the job goes on and the old one did not; and those that were waiting already. */
+/**
+ * Calls that the new script has before where the job goes on and the old one did not, or not for as many poles: one pole more in
+ * a line is a lift of its own. And those that were waiting already.
+ */
 function addedBehind(from: Script, to: Script, goesOnAt: Step, { startedFrom, added }: JobState): StepId[] {
   const { at } = indexOf(to);
-  const known = indexOf(from).at;
   const here = at.get(goesOnAt.id)!;
   const began = at.get(startedFrom) ?? 0;
-  return to.steps.flatMap(({ id }, i) => (added.includes(id) || (i >= began && i < here && !known.has(id)) ? [id] : []));
+  const isNew = (step: Step, i: number) => i >= began && i < here && (!indexOf(from).at.has(step.id) || hasMorePoles(from, step));
+  return to.steps.flatMap((step, i) => (added.includes(step.id) || isNew(step, i) ? [step.id] : []));
+}
+
+const polesOf = (step: Step | undefined): string[] => (typeof step?.params.poles === "string" ? step.params.poles.split(" ") : []);
+function hasMorePoles(from: Script, step: Step): boolean {
+  const before = polesOf(from.steps[indexOf(from).at.get(step.id)!]);
+  return polesOf(step).some((pole) => !before.includes(pole));
 }

@@ -1,24 +1,28 @@
 import type { Brief } from "./brief.ts";
 import { COMPETENT, type Gate, gate, yes } from "./gates.ts";
+import type { GateId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 import { type Condition, type Step, WORKS, type Work } from "./step.ts";
-import { WARNING } from "./weather.ts";
+import { AGREED, WARNING } from "./weather.ts";
 
 const ALOFT: readonly Work[] = ["lift", "under", "lower"];
+/** Every stake is a stake, one inside too. */
+const STAKES: readonly Work[] = ["driving", "tying"];
+type WindLimit = Limits["raiseGustMph"] & { readonly agreed?: GateId };
 
 /**
  * What each kind of work needs for as long as it lasts, in the order in which it is asked. Some are the gates of calls: the
  * talk, the ticket and the wind plan are asked where they come, and again wherever they are missing.
  */
 export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: Limits): Condition[] {
-  const { raiseGustMph, stopGustMph, windLiftingS, windOtherwiseS, warningS, dayS } = limits;
-  const wind = (id: string, over: readonly Work[], mph: Limits["raiseGustMph"], validForS: number): Condition => ({
+  const { raiseGustMph, stopGustMph, insideGustMph, windLiftingS, windOtherwiseS, warningS, dayS } = limits;
+  const wind = (id: string, over: readonly Work[], { is, source, ...agreed }: WindLimit, validForS: number): Condition => ({
     over,
     wordsKey: "wind",
-    params: { belowMph: mph.is },
+    params: { belowMph: is },
     gate: {
       id,
-      ...gate({ kind: "wind", belowMph: mph.is }, { source: mph.source, roles: COMPETENT, validForS, reopenedBy: ["sheet"] }),
+      ...gate({ kind: "wind", belowMph: is, ...agreed }, { source, roles: COMPETENT, validForS, reopenedBy: ["sheet"] }),
     },
   });
   const told = (id: string, over: readonly Work[], declared: Partial<Gate>): Condition => ({
@@ -32,6 +36,8 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     const { gate: own, wordsKey, params } = steps.find((s) => s.gate?.id === id)!;
     return { over, wordsKey, params, gate: own! };
   };
+  // A tent that everybody is out of is not opened, whichever of the two says so.
+  const inside: WindLimit = { ...(insideGustMph.is < stopGustMph.is ? insideGustMph : stopGustMph), agreed: AGREED.evacuate };
   const session = { session: true, validForS: dayS.is };
   return [
     {
@@ -40,20 +46,21 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
       params: {},
       gate: { id: "thunder", ...gate({ kind: "quiet" }, { source: limits.thunderS.source, roles: COMPETENT }) },
     },
-    told(WARNING, ["openCloth", ...ALOFT, "use"], { validForS: warningS.is }),
+    told(WARNING, ["openCloth", ...ALOFT, "tying", "use"], { validForS: warningS.is }),
     asked("talk.briefed", WORKS),
     asked("talk.headcount", WORKS),
-    asked("locate.ticket", ["driving"]),
-    told("paint", ["driving"], { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
-    told("earsAndEyes", ["driving"], session),
+    asked("locate.ticket", STAKES),
+    told("paint", STAKES, { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
+    told("earsAndEyes", STAKES, session),
     told("hats", ALOFT, session),
     told("caller", ALOFT, { ...session, reopenedBy: ["crew"] }),
     told("wayOut", ALOFT, session),
     asked("under.hands", ["under"]),
-    asked("plan.evacuate", ["use"]),
+    asked(AGREED.evacuate, ["use"]),
     // Last, so that it is as fresh as it can be.
     wind("wind.cloth", ["openCloth"], raiseGustMph, windOtherwiseS.is),
     wind("wind.lift", ["lift", "under"], raiseGustMph, windLiftingS.is),
-    wind("wind.lower", ["lower"], stopGustMph, windLiftingS.is),
+    wind("wind.lower", ["lower", "tying"], stopGustMph, windLiftingS.is),
+    wind("wind.use", ["use"], inside, windOtherwiseS.is),
   ];
 }

@@ -22,8 +22,8 @@ export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "f
 /** The parts of a job whose amendment reopens a gate. */
 export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sheet" | "site" | "places" | "ticket" | "use" | "crew";
 
-/** What happens on a site and reopens gates: the strike begins, everybody left and came back, rain, wind at the stop level. */
-export const HAPPENINGS = ["strike", "clearing", "rain", "blow"] as const;
+/** What happens on a site and reopens gates: the strike begins, everybody left and came back, rain, wind at the stop level, a corner mark moved. */
+export const HAPPENINGS = ["strike", "clearing", "rain", "blow", "corner"] as const;
 export type Happening = (typeof HAPPENINGS)[number];
 
 /** A check that must be answered before the guide goes on. Declared once; guard, tile, typed words and record all read this. */
@@ -41,6 +41,8 @@ export type Gate = {
   readonly session: boolean;
   /** About something that is over once it was answered, such as how many went under: no amendment asks it again. */
   readonly past: boolean;
+  /** Asked day by day: a good answer is no word that it is over. */
+  readonly stays: boolean;
   readonly reopenedBy: readonly (Aspect | Happening)[];
   readonly paper: Paper | null;
 };
@@ -54,6 +56,8 @@ export type Answer = {
   readonly entry: EntryNo;
   /** Who looked at it besides: what a paper wants before it counts. Absent where nobody did. */
   readonly seen?: Seen;
+  /** The lengths said that a corner mark has to move, and have not said since that all is square. */
+  readonly moved?: true;
 };
 export type Seen = { readonly by: PersonId; readonly device: DeviceId; readonly entry: EntryNo };
 
@@ -77,6 +81,7 @@ export const gate = (check: Check, declared: Partial<Omit<GateDraft, "check">> =
   validForS: null,
   session: false,
   past: false,
+  stays: false,
   reopenedBy: [],
   paper: null,
   ...declared,

@@ -3,7 +3,7 @@ import { isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import type { Job } from "./job.ts";
-import { missingNow } from "./job.ts";
+import { currentStep, missingNow } from "./job.ts";
 import { looserRefusals } from "./looser.ts";
 import { indexOf } from "./missing.ts";
 import { isDatedAhead } from "./paper.ts";
@@ -11,6 +11,7 @@ import type { Done, Missing, Outcome, Refusal } from "./refusals.ts";
 import { keyOf } from "./thing.ts";
 import { hasThing, thingsOf } from "./things-of.ts";
 import { transition } from "./transition.ts";
+import { weatherAt } from "./weather.ts";
 
 /** Commands that mean something only against what the screen was showing. A hold, a reading or a note always counts. */
 const REVISION_BOUND: ReadonlySet<Command["type"]> = new Set(["next", "back", "carryOn", "answer", "waive", "standDown", "backInUse"]);
@@ -45,7 +46,7 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   const done = withLeft(withTotal(outcome, command, after), command, after);
   const before = missingNow(job, command.at);
   const asks = missingNow(after, command.at);
-  if (!endsStop(command, job) && answers(command, before, asks, after)) {
+  if (!endsStop(job, after) && answers(command, before, asks, after)) {
     const [gone, next] = inChart(after, { ...command, type: "next" } as Command);
     if ("did" in next) return [gone, { ...done, and: next.did }];
   }
@@ -79,19 +80,25 @@ function withTotal(done: Done, command: Command, { snapshot }: Job): Done {
   return total === command.value ? done : { ...done, total };
 }
 
-/** A reading that ends a stop goes nowhere by itself: somebody looks up first. */
-const endsStop = (command: Command, before: Job): boolean =>
-  command.type === "reading" && (before.snapshot.value as { weather: string }).weather === "stop";
+/** What ends a stop goes nowhere by itself: somebody looks up first. */
+const endsStop = (before: Job, after: Job): boolean => {
+  const [was, is] = [before, after].map(({ snapshot: { context } }) => weatherAt(context, after.snapshot.context.lastAt));
+  return was === "stop" && is !== "stop";
+};
 
-/** Whether a command answered what was asked, and well. Nothing said in passing goes on. */
+/**
+ * Whether a command answered what was asked, and well. Nothing said in passing goes on; nor does anything at a call that asks
+ * nothing itself, as nobody has said that it is done.
+ */
 function answers(command: Command, missing: Missing | null, asks: Missing | null, after: Job): boolean {
   const question = missing?.gate;
-  if (question === undefined || asks?.gate === question) return false;
+  if ((command.type !== "answer" && command.type !== "reading") || question === undefined || asks?.gate === question) return false;
   const { frozen, snapshot } = after;
   const { check } = indexOf(frozen.script).gates.get(question)!;
+  const own = currentStep(after)?.gate;
+  if (!own || own.stays) return false;
   if (command.type === "answer") return command.gate === question && isSettled(check, snapshot.context.answers[question]!.value);
-  if (command.type !== "reading" || command.reading.kind !== "wind") return false;
-  return check.kind === "wind";
+  return command.reading.kind === "wind" && check.kind === "wind";
 }
 
 /** What a screen showed before is out of date. */

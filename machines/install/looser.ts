@@ -39,6 +39,8 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
   const bySheet = (key: keyof Limits) => [from, to].some(({ limits }) => limits[key].source === SHEET);
   const sheet = [
     ...FIGURES.flatMap(([key, looser]) => (looser(was.sheet[key]!, is.sheet[key]!) ? [`sheet.${key}`] : [])),
+    // Another stake or other ground is another anchorage, whatever the figures.
+    ...(["stakeKind", "soil"] as const).flatMap((key) => (is.sheet[key] === was.sheet[key] ? [] : [`sheet.${key}`])),
     ...stakeShows(from, to, bySheet("maxShowingIn")),
     ...(bySheet("stakeLeanDeg") ? leansFurther(from.limits.stakeLeanDeg.is, to.limits.stakeLeanDeg.is) : []),
     ...LIMITS.flatMap(([key, looser]) => (bySheet(key) && looser(from.limits[key].is, to.limits[key].is) ? [`sheet.${key}`] : [])),
@@ -117,7 +119,9 @@ const pullOf = ({ sheet }: Brief): number => sheet.pullTestLbf ?? Number.POSITIV
 
 /** Whether some line may be nearer than before, or is gone; the farthest first. One that is its owner's to say is as far as can be. */
 function comesNearer(from: Frozen, to: Frozen): boolean {
-  if (String(from.brief.site.overheadKv) === String(to.brief.site.overheadKv)) return false;
+  const [before, after] = [from, to].map(({ brief: { site } }) => site.overheadKv);
+  if (String(before) === String(after)) return false;
+  if (after!.length < before!.length) return true;
   const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => b - a));
   return was!.some((ft, i) => (is![i] ?? 0) < ft);
 }

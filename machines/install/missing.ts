@@ -6,6 +6,7 @@ import type { JobState } from "./state.ts";
 import { answerStatus, isPassed, status } from "./status.ts";
 import type { Condition, EscapeId, Script, Step, Work } from "./step.ts";
 import { wallTime } from "./wall-time.ts";
+import { thundery, WARNING, warned, weatherAt } from "./weather.ts";
 
 /** A gate as it is asked in words: those of the call whose gate it is, or of the condition. */
 export type Question = Pick<Step, "wordsKey" | "params"> & { readonly gate: Gate };
@@ -81,8 +82,8 @@ export function following(script: Script, step: Step, state: JobState): Step | n
 }
 
 /**
- * The first thing that is missing where a job stands: what "next" asks for. With nobody under: gates of earlier calls that
- * were reopened, the call's own gate, and what the work of the next call needs. With people under: the call's own gate, and
+ * The first thing that is missing where a job stands: what "next" asks for. With nobody under and no load up: gates of earlier
+ * calls that were reopened, the call's own gate, and what the work of the next call needs. Else: the call's own gate, and
  * what the next call needs, which for a call that finishes is nothing. A thing out of use comes before conditions: however long
  * it takes to mend, they are fresh then. Guard, reply, tile, speech and record read this.
  */
@@ -90,9 +91,25 @@ export function asked(script: Script, step: Step, state: JobState, at: Instant):
   const call = callAt(script, step, state);
   // Where calls were put behind the job, its own comes after them.
   const waits = state.doing === null && toAdded(script, step, state);
-  const own = call.gate && !waits ? missingAs("here", call.gate, status(call.gate, state, at), state) : null;
-  const again = peopleUnder(script, state) ? null : reopened(script, call, state);
+  const own = waits ? null : ownMissing(script, call, state, at);
+  const again = peopleUnder(script, state) || loadUp(script, call) ? null : reopened(script, call, state, at);
   return again ?? own ?? entry(script, following(script, step, state), state, at);
+}
+
+/** Calls whose own answer is the work: who goes under, and the walk around a tent in use. What it needs comes before it. */
+const ANSWER_IS_WORK: ReadonlySet<Work | null> = new Set(["under", "use"]);
+
+function ownMissing(script: Script, call: Step, state: JobState, at: Instant): Missing | null {
+  const { gate } = call;
+  const missing = gate && missingAs("here", gate, status(gate, state, at), state);
+  if (!missing) return null;
+  return (ANSWER_IS_WORK.has(call.work) && entry(script, call, state, at)) || missing;
+}
+
+/** Whether something stands that is not fastened yet: amid calls that are gone over as one, the first and the last aside. */
+function loadUp(script: Script, { id, resumeFrom }: Step): boolean {
+  const after = script.steps[(indexOf(script).at.get(id) ?? Number.NaN) + 1];
+  return resumeFrom !== null && resumeFrom !== id && after?.resumeFrom === resumeFrom;
 }
 
 /** What a call needs and does not have: things, and conditions of its work. */
@@ -107,15 +124,34 @@ export function entry(script: Script, call: Pick<Step, "work" | "needs"> | null,
   return null;
 }
 
-/** The first earlier gate of this run that is open again. Its age is left to conditions, and so are gates that are ones. */
-function reopened(script: Script, call: Step, state: JobState): MissingGate | null {
-  const { at } = indexOf(script);
-  const here = at.get(call.id);
-  if (here === undefined) return null;
+/**
+ * The first earlier gate of this run that is open again. Its age is left to conditions, and so are gates that are ones. While
+ * all is stopped nobody is sent to look at it: then it is the stop that is missing. On a way out its own gates count.
+ */
+function reopened(script: Script, call: Step, state: JobState, at: Instant): MissingGate | null {
+  const here = indexOf(script).at.get(call.id);
+  if (here === undefined) return reopenedOnWayOut(script, call, state);
   const first = firstOpen(script, state);
   if (first === null || first >= here) return null;
   const { gate } = script.steps[first]!;
-  return missingAs("again", gate!, answerStatus(gate!, state), state);
+  return stopped(script, state, at) ?? missingAs("again", gate!, answerStatus(gate!, state), state);
+}
+
+function reopenedOnWayOut(script: Script, call: Step, state: JobState): MissingGate | null {
+  for (const { id, gate } of script.escapes[call.phase as EscapeId]) {
+    if (id === call.id) return null;
+    const missing = gate && missingAs("again", gate, answerStatus(gate, state), state);
+    if (missing) return missing;
+  }
+  return null;
+}
+
+/** What stops all work, as the condition that says so. */
+function stopped(script: Script, state: JobState, at: Instant): MissingGate | null {
+  if (weatherAt(state, at) !== "stop") return null;
+  const id = thundery(state, at) ? "thunder" : warned(state) ? WARNING : "wind.lower";
+  const gate = indexOf(script).gates.get(id);
+  return gate ? missingAs("before", gate, status(gate, state, at), state) : null;
 }
 
 type ByWaived = WeakMap<JobState["waived"], Map<string, number | null>>;

@@ -2,6 +2,7 @@ import { assign, setup, stateIn } from "xstate";
 import { without } from "../lookup/without.ts";
 import { accepts, meetsLimit, mergeAnswers } from "./checks/any-check.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
+import { cornerMoved, withMoved } from "./corner-moved.ts";
 import { DRIVERS } from "./crew.ts";
 import { COMPETENT, type Gate, type Happening } from "./gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "./ids.ts";
@@ -12,17 +13,18 @@ import { isSecondLook, paperRefusal } from "./paper.ts";
 import type { Refusal } from "./refusals.ts";
 import { arrived, reopen, reopenFor } from "./reopen.ts";
 import type { JobState } from "./state.ts";
-import { sessionSince } from "./status.ts";
+import { answerStatus, isPassed, sessionSince } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 import { clocksIn } from "./wall-time.ts";
-import { canOnlyStop, WARNING, weatherAt } from "./weather.ts";
+import { canOnlyStop, isWorse, WARNING, weatherAt } from "./weather.ts";
 
 export type Event =
   | Command
   | ({ readonly type: "clock" } & Moment)
   /** The question has changed: what a screen showed before is out of date. */
   | { readonly type: "questionChanged"; readonly at: Instant; readonly entry: EntryNo };
+type ReadingCommand = Extract<Command, { type: "reading" }>;
 export type Judged = { context: JobState; event: Event };
 /** A leaf of the chart: the call that it stands for, in its script. */
 export type Leaf = { readonly script: Script; readonly step: Step };
@@ -45,9 +47,16 @@ function shutsOnly({ script }: Leaf, gate: Gate, { context, event }: Judged): bo
   return accepts(gate, event.value, context) && !meetsLimit(gate.check, event.value, context);
 }
 
-/** What can only stop counts from now, whatever its time says. */
-function withReading(state: JobState, { reading, at, by, device, entry }: Extract<Command, { type: "reading" }>): JobState {
-  const takenAt = canOnlyStop(reading, state) ? at : reading.takenAt;
+/** Whether somebody reads a wind that is theirs to report but not to clear the work with. */
+const onlyWarns = ({ reading, role }: ReadingCommand, state: JobState): boolean =>
+  reading.kind === "wind" && !canOnlyStop(reading, state) && !COMPETENT.includes(role) && isWorse(reading, state);
+
+/** What can only stop counts from now, whatever its time says; a warning by who may not read the wind makes nothing fresh. */
+function withReading(state: JobState, command: ReadingCommand): JobState {
+  const { reading, at, by, device, entry } = command;
+  const stale = at - state.limits.windOtherwiseS * 1000 - 1;
+  const warns = onlyWarns(command, state);
+  const takenAt = warns ? Math.min(at, state.wind?.takenAt ?? stale) : canOnlyStop(reading, state) ? at : reading.takenAt;
   switch (reading.kind) {
     case "wind":
       return { ...state, wind: { mph: reading.mph, gustMph: reading.gustMph, fromDeg: reading.fromDeg, takenAt } };
@@ -99,19 +108,25 @@ export const install = setup({
     siteIs: ({ context }, { is }: { is: string }) => context.site === is,
     comesDownFrom: ({ context, event }, { is, script, step }: Leaf & { is: string }) =>
       context.site === is && needed(script, step, context, event.at) === null,
+    notCountedOut: ({ context }, { step }: Leaf) => step.gate !== null && !isPassed(answerStatus(step.gate, context)),
     doingAdded: ({ context }) => context.doing !== null,
     addedAndClear: ({ context, event }, { script, step }: Leaf) =>
       toAdded(script, step, context) && asked(script, step, context, event.at) === null,
     goesOnHere: ({ context, event }, { id, script, step }: Leaf & { id: StepId }) =>
       context.resumeAt === id && asked(script, step, context, event.at) === null,
     readingByWhoMayNot: ({ context, event }) =>
-      event.type === "reading" && event.reading.kind !== "rain" && !canOnlyStop(event.reading, context) && !COMPETENT.includes(event.role),
+      event.type === "reading" &&
+      event.reading.kind !== "rain" &&
+      !canOnlyStop(event.reading, context) &&
+      !COMPETENT.includes(event.role) &&
+      !onlyWarns(event, context),
     readingFromTheFuture: ({ context, event }) =>
-      event.type === "reading" && !canOnlyStop(event.reading, context) && event.reading.takenAt > event.at,
+      event.type === "reading" && !canOnlyStop(event.reading, context) && !onlyWarns(event, context) && event.reading.takenAt > event.at,
     readingOlder: ({ context, event }) =>
       event.type === "reading" &&
       event.reading.kind === "wind" &&
       !canOnlyStop(event.reading, context) &&
+      !onlyWarns(event, context) &&
       event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt),
     noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
     notOutOfUse: ({ context, event }) => !("thing" in event) || !(keyOf(event.thing) in context.outOfUse),
@@ -131,13 +146,16 @@ export const install = setup({
     }),
     answer: assign(({ context, event: e }, { script }: Leaf) => {
       if (e.type !== "answer") return {};
-      const value = mergeAnswers(indexOf(script).gates.get(e.gate)!.check, context.answers[e.gate]?.value, e.value);
-      const answer = { gate: e.gate, value, by: e.by, device: e.device, at: e.at, entry: e.entry };
-      return {
+      const gate = indexOf(script).gates.get(e.gate)!;
+      const value = mergeAnswers(gate.check, context.answers[e.gate]?.value, e.value);
+      const answer = withMoved(gate, { gate: e.gate, value, by: e.by, device: e.device, at: e.at, entry: e.entry }, context);
+      const answered = {
+        ...context,
         answers: { ...context.answers, [e.gate]: answer },
         waived: without(context.waived, [e.gate]),
         reopened: without(context.reopened, [e.gate]),
       };
+      return cornerMoved(gate, answer, context) ? reopenFor(script, answered, "corner", e.entry) : answered;
     }),
     see: assign(({ context, event: e }) => {
       if (e.type !== "answer") return {};

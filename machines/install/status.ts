@@ -1,11 +1,12 @@
 import { inForce, isComplete, meetsLimit } from "./checks/any-check.ts";
 import { kindOf } from "./checks/registry.ts";
+import type { WindCheck } from "./checks/wind.ts";
 import type { Gate } from "./gates.ts";
 import type { Instant } from "./ids.ts";
 import type { Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
 import { wallTime } from "./wall-time.ts";
-import { fresh, thundery, worstMph } from "./weather.ts";
+import { agreedMph, fresh, thundery, worstMph } from "./weather.ts";
 
 /** How a gate stands at a moment. */
 export function status(gate: Gate, state: JobState, at: Instant): Status {
@@ -20,12 +21,17 @@ export function status(gate: Gate, state: JobState, at: Instant): Status {
 export const isPassed = (is: Status): is is "good" | "waived" => is === "good" || is === "waived";
 
 /** Too much wind stays too much until a new reading says otherwise; a mean alone never opens a gate. */
-function windStatus({ check, validForS }: Gate, { wind, lastAt }: JobState, at: Instant): Status {
+function windStatus({ check, validForS }: Gate, state: JobState, at: Instant): Status {
+  const { wind, lastAt } = state;
   if (check.kind !== "wind" || !wind) return "open";
-  if (worstMph(wind) >= check.belowMph) return wind.gustMph === null ? "noGust" : "outOfLimit";
+  if (worstMph(wind) >= belowMph(check, state)) return wind.gustMph === null ? "noGust" : "outOfLimit";
   if (!fresh(wind.takenAt, at, validForS ?? 0, lastAt)) return "stale";
   return wind.gustMph === null ? "noGust" : "good";
 }
+
+/** The gust that a check allows: its own, or a lower one that was agreed with the customer's person. */
+const belowMph = (check: WindCheck, state: Pick<JobState, "answers">): number =>
+  Math.min(check.belowMph, agreedMph(state, check.agreed) ?? check.belowMph);
 
 /** How an answer stands, its age aside: the same at any moment until something is said. */
 export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "noGust"> {

@@ -157,6 +157,7 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
   const before = way[at - 1];
   const after = way[at + 1];
   const leaf: Leaf = { script, step };
+  const counted: Leaf = { script, step: way.find(({ gate }) => gate)! };
   const onward = after
     ? [
         {
@@ -182,6 +183,8 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
           ]
         : [refuseUnlessDriver, refuse({ why: "nothingBefore" })],
       ...gateHandlers(leaf),
+      // Whoever was under is out and counted before anything else is begun.
+      standDown: [refuseUnlessDriver, ...refuseIfHeld, { guard: { type: "notCountedOut", params: counted }, ...notClear(counted) }],
       // From the first call again: something else has gone wrong. Where going on starts does not change.
       makeSafe: [{ target: `#${stateKey(way[0]!.id)}`, actions: [reopen(way), "revise", did("makingSafe")] }],
     },

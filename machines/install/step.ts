@@ -29,7 +29,7 @@ export type EscapeId = (typeof ESCAPES)[number];
  * going under cloth that is not up; poles coming down; people let in. `outside` is all other work in the open, where only
  * lightning shuts the way. What a kind needs for as long as it lasts is in conditions.ts.
  */
-export const WORKS = ["driving", "openCloth", "lift", "under", "lower", "use", "outside"] as const;
+export const WORKS = ["driving", "openCloth", "lift", "under", "tying", "lower", "use", "outside"] as const;
 
 export type Work = (typeof WORKS)[number];
 

@@ -1,5 +1,5 @@
 import type { Reading } from "./commands.ts";
-import type { Instant } from "./ids.ts";
+import type { GateId, Instant } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 import type { JobState, WeatherLimits, Wind } from "./state.ts";
 
@@ -28,6 +28,26 @@ export const worstMph = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): numbe
 /** Whether a reading can only stop work: such a one counts whoever says it, and whatever its time says. */
 export const canOnlyStop = (reading: Reading, { limits }: Pick<JobState, "limits">): boolean =>
   reading.kind === "wind" ? worstMph(reading) >= limits.stopGustMph : reading.kind !== "rain";
+
+/** Gates whose answer is a gust, agreed with the customer's person, at which something is done. */
+export const AGREED = { evacuate: "plan.evacuate", walls: "plan.walls" } as const;
+
+/** The gust that was agreed at such a gate, in mph; `null` where nothing was. */
+export function agreedMph({ answers }: Pick<JobState, "answers">, gate: GateId | undefined): number | null {
+  const value = gate === undefined ? undefined : answers[gate]?.value;
+  return value?.kind === "measure" ? value.n : null;
+}
+
+/**
+ * Whether a wind is over a limit that somebody works or sits under, and worse than the one on record: it counts whoever says it.
+ * How long a reading is good is counted from the one before, which somebody took who may.
+ */
+export function isWorse(reading: Reading, state: Pick<JobState, "limits" | "answers" | "wind">): boolean {
+  if (reading.kind !== "wind") return false;
+  const agreed = Object.values(AGREED).flatMap((gate) => agreedMph(state, gate) ?? []);
+  const worst = worstMph(reading);
+  return worst >= Math.min(state.limits.raiseGustMph, ...agreed) && (!state.wind || worst > worstMph(state.wind));
+}
 
 /** The gate of the weather warning: anybody may answer it with a warning, and those who may with none. */
 export const WARNING = "warning";

@@ -73,6 +73,39 @@ describe("an amendment", () => {
     expect(added).toEqual(crew.job.snapshot.context.added);
   });
 
+  it("that gives a line one pole more has that line gone under, lifted, counted out and tied once more", () => {
+    const brief = briefOf(MIDDLE, { site: { soilKnown: true } });
+    const short = { ...brief, tent: { ...brief.tent, leaveOut: ["Q2"] } };
+    const crew = new Crew(short).goTo("tied.showing");
+    crew.amend(frozenOf(brief));
+    const line = ["under", "lift", "out", "tied"].map((call) => `${call}.quarters.hip-DA`);
+    expect(crew.job.snapshot.context.added).toEqual(line);
+    const done: string[] = [];
+    while (crew.call !== "tied.showing" || crew.job.snapshot.context.added.length > 0) {
+      if (crew.call !== done.at(-1)) done.push(crew.call);
+      crew.oneMore();
+    }
+    expect(done).toEqual(expect.arrayContaining(line));
+  });
+
+  it("that takes away the gate that is asked is agreed to like any other", () => {
+    const crew = new Crew().goTo("permit");
+    const outcome = crew.amend(frozenOf(briefOf(SMALL, { use: { permit: "notRequired" } })));
+    expect(outcome).toMatchObject({ did: "amended" });
+    expect(crew.job.frozen.script.steps.some((s) => s.id === "permit")).toBe(false);
+  });
+
+  it("with a new hand, agreed to on a way out, has everybody counted again there", () => {
+    const crew = new Crew().goTo("raise.B");
+    crew.say({ type: "makeSafe", because: "a ring tore" });
+    crew.goTo("safe.up.looked");
+    crew.amend(frozenOf(briefOf(SMALL, { crew: [...people, { id: "nell", role: "crew" }] })), "Nell came");
+    expect(crew.missing).toBe("safe.up.headcount");
+    crew.answer("good");
+    crew.answer("good");
+    expect(crew.missing).not.toBe("safe.up.looked");
+  });
+
   it("that takes away the call it stands at lands on the nearest earlier one, never on a lift", () => {
     const crew = new Crew().goTo("raise.AB");
     const none = frozenOf(briefOf({ ...SMALL, spacingFt: 20 }));

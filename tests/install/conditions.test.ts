@@ -55,14 +55,36 @@ describe("wind", () => {
     expect(crew.gust(8, "trainee")).toMatchObject({ refused: [{ why: "role" }] });
   });
 
-  it("asked for and calm goes on; calm after a stop waits for somebody to say next", () => {
-    const crew = at("raise.A");
-    crew.at += 11 * MINUTE;
-    expect(crew.gust(8)).toEqual({ did: "read", and: "moved" });
+  it("asked for and calm goes on from what was answered, and stays at a corner until somebody says that it stands", () => {
+    const loading = at("straps.threaded").ready();
+    loading.at += 31 * MINUTE;
+    expect(loading.gust(8)).toEqual({ did: "read", and: "moved" });
+    const corner = at("raise.A");
+    corner.at += 11 * MINUTE;
+    expect(corner.gust(8)).toEqual({ did: "read" });
+    expect(corner.call).toBe("raise.A");
+    expect(corner.next()).toEqual({ did: "moved" });
+  });
+
+  it("calm after a stop, or a warning's end, starts nothing by itself", () => {
+    const crew = at("straps.threaded").ready();
     crew.gust(60, "trainee");
     expect(crew.gust(8)).toEqual({ did: "read" });
-    expect(crew.call).toBe("raise.B");
+    crew.say({ type: "reading", reading: { kind: "warning", takenAt: crew.at } }, "trainee");
+    expect(crew.answer("good", "lead", "warning")).toEqual({ did: "answered" });
+    expect(crew.call).toBe("straps.threaded");
     expect(crew.next()).toEqual({ did: "moved" });
+  });
+
+  it("too strong to raise is taken from anybody who says so, and clears nobody to lower", () => {
+    const crew = at("raise.A");
+    expect(crew.gust(24, "crew")).toMatchObject({ did: "read" });
+    expect(crew.next()).toMatchObject(lacks("wind.lift", "outOfLimit"));
+    const strike = at("strike.under.center.C1");
+    strike.at += 11 * MINUTE;
+    strike.gust(22, "crew");
+    expect(strike.next()).toMatchObject({ refused: [{ why: "gate" }] });
+    expect(strike.missing).not.toBe("strike.under.center.C1");
   });
 
   it("that is too strong to raise still lets a line be lowered", () => {

@@ -44,6 +44,8 @@ const LOOSER: readonly (readonly [string, Changed, string])[] = [
   ["side poles further off plumb", { sheet: { sidePoleLeanDeg: 1 } }, "sheet.sidePoleLeanDeg"],
   ["a lighter pull", { sheet: { pullTestLbf: 600 } }, "sheet.pullTestLbf"],
   ["inside poles tied when all stand", { sheet: { interiorTies: "afterAll" } }, "sheet.interiorTies"],
+  ["another kind of stake", { sheet: { stakeKind: "wood" } }, "sheet.stakeKind"],
+  ["other ground", { sheet: { soil: "loose sand" } }, "sheet.soil"],
   ["soil that is known", { site: { soilKnown: true } }, "site.soilKnown"],
   ["a line of less voltage", { site: { overheadKv: [0.4] } }, "site.overheadKv"],
 ];
@@ -61,8 +63,8 @@ describe("an amendment under the same sheet number", () => {
   });
   it.each(LOOSER)("is taken for the other way round than %s", (_what, changed) => {
     const from = frozenOf(given(changed));
-    // A longer stake of the same embedment shows more; a shorter one is shorter: both ways are looser in something.
-    if (changed.sheet?.stakeLengthIn) return;
+    // A longer stake of the same embedment shows more; a shorter one is shorter; another kind is another: both ways are looser.
+    if (changed.sheet?.stakeLengthIn || changed.sheet?.stakeKind || changed.sheet?.soil) return;
     expect(new Crew(from.brief).say({ type: "amend", because: "the sheet came", to: strict })).toEqual({ did: "proposed" });
   });
   it("is refused for a pull where only an engineer's paper would do", () => {
@@ -84,6 +86,9 @@ describe("an amendment under the same sheet number", () => {
   });
   it("is refused for a line that is gone, and not for one more", () => {
     const two = frozenOf(given({ site: { overheadKv: [7.2, 345] } }));
+    expect(fields(frozenOf(given({ site: { overheadKv: [] } })), frozenOf(given({ site: { overheadKv: [345] } })))).toEqual([
+      "site.overheadKv",
+    ]);
     const [one, beyond] = [frozenOf(given({ site: { overheadKv: [345] } })), frozenOf(given({ site: { overheadKv: [7.2, 1200] } }))];
     expect([fields(one, two), fields(two, one), fields(beyond, two), fields(two, beyond)]).toEqual([
       ["site.overheadKv"],

@@ -12,8 +12,33 @@ describe("with people under", () => {
     crew.gust(60, "trainee");
     expect(crew.answer("good")).toEqual({ did: "answered", and: "moved" });
     expect(crew.call).toBe("out.center.C1");
-    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", and: "moved" });
-    expect(crew.call).toBe("tied.center.C1");
+    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", asks: { gate: "wind.lower", status: "outOfLimit" } });
+    expect(crew.call).toBe("out.center.C1");
+  });
+
+  it("nobody is counted in under stop, nor with a wind that is old", () => {
+    const crew = new Crew().goTo("under.center.C1");
+    crew.at += 11 * 60_000;
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "stale" }] });
+    crew.gust(60, "trainee");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
+    crew.gust(8);
+    expect(crew.missing).toBe("under.center.C1");
+  });
+
+  it("a hand who comes before the count in is briefed first", () => {
+    const crew = new Crew().goTo("under.center.C1");
+    crew.amend(anotherHand, "Nell came");
+    expect(crew.missing).toBe("talk.briefed");
+  });
+
+  it("base plates are set by people who were counted in, and are counted out", () => {
+    const crew = new Crew().goTo("plates.atMarks");
+    crew.gust(60, "trainee");
+    crew.answer("good");
+    expect(crew.call).toBe("out.plates");
+    expect(crew.say({ type: "standDown", because: "storm" })).toEqual({ refused: [{ why: "peopleUnder" }] });
+    expect(crew.answer("good", "deputy")).toMatchObject({ asks: { gate: "wind.lift" } });
   });
 
   it("no second line is gone under while it blows", () => {
@@ -26,15 +51,13 @@ describe("with people under", () => {
     expect(crew.call).toBe("under.quarters.line-1");
   });
 
-  it("a wind that only got old is asked for when they are in and the lift has not begun", () => {
-    const crew = new Crew().goTo("under.center.C1");
-    crew.at += 9.5 * 60_000;
-    crew.answer("good");
+  it("a wind that only got old shuts no lift that they went in for in time", () => {
+    const crew = new Crew().goTo("under.center.C1").ready();
+    crew.gust(8);
+    crew.at += 9 * 60_000;
+    crew.answer("good", "lead", "under.center.C1");
+    crew.next();
     expect(crew.call).toBe("lift.center.C1");
-    const late = new Crew().goTo("under.center.C1");
-    late.at += 11 * 60_000;
-    expect(late.answer("good")).toMatchObject({ did: "answered", asks: { gate: "wind.lift", status: "stale" } });
-    expect(late.gust(8)).toEqual({ did: "read", and: "moved" });
   });
 
   it("the count in is not gone back over", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Intent } from "../../machines/install/commands.ts";
 import { currentStep } from "../../machines/install/job.ts";
+import { HOUR, MINUTE } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 
 const standDown: Intent = { type: "standDown", because: "called off" };
@@ -38,15 +39,21 @@ describe("a strike", () => {
     const crew = new Crew().goTo("strike.people");
     crew.thunder();
     expect(crew.missing).toBe("strike.people");
-    crew.answer("good");
-    expect(crew.call).toBe("strike.power");
+    expect(crew.answer("good")).toMatchObject({ asks: { gate: "thunder" } });
+    expect(crew.call).toBe("strike.people");
+  });
+
+  it("sends nobody in for tables, stage and cables while it blows", () => {
+    const crew = new Crew().goTo("strike.people").ready();
+    crew.gust(30, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
   });
 
   it("asks for its own talk and count before the first work", () => {
-    const crew = new Crew().goTo("strike.power");
+    const crew = new Crew().goTo("strike.people");
     expect(crew.answer("good")).toMatchObject({ asks: { gate: "talk.briefed", because: "strike" } });
     const asked: string[] = [];
-    while (crew.call === "strike.power") {
+    while (crew.call === "strike.people") {
       if (crew.missing) asked.push(crew.missing);
       crew.oneMore();
     }
@@ -83,8 +90,54 @@ describe("the standing tent", () => {
     const crew = new Crew().goTo("watch");
     crew.answer("good", "competent");
     crew.gust(45, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit", asked: "before" }] });
+    crew.gust(8);
     expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", asked: "again", because: "blow" }] });
     expect(crew.call).toBe("watch");
+  });
+
+  it("is not opened in a gust that everybody goes out at, agreed or of the stop level", () => {
+    const crew = new Crew().goTo("tension.again").ready();
+    crew.gust(16);
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.use", status: "outOfLimit" }] });
+    crew.gust(60, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
+    crew.gust(8);
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", because: "blow" }] });
+  });
+
+  it("is walked every day, and a good walk is no word that it is over", () => {
+    const crew = new Crew().goTo("watch").ready();
+    expect([crew.call, crew.missing]).toEqual(["watch", null]);
+    crew.at += 25 * HOUR;
+    const asked: string[] = [];
+    while (crew.missing !== null) {
+      asked.push(crew.missing);
+      crew.oneMore();
+    }
+    expect(asked).toContain("watch");
+    expect(crew.call).toBe("watch");
+  });
+
+  it("after everybody was sent out is gone back into by a count, a look, and what it takes to let people in", () => {
+    const crew = new Crew().goTo("watch").ready();
+    crew.thunder("watcher");
+    crew.say({ type: "makeSafe", because: "thunder" }, "watcher");
+    crew.goTo("safe.standing.headcount");
+    expect(crew.say({ type: "standDown", because: "enough" })).toMatchObject({ refused: [{ gate: "safe.standing.headcount" }] });
+    crew.answer("good");
+    crew.answer("good");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "thunder" }] });
+    expect(crew.call).toBe("safe.standing.looked");
+  });
+
+  it("a wind over what was agreed is taken from anybody, and makes no reading fresh", () => {
+    const crew = new Crew().goTo("watch").ready();
+    const before = crew.job.snapshot.context.wind!.takenAt;
+    crew.at += 5 * MINUTE;
+    expect(crew.gust(18, "watcher")).toMatchObject({ did: "read" });
+    expect(crew.job.snapshot.context.wind).toMatchObject({ gustMph: 18, takenAt: before });
+    expect(crew.gust(17, "watcher")).toMatchObject({ refused: [{ why: "role" }] });
   });
 
   it("is tensioned again after rain", () => {

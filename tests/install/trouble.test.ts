@@ -70,22 +70,25 @@ describe("with people under", () => {
   it("a lift that has not begun does not begin; making safe is open", () => {
     const crew = crewAt("under.quarters.hip-DA");
     crew.say(out(piece("mid-1")));
-    expect(crew.answer("good")).toMatchObject({ asks: { why: "outOfUse", keys: ["piece.mid-1"] } });
+    expect(crew.next()).toMatchObject(lacks("piece.mid-1"));
     expect(crew.say({ type: "makeSafe", because: "torn" }, "trainee")).toEqual({ did: "makingSafe" });
     expect(crew.call).toBe("safe.up.pole");
   });
 });
 
 describe("short of kit", () => {
-  it("short straps stop pulling through but not lacing", () => {
+  it("short straps stop threading and lifting, but not lacing, nor what is up from being finished", () => {
     const crew = crewAt("lace.S1.AB");
     crew.say(out(short(2), "left at the yard"), "crew");
     crew.goTo("looked.R-BC.BC");
     expect(crew.answer("good")).toMatchObject({ asks: { why: "outOfUse", keys: ["kit.perimeterStrap"] } });
+    const up = crewAt("raise.B");
+    up.say(out(short(1)));
+    expect(up.next()).toMatchObject(lacks("kit.perimeterStrap"));
+    // What stands is pulled through and locked with what there is.
     const pulled = crewAt("pins.both");
     pulled.say(out(short(1)));
-    expect(pulled.answer("good")).toMatchObject({ asks: { why: "outOfUse" } });
-    expect(pulled.call).toBe("pins.both");
+    expect(pulled.answer("good")).toMatchObject({ and: "moved" });
   });
 
   it("short stakes stop driving, poles raising, and only their own lines", () => {

@@ -78,8 +78,10 @@ export const TABLE: readonly Row[] = [
   hard("perimeterRaised", "sides.notTight"),
 
   hard("interiorRaised", "poles.pinned"),
-  hard("interiorRaised", "plates.atMarks"),
   hard("interiorRaised", "under.hands"),
+  hard("interiorRaised", "under.plates"),
+  hard("interiorRaised", "plates.atMarks"),
+  hard("interiorRaised", "out.plates", { notBy: "under.plates" }),
   hard("interiorRaised", "under.{poleLine}"),
   hard("interiorRaised", "lift.{poleLine}"),
   hard("interiorRaised", "out.{poleLine}", { notBy: "under.{poleLine}" }),
@@ -137,19 +139,22 @@ export type ConditionRow = {
   readonly goodForMin?: number;
   readonly session?: true;
   readonly below?: number;
+  /** The gate at which a lower one was agreed. */
+  readonly agreed?: string;
 };
-const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "lower", "use", "outside"];
+const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "tying", "lower", "use", "outside"];
 const ALOFT: readonly Work[] = ["lift", "under", "lower"];
+const STAKES: readonly Work[] = ["driving", "tying"];
 
 /** The table of conditions, by hand. */
 export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "thunder", over: ALL },
-  { gate: "warning", over: ["openCloth", ...ALOFT, "use"], goodForMin: 60 },
+  { gate: "warning", over: ["openCloth", ...ALOFT, "tying", "use"], goodForMin: 60 },
   { gate: "talk.briefed", over: ALL, goodForMin: WORKING_DAY },
   { gate: "talk.headcount", over: ALL, goodForMin: WORKING_DAY },
-  { gate: "locate.ticket", over: ["driving"] },
-  { gate: "paint", over: ["driving"], goodForMin: WORKING_DAY },
-  { gate: "earsAndEyes", over: ["driving"], goodForMin: WORKING_DAY, session: true },
+  { gate: "locate.ticket", over: STAKES },
+  { gate: "paint", over: STAKES, goodForMin: WORKING_DAY },
+  { gate: "earsAndEyes", over: STAKES, goodForMin: WORKING_DAY, session: true },
   { gate: "hats", over: ALOFT, goodForMin: WORKING_DAY, session: true },
   { gate: "caller", over: ALOFT, goodForMin: WORKING_DAY, session: true },
   { gate: "wayOut", over: ALOFT, goodForMin: WORKING_DAY, session: true },
@@ -157,22 +162,24 @@ export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "plan.evacuate", over: ["use"] },
   { gate: "wind.cloth", over: ["openCloth"], below: 20, goodForMin: 30 },
   { gate: "wind.lift", over: ["lift", "under"], below: 20, goodForMin: 10 },
-  { gate: "wind.lower", over: ["lower"], below: 25, goodForMin: 10 },
+  { gate: "wind.lower", over: ["lower", "tying"], below: 25, goodForMin: 10 },
+  { gate: "wind.use", over: ["use"], below: 25, goodForMin: 30, agreed: "plan.evacuate" },
 ];
 
 /** What kind of work each call is, by hand. Calls that match nothing are none: talk, papers, counts, finishing, making safe. */
 export const WORK: readonly (readonly [RegExp, Work])[] = [
-  [/^(?:drive\.\w\w|tied\.(?:quarters|center)\..+)$/, "driving"],
+  [/^drive\.\w\w$/, "driving"],
+  [/^tied\.(?:quarters|center)\..+$/, "tying"],
   [/^(?:groundCloth|lay\..+|damage|cloth\.strapped|laid\.\w+|rings|lace\..+|tied\.(?:R-|S\d).+|looked\..+)$/, "openCloth"],
   [/^(?:straps\.threaded|sides\.laid|walls|strike\.(?:walls|unlace|fold))$/, "openCloth"],
   [/^(?:raise|lift)\..+$/, "lift"],
-  [/^(?:strike\.)?under\.(?:quarters|center)\..+$/, "under"],
-  [/^(?:lower\..+|strike\.sides)$/, "lower"],
-  [/^open$/, "use"],
+  [/^(?:(?:strike\.)?under\.(?:quarters|center)\..+|under\.plates)$/, "under"],
+  [/^(?:lower\..+|strike\.(?:power|ease|sides))$/, "lower"],
+  [/^(?:open|watch)$/, "use"],
   [/^(?:white\.\w+|locate\.covers|marks\.walked|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
   [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w)$/, "outside"],
   [/^(?:tied\.showing|tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
-  [/^strike\.(?:ease|stakes)$/, "outside"],
+  [/^strike\.stakes$/, "outside"],
 ];
 
 /** What each kind in a name stands for, from what was ordered and what stands on the ground. */

@@ -44,6 +44,9 @@ const wentOn = (t: Trial) => (t.command.type === "next" && did(t) !== null) || t
 const from = (t: Trial) => callOf(t.tent, t.before);
 const to = (t: Trial) => callOf(t.tent, t.after);
 const at = (t: Trial) => t.command.at;
+/** A call that asks nothing is done when somebody says so; the daily walk is not the end; what ends a stop starts nothing. */
+const staysPut = (t: Trial) =>
+  !t.tent.rows.has(from(t)?.id ?? "") || from(t)?.id === "watch" || (workStops(t.before, at(t)) && !workStops(t.after, at(t)));
 /** The same clock as the chart's: the session is judged when the command comes. */
 const now = (t: Trial): Memory => ({ ...t.memory, since: sessionAt(t.memory.since, t.before.snapshot.context.lastAt, at(t)) });
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
@@ -69,9 +72,9 @@ export const INVARIANTS = {
     const lacks = lacking(t.tent, t.after, entered.id, at(t), now(t).since);
     return unless(lacks === null, `${entered.id} was entered without ${lacks}`);
   },
-  "under stop nobody lifts, lowers or goes under anything new": (t) => {
+  "under stop nobody lifts, lowers, ties or goes under anything new, and nobody is let in": (t) => {
     const entered = to(t);
-    const aloft = ["lift", "under", "lower"].includes(t.tent.work.get(entered?.id ?? "") ?? "");
+    const aloft = ["lift", "under", "tying", "lower", "use"].includes(t.tent.work.get(entered?.id ?? "") ?? "");
     return unless(!(entered && entered !== from(t) && aloft && workStops(t.after, at(t))), `${entered?.id} was begun`);
   },
   "the strip says what the weather allows": (t) => {
@@ -96,10 +99,9 @@ export const INVARIANTS = {
     const answers =
       command.type === "answer" ? command.gate === asked : (asked ?? "").startsWith("wind.") && command.reading.kind === "wind";
     if (then(t) !== null) {
-      const ended = command.type === "reading" && workStops(t.before, at(t));
-      return unless(answers && isDriver(t) && !isHeld(t.before) && !ended, `${asked} was asked`);
+      return unless(answers && isDriver(t) && !isHeld(t.before) && !staysPut(t), `${asked} was asked`);
     }
-    if (!answers || !isDriver(t) || isHeld(t.before) || (command.type === "reading" && workStops(t.before, at(t)))) return null;
+    if (!answers || !isDriver(t) || isHeld(t.before) || staysPut(t)) return null;
     return unless(missingByHand(t.tent, t.after, remember(t), at(t)) !== null, "it stayed");
   },
   "a screen is out of date once the question has changed": (t) => {
@@ -222,6 +224,9 @@ export const INVARIANTS = {
     const left = from(t);
     if (!left || left.phase === "struck") return unless(did(t) === null, "it began twice");
     if (t.memory.under !== null) return unless(refusedAs(t) === "peopleUnder", "people were left under");
+    const counted = `safe.${left.phase}.headcount`;
+    if (!t.tent.place.has(left.id) && stands(t.tent, t.before, counted, at(t)) !== "good")
+      return unless(refusedGate(t) === counted, "nobody was counted out");
     const begins = STRIKE[t.memory.site];
     const lacks = begins === null ? null : lacking(t.tent, t.before, begins, at(t), now(t).since);
     if (lacks !== null) return unless(refusedGate(t) === lacks, `it began without ${lacks}`);

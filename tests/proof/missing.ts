@@ -1,6 +1,7 @@
 import type { Job } from "../../machines/install/job.ts";
+import type { Step } from "../../machines/install/step.ts";
 import type { Memory } from "./invariants.ts";
-import { answered, callOf, lacking, outOf, stands, type Tent, unsettled } from "./tent.ts";
+import { answered, callOf, lacking, outOf, sidesLoose, stands, type Tent, thunderNear, unsettled, warned, workStops } from "./tent.ts";
 
 /** The first gate of this run before a call that is open again. Those that are conditions are asked before their work. */
 export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: string): string | null {
@@ -41,14 +42,29 @@ export function missingByHand(tent: Tent, job: Job, memory: Memory, at: number):
 }
 const known = new WeakMap<Job, Map<string, string | null>>();
 
+/** What was opened again behind a call; on a way out, its own count. */
+function reopened(tent: Tent, job: Job, memory: Memory, call: Step): string | null {
+  if (tent.place.has(call.id)) return firstOpen(tent, job, memory, call.id);
+  const counted = `safe.${call.phase}.headcount`;
+  return call.id === `safe.${call.phase}.looked` && answered(tent, job, counted) !== "good" ? counted : null;
+}
+
+/** What stops all. */
+function stops(job: Job, at: number): string | null {
+  if (!workStops(job, at)) return null;
+  return thunderNear(job, at) ? "thunder" : warned(job) ? "warning" : "wind.lower";
+}
+
 function missingAt(tent: Tent, job: Job, memory: Memory, at: number): string | null {
   const call = callOf(tent, job);
   if (!call) return null;
-  const again = memory.under === null && tent.place.has(call.id) ? firstOpen(tent, job, memory, call.id) : null;
-  if (again) return again;
+  const again = memory.under === null && !sidesLoose(tent, call.id) ? reopened(tent, job, memory, call) : null;
+  if (again) return (tent.place.has(call.id) && stops(job, at)) || again;
   const row = tent.rows.get(call.id);
-  if (row && stands(tent, job, row.gate, at, memory.since) !== "good" && (row.hard || !job.snapshot.context.waived[row.gate]))
-    return row.gate;
+  if (row && stands(tent, job, row.gate, at, memory.since) !== "good" && (row.hard || !job.snapshot.context.waived[row.gate])) {
+    const isWork = ["under", "use"].includes(tent.work.get(call.id) ?? "");
+    return (isWork && lacking(tent, job, call.id, at, memory.since)) || row.gate;
+  }
   const to = nextCall(tent, job, memory);
   return to === null ? null : lacking(tent, job, to, at, memory.since);
 }

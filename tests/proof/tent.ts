@@ -62,6 +62,7 @@ export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => 
 
 /** The count in that a lift or a lowering begins with. */
 function blockOf(id: string): string | null {
+  if (/^(?:under|out)\.plates$|^plates\.atMarks$/.test(id)) return "under.plates";
   const up = /^(?:under|lift|out)\.((?:quarters|center)\..+)$/.exec(id);
   if (up) return `under.${up[1]}`;
   const down = /^(?:strike\.under|lower)\.((?:quarters|center)\..+)$/.exec(id);
@@ -176,11 +177,19 @@ const CONDITION: ReadonlyMap<string, ConditionRow> = new Map(CONDITIONS.map((c) 
 export const sessionAt = (since: number, lastAt: number, at: number): number => (at - lastAt > SESSION_MIN * MINUTE ? at : since);
 
 /** Whether what a kind of work needs is there. */
-export function conditionIs(tent: Tent, job: Job, { gate, below, goodForMin }: ConditionRow, at: number, since: number): "good" | "bad" {
+export function conditionIs(
+  tent: Tent,
+  job: Job,
+  { gate, below, goodForMin, agreed }: ConditionRow,
+  at: number,
+  since: number,
+): "good" | "bad" {
   if (gate === "thunder") return thunderNear(job, at) ? "bad" : "good";
   if (below === undefined) return stands(tent, job, gate, at, since) === "good" ? "good" : "bad";
-  const { wind, lastAt } = job.snapshot.context;
-  if (!wind || wind.gustMph === null || worst(wind) >= below || at < lastAt) return "bad";
+  const { answers, wind, lastAt } = job.snapshot.context;
+  const told = answers[agreed ?? ""]?.value;
+  const limit = Math.min(below, told?.kind === "measure" ? told.n : below);
+  if (!wind || wind.gustMph === null || worst(wind) >= limit || at < lastAt) return "bad";
   const age = at - wind.takenAt;
   return age >= 0 && age <= (goodForMin ?? 0) * MINUTE ? "good" : "bad";
 }
@@ -204,7 +213,7 @@ const pieceKey = (tent: Tent) => `piece.${pieceOf(tent)}`;
 /** Laying it, joining its seams, and whatever goes up or under need every piece whole. By hand. */
 function needsPiece(tent: Tent, id: string): boolean {
   const piece = pieceOf(tent);
-  if (id === `lay.${piece}` || /^(?:raise\.|(?:under|lift)\.(?:quarters|center)\.)/.test(id)) return true;
+  if (id === `lay.${piece}` || /^(?:raise\.|under\.plates$|(?:under|lift)\.(?:quarters|center)\.)/.test(id)) return true;
   const half = /^(?:lace|tied|looked)\.((?:R-|S\d).+)$/.exec(id)?.[1];
   return tent.frozen.plan.seams
     .flatMap((seam) => seam.halves)
@@ -222,10 +231,17 @@ export function siteAt(tent: Tent, id: string): SiteState {
   return from("baseline") ? "staked" : "clear";
 }
 
+/** Whether side poles stand that are not fastened yet. */
+export function sidesLoose(tent: Tent, id: string): boolean {
+  const at = tent.place.get(id) ?? Number.NaN;
+  return at >= tent.place.get("raise.A")! && at <= tent.place.get("straps.locked")!;
+}
+
 /** Where work goes on after making safe: at the count in of the lift that was left; elsewhere at the call itself. */
 export function resumesAt(tent: Tent, id: string): string {
   const block = tent.block.get(id);
   if (block) return block;
+  if (id === "watch.end") return "watch";
   const at = tent.place.get(id)!;
   const between = (first: string, last: string) => at >= tent.place.get(first)! && at <= tent.place.get(last)!;
   return between("raise.A", "sides.notTight") ? "sides.laid" : id;

@@ -14,7 +14,8 @@ type Told = {
   fields?: Record<string, string>;
 };
 
-const STOP = "STOP. Finish or lower what's in hand. Everyone out. Make safe.";
+const STOP = "STOP. Everyone out. Make safe.";
+const SHELTER = "STOP. Everyone to shelter: the brick barn.";
 const HURT = "HOLD. Call 911: Lower meadow, gate 3, Tansy Lane. First aid: green box, truck cab.";
 /** Who may not say next: a trainee, and whoever only watches the weather. */
 const BYSTANDERS = ["Odd", "Vera"] as const;
@@ -53,7 +54,7 @@ describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
 
   it("thunder stops it, and next is refused with why and until when", async () => {
     const told = await say({ type: "reading", kind: "thunder" }, who);
-    expect(told).toMatchObject({ status: 200, outcome: { did: "read" }, reply: STOP });
+    expect(told).toMatchObject({ status: 200, outcome: { did: "read" }, reply: SHELTER });
     const heard = await last();
     expect(heard).toMatchObject({
       no: told.entry,
@@ -118,7 +119,7 @@ describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
   });
 
   it("spoken into their phone does the same, and nothing is read back first", async () => {
-    expect(await speak("I hear thunder", who)).toMatchObject({ went: "done", outcome: { did: "read" }, reply: STOP });
+    expect(await speak("I hear thunder", who)).toMatchObject({ went: "done", outcome: { did: "read" }, reply: SHELTER });
     expect(await last()).toMatchObject({ command: { reading: { kind: "thunder" }, heard: "I hear thunder", source: "open" } });
   });
 });

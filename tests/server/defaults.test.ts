@@ -79,6 +79,7 @@ describe("a default that is changed in its one place", () => {
       ["wind.cloth", 17],
       ["wind.lift", 17],
       ["wind.lower", 23],
+      ["wind.use", 23],
     ]);
   });
 });

@@ -33,15 +33,20 @@ describe("a wind and its gust", () => {
     expect(parseWind(said, false)).toBeNull();
   });
   it.each([
-    "gusting twenty-six",
-    "gusts of twenty-six",
-    "wind gusting 26",
-    "it's gusting 26",
-    "the wind is gusting 26",
-    "no gusts",
-    "steady",
-    "wind steady",
-  ])("%s has no mean", (said) => expect(parseWind(said, true) ?? { notUnderstood: true }).toEqual({ notUnderstood: true }));
+    ["gusting twenty-six", 26],
+    ["gusts of twenty-six", 26],
+    ["wind gusting 26", 26],
+    ["it's gusting 26", 26],
+    ["the wind is gusting 26", 26],
+    ["gusts to forty", 40],
+    ["a gust of forty five", 45],
+    ["wind's up to forty", 40],
+  ])("%s has a gust alone: the mean is no more than that", (said, mph) => expect(parseWind(said, false)).toEqual(wind(mph, mph)));
+  it("blowing forty is a wind without its gust", () => expect(parseWind("it's blowing forty", false)).toEqual(wind(40, null)));
+  it.each(["gusting pretty hard", "it's blowing hard"])("%s is talk", (said) => expect(parseWind(said, false)).toBeNull());
+  it.each(["no gusts", "steady", "wind steady"])("%s has no mean", (said) =>
+    expect(parseWind(said, true) ?? { notUnderstood: true }).toEqual({ notUnderstood: true }),
+  );
 });
 
 describe("where it blows from", () => {

@@ -37,8 +37,11 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
     case "asks":
       return `${answerInFront(reply.answer, words)} ${reasonText(reply.reason, teller, words)}`;
     case "answered":
-      if (reply.stops) return words.didText("stopped");
       return [words.didText(reply.did), reply.finding && words.findingText(reply.finding)].filter(Boolean).join(" ");
+    case "stopped":
+      return words.stopText(reply.inHand, reply.shelter);
+    case "overRaise":
+      return words.overRaiseText(reply.limitMph);
     case "notGood":
       return reasonText(reply.reason, teller, words);
     case "readBack": {

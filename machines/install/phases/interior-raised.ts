@@ -16,8 +16,19 @@ export function interiorRaised(brief: Brief, plan: TentPlan, { maxShowingIn }: L
   const byLine = brief.sheet.interiorTies === "byLine";
   return [
     { id: "poles.pinned", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
-    { id: "plates.atMarks", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
     { id: "under.hands", gate: gate(atLeast(MIN_HANDS), { roles: COMPETENT, reopenedBy: ["crew", "poles", "strike"] }) },
+    // Side poles alone hold the cloth: whoever sets a plate is under it as much as whoever lifts.
+    ...asOne("under.plates", [
+      {
+        id: "under.plates",
+        wordsKey: "under.plates",
+        work: "under",
+        needs: [...toRaise(plan), ...kitLines("polePlate")],
+        gate: countIn(brief),
+      },
+      { id: "plates.atMarks", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+      { id: "out.plates", wordsKey: "under.out", gate: countOut("under.plates") },
+    ]),
     ...lines.flatMap((line) => [...liftCalls(brief, plan, line), ...(byLine ? [tied(line)] : [])]),
     ...(byLine ? [] : lines.map(tied)),
     {
@@ -59,7 +70,7 @@ function liftCalls(brief: Brief, plan: TentPlan, line: Line): StepDraft[] {
 const tied = (line: Line): StepDraft => ({
   id: `tied.${line.id}`,
   wordsKey: `tied.${line.kind}`,
-  work: "driving",
+  work: "tying",
   needs: [...kitLines("interiorStake", "interiorStrap"), ...DRIVING],
   params: lineParams(line),
   // Asked again where the line has other poles than before: its count is another then.

@@ -10,7 +10,7 @@ export function perimeterRaised(_: Brief, plan: TentPlan, { minTurns }: Limits):
   const stations = plan.stations.length;
   const strapped = { reopenedBy: ["stations", "anchors"] as const };
   const straps = kitLines("perimeterStrap", "stakePlate");
-  // Nothing is begun that cannot be finished: no corner goes up while a side pole is short.
+  // Nothing is begun that cannot be finished: no corner goes up while a side pole or a strap is short.
   const raising = { work: "lift", needs: [...toRaise(plan), ...kitLines("cornerPole", "sidePole")] } as const;
   const up = { site: "raised", resumeFrom: "sides.laid" } as const;
   return [
@@ -38,7 +38,7 @@ export function perimeterRaised(_: Brief, plan: TentPlan, { minTurns }: Limits):
       ),
     { id: "sides.feet", ...up, gate: gate(yes, { reopenedBy: ["stations"] }) },
     { id: "pins.both", ...up, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
-    { id: "straps.turns", ...up, needs: straps, gate: gate(atLeast(minTurns.is), { ...strapped, source: minTurns.source }) },
+    { id: "straps.turns", ...up, gate: gate(atLeast(minTurns.is), { ...strapped, source: minTurns.source }) },
     { id: "straps.locked", ...up, gate: gate(yes, strapped) },
     { id: "sides.notTight", ...up, gate: gate({ kind: "yesNo", good: false }, { reopenedBy: ["stations"] }) },
   ];

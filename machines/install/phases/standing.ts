@@ -11,8 +11,10 @@ export function standing(_brief: Brief, _plan: TentPlan, { walkS }: Limits): Ste
     { id: "open", work: "use" },
     {
       id: "watch",
-      gate: gate(yes, { roles: COMPETENT, validForS: walkS.is, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }),
+      work: "use",
+      gate: gate(yes, { stays: true, roles: COMPETENT, validForS: walkS.is, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }),
     },
-    { id: "watch.end", gate: gate(yes, { roles: COMPETENT }) },
+    // Left in between, it is gone on with by the walk, and not by striking.
+    { id: "watch.end", resumeFrom: "watch", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }

@@ -20,9 +20,9 @@ export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[
   const stakes = kit("perimeterStake") + kit("interiorStake");
   return [
     { id: STRIKE_FROM.standing, begins: "strike", gate: gate(yes, { roles: COMPETENT }) },
-    { id: "strike.power", gate: gate(yes, { roles: COMPETENT }) },
+    { id: "strike.power", work: "lower", gate: gate(yes, { roles: COMPETENT }) },
     ...(brief.use.walls ? [{ id: "strike.walls", work: "openCloth" as const, gate: gate(yes) }] : []),
-    { id: "strike.ease", work: "outside" },
+    { id: "strike.ease", work: "lower" },
     ...linesOf(brief, plan)
       .reverse()
       .flatMap((line) => lowerCalls(brief, line)),

@@ -107,7 +107,7 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
           gate: gate(measure("in", toleranceIn, null), {
             source: nearest,
             roles: COMPETENT,
-            reopenedBy: ["ticket", "stations", "anchors", "poles"],
+            reopenedBy: ["ticket", "stations", "anchors", "poles", "corner"],
             paper: "utilityOwner",
           }),
         }),
@@ -118,7 +118,7 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
       gate: gate(measure("in", toleranceIn, null, true), {
         source: nearest,
         roles: COMPETENT,
-        reopenedBy: ["site", "stations", "anchors", "poles"],
+        reopenedBy: ["site", "stations", "anchors", "poles", "corner"],
         paper: "siteOwner",
       }),
     },
@@ -128,7 +128,7 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
       gate: gate(measure("ft", limits.separationFt.is, null, true), {
         source: limits.separationFt.source,
         roles: COMPETENT,
-        reopenedBy: ["site", "stations"],
+        reopenedBy: ["site", "stations", "corner"],
         paper: "fireOfficial",
       }),
     },
@@ -149,7 +149,7 @@ function overhead(overheadKv: Brief["site"]["overheadKv"], poleFt: number, { ove
       gate:
         clearFt === null
           ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: ["site"] })
-          : gate(measure("ft", poleFt + clearFt, null, !listed), { ...opened, reopenedBy: ["site", "poles", "stations"] }),
+          : gate(measure("ft", poleFt + clearFt, null, !listed), { ...opened, reopenedBy: ["site", "poles", "stations", "corner"] }),
     };
   });
 }

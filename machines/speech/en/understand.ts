@@ -62,8 +62,10 @@ export function understand(heard: string, listening: Listening): Meaning {
     heard,
     asked.some(({ gate }) => expected(gate.check).expects === "wind"),
   );
-  if (wind && !("wrongUnit" in wind)) return wind;
   const answer = firstAnswer(heard, asked);
+  // "Gusts of thirty" is what is agreed, where that is asked.
+  const agreed = "intent" in answer && asked.some(({ gate: { check } }) => check.kind === "measure" && check.unit === "mph");
+  if (wind && !("wrongUnit" in wind) && !agreed) return wind;
   if (wind && !("intent" in answer)) return wind;
   const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(asLetters(said));
   return remark ? { remark: said } : answer;

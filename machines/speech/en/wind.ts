@@ -10,6 +10,10 @@ import { readClock } from "./times.ts";
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
 const GUSTING = /^(?:wind )?(.+?),? (?:and )?(?:gusting|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
+/** A gust and no mean: that is no more than the gust. */
+const GUST_ONLY =
+  /^(?:(?:it's|it is|there's|we've got|we have|we had|just had|that was) )?(?:a |the )?(?:wind )?(?:gusting|gusts?|gusted|up)(?: up)? ?(?:to|of|at)? (.+)$/i;
+const BLOWING = /^(?:(?:it's|it is|wind) )?blowing (.+)$/i;
 /** Nobody felt a gust: the mean is all there is. "Steady" says so only of a wind. */
 const NO_GUSTS = /^(?:wind )?(.+?),? (?:with )?(?:no gusts?|not gusting|no gusting)$/i;
 const STEADY = /^wind (?:a )?(?:steady (?:at )?(.+)|(.+?),? steady)$/i;
@@ -64,6 +68,10 @@ function saidIn(words: string, atWindGate: boolean): Said | null {
   const mean = NO_GUSTS.exec(words)?.[1] ?? steady?.[1] ?? steady?.[2];
   if (mean !== undefined) return { mean, gust: mean, certain: true };
   if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
+  const gust = GUST_ONLY.exec(words)?.[1];
+  if (gust !== undefined) return { mean: gust, gust, certain: false };
+  const blowing = GUSTING.test(words) ? undefined : BLOWING.exec(words)?.[1];
+  if (blowing !== undefined) return { mean: blowing, gust: undefined, certain: false };
   const found = GUSTING.exec(words) ?? MEAN_ONLY.exec(words);
   if (found) return { mean: found[1]!, gust: found[2], certain: true };
   return atWindGate ? { mean: words, gust: undefined, certain: false } : null;

@@ -67,8 +67,10 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
 /** Whose hold it is. One that could not be recorded holds as well, and says so. */
 function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, words: Words): GuideState["held"] {
   const only = (is: string) => (is === "paused" ? "paused" : null);
-  if (unrecorded) return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: words.notRecordedText(unrecorded.why) };
   const is = attentionState(job);
+  // Somebody's "wait" lets go of no hold, recorded or not.
+  if (unrecorded && !(unrecorded.is === "paused" && is === "held"))
+    return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: words.notRecordedText(unrecorded.why) };
   return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 

@@ -14,7 +14,18 @@ import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
 import { home, page, plan, problem } from "./page.ts";
 import { duration, findings, markName, record, sourceName } from "./record.ts";
-import { becauseText, didText, leanText, overAgreedText, readBackText, refusalText, statusText, takenText } from "./refusals.ts";
+import {
+  becauseText,
+  didText,
+  leanText,
+  overAgreedText,
+  overRaiseText,
+  readBackText,
+  refusalText,
+  statusText,
+  stopText,
+  takenText,
+} from "./refusals.ts";
 import { phaseName, roleName, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
@@ -76,6 +87,8 @@ export const en = {
   becauseText,
   refusalText,
   overAgreedText,
+  overRaiseText,
+  stopText,
   readBackText,
   takenText,
   statusText,

@@ -117,6 +117,7 @@ const BECAUSE: Readonly<Record<Reopened["by"], string>> = {
   clearing: "everyone was out",
   rain: "it rained",
   blow: "it blew hard",
+  corner: "a corner mark moved",
 };
 /** What asks something again. */
 export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
@@ -172,7 +173,7 @@ function heard(...texts: string[]): string {
   return [first, ...(last >= 0 && kept.at(-1)?.endsWith("?") ? kept.slice(0, -1) : kept)].join(" ");
 }
 
-const DID: Readonly<Record<Did | "stopped", string>> = {
+const DID: Readonly<Record<Did, string>> = {
   moved: "Next.",
   wentBack: "Back one. It's asked again.",
   held: "HOLD. Nobody moves till the lead says carry on.",
@@ -186,7 +187,6 @@ const DID: Readonly<Record<Did | "stopped", string>> = {
   waived: "Skipped, with the reason.",
   noted: "Noted.",
   read: "Got it.",
-  stopped: "STOP. Finish or lower what's in hand. Everyone out. Make safe.",
   proposed: "Change is up. Somebody else has to agree.",
   amended: "Plan changed. What it touches is asked again.",
   discarded: "Change dropped.",
@@ -197,7 +197,17 @@ const DID: Readonly<Record<Did | "stopped", string>> = {
   backInUse: "Back in use.",
   closed: "Closed.",
 };
-export const didText = (did: Did | "stopped"): string => DID[did];
+export const didText = (did: Did): string => DID[did];
+/** All stops: what is in hand first, and from lightning into the shelter. */
+export const stopText = (inHand: boolean, shelter: string | null): string =>
+  [
+    "STOP.",
+    inHand ? "Finish or lower what's in hand." : "",
+    shelter === null ? "Everyone out. Make safe." : `Everyone to shelter: ${shelter}.`,
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
+export const overRaiseText = (limitMph: number): string => `Got it. Gusts at ${limitMph} or over: nothing goes up.`;
 
 /** A wind at the standing tent that is at or over what was agreed. */
 export const overAgreedText = {

@@ -61,7 +61,7 @@ export const anchorsSet: CallTexts = {
   },
   "stakes.size": {
     say: () => "Measure the thinnest stake, then the shortest.",
-    ask: () => "Thinnest how thick, shortest how long?",
+    ask: () => "How thick, and how long?",
     why: "Thin bends before it holds, and a stake with a worn head is a short one.",
     wrong: "A clean new one gets measured. The rusted one beside it is thin below the head, and folds there.",
     well: "Roll them, rub the worst rust clean, and measure across that. Then points against a board: the short one shows. Tape it head to point.",
@@ -85,7 +85,7 @@ export const anchorsSet: CallTexts = {
   },
   "lean.inward": {
     say: () => "Sight down every row of stakes.",
-    ask: () => "Any leaning toward the tent? How many?",
+    ask: () => "How many lean toward the tent?",
     why: "A stake that leans toward the tent pulls right out.",
     wrong: "One was driven from the wrong side. It looks deep and tight, and the first good pull draws it.",
     well: "Stand at the corner, eye down low, and look along the heads. Walk to every odd one and check it with the gauge.",
@@ -93,7 +93,7 @@ export const anchorsSet: CallTexts = {
   },
   "lean.outward": {
     say: () => "On every edge, find the stake leaning away the most.",
-    ask: () => "Most away, each edge, in degrees?",
+    ask: () => "Worst lean away, each edge, in degrees?",
     why: "Away from the tent is the right way, up to what the sheet allows. Over that it sits shallow.",
     wrong: "It's eyeballed from the truck. The bad one is behind the kit pile, way over, and it goes first.",
     well: "Gauge along the stake, square to the edge, read twice. Say the edge, then the degrees, one edge after another.",

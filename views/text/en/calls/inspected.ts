@@ -67,8 +67,8 @@ export const inspected: CallTexts = {
   },
   // LP gas at least 5 ft from a tent and never inside: NFPA Journal, July-August 2012. Some codes say more, hence the last words.
   fire: {
-    say: () => "Heaters, gas, generators, flames, lights: as the fire official wants.",
-    ask: () => "All as the fire official wants?",
+    say: () => "Check heaters, gas, generators, flames and lights.",
+    ask: () => "All okay by the fire official?",
     why: "In a tent a fire leaves people almost no time.",
     wrong: "A cold night, and somebody carries a patio heater in with its bottle. Nobody asked, and the wall hangs against it.",
     well: "Gas bottles upright and outside, never under the top and at least five feet off; the fire official may want far more. Exhaust points away, nothing hot near cloth.",
@@ -83,8 +83,8 @@ export const inspected: CallTexts = {
     ifNot: "Take it off, or get the engineer's paper.",
   },
   "hung.nothing": {
-    say: () => "Look up: nothing hangs that isn't on the sheet.",
-    ask: () => "Clear, but for what the sheet allows?",
+    say: () => "Look up. Anything hanging that's off the sheet comes down.",
+    ask: () => "All clear up there?",
     why: "Decorators come when the crew has gone.",
     wrong: "A lantern goes up on a bit of string. It swings in the wind, and works at the ring all night.",
     well: "Walk the whole length with your head back, then once along each edge. Tell the decorators face to face.",
@@ -115,8 +115,8 @@ export const inspected: CallTexts = {
     ifNot: "No watch, nobody stays inside tonight. Name somebody.",
   },
   handover: {
-    say: () => "Hand over limits and phone number. Nobody touches a strap.",
-    ask: () => "Does the customer's person have the tent?",
+    say: () => "Give the customer limits and phone number. Nobody touches a strap.",
+    ask: () => "Does the customer have it?",
     why: "From now on somebody else sees it first.",
     wrong: "A wave from the cab. At midnight a guest slacks off a strap to move a table, and nobody knows whom to call.",
     well: "Walk around it together, hand on a ratchet: this stays as it is. Put limits and number in their hand, written down.",

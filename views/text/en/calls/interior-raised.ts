@@ -10,6 +10,14 @@ export const interiorRaised: CallTexts = {
     well: "Pole on the ground, holes lined up by eye, never with a finger. Pin through, clip on, twist the joint, then the next.",
     ifNot: "Pin it. A bent pin or hole: that pole stays down.",
   },
+  "under.plates": {
+    say: () => "Base plates: count people in.",
+    ask: () => "How many went under?",
+    why: "Only side poles hold the cloth. Whoever goes in has to come out.",
+    wrong: "Two duck in on the far side with the last plates. A side pole walks, the cloth comes down, and nobody knows they're in there.",
+    well: "One way in. They pass you one by one with a plate each, and you say the number out loud.",
+    ifNot: "Only people counted today go under. Send the rest back out.",
+  },
   "plates.atMarks": {
     say: () => "Base plates down on their marks.",
     ask: () => "How many plates on their marks?",
@@ -59,7 +67,7 @@ export const interiorRaised: CallTexts = {
     ifNot: "Stop. Find who's missing before anything moves.",
   },
   "tied.quarters": {
-    say: (of) => `${lineName(of)}: stake at the mark, strap every pole down.`,
+    say: (of) => `${lineName(of)}: drive at the white dots, strap every pole down.`,
     ask: () => "How many poles tied down?",
     why: "Uplift takes the weight off a pole, and then it falls.",
     wrong: "The evening is still, so it's left for the morning. A gust lifts the roof, the pole hangs for a moment, and drops.",
@@ -67,7 +75,7 @@ export const interiorRaised: CallTexts = {
     ifNot: "Tie it. No stake will go there? Get the engineer's paper.",
   },
   "tied.center": {
-    say: (of) => `${lineName(of)}: stake at the mark, strap it down.`,
+    say: (of) => `${lineName(of)}: drive at the white dot, strap it down.`,
     ask: () => "How many poles tied down?",
     why: "When the roof lifts, the center pole hangs, and comes down last and hardest.",
     wrong: "The strap goes to the nearest stake instead of its own. It pulls the foot sideways, and the pole leans with the load on.",

@@ -34,7 +34,7 @@ export const makingSafe: CallTexts = {
     well: "Horn and voice together, an arm pointing at the way out. Drop what you carry, boots clear of ropes, straight out.",
   },
   "safe.restrain": {
-    say: () => "From outside, time allowing: straps locked, feet held, walls per the sheet.",
+    say: () => "From outside, if there's time: lock straps, hold feet.",
     why: "Do only what can be done from outside.",
     wrong: "Somebody steps in just to reach one strap. That's when the pole falls.",
     well: "In pairs, outside the stake line, eyes on the pole tops. Any doubt, or any lightning: leave it and walk away.",
@@ -67,7 +67,7 @@ export const makingSafe: CallTexts = {
   },
   "safe.looked": {
     say: () => "From outside, look over stakes, straps, poles and cloth.",
-    ask: () => "Everything that stands or lies still sound?",
+    ask: () => "Everything still sound?",
     why: "Whatever made you stop may have broken something.",
     wrong: "The sun is out again, so they walk straight in. A pin is half out, and the first touch brings the pole down.",
     well: "Once around, well outside. Look for leaning poles, lifted stakes, slack straps, torn rings, water on the cloth. Doubt: ask the engineer.",

@@ -3,7 +3,7 @@ import { stationNo } from "../names.ts";
 
 export const perimeterRaised: CallTexts = {
   "straps.threaded": {
-    say: () => "Thread every strap flat, no twist, with tail enough to stand the pole.",
+    say: () => "Thread every strap flat. Leave tail to stand the pole.",
     ask: () => "All threaded, tails long enough to stand?",
     why: "A standing pole takes more strap than cloth on the ground. With a short tail it stalls.",
     wrong: "The strap is cranked down with the cloth still flat. The pole comes halfway up, stalls, and somebody forces it.",
@@ -40,8 +40,8 @@ export const perimeterRaised: CallTexts = {
     well: "Pin in, step in close, back straight, foot on its mark. A hand stays on each until its foot is held by somebody or by a rope.",
   },
   "sides.feet": {
-    say: () => "Check every foot: held by a person or a rope.",
-    ask: () => "Every foot held?",
+    say: () => "Check every side-pole foot: on its mark, can't kick out.",
+    ask: () => "Every foot secure?",
     why: "A foot that kicks out takes the next one with it.",
     wrong: "A foot stands on wet grass with nobody on it. Somebody leans on the pole, and it skates away.",
     well: "Look down at each foot and push it with a boot. Stand beside it, never in the way it would slide.",

@@ -17,7 +17,7 @@ export const standing: CallTexts = {
   },
   watch: {
     say: () => "Daily walk: straps tight, no water on the cloth, stakes not moved.",
-    ask: () => "All tight, dry on top, nothing moved?",
+    ask: () => "All good?",
     why: "Rain loosens stakes, webbing creeps, water gets heavy, and people move things.",
     wrong: "The tent gets a look from the bar. A stake on the wet side has lifted, and the next blow takes that corner.",
     well: "Same way around every time, and after every blow and rain. Palm on each strap, stake to pole top. Chalk stakes at the grass: creep shows.",

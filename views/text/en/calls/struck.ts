@@ -3,20 +3,20 @@ import { lineName } from "../names.ts";
 
 export const struck: CallTexts = {
   "strike.people": {
-    say: () => "People out, tables and stage out.",
-    ask: () => "Is it empty?",
-    why: "Whatever stands under it catches poles and ropes.",
-    wrong: "The stage stays because its crew is late. A pole comes down on it and bounces where nobody looked.",
+    say: () => "Everybody out. Leave everything.",
+    ask: () => "Is it empty of people?",
+    why: "Nobody takes a roof down over people.",
+    wrong: "One goes back for a coat, one more helps the band. The walls are off, and they're still in there.",
     well: "Walk in at one end and out at the other, behind every curtain. Then put somebody at each way in.",
     ifNot: "Wait until it's empty.",
   },
   "strike.power": {
-    say: () => "Power off at the source. Cables out.",
-    ask: () => "Power off, cables out?",
-    why: "A pole through a live cable kills.",
+    say: () => "Power off at the source. Cables, tables and stage out.",
+    ask: () => "Power off, everything out?",
+    why: "A pole through a live cable kills. Whatever stands under it catches poles and ropes.",
     wrong: "The lamps are dark, so the cable is taken for dead. Only a switch was turned, and it's live all along.",
     well: "Have whoever runs the supply switch it off and lock it. See it done before anybody touches a cable.",
-    ifNot: "Find who can switch it off. Don't pull cables yourself.",
+    ifNot: "Find who can switch it off, or wait for who owns it.",
   },
   "strike.walls": {
     say: () => "Walls off. Upwind wall last.",
