@@ -44,7 +44,7 @@ export type Reply =
       readonly to: Step | null;
     }
   /** Good, and something else is asked before it goes on. */
-  | { readonly is: "asks"; readonly answer: Value | Reading; readonly reason: Reason }
+  | { readonly is: "asks"; readonly answer: Value | Reading; readonly finding: Finding | null; readonly reason: Reason }
   /** An answer that is good, with what it comes to. */
   | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null }
   /** All work stops; `shelter` where the crew goes from lightning. */
@@ -124,7 +124,7 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   if (did === "moved" || did === "closed") return { is: "wentOn", did, answer: null, finding: null, to: stepIn(entry, then) };
   const shut = said.type === "reading" ? stopBy(said.reading, entry, then) : null;
   if (shut?.is === "stopped") return shut;
-  if (answer && outcome.asks) return { is: "asks", answer, reason: reason(outcome.asks) };
+  if (answer && outcome.asks) return { is: "asks", answer, finding: answered?.finding ?? null, reason: reason(outcome.asks) };
   if (shut) return shut;
   return answered?.finding ? { is: "answered", did, finding: answered.finding } : { is: "done", did };
 }

@@ -38,7 +38,7 @@ export const Page = ({ words, title, styles = [], hurt, follows, children }: Pro
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
       {children}
       {follows !== undefined && (
-        <div hx-sse:connect={`/jobs/${follows}/hurt/live`} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none"></div>
+        <div hx-sse:connect={`/jobs/${follows}/hurt/live`} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none" hidden></div>
       )}
     </body>
   </html>

@@ -35,7 +35,7 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
     case "wentOn":
       return [inFront(reply, words), reply.to ? sayText(reply.to, words) : words.didText(reply.did)].join(" ").trim();
     case "asks":
-      return `${answerInFront(reply.answer, words)} ${reasonText(reply.reason, teller, words)}`;
+      return `${inFront(reply, words)} ${reasonText(reply.reason, teller, words)}`;
     case "answered":
       return [words.didText(reply.did), reply.finding && words.findingText(reply.finding)].filter(Boolean).join(" ");
     case "stopped":
@@ -71,7 +71,7 @@ export function shortReplyText(reply: Reply, teller: Teller, words: Words): stri
 }
 
 /** What the answer came to, where that is more than its value; else the answer. */
-const inFront = ({ answer, finding }: Extract<Reply, { is: "wentOn" }>, words: Words): string =>
+const inFront = ({ answer, finding }: Extract<Reply, { is: "wentOn" | "asks" }>, words: Words): string =>
   finding === null ? answerInFront(answer, words) : words.findingText(finding) || answerInFront(answer, words);
 
 /** "Six." */
