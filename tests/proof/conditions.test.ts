@@ -28,8 +28,10 @@ function readyFor(work: Work, frozen: Frozen): Crew {
 }
 
 /** Takes one condition away from a job that has all of them. */
-function take(crew: Crew, { gate, below }: ConditionRow) {
+function take(crew: Crew, { gate, below, agreed }: ConditionRow) {
   if (gate === "thunder") crew.thunder("watcher");
+  // What was agreed is lower, and stops less than everything.
+  else if (agreed !== undefined) crew.gust(below! - 1);
   else if (below !== undefined) crew.gust(below);
   else crew.say({ type: "answer", gate, value: badValue(gates.get(gate)!.check) }, "lead");
 }
