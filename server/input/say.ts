@@ -5,6 +5,7 @@ import { expected } from "../../machines/install/checks/any-check.ts";
 import { inUnitOf } from "../../machines/install/checks/measure.ts";
 import { believable, shortText } from "../../machines/install/checks/value-form.ts";
 import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
+import { PRESSED } from "../../machines/install/commands.ts";
 import type { Gate, Value } from "../../machines/install/gates.ts";
 import { SHORT_BOUNDS } from "../../machines/install/thing.ts";
 import { ORDER_ON_SITE } from "../../machines/tent/load.ts";
@@ -49,7 +50,8 @@ const thing = v.variant("is", [
 const command = v.variant("type", [
   ...(["next", "back", "hold"] as const).map((type) => said({ type: v.literal(type) })),
   said({ type: v.literal("carryOn"), became: v.optional(v.nullable(text(300)), null) }),
-  said({ type: v.literal("hurt"), words: text(300) }),
+  // The alarm counts without a word of what happened.
+  said({ type: v.literal("hurt"), words: v.optional(text(300), PRESSED) }),
   said({ type: v.literal("answer"), gate: text(80), value }),
   said({ type: v.literal("waive"), gate: text(80), because: text(300) }),
   said({ type: v.literal("makeSafe"), because: v.optional(v.nullable(text(300)), null) }),
@@ -74,7 +76,8 @@ const command = v.variant("type", [
   said({ type: v.literal("disagree"), target: entry }),
 ]);
 const TOLD = ["thunder", "warning", "rain"] as const;
-const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD) });
+/** Counts from now: no time that comes with it, however written, keeps an alarm out. */
+const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD), takenAt: v.optional(v.unknown()) });
 const isTold = ({ type, kind }: Record<string, unknown>) => type === "reading" && TOLD.some((one) => one === kind);
 const heard = said({ heard: text(300) });
 const spoken = said({

@@ -70,6 +70,11 @@ describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
     expect((await say({ type: "next" })).reasons[0]?.gate).not.toBe("thunder");
   });
 
+  it("an alarm counts whatever its time says, and somebody hurt without a word of how", async () => {
+    expect(await say({ type: "reading", kind: "thunder", takenAt: "just now" }, who)).toMatchObject({ outcome: { did: "read" } });
+    expect(await say({ type: "hurt" }, who)).toMatchObject({ outcome: { did: "hurt" } });
+  });
+
   it("a warning stops it, and next is refused until somebody who may says that it is over", async () => {
     expect(await say({ type: "reading", kind: "warning" }, who)).toMatchObject({ outcome: { did: "read" }, reply: STOP });
     expect(await last()).toMatchObject({ command: { type: "reading", reading: { kind: "warning" } } });

@@ -54,6 +54,12 @@ describe("on a full disk", () => {
     await job.liveJobs.writeHolds();
     expect((await entries())[1]).toMatchObject({ command: { type: "hurt", words: "somebody's hurt at B" }, outcome: { did: "hurt" } });
   });
+  it("somebody hurt stays on every screen whatever is said after it", async () => {
+    await told({ type: "hurt" }, "Odd");
+    await told({ type: "hold" }, "Pia");
+    await told({ alternatives: ["hold that rope"] }, "Pia");
+    expect(await job.read()).toMatchObject({ hurt: { by: "Odd" }, held: { only: null } });
+  });
   it("a hold reaches the screens that follow the job, at once", async () => {
     let woken = 0;
     job.hub.listen(job.job, () => woken++);

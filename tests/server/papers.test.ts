@@ -27,6 +27,9 @@ describe("a paper that comes in", () => {
     ["Ines", "Ines"],
     ["ines ", "Ines"],
     ["TOBIAS,", "Tobias"],
+    ["Tobías K.", "Tobias"],
+    ["Ines Ahmed", "Ines"],
+    ["engineer Ines", "Ines"],
   ])("from %s, who is on the crew, is refused by name", async (by, name) => {
     const { status, body } = await show("Ines", { by });
     expect([status, body.fields]).toEqual([422, { "value.by": `${name} is on this crew. The paper has to come from somebody else.` }]);
