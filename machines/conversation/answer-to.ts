@@ -1,4 +1,4 @@
-import { currentStep, type Job } from "../install/job.ts";
+import { currentStep, type Job, nextStep } from "../install/job.ts";
 import type { EscapeId, PhaseId, Step } from "../install/step.ts";
 import { type RightAngle, rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
 import type { Countable, Question } from "../speech/question.ts";
@@ -7,7 +7,7 @@ import type { EdgeName, StationKind, TentPlan } from "../tent/types.ts";
 /** What the guide answers to a question, as facts; `views/text` has the sentences. */
 export type Answer =
   | { readonly is: "closed" }
-  | { readonly is: "call" | "why"; readonly step: Step }
+  | { readonly is: "call" | "why" | "how"; readonly step: Step }
   | { readonly is: "left"; readonly calls: number; readonly phase: PhaseId | EscapeId; readonly here: number }
   /** `null` after the last call. */
   | { readonly is: "next"; readonly step: Step | null }
@@ -37,10 +37,12 @@ export function answerTo(question: Question, job: Job): Answer {
       return { is: "call", step };
     case "why":
       return { is: "why", step };
+    case "how":
+      return { is: "how", step };
     case "whatsLeft":
       return left(job, step);
     case "whereNext":
-      return { is: "next", step: following(job, step) };
+      return { is: "next", step: nextStep(job) };
     case "whichPiece":
       return piece(step);
     case "howFarToTheRing":
@@ -64,11 +66,6 @@ function left({ frozen }: Job, step: Step): Answer {
   );
   const here = steps.slice(at).filter((s) => s.phase === step.phase).length;
   return { is: "left", calls: steps.length - at, phase: step.phase, here };
-}
-
-function following({ frozen }: Job, step: Step): Step | null {
-  const { steps } = frozen.script;
-  return steps[steps.findIndex((s) => s.id === step.id) + 1] ?? null;
 }
 
 /** The cloth in hand at a call: a piece that is laid, or the two that are laced. */

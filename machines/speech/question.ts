@@ -7,6 +7,8 @@ export type Countable = "stakes" | "plates" | "straps" | "rings" | "quarterPoles
 export type Question =
   | { readonly asks: "again" }
   | { readonly asks: "why" }
+  /** How this call is done well. */
+  | { readonly asks: "how" }
   | { readonly asks: "whatsLeft" }
   | { readonly asks: "whereNext" }
   | { readonly asks: "whichPiece" }

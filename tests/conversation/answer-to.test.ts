@@ -42,5 +42,7 @@ describe("what a crew asks is answered from the plan", () => {
   it("again and why are of the call that is on", () => {
     expect(ask("again")).toMatchObject({ is: "call", step: { id: "baseline" } });
     expect(ask("why")).toMatchObject({ is: "why", step: { id: "baseline" } });
+    for (const words of ["how", "how do we do it", "show me how"])
+      expect(ask(words)).toMatchObject({ is: "how", step: { id: "baseline" } });
   });
 });

@@ -9,8 +9,8 @@ import { numberInUnit } from "./number-in-unit.ts";
 /** The counted item may follow the number; nothing else may. */
 const COUNTED = /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|marks?|people|guys|heads|of us)$/i;
 /** Questions that "no" answers with none: "Any …?", "How many bad …?". To other counts it says nothing. */
-const ANY: ReadonlySet<string> = new Set(["stakes.bent", "lean.inward", "damage"]);
-const NO = /^(?:no|nope|nah|negative)$/;
+const ANY: ReadonlySet<string> = new Set(["stakes.bent", "lean.inward", "damage", "half.looked", "seams.gaps"]);
+const NO = /^(?:no|nope|nah|negative|(?:it's |they're |looks )?all good|(?:all )?clean|all straight)$/;
 const NOBODY = /^(?:none|nobody)$/;
 
 /** A count: a number, optionally followed by the counted item, or a word for none. */

@@ -6,15 +6,16 @@ import { numberInUnit } from "./number-in-unit.ts";
 /** What was measured may follow the number. */
 const SHOWN = /^(.+?) (?:showing|shows|sticking up|away|clear|wide)$/i;
 const NONE = /^(?:none|nothing)(?: here| there)?$/;
-/** "Any wire within …?" is answered with no as well. */
-const NO_WIRE = /^(?:no|nope|nah|no wires?)$/;
+/** "How far, or none?" is answered with no as well; "clear" may mean far enough, and says nothing. */
+const NONE_NEAR = /^(?:no|nope|nah|no wires?|no lines?)$/;
+const OR_NONE: ReadonlySet<string> = new Set(["overhead.any", "nearest.private", "clear.around"]);
 /** A wind that a plan names: "at thirty", "gusts of thirty". */
 const AT_WIND = /^(?:at|gusts? of|gusting(?: to)?) (.+)$/i;
 
 /** A measurement in the unit that is asked, or one that converts to it. */
 export const parseMeasure: AnswerParser<"measure"> = (said, { unit }, { wordsKey }) => {
   const words = plain(said);
-  if (NONE.test(words) || (wordsKey === "overhead.any" && NO_WIRE.test(words))) return { kind: "none" };
+  if (NONE.test(words) || (OR_NONE.has(wordsKey) && NONE_NEAR.test(words))) return { kind: "none" };
   const figure = withoutLeadIn(said);
   const read = numberInUnit((unit === "mph" ? AT_WIND : SHOWN).exec(figure)?.[1] ?? figure, unit);
   return "n" in read ? { kind: "measure", n: read.n, unit } : read;

@@ -7,6 +7,10 @@ import { readNumber } from "./numbers.ts";
 const FIXED_QUESTIONS: readonly (readonly [RegExp, Question])[] = [
   [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { asks: "again" }],
   [/^(?:why|why is that|what for)$/, { asks: "why" }],
+  [
+    /^(?:how|how to|show me how|how (?:do|would|should) (?:i|we|you) do (?:it|that|this)|how(?:'?s| is) (?:it|that|this) done)$/,
+    { asks: "how" },
+  ],
   [/^(?:what'?s|what is) left$/, { asks: "whatsLeft" }],
 ];
 const RIGHT_ANGLE = /^(?:three,? four,? five|3[ ,-]*4[ ,-]*5|right angle|square corner)(?:,? (?:with|on|by) (?:an? )?(.+?)(?: tape)?)?$/is;

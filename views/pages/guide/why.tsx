@@ -1,6 +1,6 @@
 import type { Screen } from "../../parts/say-form.tsx";
 
-/** Why the call is made. To a trainee also what goes wrong, and how it is done well: unfolded, there is time to read. */
+/** Why the call is made, and how it is done well. To a trainee also what goes wrong: unfolded, there is time to read. */
 export const Why = ({ guide: { call, rehearsal }, words: { guide: text } }: Screen) => {
   if (!call) return null;
   if (rehearsal)
@@ -15,9 +15,15 @@ export const Why = ({ guide: { call, rehearsal }, words: { guide: text } }: Scre
       </dl>
     );
   return (
-    <details class="why">
-      <summary>{text.why}</summary>
-      <p>{call.why}</p>
-    </details>
+    <>
+      <details class="why">
+        <summary>{text.why}</summary>
+        <p>{call.why}</p>
+      </details>
+      <details class="why">
+        <summary>{text.how}</summary>
+        <p>{call.well}</p>
+      </details>
+    </>
   );
 };

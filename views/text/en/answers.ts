@@ -28,6 +28,8 @@ export function answerText(answer: Answer): string {
       return calls[answer.step.wordsKey]?.say(answer.step.params) ?? "";
     case "why":
       return calls[answer.step.wordsKey]?.why ?? "";
+    case "how":
+      return calls[answer.step.wordsKey]?.well ?? "";
     case "left":
       return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} total.`;
     case "next":

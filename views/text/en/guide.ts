@@ -14,6 +14,7 @@ export const guide = {
   no: "No",
   unknown: "Don't know",
   why: "Why",
+  how: "How",
   wrong: "What goes wrong",
   well: "How it is done well",
   paper: "Show a paper instead",

@@ -149,7 +149,10 @@ function gateText(is: UnmetStatus, { ask, ifNot, value, limit, found, check }: A
     case "early":
       return heard(`${value ?? "It"} is not in force yet.`, ifNot ?? "");
     case "stale":
-      return heard("That's too old.", question);
+      return heard(
+        check === "document" ? `${value ?? "It"} has expired.` : "That's too old.",
+        check === "document" ? (ifNot ?? "") : question,
+      );
     case "samePerson":
       return heard("Somebody else has to answer.", question);
     case "unseen":
