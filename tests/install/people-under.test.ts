@@ -21,8 +21,10 @@ describe("with people under", () => {
     crew.at += 11 * 60_000;
     expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "stale" }] });
     crew.gust(60, "trainee");
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
     crew.gust(8);
+    expect(crew.missing).toBe("straps.locked");
+    crew.answer("good");
     expect(crew.missing).toBe("under.center.C1");
   });
 
@@ -38,16 +40,18 @@ describe("with people under", () => {
     crew.answer("good");
     expect(crew.call).toBe("out.plates");
     expect(crew.say({ type: "standDown", because: "storm" })).toEqual({ refused: [{ why: "peopleUnder" }] });
-    expect(crew.answer("good", "deputy")).toMatchObject({ asks: { gate: "wind.lift" } });
+    expect(crew.answer("good", "deputy")).toMatchObject({ asks: { gate: "wind.lower" } });
   });
 
   it("no second line is gone under while it blows", () => {
     const crew = new Crew(briefOf(MIDDLE, { site: { soilKnown: true } })).goTo("tied.quarters.hip-DA");
     crew.gust(60, "trainee");
-    expect(crew.answer("good")).toMatchObject({ did: "answered", asks: { gate: "wind.lift", status: "outOfLimit" } });
+    expect(crew.answer("good", "lead", "tied.quarters.hip-DA")).toMatchObject({ did: "answered" });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
     expect(crew.call).toBe("tied.quarters.hip-DA");
     crew.gust(8);
-    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "straps.locked", asked: "again", because: "blow" }] });
+    expect(crew.answer("good")).toMatchObject({ and: "moved" });
     expect(crew.call).toBe("under.quarters.line-1");
   });
 

@@ -92,6 +92,8 @@ describe("the standing tent", () => {
     crew.gust(45, "watcher");
     expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit", asked: "before" }] });
     crew.gust(8);
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "straps.locked", asked: "again", because: "blow" }] });
+    crew.answer("good");
     expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", asked: "again", because: "blow" }] });
     expect(crew.call).toBe("watch");
   });
@@ -103,7 +105,7 @@ describe("the standing tent", () => {
     crew.gust(60, "watcher");
     expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
     crew.gust(8);
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", because: "blow" }] });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "straps.locked", because: "blow" }] });
   });
 
   it("is walked every day, and a good walk is no word that it is over", () => {
