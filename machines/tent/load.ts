@@ -1,5 +1,5 @@
-import { TOOLS, type ToolItem } from "./tools.ts";
-import type { KitItem } from "./types.ts";
+import type { ToolItem } from "./tools.ts";
+import { KIT_ITEMS, type KitItem } from "./types.ts";
 
 /** Anything on the truck. */
 export type LoadItem = KitItem | ToolItem;
@@ -74,11 +74,10 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "extinguisher",
   "stakePuller",
 ];
-const isTool = (item: LoadItem): item is ToolItem => (TOOLS as readonly string[]).includes(item);
-/** The parts of a tent in the same order: the yard may say what spares they get and what one weighs. */
-export const ORDER_OF_USE: readonly KitItem[] = ORDER_ON_SITE.filter((item): item is KitItem => !isTool(item));
 /** Whether something is part of the tent. Walls, ground cloths and tools are not: nobody says what they weigh. */
-export const isTentPart = (item: string): item is KitItem => (ORDER_OF_USE as readonly string[]).includes(item);
+export const isTentPart = (item: string): item is KitItem => (KIT_ITEMS as readonly string[]).includes(item);
+/** The parts of a tent in the same order: the yard may say what spares they get and what one weighs. */
+export const ORDER_OF_USE: readonly KitItem[] = ORDER_ON_SITE.filter(isTentPart);
 
 /** So many of an item that are needed. */
 type Needed = { readonly item: LoadItem; readonly count: number };

@@ -1,28 +1,26 @@
 /** What a crew needs on the truck besides the tent: whatever a call asks for. */
-export const TOOLS = [
-  "firstAidKit",
-  "horn",
-  "windMeter",
-  "hardHat",
-  "whitePaint",
-  "tape300",
-  "tape200",
-  "tape100",
-  "stringLine",
-  "level",
-  "stakeDriver",
-  "earMuff",
-  "goggles",
-  "stakeCap",
-  "groundCloth",
-  "footRope",
-  "strapFlag",
-  "wallSet",
-  "exitSign",
-  "extinguisher",
-  "stakePuller",
-] as const;
-export type ToolItem = (typeof TOOLS)[number];
+export type ToolItem =
+  | "firstAidKit"
+  | "horn"
+  | "windMeter"
+  | "hardHat"
+  | "whitePaint"
+  | "tape300"
+  | "tape200"
+  | "tape100"
+  | "stringLine"
+  | "level"
+  | "stakeDriver"
+  | "earMuff"
+  | "goggles"
+  | "stakeCap"
+  | "groundCloth"
+  | "footRope"
+  | "strapFlag"
+  | "wallSet"
+  | "exitSign"
+  | "extinguisher"
+  | "stakePuller";
 
 /** What the tools are counted from. Lengths in feet; all else is a number of things. */
 export type ToolNeeds = {

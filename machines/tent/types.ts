@@ -124,21 +124,23 @@ export type EdgePlan = {
   readonly baysFt: readonly number[];
 };
 
-export type KitItem =
-  | "wholeTop"
-  | "endPiece"
-  | "splitEndPiece"
-  | "midPiece"
-  | "centerPole"
-  | "quarterPole"
-  | "sidePole"
-  | "cornerPole"
-  | "perimeterStake"
-  | "stakePlate"
-  | "perimeterStrap"
-  | "interiorStake"
-  | "interiorStrap"
-  | "polePlate";
+export const KIT_ITEMS = [
+  "wholeTop",
+  "endPiece",
+  "splitEndPiece",
+  "midPiece",
+  "centerPole",
+  "quarterPole",
+  "sidePole",
+  "cornerPole",
+  "perimeterStake",
+  "stakePlate",
+  "perimeterStrap",
+  "interiorStake",
+  "interiorStrap",
+  "polePlate",
+] as const;
+export type KitItem = (typeof KIT_ITEMS)[number];
 export type KitLine = { readonly item: KitItem; readonly count: number; readonly use: string };
 
 export type TentPlan = {

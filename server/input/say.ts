@@ -81,7 +81,7 @@ const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD), takenAt:
 const isTold = ({ type, kind }: Record<string, unknown>) => type === "reading" && TOLD.some((one) => one === kind);
 const heard = said({ heard: text(300) });
 const spoken = said({
-  alternatives: v.pipe(v.array(text(300)), v.minLength(1, says("nothingHeard")), v.maxLength(10, says("tooMany", 10))),
+  alternatives: v.pipe(v.array(text(2000)), v.minLength(1, says("nothingHeard")), v.maxLength(10, says("tooMany", 10))),
   talk: v.optional(v.boolean(says("yesOrNo")), false),
   /** The entry whose read-back the screen showed when the speech began: what "correct" means. */
   readBack: v.optional(v.nullable(entry), null),

@@ -75,6 +75,12 @@ describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
     expect(await say({ type: "hurt" }, who)).toMatchObject({ outcome: { did: "hurt" } });
   });
 
+  it("a hold word at the end of a long sentence makes the work wait", async () => {
+    const story = "and then the fellow from the other field came over and asked ".repeat(8);
+    expect((await speak(`${story} hold that rope`, who)).went).not.toBe("notUnderstood");
+    expect((await crew.read()).held).not.toBeNull();
+  });
+
   it("a warning stops it, and next is refused until somebody who may says that it is over", async () => {
     expect(await say({ type: "reading", kind: "warning" }, who)).toMatchObject({ outcome: { did: "read" }, reply: STOP });
     expect(await last()).toMatchObject({ command: { type: "reading", reading: { kind: "warning" } } });
