@@ -81,7 +81,7 @@ export function applyAmendment(job: Job, to: Frozen, entry: EntryNo): Job {
     ...(job.snapshot.value as object),
     procedure: makingSafe ? (job.snapshot.value as { procedure: object }).procedure : { [goesOnAt.phase]: stateKey(goesOnAt.id) },
   };
-  // What is done over is answered over, a count of who went under too.
+  // Calls that are done again are answered again, counts of who went under included.
   const open = reopen(context, [...reopenedGates(job.frozen, to), ...added], "amendment", entry);
   const snapshot = machine.resolveState({
     value: value as never,

@@ -36,7 +36,7 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     const { gate: own, wordsKey, params } = steps.find((s) => s.gate?.id === id)!;
     return { over, wordsKey, params, gate: own! };
   };
-  // A tent that everybody is out of is not opened, whichever of the two says so.
+  // The lower of the two keeps the tent closed.
   const inside: WindLimit = { ...(insideGustMph.is < stopGustMph.is ? insideGustMph : stopGustMph), agreed: AGREED.evacuate };
   const session = { session: true, validForS: dayS.is };
   return [

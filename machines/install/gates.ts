@@ -41,7 +41,7 @@ export type Gate = {
   readonly session: boolean;
   /** About something that is over once it was answered, such as how many went under: no amendment asks it again. */
   readonly past: boolean;
-  /** Asked day by day: a good answer is no word that it is over. */
+  /** Asked every day: a good answer does not move the job on. */
   readonly stays: boolean;
   readonly reopenedBy: readonly (Aspect | Happening)[];
   readonly paper: Paper | null;
@@ -56,7 +56,7 @@ export type Answer = {
   readonly entry: EntryNo;
   /** Who looked at it besides: what a paper wants before it counts. Absent where nobody did. */
   readonly seen?: Seen;
-  /** The lengths said that a corner mark has to move, and have not said since that all is square. */
+  /** A corner mark has to move, and the lengths have not come out square since. */
   readonly moved?: true;
 };
 export type Seen = { readonly by: PersonId; readonly device: DeviceId; readonly entry: EntryNo };

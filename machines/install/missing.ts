@@ -96,7 +96,7 @@ export function asked(script: Script, step: Step, state: JobState, at: Instant):
   return again ?? own ?? entry(script, following(script, step, state), state, at);
 }
 
-/** Calls whose own answer is the work: who goes under, and the walk around a tent in use. What it needs comes before it. */
+/** Calls whose answer is the work itself: going under, and the walk around a tent in use. Their conditions are asked first. */
 const ANSWER_IS_WORK: ReadonlySet<Work | null> = new Set(["under", "use"]);
 
 function ownMissing(script: Script, call: Step, state: JobState, at: Instant): Missing | null {
@@ -106,7 +106,7 @@ function ownMissing(script: Script, call: Step, state: JobState, at: Instant): M
   return (ANSWER_IS_WORK.has(call.work) && entry(script, call, state, at)) || missing;
 }
 
-/** Whether something stands that is not fastened yet: amid calls that are gone over as one, the first and the last aside. */
+/** Whether something is up and not yet secured: inside a block of calls that is redone as one, past its first and before its last. */
 function loadUp(script: Script, { id, resumeFrom }: Step): boolean {
   const after = script.steps[(indexOf(script).at.get(id) ?? Number.NaN) + 1];
   return resumeFrom !== null && resumeFrom !== id && after?.resumeFrom === resumeFrom;

@@ -47,11 +47,11 @@ function shutsOnly({ script }: Leaf, gate: Gate, { context, event }: Judged): bo
   return accepts(gate, event.value, context) && !meetsLimit(gate.check, event.value, context);
 }
 
-/** Whether somebody reads a wind that is theirs to report but not to clear the work with. */
+/** A wind from somebody who may report it, but may not clear work with it. */
 const onlyWarns = ({ reading, role }: ReadingCommand, state: JobState): boolean =>
   reading.kind === "wind" && !canOnlyStop(reading, state) && !COMPETENT.includes(role) && isWorse(reading, state);
 
-/** What can only stop counts from now, whatever its time says; a warning by who may not read the wind makes nothing fresh. */
+/** What can only stop counts from now, whatever its time says. A wind that only warns keeps the age of the reading before it. */
 function withReading(state: JobState, command: ReadingCommand): JobState {
   const { reading, at, by, device, entry } = command;
   const stale = at - state.limits.windOtherwiseS * 1000 - 1;

@@ -1,7 +1,7 @@
 /** Trees and things with open sides or a cloth roof, as people call them in English. */
 const NO_SHELTER =
   /\b(?:trees?|oaks?|elms?|maples?|pines?|willows?|birch(?:es)?|beech(?:es)?|poplars?|cottonwoods?|woods|grove|tents?|canop(?:y|ies)|marquees?|big top|gazebos?|pavilions?|awnings?|bleachers|grandstands?|dugouts?|carports?|porch(?:es)?|picnic shelters?|bus stops?|bandstands?|open sheds?|golf carts?|tractors?|convertibles?)\b/i;
-/** What follows says where the place is, and not what it is. */
+/** What follows these words says where the place is, not what it is. */
 const WHERE = /\b(?:by|near|at|beside|behind|under|below|opposite|past|next to|in front of|across from|close to)\b/i;
 /** Buildings and vehicles: a name that has one of them is that, whatever street it stands on. */
 const SHELTER =
@@ -15,7 +15,7 @@ const SHELTER =
  */
 export function isNoShelter(place: string): boolean {
   const [head = ""] = place.split(WHERE).filter((part) => /\p{L}/u.test(part));
-  return NO_SHELTER.test(head) && !SHELTER.test(head.replace(NO_SHELTER_VEHICLES, ""));
+  return NO_SHELTER.test(head) && !SHELTER.test(head.replace(FALSE_SHELTER, ""));
 }
-/** Not what their last word says. */
-const NO_SHELTER_VEHICLES = /\b(?:bus stops?|golf carts?|open sheds?)\b/gi;
+/** Names that hold a word of `SHELTER` and are none. */
+const FALSE_SHELTER = /\b(?:bus stops?|golf carts?|open sheds?)\b/gi;

@@ -39,8 +39,8 @@ export function agreedMph({ answers }: Pick<JobState, "answers">, gate: GateId |
 }
 
 /**
- * Whether a wind is over a limit that somebody works or sits under, and worse than the one on record: it counts whoever says it.
- * How long a reading is good is counted from the one before, which somebody took who may.
+ * Whether a wind is over a limit in force and worse than the one on record. Such a wind counts whoever reports it. It does not
+ * renew the reading: that takes somebody who may read the wind.
  */
 export function isWorse(reading: Reading, state: Pick<JobState, "limits" | "answers" | "wind">): boolean {
   if (reading.kind !== "wind") return false;

@@ -10,7 +10,7 @@ const parts = (name: string): string[] =>
     .replaceAll(/\p{M}/gu, "")
     .match(/[\p{L}\p{N}]+/gu) ?? [];
 /** Whether one name may be the other, said longer or shorter: "Ines", "Ines Ahmed", "engineer Ines". */
-const maySayTheSame = (one: string, other: string): boolean => {
+const mayBeTheSame = (one: string, other: string): boolean => {
   const [a, b] = [parts(one), parts(other)];
   return a.every((part) => b.includes(part)) || b.every((part) => a.includes(part));
 };
@@ -21,7 +21,7 @@ const maySayTheSame = (one: string, other: string): boolean => {
  */
 export function refuseOwnPaper(value: Value, names: LiveJob["names"]): void {
   if (value.kind !== "paper") return;
-  const own = Object.values(names).find((name) => maySayTheSame(name, value.by));
+  const own = Object.values(names).find((name) => mayBeTheSame(name, value.by));
   if (own === undefined) return;
   const sentence: Sentence = (w) => w.errors.ownPaper(own);
   throw new Problem(422, sentence, { "value.by": sentence });

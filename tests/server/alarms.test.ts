@@ -49,6 +49,11 @@ const clockAt = (at: number) =>
     Math.ceil(at / 60_000) * 60_000,
   );
 
+it("a gust over the limit to raise is answered with what it shuts, where nothing is asked for it yet", async () => {
+  const told = await say({ type: "reading", kind: "wind", mph: 12, gustMph: 22 }, "Odd");
+  expect(told).toMatchObject({ outcome: { did: "read" }, reply: "Got it. Gusts at 20 or over: nothing goes up." });
+});
+
 describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
   beforeEach(atTheCloth);
 

@@ -127,7 +127,7 @@ describe("on top of a record", () => {
     await job.say({ type: "next" });
     const { html } = await page();
     expect(html).toContain((await job.entries()).at(-1)!.hash);
-    expect(read(html)).toContain("All 2 entries hang together, and played again they give the states that were recorded.");
+    expect(read(html)).toContain("All 2 entries check out: the chain is whole, and a replay gives the recorded states.");
   });
   it("stands the first entry that does not fit, and it and those after it are not shown", async () => {
     for (let n = 1; n <= 4; n++) await job.say({ type: "note", text: `note-${n}` });
@@ -148,7 +148,7 @@ describe("on top of a record", () => {
     for (let n = 1; n <= 3; n++) await job.say({ type: "note", text: `note-${n}` });
     const { app } = testApp(journal);
     const seen = async () => read(await (await app.request(`/jobs/${job.job}/record`)).text());
-    expect(await seen()).toContain("All 4 entries hang together");
+    expect(await seen()).toContain("All 4 entries check out");
     spoil = true;
     const text = await seen();
     expect(text).toContain("Entry 3 in the data file is no longer as it was written. It and what follows are not shown");

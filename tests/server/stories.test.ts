@@ -29,8 +29,9 @@ describe("a squall in the middle of the center poles", () => {
   });
 
   it("the trainee hears thunder, the crew reads 60: STOP, both times", async () => {
-    expect((await say("Odd", { alternatives: ["I heard thunder"] })).reply).toMatch(/^STOP/);
-    expect((await say("Pia", wind(45, 60))).reply).toMatch(/^STOP/);
+    const inHand = "STOP. Finish or lower what's in hand.";
+    expect((await say("Odd", { alternatives: ["I heard thunder"] })).reply).toBe(`${inHand} Everyone to shelter: the brick barn.`);
+    expect((await say("Pia", wind(45, 60))).reply).toBe(`${inHand} Everyone out. Make safe.`);
     expect((await job.read()).weather.is).toBe("stop");
   });
 

@@ -37,7 +37,7 @@ describe("the page of crew and time", () => {
     const page = await html();
     expect(page).toMatch(/<p class="headline">About \d+ h( \d+ min)? to raise it<\/p><p class="between">between \d+ h.* and \d+ h/);
     expect(page).toContain("With 6 people on site.");
-    expect(page).toContain("Rests on no finished job of yours");
+    expect(page).toContain("on none of your own jobs yet");
     expect((await data()).finish).toBeNull();
   });
   it("says during the raise when it is likely done, on the clock of the site", async () => {

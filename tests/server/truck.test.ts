@@ -70,7 +70,7 @@ describe("the loading list before the guide asks for it", () => {
     const page = text(await (await phoneOf(INES)).look());
     const calls = (await job.liveJobs.load(job.job)).job.frozen.script.steps;
     const no = (id: string) => calls.findIndex((s) => s.id === id) + 1;
-    expect(page).toContain(`Only to be read now. The list is ticked at call ${no("kit.loaded")}, "`);
+    expect(page).toContain(`Read-only for now. The list is ticked at call ${no("kit.loaded")}, "`);
     expect(page).toContain(`and counted back at call ${no("back.kit")}, "`);
     expect(page).not.toContain(truck.other);
   });
@@ -253,7 +253,7 @@ describe("the same list at the strike", () => {
     await job.to((s) => s.closed);
     const page = text(await (await phoneOf(JORY)).look());
     expect(page).toContain(`All ${(await state()).lines.length} lines back.`);
-    expect(page).toContain("Only to be read now.");
+    expect(page).toContain("Read-only for now.");
   });
   it("as a table: order, counts, weights or unknown, what went out, came back and is missing", async () => {
     const phone = await phoneOf(JORY);

@@ -24,6 +24,7 @@ describe("counts", () => {
     ["no gaps", "seams.gaps", noneOf, 0],
     ["nope", "seams.gaps", noneOf, 0],
     ["nope", "half.looked", noneOf, 0],
+    ["two going under", "under.plates", atLeast(1), 2],
     ["all good", "damage", noneOf, 0],
     ["they're all good", "stakes.bent", noneOf, 0],
     ["two turns", "straps.turns", atLeast(2), 2],

@@ -14,7 +14,7 @@ export function standing(_brief: Brief, _plan: TentPlan, { walkS }: Limits): Ste
       work: "use",
       gate: gate(yes, { stays: true, roles: COMPETENT, validForS: walkS.is, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }),
     },
-    // Left in between, it is gone on with by the walk, and not by striking.
+    // After clearing the tent from here, work resumes at the walk, not at the strike.
     { id: "watch.end", resumeFrom: "watch", gate: gate(yes, { roles: COMPETENT }) },
   ];
 }

@@ -65,7 +65,7 @@ const HURT = [
   /\b(?:somebody|someone|he|she|one of the (?:guys|crew)) fell (?:off|from)\b|^(?:somebody|someone) fell$/,
   /\b(?:somebody|someone|he|she)(?:'s| is) (?:trapped|crushed|electrocuted)\b/,
   /\b(?:somebody|someone|he|she) (?:got|was|just got) (?:hit|struck|crushed|electrocuted|knocked (?:out|down))\b/,
-  /\b(?:somebody|someone|he|she)(?:'s| is|) ?(?:not|isn't) (?:moving|responding|waking up|getting up)\b/,
+  /\b(?:somebody|someone|he|she)(?:'s not| is not| isn't) (?:moving|responding|waking up|getting up)(?=$| at all\b| anymore\b| and\b)/,
   /\b(?:man|woman|person|somebody|someone) (?:is )?down$|\b(?:man|woman) down\b|\b(?:somebody|someone)(?:'s| is) down(?=$| and\b| no\b| not\b| under\b)/,
   /^(?:(?:get|call|need|we need|i need|we need to call|somebody call|someone call|get me) )?(?:a |the )?(?:medic|paramedics?|ambulance)(?: (?:now|please|over here|here|quick|medic))*$/,
   /\b(?:need|get|call|calling)(?: us| me| for)? (?:an?|the) (?:ambulance|medic|paramedics?)\b/,

@@ -1,3 +1,4 @@
+const UNDER_IN = /^(.+?) (?:going (?:in )?under|going in|went (?:in|under)|under|in)$/i;
 const UNDER_OUT = /^(.+?) (?:are |came )?out(?:,? (?:and )?nobody (?:left )?under)?$/i;
 /** Words that may follow the number at one question only. */
 export const COUNTED_AT: Readonly<Record<string, RegExp>> = {
@@ -13,7 +14,8 @@ export const COUNTED_AT: Readonly<Record<string, RegExp>> = {
   "straps.turns": /^(.+?) (?:full )?(?:turns?|wraps?)$/i,
   "poles.pinned": /^(.+?) pinned$/i,
   "under.hands": /^(.+?) hands$/i,
-  "under.in": /^(.+?) (?:going (?:in )?under|going in|under|in)$/i,
+  "under.plates": UNDER_IN,
+  "under.in": UNDER_IN,
   "under.out": UNDER_OUT,
   "tied.quarters": /^(.+?) tied(?: down)?$/i,
   "tied.center": /^(.+?) tied(?: down)?$/i,

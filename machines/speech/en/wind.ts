@@ -10,9 +10,9 @@ import { readClock } from "./times.ts";
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
 const GUSTING = /^(?:wind )?(.+?),? (?:and )?(?:gusting|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
-/** A gust and no mean: that is no more than the gust. */
+/** A gust and no mean. The mean is taken to be as high: it can't be higher. */
 const GUST_ONLY =
-  /^(?:(?:it's|it is|there's|we've got|we have|we had|just had|that was) )?(?:a |the )?(?:wind )?(?:gusting|gusts?|gusted|up)(?: up)? ?(?:to|of|at)? (.+)$/i;
+  /^(?:(?:it's|it is|there's|we've got|we have|we had|just had|that was) )?(?:a |the )?(?:wind )?(?:gusting|gusts?|gusted)(?: up)?(?: to| of| at)? (.+)$|^wind up to (.+)$/i;
 const BLOWING = /^(?:(?:it's|it is|wind) )?blowing (.+)$/i;
 /** Nobody felt a gust: the mean is all there is. "Steady" says so only of a wind. */
 const NO_GUSTS = /^(?:wind )?(.+?),? (?:with )?(?:no gusts?|not gusting|no gusting)$/i;
@@ -68,7 +68,8 @@ function saidIn(words: string, atWindGate: boolean): Said | null {
   const mean = NO_GUSTS.exec(words)?.[1] ?? steady?.[1] ?? steady?.[2];
   if (mean !== undefined) return { mean, gust: mean, certain: true };
   if (/\b(?:none|nothing|nil|no)\b/i.test(words)) return null;
-  const gust = GUST_ONLY.exec(words)?.[1];
+  const only = GUST_ONLY.exec(words);
+  const gust = only?.[1] ?? only?.[2];
   if (gust !== undefined) return { mean: gust, gust, certain: false };
   const blowing = GUSTING.test(words) ? undefined : BLOWING.exec(words)?.[1];
   if (blowing !== undefined) return { mean: blowing, gust: undefined, certain: false };

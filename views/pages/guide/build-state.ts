@@ -68,7 +68,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
 function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, words: Words): GuideState["held"] {
   const only = (is: string) => (is === "paused" ? "paused" : null);
   const is = attentionState(job);
-  // Somebody's "wait" lets go of no hold, recorded or not.
+  // "Wait" never releases a hold, recorded or not.
   if (unrecorded && !(unrecorded.is === "paused" && is === "held"))
     return { by: name(unrecorded.by), only: only(unrecorded.is), unrecorded: words.notRecordedText(unrecorded.why) };
   return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };

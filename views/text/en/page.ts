@@ -17,7 +17,7 @@ export const page = {
 export const home = {
   jobs: "Jobs",
   tents: "Tents",
-  intro: "A step guide for the crew that puts up a sectional pole tent, stands it and takes it down.",
+  intro: "A step guide for the crew that puts up a sectional pole tent, watches it while it stands, and takes it down.",
   defers: "It defers to the tent's sheet, the maker's manual, locate law, the local code, the fire official and a licensed engineer.",
   open: "Open a job",
   rehearsals: "Rehearsals",

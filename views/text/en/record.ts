@@ -62,7 +62,7 @@ export const record = {
     `"${names}" is nothing to look for. All entries are shown. Choose from: ${known.join(", ")}.`,
   none: "No entry of that kind.",
   holds: (entries: number) =>
-    `${entries === 1 ? "The one entry holds" : `All ${entries} entries hang together`}, and played again they give the states that were recorded.`,
+    `${entries === 1 ? "The one entry checks out" : `All ${entries} entries check out`}: the chain is whole, and a replay gives the recorded states.`,
   breaks: (why: string, no: number) =>
     `${why} It and what follows are not shown: nobody can vouch for them. The ${no === 1 ? "one entry" : `${no} entries`} before it hold.`,
   lastHash: "Hash of the last entry",

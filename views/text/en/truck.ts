@@ -25,7 +25,7 @@ export const truck = {
     back: "The same order as it went on: what went up last comes down first, and goes deepest.",
   } satisfies Record<Way, string>,
   tickedAt: (out: Call, back: Call) =>
-    `Only to be read now. The list is ticked at call ${out.no}, "${quoted(out)}", and counted back at call ${back.no}, "${quoted(back)}".`,
+    `Read-only for now. The list is ticked at call ${out.no}, "${quoted(out)}", and counted back at call ${back.no}, "${quoted(back)}".`,
   neverTicked: "Only to be read: this job was opened before lists were ticked here. The guide counts each thing back at the strike.",
   who: "Say who you are, then tick.",
   progress: ({ way, progress: { of, open, all, short, over } }: Progress): string => {
