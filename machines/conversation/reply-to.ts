@@ -12,6 +12,7 @@ import { isPassed, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
 import type { Thing } from "../install/thing.ts";
 import { AGREED, agreedMph, canOnlyStop, worstMph } from "../install/weather.ts";
+import { callInWind } from "../install/windward-call.ts";
 import { own } from "../lookup/own.ts";
 import { answerValue, effectiveCommandBy } from "../record/effective-command.ts";
 import { type EntryLookup, lookupIn } from "../record/entries.ts";
@@ -119,9 +120,9 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   if (over) return over;
   const { did } = outcome;
   const answer = said.type === "answer" ? said.value : said.type === "reading" ? said.reading : null;
-  if (outcome.and) return { is: "wentOn", did: outcome.and, answer, finding: answered?.finding ?? null, to: stepIn(entry, then) };
+  if (outcome.and) return { is: "wentOn", did: outcome.and, answer, finding: answered?.finding ?? null, to: callSaid(entry, then) };
   if (answered?.unmet) return { is: "notGood", reason: answered.unmet };
-  if (did === "moved" || did === "closed") return { is: "wentOn", did, answer: null, finding: null, to: stepIn(entry, then) };
+  if (did === "moved" || did === "closed") return { is: "wentOn", did, answer: null, finding: null, to: callSaid(entry, then) };
   const shut = said.type === "reading" ? stopBy(said.reading, entry, then) : null;
   if (shut?.is === "stopped") return shut;
   if (answer && outcome.asks) return { is: "asks", answer, finding: answered?.finding ?? null, reason: reason(outcome.asks) };
@@ -156,6 +157,12 @@ const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Que
 
 /** Where the job stood after an entry. */
 const stepIn = ({ step }: CommandEntry, { script }: ReplyContext): Step | null => stepsIn(script).byId.get(step) ?? null;
+
+/** The call after an entry as it is said, in the wind on record. */
+function callSaid(entry: CommandEntry, then: ReplyContext): Step | null {
+  const step = stepIn(entry, then);
+  return step && callInWind(step, frozenBefore(entry.no, then.earlier).brief, then.state.wind);
+}
 
 /** Whether a pole is in somebody's hands: in the middle of a lift or a lowering. */
 const isInHand = (step: Step | null): boolean =>

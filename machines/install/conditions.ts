@@ -5,9 +5,11 @@ import type { Limits } from "./limits.ts";
 import { type Condition, type Step, WORKS, type Work } from "./step.ts";
 import { AGREED, WARNING } from "./weather.ts";
 
-const ALOFT: readonly Work[] = ["lift", "under", "lower"];
-/** Every stake is a stake, one inside too. */
-const STAKES: readonly Work[] = ["driving", "tying"];
+type During = Pick<Condition, "over" | "notIn">;
+const ALL: During = { over: WORKS };
+const ALOFT: During = { over: ["lift", "under", "lower"] };
+/** Every stake is a stake, one inside too. Nobody goes under to stand what could not be tied then; in a strike nothing is driven. */
+const STAKES: During = { over: ["driving", "tying", "under"], notIn: "struck" };
 type WindLimit = Limits["raiseGustMph"] & { readonly agreed?: GateId };
 
 /**
@@ -25,38 +27,38 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
       ...gate({ kind: "wind", belowMph: is, ...agreed }, { source, roles: COMPETENT, validForS, reopenedBy: ["sheet"] }),
     },
   });
-  const told = (id: string, over: readonly Work[], declared: Partial<Gate>): Condition => ({
-    over,
+  const told = (id: string, during: During, declared: Partial<Gate>): Condition => ({
+    ...during,
     wordsKey: id,
     params: { ticket: ticket.number },
     gate: { id, ...gate(yes, { roles: COMPETENT, ...declared }) },
   });
   /** The gate of a call, asked again over the work that needs it. */
-  const asked = (id: string, over: readonly Work[]): Condition => {
+  const asked = (id: string, during: During): Condition => {
     const { gate: own, wordsKey, params } = steps.find((s) => s.gate?.id === id)!;
-    return { over, wordsKey, params, gate: own! };
+    return { ...during, wordsKey, params, gate: own! };
   };
   // The lower of the two keeps the tent closed.
   const inside: WindLimit = { ...(insideGustMph.is < stopGustMph.is ? insideGustMph : stopGustMph), agreed: AGREED.evacuate };
   const session = { session: true, validForS: dayS.is };
   return [
     {
-      over: WORKS,
+      ...ALL,
       wordsKey: "thunder",
       params: {},
       gate: { id: "thunder", ...gate({ kind: "quiet" }, { source: limits.thunderS.source, roles: COMPETENT }) },
     },
-    told(WARNING, ["openCloth", ...ALOFT, "tying", "use"], { validForS: warningS.is }),
-    asked("talk.briefed", WORKS),
-    asked("talk.headcount", WORKS),
+    told(WARNING, { over: ["openCloth", ...ALOFT.over, "tying", "use"] }, { validForS: warningS.is }),
+    asked("talk.briefed", ALL),
+    asked("talk.headcount", ALL),
     asked("locate.ticket", STAKES),
     told("paint", STAKES, { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
     told("earsAndEyes", STAKES, session),
     told("hats", ALOFT, session),
     told("caller", ALOFT, { ...session, reopenedBy: ["crew"] }),
     told("wayOut", ALOFT, session),
-    asked("under.hands", ["under"]),
-    asked(AGREED.evacuate, ["use"]),
+    asked("under.hands", { over: ["under"] }),
+    asked(AGREED.evacuate, { over: ["use"] }),
     // Last, so that it is as fresh as it can be.
     wind("wind.cloth", ["openCloth"], raiseGustMph, windOtherwiseS.is),
     wind("wind.lift", ["lift", "under"], raiseGustMph, windLiftingS.is),

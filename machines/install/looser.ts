@@ -6,9 +6,10 @@ import { foldName } from "./person-name.ts";
 import type { Refusal } from "./refusals.ts";
 import type { Frozen } from "./step.ts";
 
-/** A limit that a change makes looser, by its field in the brief, and the paper whose new number it takes. */
-export type Looser = { readonly field: string; readonly paper: Paper };
-type Paper = "sheet" | "ticket";
+/** A limit that a change makes looser, by its field in the brief, and the paper whose new number it takes; none for what is planned inside. */
+export type Looser = { readonly field: string; readonly paper: Paper | null };
+/** A wire is its owner's to say: their paper opens its call, and no change does. */
+type Paper = "sheet" | "ticket" | "lineOwner";
 type Way = (from: number, to: number) => boolean;
 type NumberKey<T> = { readonly [K in keyof T]: T[K] extends number | null ? K : never }[keyof T];
 
@@ -45,16 +46,26 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
     ...(bySheet("stakeLeanDeg") ? leansFurther(from.limits.stakeLeanDeg.is, to.limits.stakeLeanDeg.is) : []),
     ...LIMITS.flatMap(([key, looser]) => (bySheet(key) && looser(from.limits[key].is, to.limits[key].is) ? [`sheet.${key}`] : [])),
     ...fewerAnchors(from, to),
+    // A steeper strap pulls its stake out sooner.
+    ...(to.plan.spec.setbackFt < from.plan.spec.setbackFt ? ["tent.setbackFt"] : []),
     ...(pullOf(is) < pullOf(was) ? ["sheet.pullTestLbf"] : []),
     // Each line tied before the next goes up, or all of them only when they stand.
     ...(was.sheet.interiorTies === "byLine" && is.sheet.interiorTies === "afterAll" ? ["sheet.interiorTies"] : []),
     ...(!was.site.soilKnown && is.site.soilKnown ? ["site.soilKnown"] : []),
-    ...(comesNearer(from, to) ? ["site.overheadKv"] : []),
   ];
   return [
     ...[...new Set(sheet)].map((field): Looser => ({ field, paper: "sheet" })),
     ...ticketSaysLess(was.ticket, is.ticket).map((field): Looser => ({ field: `ticket.${field}`, paper: "ticket" })),
+    ...(comesNearer(from, to) ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
+    ...opensWithLess(was.use, is.use).map((field): Looser => ({ field: `use.${field}`, paper: null })),
   ];
+}
+
+/** What the tent is opened with is asked for less: fewer exits for fewer people, papers that are not wanted any more, loads that are not looked at. */
+function opensWithLess(was: Brief["use"], is: Brief["use"]): string[] {
+  const people = ({ occupants }: Brief["use"]) => occupants ?? Number.POSITIVE_INFINITY;
+  const dropped = (["permit", "fabricCertificate"] as const).filter((paper) => was[paper] !== "notRequired" && is[paper] === "notRequired");
+  return [...(people(is) < people(was) ? ["occupants"] : []), ...dropped, ...(was.hungLoads && !is.hungLoads ? ["hungLoads"] : [])];
 }
 
 /** Stakes nearer to a mark, days on which it was not in force, and utilities whose lines are gone or that nobody asks any more. */
@@ -77,8 +88,9 @@ export function looserRefusals(from: Frozen, to: Frozen): Refusal[] {
   const isNew = {
     sheet: newNumber(from.brief.sheet.document, to.brief.sheet.document),
     ticket: newNumber(from.brief.ticket.number, to.brief.ticket.number),
+    lineOwner: false,
   };
-  return (["sheet", "ticket"] as const).flatMap((paper): Refusal[] => {
+  return (["sheet", "ticket", "lineOwner"] as const).flatMap((paper): Refusal[] => {
     const fields = looser.filter((l) => l.paper === paper).map((l) => l.field);
     return fields.length === 0 || isNew[paper] ? [] : [{ why: "looserLimit", paper, fields }];
   });

@@ -3,7 +3,7 @@ import type { GateId, Instant, StepId } from "./ids.ts";
 import { lackedBy } from "./out-of-use.ts";
 import type { Missing, MissingGate, Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
-import { answerStatus, isPassed, status } from "./status.ts";
+import { answerStatus, hasSettledSince, isPassed, status } from "./status.ts";
 import type { Condition, EscapeId, Script, Step, Work } from "./step.ts";
 import { wallTime } from "./wall-time.ts";
 import { thundery, WARNING, warned, weatherAt } from "./weather.ts";
@@ -20,6 +20,8 @@ type Index = {
   readonly conditions: ReadonlySet<GateId>;
   /** Gates that two people answer, by each other. */
   readonly pairs: ReadonlyMap<GateId, readonly GateId[]>;
+  /** Gates of calls whose early answers are asked again when things have settled. */
+  readonly settling: readonly Gate[];
   /** Counts of who went under, with the count of who came out. */
   readonly under: readonly { readonly into: GateId; readonly out: Gate }[];
 };
@@ -50,6 +52,7 @@ export function indexOf(script: Script): Index {
     over,
     conditions: new Set(script.conditions.map((c) => c.gate.id)),
     pairs,
+    settling: script.steps.flatMap(({ gate }) => (gate?.settling ? [gate] : [])),
     under: [...gates.values()].flatMap((out) => (out.check.kind === "sameCount" ? [{ into: out.check.as, out }] : [])),
   };
   indexes.set(script, index);
@@ -113,11 +116,12 @@ function loadUp(script: Script, { id, resumeFrom }: Step): boolean {
 }
 
 /** What a call needs and does not have: things, and conditions of its work. */
-export function entry(script: Script, call: Pick<Step, "work" | "needs"> | null, state: JobState, at: Instant): Missing | null {
+export function entry(script: Script, call: Pick<Step, "phase" | "work" | "needs"> | null, state: JobState, at: Instant): Missing | null {
   if (call === null) return null;
   const lacked = lackedBy(call, state);
   if (lacked || call.work === null) return lacked;
-  for (const { gate } of indexOf(script).over.get(call.work) ?? []) {
+  for (const { gate, notIn } of indexOf(script).over.get(call.work) ?? []) {
+    if (notIn === call.phase) continue;
     const missing = missingAs("before", gate, status(gate, state, at), state);
     if (missing) return missing;
   }
@@ -125,16 +129,29 @@ export function entry(script: Script, call: Pick<Step, "work" | "needs"> | null,
 }
 
 /**
- * The first earlier gate of this run that is open again. Its age is left to conditions, and so are gates that are ones. While
- * all is stopped nobody is sent to look at it: then it is the stop that is missing. On a way out its own gates count.
+ * The first earlier gate of this run that is open again; else the straps that have settled since they were looked at. Any other
+ * age is left to conditions, and so are gates that are ones. While all is stopped nobody is sent to look at it: then it is the stop that is missing. On a way out its own gates count.
  */
 function reopened(script: Script, call: Step, state: JobState, at: Instant): MissingGate | null {
   const here = indexOf(script).at.get(call.id);
   if (here === undefined) return reopenedOnWayOut(script, call, state);
   const first = firstOpen(script, state);
-  if (first === null || first >= here) return null;
-  const { gate } = script.steps[first]!;
-  return stopped(script, state, at) ?? missingAs("again", gate!, answerStatus(gate!, state), state);
+  const again =
+    first !== null && first < here
+      ? missingAs("again", script.steps[first]!.gate!, answerStatus(script.steps[first]!.gate!, state), state)
+      : settled(script, here, state, at);
+  return again && (stopped(script, state, at) ?? again);
+}
+
+/** Behind the call, in this run: what was good when it was looked at, and has settled since. */
+function settled(script: Script, here: number, state: JobState, at: Instant): MissingGate | null {
+  const { at: places, settling } = indexOf(script);
+  const from = places.get(state.startedFrom) ?? 0;
+  const due = settling.find((gate) => {
+    const place = places.get(gate.id)!;
+    return place >= from && place < here && hasSettledSince(gate, state, at);
+  });
+  return due ? missingAs("again", due, "settled", state) : null;
 }
 
 function reopenedOnWayOut(script: Script, call: Step, state: JobState): MissingGate | null {

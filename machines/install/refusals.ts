@@ -8,7 +8,18 @@ import type { Thing } from "./thing.ts";
 import type { Things } from "./things-of.ts";
 
 /** How an answer stands against its gate. */
-export type Status = "open" | "unknown" | "outOfLimit" | "noGust" | "early" | "stale" | "samePerson" | "unseen" | "good" | "waived";
+export type Status =
+  | "open"
+  | "unknown"
+  | "outOfLimit"
+  | "noGust"
+  | "early"
+  | "stale"
+  | "settled"
+  | "samePerson"
+  | "unseen"
+  | "good"
+  | "waived";
 export type UnmetStatus = Exclude<Status, "good" | "waived">;
 
 /**
@@ -72,7 +83,7 @@ export type Refusal =
   | { readonly why: "future" }
   | { readonly why: "olderReading" }
   /** A change that makes limits looser, by their fields in the brief, under the number of the paper in force. */
-  | { readonly why: "looserLimit"; readonly paper: "sheet" | "ticket"; readonly fields: readonly string[] }
+  | { readonly why: "looserLimit"; readonly paper: "sheet" | "ticket" | "lineOwner"; readonly fields: readonly string[] }
   | { readonly why: "noProposal" }
   | { readonly why: "sameAsProposer" }
   | { readonly why: "alreadyStandingDown" }

@@ -34,7 +34,7 @@ const belowMph = (check: WindCheck, state: Pick<JobState, "answers">): number =>
   Math.min(check.belowMph, agreedMph(state, check.agreed) ?? check.belowMph);
 
 /** How an answer stands, its age aside: the same at any moment until something is said. */
-export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "noGust"> {
+export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "settled" | "noGust"> {
   if (!gate.hard && state.waived[gate.id]) return "waived";
   const answer = state.answers[gate.id];
   if (!answer) return "open";
@@ -52,8 +52,17 @@ function agedStatus(gate: Gate, state: JobState, at: Instant): Status {
   const answer = state.answers[gate.id]!;
   if (gate.validForS !== null && !fresh(answer.at, at, gate.validForS, state.lastAt)) return "stale";
   if (gate.session && answer.at < sessionSince(state, at)) return "stale";
+  if (hasSettledSince(gate, state, at)) return "settled";
   const dates = inForce(gate.check, answer.value, wallTime(at, state));
   return dates === "yes" ? "good" : dates;
+}
+
+/** Whether what was looked at had not settled yet then, and has by now. */
+export function hasSettledSince({ id, settling }: Gate, { answers }: JobState, at: Instant): boolean {
+  const [answer, begun] = [answers[id], answers[settling?.after ?? ""]];
+  if (!settling || !answer || !begun) return false;
+  const settledAt = begun.at + settling.s * 1000;
+  return answer.at < settledAt && at >= settledAt;
 }
 
 /** Since when the crew has kept at it, at a moment: a silence that is long enough by then ends the session. */

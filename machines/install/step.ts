@@ -63,6 +63,8 @@ export type Step = {
  */
 export type Condition = {
   readonly over: readonly Work[];
+  /** A phase in which the work does not need it. */
+  readonly notIn?: PhaseId;
   readonly gate: Gate;
   readonly wordsKey: string;
   readonly params: Step["params"];

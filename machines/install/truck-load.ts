@@ -9,7 +9,7 @@ import type { Limits } from "./limits.ts";
 const EXITS_UNKNOWN = 4;
 
 /** The whole truck of a job, in order of use: the tent with its spares, and whatever a call asks for besides. */
-export function truckLoadOf({ crew, use, kit }: Brief, plan: TentPlan, { exits, exitSignsFrom }: Limits): LoadLine[] {
+export function truckLoadOf({ crew, site, use, kit }: Brief, plan: TentPlan, { exits, exitSignsFrom }: Limits): LoadLine[] {
   const count = (item: string) => plan.kit.find((line) => line.item === item)?.count ?? 0;
   const stakeLineFt = (lengthFt: number) => lengthFt + 2 * plan.spec.setbackFt;
   const tools = toolsOf({
@@ -21,6 +21,7 @@ export function truckLoadOf({ crew, use, kit }: Brief, plan: TentPlan, { exits, 
     walls: use.walls,
     exits: exits.is?.exits ?? EXITS_UNKNOWN,
     exitSigns: use.occupants === null || use.occupants >= exitSignsFrom.is,
+    pulls: !site.soilKnown,
   });
   return loadOf({ kit: [...plan.kit, ...tools] }, kit);
 }

@@ -48,6 +48,9 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "tape100",
   "stringLine",
   "level",
+  "plumbBob",
+  "leanGauge",
+  "pullGauge",
   "perimeterStake",
   "stakePlate",
   "perimeterStrap",
@@ -72,6 +75,8 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "wallSet",
   "exitSign",
   "extinguisher",
+  "ladder",
+  "broom",
   "stakePuller",
 ];
 /** Whether something is part of the tent. Walls, ground cloths and tools are not: nobody says what they weigh. */

@@ -10,6 +10,9 @@ export type ToolItem =
   | "tape100"
   | "stringLine"
   | "level"
+  | "plumbBob"
+  | "leanGauge"
+  | "pullGauge"
   | "stakeDriver"
   | "earMuff"
   | "goggles"
@@ -20,6 +23,8 @@ export type ToolItem =
   | "wallSet"
   | "exitSign"
   | "extinguisher"
+  | "ladder"
+  | "broom"
   | "stakePuller";
 
 /** What the tools are counted from. Lengths in feet; all else is a number of things. */
@@ -33,6 +38,8 @@ export type ToolNeeds = {
   readonly walls: boolean;
   readonly exits: number;
   readonly exitSigns: boolean;
+  /** Ground of unknown kind, where stakes are pulled on. */
+  readonly pulls: boolean;
 };
 export type ToolLine = { readonly item: ToolItem; readonly count: number };
 
@@ -47,9 +54,9 @@ const eachAndToTheNextFour = (people: number): number => Math.ceil(people / 4) *
  * to the public. All of it comes back, cans and flags included. Common practice, no source. Walls are one line, as nothing
  * says how long the sections are that a yard has.
  *
- * @example toolsOf({ people: 6, pieces: 5, perimeterStakes: 100, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true }).length // 20
+ * @example toolsOf({ people: 6, pieces: 5, perimeterStakes: 100, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true, pulls: false }).length // 24
  */
-export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, walls, exits, exitSigns }: ToolNeeds): ToolLine[] {
+export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, walls, exits, exitSigns, pulls }: ToolNeeds): ToolLine[] {
   const each = eachAndToTheNextFour(people);
   const counts: Record<ToolItem, number> = {
     firstAidKit: 1,
@@ -63,6 +70,9 @@ export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, wa
     tape100: 1,
     stringLine: 1,
     level: 1,
+    plumbBob: 1,
+    leanGauge: 1,
+    pullGauge: pulls ? 1 : 0,
     stakeDriver: 2,
     earMuff: each,
     goggles: each,
@@ -74,6 +84,8 @@ export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, wa
     wallSet: walls ? 1 : 0,
     exitSign: exitSigns ? exits : 0,
     extinguisher: exits,
+    ladder: 1,
+    broom: 1,
     stakePuller: 1,
   };
   return (Object.entries(counts) as [ToolItem, number][]).flatMap(([item, count]) => (count > 0 ? [{ item, count }] : []));

@@ -5,6 +5,30 @@ import { Crew } from "../support/crew.ts";
 const lacks = (gate: string, status = "open") => ({ refused: [{ why: "gate", gate, status, asked: "before" }] });
 const at = (call: string) => new Crew().goTo(call);
 
+describe("a ticket that runs out with the side poles up", () => {
+  it("keeps everybody out from under: no pole is stood that could not be tied", () => {
+    const crew = at("under.center.C1");
+    crew.at = crew.job.frozen.brief.ticket.validTo + HOUR;
+    const asked: string[] = [];
+    while (crew.call === "under.center.C1" && crew.missing !== "locate.ticket" && asked.length < 20) {
+      asked.push(crew.missing!);
+      crew.oneMore();
+    }
+    expect(crew.missing).toBe("locate.ticket");
+  });
+
+  it("so does rain over the paint", () => {
+    const crew = at("under.center.C1");
+    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } });
+    const asked: string[] = [];
+    while (crew.call === "under.center.C1" && asked.length < 20) {
+      if (crew.missing) asked.push(crew.missing);
+      crew.oneMore();
+    }
+    expect(asked).toContain("paint");
+  });
+});
+
 describe("wind", () => {
   it("is a condition of every corner that goes up", () => {
     const crew = at("raise.A");

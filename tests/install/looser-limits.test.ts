@@ -47,16 +47,13 @@ const LOOSER: readonly (readonly [string, Changed, string])[] = [
   ["another kind of stake", { sheet: { stakeKind: "wood" } }, "sheet.stakeKind"],
   ["other ground", { sheet: { soil: "loose sand" } }, "sheet.soil"],
   ["soil that is known", { site: { soilKnown: true } }, "site.soilKnown"],
-  ["a line of less voltage", { site: { overheadKv: [0.4] } }, "site.overheadKv"],
 ];
 
 describe("an amendment under the same sheet number", () => {
-  const lines = (sheet: Changed): Changed => (sheet.site?.overheadKv ? { ...sheet, site: { ...sheet.site } } : sheet);
   it.each(LOOSER)("is refused for %s", (_what, changed, field) => {
-    const to = frozenOf(given(lines(changed)));
-    const from = field === "site.overheadKv" ? frozenOf(given({ site: { overheadKv: [115] } })) : strict;
-    expect(fields(to, from)).toEqual([field]);
-    const crew = new Crew(from.brief);
+    const to = frozenOf(given(changed));
+    expect(fields(to)).toEqual([field]);
+    const crew = new Crew(strict.brief);
     const outcome = crew.say({ type: "amend", because: "the sheet came", to });
     expect(outcome).toEqual({ refused: [{ why: "looserLimit", paper: "sheet", fields: [field] }] });
     expect(crew.job.proposed).toBeNull();
@@ -84,6 +81,10 @@ describe("an amendment under the same sheet number", () => {
       { field: "tent.anchors.corner.stakes", from: 8, to: 6 },
     ]);
   });
+  it("is refused for stakes nearer to the poles, and not for stakes farther out", () => {
+    const out = (setbackFt: number) => frozenOf({ ...given(), tent: { ...given().tent, setbackFt } });
+    expect([fields(out(5), out(6)), fields(out(6), out(5))]).toEqual([["tent.setbackFt"], []]);
+  });
   it("is refused for a line that is gone, and not for one more", () => {
     const two = frozenOf(given({ site: { overheadKv: [7.2, 345] } }));
     expect(fields(frozenOf(given({ site: { overheadKv: [] } })), frozenOf(given({ site: { overheadKv: [345] } })))).toEqual([
@@ -106,6 +107,39 @@ describe("an amendment under the same sheet number", () => {
     expect(new Crew(strict.brief).say({ type: "amend", because: "thin ones came", to })).toMatchObject({
       refused: [{ why: "looserLimit" }],
     });
+  });
+});
+
+describe("a wire", () => {
+  const high = frozenOf(given({ site: { overheadKv: [115] } }));
+  const low = (document: string) => frozenOf(given({ site: { overheadKv: [0.4] }, sheet: { document } }));
+  it.each(["RC-2020 rev A", "RC-2020 rev B"])("of less voltage is refused under %s: no sheet speaks for its owner", (document) => {
+    const outcome = new Crew(high.brief).say({ type: "amend", because: "they say it's the small one", to: low(document) });
+    expect(outcome).toEqual({ refused: [{ why: "looserLimit", paper: "lineOwner", fields: ["site.overheadKv"] }] });
+    if (!("refused" in outcome)) throw new Error("it was taken");
+    expect(refusalText(outcome.refused[0]!, {} as never)).toBe("A wire's clearance is its owner's word. Bring their paper to that call.");
+  });
+  it("is opened at its call by its owner's paper", () => {
+    const crew = new Crew(high.brief).goTo("overhead.1");
+    expect(crew.gate("overhead.1").paper).toBe("lineOwner");
+  });
+});
+
+describe("what a tent is opened with", () => {
+  const of = (use: Changed["use"]) => frozenOf(given({ use: { permit: "required", hungLoads: true, ...use } }));
+  it.each([
+    ["fewer people, and so fewer exits", { occupants: 40 }, "use.occupants"],
+    ["no permit", { permit: "notRequired" }, "use.permit"],
+    ["no loads to look at", { hungLoads: false }, "use.hungLoads"],
+  ] as const)("goes to a second person as looser for %s", (_what, use, field) => {
+    const [from, to] = [of({}), of(use)];
+    expect(new Crew(from.brief).say({ type: "amend", because: "they called", to })).toEqual({ did: "proposed" });
+    const [first] = changesOf(from, to).filter((c) => c.what === "fact");
+    expect(first).toMatchObject({ field, looser: true });
+  });
+  it("is no looser for more people, where nobody knew how many", () => {
+    expect(fields(of({ occupants: 900 }), of({ occupants: 60 }))).toEqual([]);
+    expect(fields(of({ occupants: null }), of({ occupants: 60 }))).toEqual([]);
   });
 });
 

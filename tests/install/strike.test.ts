@@ -60,6 +60,32 @@ describe("a strike", () => {
     expect(asked).toEqual(expect.arrayContaining(["talk.briefed", "talk.headcount"]));
   });
 
+  it("has its side poles down by opposite sides, each entered in a wind of its own, the corners last", () => {
+    const crew = new Crew().goTo("strike.sides.AB");
+    crew.gust(26, "watcher");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
+    crew.gust(8);
+    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("strike.sides.BC");
+    crew.at += 11 * MINUTE;
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "stale" }] });
+    crew.gust(8);
+    crew.next();
+    expect(crew.call).toBe("strike.sides");
+  });
+
+  it("asks for no locate ticket: nothing is driven", () => {
+    const crew = new Crew().goTo("strike.under.center.C1");
+    crew.at += 100 * 24 * HOUR;
+    const asked: string[] = [];
+    while (crew.call === "strike.under.center.C1") {
+      if (crew.missing) asked.push(crew.missing);
+      crew.oneMore();
+    }
+    expect(asked).not.toContain("locate.ticket");
+    expect(asked).not.toContain("paint");
+  });
+
   it("asks nothing of the raise again", () => {
     const crew = new Crew().goTo("strike.ease");
     crew.gust(60);
@@ -142,9 +168,39 @@ describe("the standing tent", () => {
     expect(crew.gust(17, "watcher")).toMatchObject({ refused: [{ why: "role" }] });
   });
 
-  it("is tensioned again after rain", () => {
+  it("after rain is asked for its ground first, and then tensioned again", () => {
     const crew = new Crew().goTo("watch");
     crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } }, "watcher");
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "round.again", asked: "again", because: "rain" }] });
+    const again: string[] = [];
+    while (crew.missing !== "watch") {
+      again.push(crew.missing!);
+      expect(crew.next()).toMatchObject({ refused: [{ asked: "again", because: "rain" }] });
+      crew.answer("good");
+    }
+    expect(again).toEqual(["pull.AB", "pull.BC", "pull.CD", "pull.DA", "round.again", "tension.again"]);
+  });
+
+  it("is tensioned again when its first hour is up, if it was looked at sooner", () => {
+    const crew = new Crew().goTo("tension.again");
+    crew.answer("good");
+    crew.goTo("watch");
+    crew.answer("good", "competent");
+    expect(crew.missing).toBeNull();
+    crew.at += HOUR;
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "tension.again", status: "settled", asked: "again" }] });
+    crew.answer("good");
+    expect(crew.missing).toBeNull();
+    crew.at += HOUR;
+    expect(crew.missing).toBeNull();
+  });
+
+  it("is not, if the first hour was up by then", () => {
+    const crew = new Crew().goTo("tension.again");
+    crew.at += HOUR;
+    crew.answer("good");
+    crew.goTo("watch");
+    crew.answer("good", "competent");
+    crew.at += HOUR;
+    expect(crew.missing).toBeNull();
   });
 });

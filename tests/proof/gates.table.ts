@@ -11,6 +11,8 @@ export type Row = {
   readonly notBy?: string;
   /** Minutes until an answer is old. */
   readonly goodForMin?: number;
+  /** An answer from before this long after another's is asked again then. */
+  readonly settles?: { readonly after: string; readonly min: number };
   /** Which briefs ask it; all where not said. */
   readonly when?: (brief: Brief, plan: TentPlan) => boolean;
 };
@@ -59,6 +61,7 @@ export const TABLE: readonly Row[] = [
   hard("anchorsSet", "stakes.{edge}"),
   hard("anchorsSet", "straps.choked"),
   hard("anchorsSet", "pull.{edge}", { when: (brief) => !soilKnown(brief) }),
+  hard("anchorsSet", "pull.inside", { when: (brief) => !soilKnown(brief) }),
 
   hard("sectionsJoined", "groundCloth"),
   hard("sectionsJoined", "damage"),
@@ -77,6 +80,7 @@ export const TABLE: readonly Row[] = [
   hard("perimeterRaised", "straps.locked"),
   hard("perimeterRaised", "sides.notTight"),
 
+  hard("interiorRaised", "groundCloth.out"),
   hard("interiorRaised", "poles.pinned"),
   hard("interiorRaised", "under.hands"),
   hard("interiorRaised", "under.plates"),
@@ -87,7 +91,6 @@ export const TABLE: readonly Row[] = [
   hard("interiorRaised", "out.{poleLine}", { notBy: "under.{poleLine}" }),
   hard("interiorRaised", "tied.{poleLine}"),
   hard("interiorRaised", "tied.showing"),
-  hard("interiorRaised", "groundCloth.out"),
 
   hard("tensioned", "tension.plumb"),
   soft("tensioned", "plumb"),
@@ -111,7 +114,7 @@ export const TABLE: readonly Row[] = [
   hard("inspected", "night.watch"),
   hard("inspected", "handover"),
 
-  hard("standing", "tension.again"),
+  hard("standing", "tension.again", { settles: { after: "round.again", min: 60 } }),
   hard("standing", "watch", { goodForMin: 24 * 60 }),
   hard("standing", "watch.end"),
 
@@ -136,6 +139,8 @@ export const TABLE: readonly Row[] = [
 export type ConditionRow = {
   readonly gate: string;
   readonly over: readonly Work[];
+  /** Nothing is driven in a strike. */
+  readonly notIn?: "struck";
   readonly goodForMin?: number;
   readonly session?: true;
   readonly below?: number;
@@ -144,7 +149,7 @@ export type ConditionRow = {
 };
 const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "tying", "lower", "use", "outside"];
 const ALOFT: readonly Work[] = ["lift", "under", "lower"];
-const STAKES: readonly Work[] = ["driving", "tying"];
+const STAKES: readonly Work[] = ["driving", "tying", "under"];
 
 /** The table of conditions, by hand. */
 export const CONDITIONS: readonly ConditionRow[] = [
@@ -152,9 +157,9 @@ export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "warning", over: ["openCloth", ...ALOFT, "tying", "use"], goodForMin: 60 },
   { gate: "talk.briefed", over: ALL, goodForMin: WORKING_DAY },
   { gate: "talk.headcount", over: ALL, goodForMin: WORKING_DAY },
-  { gate: "locate.ticket", over: STAKES },
-  { gate: "paint", over: STAKES, goodForMin: WORKING_DAY },
-  { gate: "earsAndEyes", over: STAKES, goodForMin: WORKING_DAY, session: true },
+  { gate: "locate.ticket", over: STAKES, notIn: "struck" },
+  { gate: "paint", over: STAKES, notIn: "struck", goodForMin: WORKING_DAY },
+  { gate: "earsAndEyes", over: STAKES, notIn: "struck", goodForMin: WORKING_DAY, session: true },
   { gate: "hats", over: ALOFT, goodForMin: WORKING_DAY, session: true },
   { gate: "caller", over: ALOFT, goodForMin: WORKING_DAY, session: true },
   { gate: "wayOut", over: ALOFT, goodForMin: WORKING_DAY, session: true },
@@ -168,18 +173,18 @@ export const CONDITIONS: readonly ConditionRow[] = [
 
 /** What kind of work each call is, by hand. Calls that match nothing are none: talk, papers, counts, finishing, making safe. */
 export const WORK: readonly (readonly [RegExp, Work])[] = [
-  [/^drive\.\w\w$/, "driving"],
+  [/^(?:drive\.\w\w|pull\.inside)$/, "driving"],
   [/^tied\.(?:quarters|center)\..+$/, "tying"],
   [/^(?:groundCloth|lay\..+|damage|cloth\.strapped|laid\.\w+|rings|lace\..+|tied\.(?:R-|S\d).+|looked\..+)$/, "openCloth"],
   [/^(?:straps\.threaded|sides\.laid|walls|strike\.(?:walls|unlace|fold))$/, "openCloth"],
   [/^(?:raise|lift)\..+$/, "lift"],
   [/^(?:(?:strike\.)?under\.(?:quarters|center)\..+|under\.plates)$/, "under"],
-  [/^(?:lower\..+|strike\.(?:power|ease|sides))$/, "lower"],
+  [/^(?:lower\..+|strike\.(?:power|ease|sides(?:\.\w\w)?))$/, "lower"],
   [/^(?:open|watch)$/, "use"],
   [/^(?:white\.\w+|locate\.covers|marks\.walked|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
   [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w)$/, "outside"],
   [/^(?:tied\.showing|tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
-  [/^strike\.stakes$/, "outside"],
+  [/^(?:groundCloth\.out|strike\.stakes)$/, "outside"],
 ];
 
 /** What each kind in a name stands for, from what was ordered and what stands on the ground. */

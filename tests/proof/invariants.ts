@@ -5,7 +5,7 @@ import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
 import { firstOpen, missingByHand, nextCall, underAfter } from "./missing.ts";
-import { callOf, lacking, outOf, resumesAt, STRIKE, sessionAt, stands, type Tent, TORN, windIs, workStops } from "./tent.ts";
+import { callOf, lacking, outOf, resumesAt, STRIKE, sessionAt, sidesLoose, stands, type Tent, TORN, windIs, workStops } from "./tent.ts";
 
 /** What the exploration remembers by hand beside the chart: `since` is when the session began, `under` the count in of who is under. */
 export type Memory = {
@@ -60,9 +60,9 @@ export const INVARIANTS = {
     const is = stands(t.tent, t.after, row.gate, at(t), now(t).since);
     return unless(is === "good", `${row.gate} was ${is}`);
   },
-  "with nobody under, nobody goes on while something earlier is open again": (t) => {
+  "with nobody under and no load up, nobody goes on while something earlier is open again": (t) => {
     const left = from(t);
-    if (!wentOn(t) || !left || !t.tent.place.has(left.id) || remember(t).under !== null) return null;
+    if (!wentOn(t) || !left || !t.tent.place.has(left.id) || remember(t).under !== null || sidesLoose(t.tent, left.id)) return null;
     const open = firstOpen(t.tent, t.after, t.memory, left.id);
     return unless(open === null || to(t)?.begins === "strike", `${open} was open`);
   },

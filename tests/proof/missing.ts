@@ -1,7 +1,20 @@
 import type { Job } from "../../machines/install/job.ts";
 import type { Step } from "../../machines/install/step.ts";
 import type { Memory } from "./invariants.ts";
-import { answered, callOf, lacking, outOf, sidesLoose, stands, type Tent, thunderNear, unsettled, warned, workStops } from "./tent.ts";
+import {
+  answered,
+  callOf,
+  hasSettled,
+  lacking,
+  outOf,
+  sidesLoose,
+  stands,
+  type Tent,
+  thunderNear,
+  unsettled,
+  warned,
+  workStops,
+} from "./tent.ts";
 
 /** The first gate of this run before a call that is open again. Those that are conditions are asked before their work. */
 export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: string): string | null {
@@ -13,6 +26,13 @@ export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: strin
     if (at >= from && !leftOut(gate)) return gate;
   }
   return null;
+}
+
+/** What was answered before it had settled, and is behind the call when it has. */
+export function settledSince(tent: Tent, job: Job, { began }: Memory, before: string, now: number): string | null {
+  const [from, to] = [tent.place.get(began) ?? 0, tent.place.get(before) ?? 0];
+  const behind = (gate: string) => tent.place.get(gate)! >= from && tent.place.get(gate)! < to;
+  return tent.settling.find((gate) => behind(gate) && hasSettled(tent, job, gate, now)) ?? null;
 }
 
 /** The call that "next" leads to, by the order of calls and the memory of where a way out goes on. */
@@ -43,8 +63,8 @@ export function missingByHand(tent: Tent, job: Job, memory: Memory, at: number):
 const known = new WeakMap<Job, Map<string, string | null>>();
 
 /** What was opened again behind a call; on a way out, its own count. */
-function reopened(tent: Tent, job: Job, memory: Memory, call: Step): string | null {
-  if (tent.place.has(call.id)) return firstOpen(tent, job, memory, call.id);
+function reopened(tent: Tent, job: Job, memory: Memory, call: Step, at: number): string | null {
+  if (tent.place.has(call.id)) return firstOpen(tent, job, memory, call.id) ?? settledSince(tent, job, memory, call.id, at);
   const counted = `safe.${call.phase}.headcount`;
   return call.id === `safe.${call.phase}.looked` && answered(tent, job, counted) !== "good" ? counted : null;
 }
@@ -58,7 +78,7 @@ function stops(job: Job, at: number): string | null {
 function missingAt(tent: Tent, job: Job, memory: Memory, at: number): string | null {
   const call = callOf(tent, job);
   if (!call) return null;
-  const again = memory.under === null && !sidesLoose(tent, call.id) ? reopened(tent, job, memory, call) : null;
+  const again = memory.under === null && !sidesLoose(tent, call.id) ? reopened(tent, job, memory, call, at) : null;
   if (again) return (tent.place.has(call.id) && stops(job, at)) || again;
   const row = tent.rows.get(call.id);
   if (row && stands(tent, job, row.gate, at, memory.since) !== "good" && (row.hard || !job.snapshot.context.waived[row.gate])) {

@@ -2,8 +2,8 @@ import { attentionState, type Job } from "../../machines/install/job.ts";
 import { SECOND } from "./fixtures.ts";
 import type { ConditionRow } from "./gates.table.ts";
 import type { Memory } from "./invariants.ts";
-import { nextCall } from "./missing.ts";
-import { callOf, stands, type Tent, thunderNear, unsettled, warned, windIs } from "./tent.ts";
+import { nextCall, settledSince } from "./missing.ts";
+import { callOf, conditionsAt, stands, type Tent, thunderNear, unsettled, warned, windIs } from "./tent.ts";
 
 /** A job reached, with what is remembered by hand beside it, and the command that led there. */
 export type Node = { readonly job: Job; readonly memory: Memory; readonly entry: number; readonly from: Node | null; readonly by: string };
@@ -20,14 +20,16 @@ export function conditionsHere(tent: Tent, { job, memory }: Pick<Node, "job" | "
   const next = nextCall(tent, job, memory);
   // Where a strike was begun in the middle, "back" must not lead to the call before it.
   const before = call && call.id === memory.began ? tent.order[(tent.place.get(call.id) ?? 0) - 1] : undefined;
-  const works = [call?.id, next, before].map((id) => tent.work.get(id ?? "") ?? null);
-  const known = here.get(works.join());
+  const byTent = here.get(tent) ?? new Map<string, readonly ConditionRow[]>();
+  here.set(tent, byTent);
+  const key = `${call?.id} ${next} ${before}`;
+  const known = byTent.get(key);
   if (known) return known;
-  const rows = [...new Set(works.flatMap((work) => (work ? (tent.conditions.get(work) ?? []) : [])))];
-  here.set(works.join(), rows);
+  const rows = [...new Set([call?.id, next, before].flatMap((id) => (id ? conditionsAt(tent, id) : [])))];
+  byTent.set(key, rows);
   return rows;
 }
-const here = new Map<string, readonly ConditionRow[]>();
+const here = new WeakMap<Tent, Map<string, readonly ConditionRow[]>>();
 
 /** The wind, where some work here looks at it; elsewhere only whether it stops all. */
 function windHere(tent: Tent, node: Pick<Node, "job" | "memory">): string {
@@ -58,7 +60,8 @@ function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): st
     if (place >= here) break;
     if (place >= from && !(is === "open" && waived[gate])) open.push(`${gate}=${is}`);
   }
-  return open;
+  const settled = settledSince(tent, job, memory, call!.id, at(job));
+  return settled ? [...open, `${settled}=settled`] : open;
 }
 
 /** How many things in a state are out of the ordinary. */

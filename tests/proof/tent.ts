@@ -24,7 +24,10 @@ export type Tent = {
   /** Calls that are each other's like: in the same words, between the same, with the same answer. */
   readonly kinds: ReadonlyMap<string, string>;
   readonly work: ReadonlyMap<string, Work | null>;
-  readonly conditions: ReadonlyMap<Work, readonly ConditionRow[]>;
+  /** Of each call's work, as far as they were asked for. */
+  readonly conditions: Map<string, readonly ConditionRow[]>;
+  /** Gates that are asked again when things have settled. */
+  readonly settling: readonly string[];
   /** For each call under a load: the count in that it belongs to. */
   readonly block: ReadonlyMap<string, string>;
 };
@@ -36,7 +39,6 @@ export function tentOf(frozen: Frozen): Tent {
   const all = [...frozen.script.steps, ...Object.values(frozen.script.escapes).flat()];
   const order = frozen.script.steps.map((s) => s.id);
   const rows = tableFor(frozen.brief, frozen.plan);
-  const works = [...new Set(CONDITIONS.flatMap(({ over }) => over))];
   const gates = order.flatMap((gate, at) => (rows.has(gate) ? [{ gate, at }] : []));
   const asking = [...all.flatMap((s) => (s.gate ? [s.gate] : [])), ...frozen.script.conditions.map((c) => c.gate)];
   return {
@@ -51,7 +53,8 @@ export function tentOf(frozen: Frozen): Tent {
     gatesIn: new Map(PHASES.map((phase) => [phase, gates.filter(({ gate }) => rows.get(gate)!.phase === phase)])),
     kinds: new Map(frozen.script.steps.map((step, i, steps) => [step.id, [i - 1, i, i + 1].map((n) => likeOf(steps[n])).join(" then ")])),
     work: new Map(all.map(({ id }) => [id, workByHand(id)])),
-    conditions: new Map(works.map((work) => [work, CONDITIONS.filter(({ over }) => over.includes(work))])),
+    conditions: new Map(),
+    settling: [...rows.values()].flatMap((row) => (row.settles ? [row.gate] : [])),
     block: new Map(order.flatMap((id) => (blockOf(id) ? [[id, blockOf(id)!] as const] : []))),
   };
 }
@@ -169,9 +172,20 @@ export function stands(tent: Tent, job: Job, gate: string, at: number, since = 0
   const minutes = tent.rows.get(gate)?.goodForMin ?? condition?.goodForMin;
   const answer = answers[gate]!;
   if (minutes && (at < answer.at || at < lastAt || at - answer.at > minutes * MINUTE)) return "old";
+  if (hasSettled(tent, job, gate, at)) return "old";
   return condition?.session && answer.at < since ? "old" : "good";
 }
 const CONDITION: ReadonlyMap<string, ConditionRow> = new Map(CONDITIONS.map((c) => [c.gate, c]));
+
+/** Whether what a gate asks about had not settled when it was answered, and has by now. */
+export function hasSettled(tent: Tent, job: Job, gate: string, at: number): boolean {
+  const { answers } = job.snapshot.context;
+  const settles = tent.rows.get(gate)?.settles;
+  const [answer, after] = [answers[gate], answers[settles?.after ?? ""]];
+  if (!settles || !answer || !after) return false;
+  const settledAt = after.at + settles.min * MINUTE;
+  return answer.at < settledAt && at >= settledAt;
+}
 
 /** When this session began, as at a moment. */
 export const sessionAt = (since: number, lastAt: number, at: number): number => (at - lastAt > SESSION_MIN * MINUTE ? at : since);
@@ -200,11 +214,19 @@ export const TORN = "torn";
 /** The first thing that a call cannot be entered without: a whole cloth, then the conditions of its work. */
 export function lacking(tent: Tent, job: Job, id: string, at: number, since: number): string | null {
   if (pieceKey(tent) in job.snapshot.context.outOfUse && needsPiece(tent, id)) return TORN;
-  const work = tent.work.get(id) ?? null;
-  return work === null
-    ? null
-    : ((tent.conditions.get(work) ?? []).find((c) => conditionIs(tent, job, c, at, since) === "bad")?.gate ?? null);
+  return conditionsAt(tent, id).find((c) => conditionIs(tent, job, c, at, since) === "bad")?.gate ?? null;
 }
+
+/** The conditions of a call's work. */
+export function conditionsAt(tent: Tent, id: string): readonly ConditionRow[] {
+  const known = tent.conditions.get(id);
+  if (known) return known;
+  const work = tent.work.get(id) ?? null;
+  const rows = CONDITIONS.filter(({ over, notIn }) => work !== null && over.includes(work) && !(notIn && isStrike(tent, id)));
+  tent.conditions.set(id, rows);
+  return rows;
+}
+const isStrike = (tent: Tent, id: string) => (tent.place.get(id) ?? -1) >= tent.place.get("strike.people")!;
 
 /** The piece that is torn in the exploration. */
 export const pieceOf = ({ frozen }: Tent): string => frozen.plan.pieces[0]!.id;
@@ -276,12 +298,13 @@ export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): stri
 }
 
 function conditionsWrong(conditions: readonly Condition[]): string[] {
-  const same = CONDITIONS.map(({ gate, over, goodForMin, session, below }) => {
+  const same = CONDITIONS.map(({ gate, over, notIn, goodForMin, session, below }) => {
     const is = conditions.find((c) => c.gate.id === gate);
     if (!is) return `the condition ${gate} is missing`;
     const { check, validForS, hard, session: lapses } = is.gate;
     const told = [
       [[...is.over].sort().join(), [...over].sort().join()],
+      [is.notIn, notIn],
       [hard, true],
       [validForS, goodForMin === undefined ? null : goodForMin * 60],
       [lapses, session === true],

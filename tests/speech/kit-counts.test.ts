@@ -34,7 +34,9 @@ describe("things on the truck, as they are said", () => {
     ["four ropes", "footRope", 4],
     ["three signs", "exitSign", 3],
     ["no extinguishers", "extinguisher", 0],
-    ["one plumb bob", "level", 1],
+    ["one plumb bob", "plumbBob", 1],
+    ["one lean gauge", "leanGauge", 1],
+    ["one step ladder", "ladder", 1],
   ] as const)("%s", (said, item, n) => expect(hear(said)).toEqual(counted(item, n)));
   it("tapes alone are not told apart where there are two lengths", () => {
     expect(hear("one tape")).toEqual({ notUnderstood: true });

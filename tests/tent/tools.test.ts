@@ -16,6 +16,7 @@ const needs: ToolNeeds = {
   walls: true,
   exits: 3,
   exitSigns: true,
+  pulls: true,
 };
 const toolCount = (item: string, more: Partial<ToolNeeds> = {}) =>
   toolsOf({ ...needs, ...more }).find((line) => line.item === item)?.count ?? 0;
@@ -29,9 +30,11 @@ describe("what is on the truck besides the tent", () => {
   it("is whatever a call asks for", () => {
     const { count } = truckOf(eighty, { use: { walls: true, occupants: 320 } });
     const wanted = { whitePaint: 2, tape200: 1, tape100: 1, stringLine: 1, level: 1, horn: 1, windMeter: 1, firstAidKit: 1 };
+    const measured = { plumbBob: 1, leanGauge: 1, ladder: 1, broom: 1 };
     const worked = { stakeDriver: 2, stakePuller: 1, stakeCap: 100, groundCloth: 5, footRope: 4, strapFlag: 50 };
     const opened = { wallSet: 1, extinguisher: 3, exitSign: 3 };
-    for (const [item, n] of Object.entries({ ...wanted, ...worked, ...opened })) expect([item, count(item)]).toEqual([item, n]);
+    for (const [item, n] of Object.entries({ ...wanted, ...measured, ...worked, ...opened }))
+      expect([item, count(item)]).toEqual([item, n]);
   });
   it("has a hat, muffs and goggles for everybody on site, and on to the next four: a late hand finds one", () => {
     for (const item of ["hardHat", "earMuff", "goggles"])
@@ -47,6 +50,10 @@ describe("what is on the truck besides the tent", () => {
     expect(truckOf(forty, { use: { walls: false } }).count("wallSet")).toBe(0);
     expect(truckOf(forty, { use: { occupants: 20 } }).count("exitSign")).toBe(0);
     expect(truckOf(forty, { use: { occupants: 20 } }).count("extinguisher")).toBe(exitsFor(20)!.exits);
+  });
+  it("has a pull gauge where stakes are pulled on, and nowhere else", () => {
+    expect(truckOf(eighty, { site: { soilKnown: false } }).count("pullGauge")).toBe(1);
+    expect(truckOf(eighty, { site: { soilKnown: true } }).count("pullGauge")).toBe(0);
   });
   it("where nobody knows how many come, has enough for the most exits of the table", () => {
     const { count } = truckOf(forty, { use: { occupants: null } });

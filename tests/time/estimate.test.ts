@@ -30,7 +30,7 @@ describe("the work of a job", () => {
   });
   it("has pull tests only in unknown soil, and walls only if there are walls", () => {
     const unknown = workOf(frozenWith(5, eighty, { site: { soilKnown: false }, use: { walls: false } }))!.quantities;
-    expect([unknown.pullTests, unknown.wallFt]).toEqual([4, 0]);
+    expect([unknown.pullTests, unknown.wallFt]).toEqual([5, 0]);
     expect([workFor(5).quantities.pullTests, workFor(5).quantities.wallFt]).toEqual([0, 360]);
   });
   it("is unknown for a plan without parts", () => {

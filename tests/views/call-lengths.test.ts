@@ -44,6 +44,8 @@ describe.each(Object.entries(jobs))("in %s", (_job, script) => {
     if (text === undefined) return [{ id, part: "say" as const, text: "" }];
     return [
       { id, part: "say" as const, text: text.say(params) },
+      // With the wind at a corner, two edges are named.
+      { id, part: "say" as const, text: text.say({ ...params, windward: "AB BC" }) },
       { id, part: "ask" as const, text: text.ask?.(params) ?? "" },
       { id, part: "why" as const, text: text.why },
       { id, part: "ifNot" as const, text: text.ifNot ?? "" },

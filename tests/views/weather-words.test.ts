@@ -1,5 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { Reading } from "../../machines/install/commands.ts";
+import { en } from "../../views/text/en/en.ts";
+import { replyText } from "../../views/text/replies.ts";
 import { brief, testApp } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 
@@ -63,4 +66,29 @@ describe("what the strip says of the weather", () => {
     await read(wind(8, 12, null));
     expect(await told()).toBe("Wind OK, 8 gusting 12 mph, 0 min ago");
   });
+});
+
+describe("a call where it matters which way the wind comes", () => {
+  const strapping = "Strap every corner and seam end";
+  const call = async (site: object, fromDeg: number | null) => {
+    const job = await openedJob({ ...brief(), site: { ...brief().site, ...site } }, testApp());
+    await job.to((s) => s.step === "damage");
+    await job.say({ type: "reading", reading: { kind: "wind", mph: 6, gustMph: 9, fromDeg, takenAt: job.now(), place: null } });
+    const answered = await job.answerWell();
+    const { call: shown } = await job.read();
+    const said = replyText(replyTo(answered, contextOf(await job.liveJobs.load(job.job), answered)), { name: String, zone: "UTC" }, en);
+    return { shown: shown!.say, said };
+  };
+
+  it("names the edge that faces it, on the screen and aloud", async () => {
+    const { shown, said } = await call({ baselineBearingDeg: 310 }, 225);
+    expect(shown).toBe(`${strapping}, windward first: AB.`);
+    expect(said).toBe(`0. ${shown}`);
+  });
+  it("names both at a corner that it blows straight at", async () =>
+    expect((await call({ baselineBearingDeg: 310 }, 265)).shown).toBe(`${strapping}, windward first: AB and BC.`));
+  it("says it for any wind where nobody took a bearing", async () =>
+    expect((await call({}, 225)).shown).toBe(`${strapping}, all before anyone walks off.`));
+  it("or where nobody read its direction", async () =>
+    expect((await call({ baselineBearingDeg: 310 }, null)).shown).toBe(`${strapping}, all before anyone walks off.`));
 });

@@ -147,6 +147,7 @@ describe("refusals", () => {
     noGust: true,
     early: true,
     stale: true,
+    settled: true,
     samePerson: true,
     unseen: true,
   };

@@ -2,7 +2,7 @@ import { lengthFt } from "../../site/lengths.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../../site/right-angle.ts";
 import { CORNERS, type Corner, type EdgePlan, type Point, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactlyEach, figures, gate, measure, measures, noneOf, SHEET, yes } from "../gates.ts";
+import { COMPETENT, exactlyEach, figures, type GateDraft, gate, measure, measures, noneOf, SHEET, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { DRIVING, kitLines } from "./needs.ts";
@@ -45,7 +45,7 @@ function kit({ sheet, site }: Brief, { stakeWearIn, stakeShortIn }: Limits): Ste
       id: "soil",
       wordsKey: site.soilKnown ? "soil.named" : "soil.unknown",
       params: { soil: sheet.soil },
-      ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["site", "sheet"] }) } : {}),
+      ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["site", "sheet", "rain"] }) } : {}),
     },
     { id: "stakes.size", gate: gate(size, { source: SHEET, roles: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }) },
     { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) },
@@ -82,6 +82,7 @@ function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDra
     {
       id: "lean.outward",
       work: "outside",
+      needs: kitLines("leanGauge"),
       gate: gate(
         measures(
           "deg",
@@ -112,21 +113,41 @@ function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDra
   ];
 }
 
-/** Ground of unknown kind: at least one pull an edge, at the worst-looking stake. Without a figure on the sheet only an engineer's paper will do. */
-function pulls({ sheet: { pullTestLbf: lbf }, site }: Brief, { edges }: TentPlan): StepDraft[] {
+/**
+ * Ground of unknown kind: at least one pull an edge, at the worst-looking stake, and one inside while the ground there is bare.
+ * Without a figure on the sheet only an engineer's paper will do.
+ */
+function pulls({ sheet: { pullTestLbf: lbf }, site }: Brief, { edges, poles }: TentPlan): StepDraft[] {
   if (site.soilKnown) return [];
-  return edges.map((e) => ({
-    id: `pull.${e.name}`,
-    wordsKey: lbf === null ? "pull.noFigure" : "pull.test",
-    work: "outside",
-    params: { edge: e.name, lbf: lbf ?? "unknown" },
-    gate: gate(lbf === null ? { kind: "paperOnly" } : measure("lbf", lbf, null), {
+  const words = lbf === null ? "noFigure" : "test";
+  const held = (reopenedBy: GateDraft["reopenedBy"]): GateDraft =>
+    gate(lbf === null ? { kind: "paperOnly" } : measure("lbf", lbf, null), {
       source: SHEET,
       roles: COMPETENT,
-      reopenedBy: ["site", "sheet", "anchors"],
+      reopenedBy,
       paper: "engineer",
-    }),
-  }));
+    });
+  const inside: StepDraft = {
+    id: "pull.inside",
+    wordsKey: `pull.inside.${words}`,
+    work: "driving",
+    needs: [...kitLines("interiorStake", "pullGauge"), ...DRIVING],
+    // Rain asks the edges again: inside, the cloth may lie by then.
+    gate: held(["site", "sheet", "poles"]),
+  };
+  return [
+    ...edges.map(
+      ({ name }): StepDraft => ({
+        id: `pull.${name}`,
+        wordsKey: `pull.${words}`,
+        work: "outside",
+        needs: kitLines("pullGauge"),
+        params: { edge: name, lbf: lbf ?? "unknown" },
+        gate: held(["site", "sheet", "anchors", "rain"]),
+      }),
+    ),
+    ...(poles.length > 0 ? [inside] : []),
+  ];
 }
 
 const edgeOf = (e: EdgePlan) => ({ edge: e.name, stations: e.rings, lengthFt: e.lengthFt, between: e.between.length });

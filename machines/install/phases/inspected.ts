@@ -19,7 +19,7 @@ export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepD
       }),
     },
     { id: "trips", needs: kitLines("stakeCap"), gate: gate(yes, { reopenedBy: ["stations"] }) },
-    ...(use.walls ? [{ id: "walls", work: "openCloth" as const, needs: kitLines("wallSet"), gate: gate(yes, bySheet) }] : []),
+    ...(use.walls ? [{ id: "walls", work: "openCloth" as const, needs: kitLines("wallSet", "ladder"), gate: gate(yes, bySheet) }] : []),
     ...exitCalls(use.occupants, limits),
     { id: "fire", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["use"], paper: "fireOfficial" }) },
     { id: use.hungLoads ? "hung.loads" : "hung.nothing", gate: gate(yes, bySheet) },

@@ -15,6 +15,8 @@ export function interiorRaised(brief: Brief, plan: TentPlan, { maxShowingIn }: L
   const lines = linesOf(brief, plan);
   const byLine = brief.sheet.interiorTies === "byLine";
   return [
+    // It hides the dots and the locate paint that base plates and inside stakes go by.
+    { id: "groundCloth.out", work: "outside", gate: gate(yes, { reopenedBy: ["pieces"] }) },
     { id: "poles.pinned", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
     { id: "under.hands", gate: gate(atLeast(MIN_HANDS), { roles: COMPETENT, reopenedBy: ["crew", "poles", "strike"] }) },
     // Side poles alone hold the cloth: whoever sets a plate is under it as much as whoever lifts.
@@ -41,7 +43,6 @@ export function interiorRaised(brief: Brief, plan: TentPlan, { maxShowingIn }: L
         paper: "engineer",
       }),
     },
-    { id: "groundCloth.out", gate: gate(yes, { reopenedBy: ["pieces"] }) },
   ];
 }
 

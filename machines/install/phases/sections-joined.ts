@@ -25,6 +25,7 @@ export function sectionsJoined(_: Brief, plan: TentPlan): StepDraft[] {
     { id: "laid.order", gate: gate(yes, { reopenedBy: ["pieces", "seams"] }) },
     { id: "laid.looked", gate: gate(yes, { secondPersonTo: "laid.order", reopenedBy: ["pieces", "seams"] }) },
     { id: "rings", gate: gate(exactlyEach(Object.fromEntries(plan.edges.map((e) => [e.name, e.rings]))), { reopenedBy: ["stations"] }) },
+    ...(firstHalf ? [{ id: "lace.technique" }] : []),
     ...plan.seams.flatMap((seam) => seam.halves.flatMap((half) => halfCalls(seam, half, half === firstHalf))),
   ];
   return calls.map((c) => ({ ...c, work: "openCloth" }));

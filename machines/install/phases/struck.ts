@@ -1,4 +1,4 @@
-import type { TentPlan } from "../../tent/types.ts";
+import { CORNERS, type EdgeName, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
 import type { StepId } from "../ids.ts";
@@ -27,7 +27,7 @@ export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[
       .reverse()
       .flatMap((line) => lowerCalls(brief, line)),
     { id: "strike.interiorDown", gate: gate(exactly(plan.poles.length), { roles: COMPETENT, reopenedBy: ["poles"] }) },
-    { id: "strike.sides", work: "lower", gate: gate(exactly(plan.stations.length), { roles: COMPETENT, reopenedBy: ["stations"] }) },
+    ...sidePoles(plan),
     ...cloth(plan).map((c): StepDraft => ({ ...c, site: "spread", work: "openCloth" })),
     { id: STRIKE_FROM.stakes, work: "outside", site: "staked", params: { stakes } },
     {
@@ -57,6 +57,32 @@ function lowerCalls(brief: Brief, line: Line): StepDraft[] {
     { id: `lower.${line.id}`, wordsKey: `lower.${line.kind}`, work: "lower", params, gate: countOut(into) },
   ]);
 }
+
+/** Opposite sides together, each pair entered under conditions of its own; the corners hold the cloth until then. */
+function sidePoles({ edges, stations }: TentPlan): StepDraft[] {
+  const between = (name: EdgeName) => edges.find((e) => e.name === name)!.between.length;
+  return [
+    ...OPPOSITE.filter((pair) => pair.some((name) => between(name) > 0)).map(
+      ([one, other]): StepDraft => ({
+        id: `strike.sides.${one}`,
+        wordsKey: "strike.sides.pair",
+        work: "lower",
+        params: { one, other, poles: between(one) + between(other) },
+      }),
+    ),
+    {
+      id: "strike.sides",
+      work: "lower",
+      params: { poles: CORNERS.length },
+      gate: gate(exactly(stations.length), { roles: COMPETENT, reopenedBy: ["stations"] }),
+    },
+  ];
+}
+
+const OPPOSITE: readonly (readonly [EdgeName, EdgeName])[] = [
+  ["AB", "CD"],
+  ["BC", "DA"],
+];
 
 const cloth = (plan: TentPlan): StepDraft[] => [
   { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower" },

@@ -3,6 +3,7 @@ import type { Brief } from "../brief.ts";
 import { COMPETENT, gate, measures, noneOf, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
+import { kitLines } from "./needs.ts";
 
 /** Corners and seam ends first, then the rest from both sides at once, then once more when it has settled. */
 export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits): StepDraft[] {
@@ -14,6 +15,7 @@ export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits)
     { id: "tension.sides" },
     {
       id: "plumb",
+      needs: kitLines("plumbBob"),
       params: { sidePoleFt },
       gate: gate(
         measures(

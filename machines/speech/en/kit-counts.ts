@@ -27,7 +27,10 @@ const CALLED: Readonly<Record<LoadItem, RegExp>> = {
   tape200: /^(?:long |(?:200|two hundred)[- ](?:foot|feet|ft) )?tapes?$/,
   tape100: /^(?:short |(?:100|a hundred|one hundred)[- ](?:foot|feet|ft) )?tapes?$/,
   stringLine: /^(?:strings?|string lines?|mason'?s? lines?)$/,
-  level: /^(?:levels?|plumb bobs?)$/,
+  level: /^levels?$/,
+  plumbBob: /^(?:plumb )?bobs?$|^plumbs?$/,
+  leanGauge: /^(?:lean |angle |stake )?gauges?$|^(?:angle|protractor) ?finders?$/,
+  pullGauge: /^(?:pull |tension |load )?gauges?$|^load cells?$|^(?:pull |crane )?scales?$/,
   stakeDriver: /^(?:stake )?(?:drivers?|hammers?)$/,
   earMuff: /^(?:ear ?muffs?|muffs?|ear protect(?:ion|ors?)|hearing protect(?:ion|ors?)|ears)$/,
   goggles: /^(?:safety )?(?:goggles?|glasses)$|^(?:eye protect(?:ion|ors?)|eyes)$/,
@@ -38,6 +41,8 @@ const CALLED: Readonly<Record<LoadItem, RegExp>> = {
   wallSet: /^(?:whole )?(?:walls?|(?:wall )?sets?)$/,
   exitSign: /^(?:exit )?signs?$/,
   extinguisher: /^(?:fire )?extinguishers?$/,
+  ladder: /^(?:step ?)?ladders?$/,
+  broom: /^(?:push )?brooms?$/,
   stakePuller: /^(?:stake )?pullers?$/,
 };
 

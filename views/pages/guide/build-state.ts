@@ -10,6 +10,7 @@ import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
 import type { Step } from "../../../machines/install/step.ts";
 import { weatherAt } from "../../../machines/install/weather.ts";
+import { callInWind } from "../../../machines/install/windward-call.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
@@ -39,7 +40,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     phaseName: words.phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
     progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
-    call: step ? callState(step, words) : null,
+    call: step ? callState(step, job, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
@@ -74,9 +75,10 @@ function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, w
   return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 
-function callState(step: Step, words: Words): NonNullable<GuideState["call"]> {
+function callState(step: Step, { frozen, snapshot }: Job, words: Words): NonNullable<GuideState["call"]> {
   const { say, why, wrong, well } = callText(step, words);
-  return { say: say(step.params), why, wrong, well };
+  const { params } = callInWind(step, frozen.brief, snapshot.context.wind);
+  return { say: say(params), why, wrong, well };
 }
 
 function readBackOn(device: string, live: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {

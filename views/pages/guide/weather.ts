@@ -3,7 +3,7 @@ import type { Job } from "../../../machines/install/job.ts";
 import type { Wind } from "../../../machines/install/state.ts";
 import { wallTime } from "../../../machines/install/wall-time.ts";
 import { thundery, type Weather, warned, worstMph } from "../../../machines/install/weather.ts";
-import { windward } from "../../../machines/site/windward.ts";
+import { windwardEdges } from "../../../machines/install/windward-call.ts";
 import type { EdgeName } from "../../../machines/tent/types.ts";
 
 const MINUTE_MS = 60_000;
@@ -21,15 +21,13 @@ export type WeatherFacts = {
 /** What the weather's words are about: which edge the wind comes at, and all that stops work. */
 export function weatherFacts({ snapshot: { context }, frozen: { brief } }: Job, is: Weather, at: Instant): WeatherFacts {
   const { wind, limits } = context;
-  const bearing = brief.site.baselineBearingDeg;
-  const fromDeg = wind?.fromDeg ?? null;
   const quietAt = thundery(context, at) && context.thunderAt !== null ? context.thunderAt + limits.thunderS * 1000 : null;
   return {
     is,
     zone: brief.zone,
     wind,
     windMinAgo: wind ? Math.max(0, Math.floor((at - wind.takenAt) / MINUTE_MS)) : 0,
-    windward: bearing === undefined || fromDeg === null ? [] : windward(bearing, fromDeg),
+    windward: windwardEdges(brief, wind),
     stops: {
       lightningUntil: quietAt === null ? null : wallTime(quietAt, context),
       warning: warned(context),

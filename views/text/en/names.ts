@@ -86,6 +86,9 @@ const KIT: Readonly<Record<string, string>> = {
   tape100: "100 ft tapes",
   stringLine: "string lines",
   level: "levels",
+  plumbBob: "plumb bobs",
+  leanGauge: "lean gauges",
+  pullGauge: "pull gauges",
   stakeDriver: "stake drivers",
   earMuff: "ear muffs",
   goggles: "safety goggles",
@@ -96,6 +99,8 @@ const KIT: Readonly<Record<string, string>> = {
   wallSet: "whole wall sets",
   exitSign: "exit signs",
   extinguisher: "extinguishers",
+  ladder: "ladders",
+  broom: "brooms",
   stakePuller: "stake pullers",
 };
 export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
@@ -115,6 +120,9 @@ const PARTS: Readonly<Record<string, string>> = {
 };
 /** A name that one question asks several figures or answers by: an edge by its letters, a utility by its name. */
 export const partName = (name: string): string => own(PARTS, name) ?? utilityName(name);
+/** The edges that the wind comes at, after a colon; nothing where nobody read that. */
+export const windwardSide = ({ windward }: Readonly<Record<string, string | number>>): string =>
+  windward ? `: ${String(windward).replace(" ", " and ")}` : "";
 /** The number of a station on its edge: AB12 is 12. */
 export const stationNo = (id: string | number | undefined): string => String(id ?? "").replace(/^[A-D]+/, "");
 

@@ -1,4 +1,5 @@
 import type { CallTexts } from "../../call-text.ts";
+import { windwardSide } from "../names.ts";
 
 export const inspected: CallTexts = {
   walked: {
@@ -18,7 +19,7 @@ export const inspected: CallTexts = {
     ifNot: "Finish it before the public comes, or fence it off.",
   },
   walls: {
-    say: () => "Hang walls as the sheet allows. Upwind wall last.",
+    say: (of) => `Hang walls as the sheet allows. Upwind wall last${windwardSide(of)}.`,
     ask: () => "Walls within the sheet?",
     why: "Walls catch wind, and the anchors carry it.",
     wrong: "One more goes up on the wet side for comfort. In the next blow the stakes on that side start to work loose.",

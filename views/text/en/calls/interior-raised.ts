@@ -2,6 +2,14 @@ import type { CallTexts } from "../../call-text.ts";
 import { lineName } from "../names.ts";
 
 export const interiorRaised: CallTexts = {
+  "groundCloth.out": {
+    say: () => "Ground cloths out, pulled from outside, on the call.",
+    ask: () => "Every ground cloth out?",
+    why: "It trips people, and it hides the dots and the locate paint.",
+    wrong: "Somebody ducks in to free a corner that caught. The cloth comes with a jerk, and takes a side pole's foot along.",
+    well: "Both hands on the edge, low and slow, eyes on the nearest pole foot. When it snags, stop pulling and go around.",
+    ifNot: "Pull it out another side. Still snagged? Leave it for whoever is counted in with the base plates.",
+  },
   "poles.pinned": {
     say: () => "Put the inside poles together. Pin every joint.",
     ask: () => "How many with every joint pinned?",
@@ -89,13 +97,5 @@ export const interiorRaised: CallTexts = {
     wrong: "It's under the roof, so nobody checks it. The one that hit a rock holds by its point.",
     well: "Get low and sight across the heads. At the tallest, press the grass flat and tape from firm ground to the top.",
     ifNot: "Drive it down. Stops hard? Pull it, shift it off the paint, or get the engineer's paper.",
-  },
-  "groundCloth.out": {
-    say: () => "Ground cloths out, pulled from outside, on the call.",
-    ask: () => "Every ground cloth out?",
-    why: "It trips people, and no ground cloth is worth one person alone under there.",
-    wrong: "Somebody ducks in to free a corner that caught. The cloth comes with a jerk, and takes a pole's foot along.",
-    well: "Both hands on the edge, low and slow, eyes on the nearest pole foot. When it snags, stop pulling and go around.",
-    ifNot: "Pull it out another side. Still snagged? Count somebody in to cut it free at the base plate.",
   },
 };

@@ -1,5 +1,5 @@
 import type { CallTexts } from "../../call-text.ts";
-import { stationNo } from "../names.ts";
+import { stationNo, windwardSide } from "../names.ts";
 
 export const perimeterRaised: CallTexts = {
   "straps.threaded": {
@@ -19,7 +19,10 @@ export const perimeterRaised: CallTexts = {
     ifNot: "Lay what's missing. Plan wrong? Change it.",
   },
   "raise.firstCorner": {
-    say: (of) => `Corner ${of.corner}: pin both, stand it. A person or rope holds the foot.`,
+    say: (of) =>
+      of.windward
+        ? `Corner ${of.corner}: pin both, stand it, foot held. Windward${windwardSide(of)}.`
+        : `Corner ${of.corner}: pin both, stand it. A person or rope holds the foot.`,
     why: "The first corner holds all the others. One lifts, one watches the foot.",
     wrong: "One person stands it alone, and lets go to reach for a strap. It falls back with the cloth on top.",
     well: "Pin through ring and grommet first. One lifts, one holds the foot from the side. If another corner is windward, stand that one first; the sheet says otherwise? Follow it.",

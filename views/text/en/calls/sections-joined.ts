@@ -1,5 +1,5 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
-import { feetInches, pieceName, seamName } from "../names.ts";
+import { feetInches, pieceName, seamName, windwardSide } from "../names.ts";
 
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 /** A ridge seam is one run; a cross seam has a half toward each side. */
@@ -35,7 +35,7 @@ export const sectionsJoined: CallTexts = {
     ifNot: "Swap it out and count again. No spare: the tent stays down.",
   },
   "cloth.strapped": {
-    say: () => "Strap every corner and seam end before anyone walks off.",
+    say: (of) => `Strap every corner and seam end, ${of.windward ? `windward first${windwardSide(of)}.` : "all before anyone walks off."}`,
     ask: () => "How many are strapped?",
     why: "Loose cloth is a sail. A gust takes it, and whoever holds on.",
     wrong: "The crew goes for water with the top lying loose. Wind gets under an edge and rolls it over the stakes.",
@@ -65,6 +65,12 @@ export const sectionsJoined: CallTexts = {
     wrong: "Counted until it comes out like the plan, with a corner left out or taken twice. One station ends up with no pole.",
     well: "Touch each ring as you count, corner to corner. Say your number before you look at the plan.",
     ifNot: "Count again. Still off? The cloth is right: change the plan with a second person.",
+  },
+  "lace.technique": {
+    say: () => "Lacing: loop up through its grommet, next loop through that. Tug, flap in.",
+    why: "Each loop holds the one before it. One that's missed lets the rest go.",
+    wrong: "Everybody laces as they did on the last tent. One half goes the other way around, and nobody can tie it off.",
+    well: "Show it once on the first three loops, all hands watching. Then two to a half, one on each side of the seam, kneeling.",
   },
   "lace.first": {
     say: (of) => {

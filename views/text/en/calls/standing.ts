@@ -2,9 +2,9 @@ import type { CallTexts } from "../../call-text.ts";
 
 export const standing: CallTexts = {
   "tension.again": {
-    say: () => "First hour's up. Check and take up every strap.",
+    say: () => "Once more around: check and take up every strap.",
     ask: () => "Every strap tight again?",
-    why: "Webbing gives most in the first hour. Rain makes it give again.",
+    why: "Webbing gives most in the first hour. Answered sooner, it's asked again then. Rain makes it give again.",
     wrong: "The crew is loaded up and gone. The first breeze finds the slack side, and the cloth starts to pump.",
     well: "Palm on each strap, opposite sides together, a click where it gave. Handle locked, pole top plumb, then the next.",
     ifNot: "Take it up before anybody goes in.",
@@ -20,7 +20,7 @@ export const standing: CallTexts = {
     ask: () => "All good?",
     why: "Rain loosens stakes, webbing creeps, water gets heavy, and people move things.",
     wrong: "The tent gets a look from the bar. A stake on the wet side has lifted, and the next blow takes that corner.",
-    well: "Same way around every time, and after every blow and rain. Palm on each strap, stake to pole top. Chalk stakes at the grass: creep shows.",
+    well: "Same way around every time, and after every blow and rain. Palm on each strap, stake to pole top. A dab of white where stake meets grass: creep shows.",
     ifNot: "Fix it now, or make safe: everybody out. Push water off from outside, never from under.",
   },
   "watch.end": {

@@ -1,5 +1,5 @@
 import type { CallTexts } from "../../call-text.ts";
-import { lineName } from "../names.ts";
+import { lineName, windwardSide } from "../names.ts";
 
 export const struck: CallTexts = {
   "strike.people": {
@@ -19,7 +19,7 @@ export const struck: CallTexts = {
     ifNot: "Find who can switch it off, or wait for who owns it.",
   },
   "strike.walls": {
-    say: () => "Walls off. Upwind wall last.",
+    say: (of) => `Walls off. Upwind wall last${windwardSide(of)}.`,
     ask: () => "All walls off?",
     why: "With walls on, easing a strap lets a sail go.",
     wrong: "Somebody unhooks a wall alone in a gust. It fills, and drags them along the stake line.",
@@ -56,22 +56,28 @@ export const struck: CallTexts = {
     well: "Look in low, along every row. Count the ones lying flat, say it out loud, and only then go near a ratchet.",
     ifNot: "Lower the rest first.",
   },
-  "strike.sides": {
-    say: () => "Side poles down, around the tent. Corners last, opposite ones together.",
-    ask: () => "How many side poles are down flat?",
-    why: "Corners hold the cloth while the sides come down. The last one alone takes a gust.",
+  "strike.sides.pair": {
+    say: (of) => `${of.one} and ${of.other}: side poles down, opposite ones together. Corners stay.`,
+    why: "One side down alone, and the other pulls the tent over.",
     wrong: "A corner goes early because it's in the way. The edge sags, and the next poles go over in a row.",
     well: "Hand on the webbing, body out of line, let it out a click at a time, never cut it. Hand on the pole as it goes slack; step beside it and lower the top.",
+  },
+  "strike.sides": {
+    say: () => "Corners down last, opposite ones together.",
+    ask: () => "How many side poles down flat, corners too?",
+    why: "The last corner alone takes a gust.",
+    wrong: "Three are down, and the fourth is left for after the water. One puff under the cloth, and it flies with its strap on.",
+    well: "Two crews at opposite corners, in sight of each other. Slack a click at a time, hand on the pole, step beside it, walk the top down; then the other two.",
     ifNot: "Lower the ones still up before any strap comes off.",
   },
   "strike.unlace": {
-    say: () => "Straps off, upwind last. Unlace from the edge in, weight on the cloth.",
+    say: (of) => `Straps off, upwind last${windwardSide(of)}. Unlace from the edge, weight on cloth.`,
     why: "Loose cloth is a sail, and now nothing else holds it.",
     wrong: "Somebody yanks the lace standing up. A loop jams, the grommet tears, and the next job has a hole there.",
     well: "Hook open, knot out, then ease the loops back one by one. Kneel on the cloth with your back to the wind. It lifts in a gust? Let it go.",
   },
   "strike.lower": {
-    say: () => "Straps off, upwind last. Keep weight on the cloth.",
+    say: (of) => `Straps off, upwind last${windwardSide(of)}. Keep weight on the cloth.`,
     why: "Cloth with no strap on it is a sail.",
     wrong: "All the straps come off at once, and everybody goes for the bags. The wind takes the top across the field.",
     well: "Kneel on the edge as you go, back to the wind. If it lifts in a gust, let it go and stand clear.",
@@ -110,6 +116,6 @@ export const struck: CallTexts = {
     why: "It's somebody's field.",
     wrong: "It's getting dark and the truck is loaded. A pin is found later, by a bare foot or a cow.",
     well: "All in a line, arm's length apart, slowly, eyes down. Fill each hole to the top, tamp it firm, and look back over it.",
-    ifNot: "Walk it again with a magnet and a rake.",
+    ifNot: "Walk it again, the other way, on your knees where stakes were bundled.",
   },
 };
