@@ -54,15 +54,21 @@ describe("the talk button", () => {
     await press(page, ".dock .wrong-one button");
   });
 
-  it("no target in the dock is under 72 px, and there are four, with and without something to confirm", async () => {
+  it("no target in the dock is under 72 px or within 16 of another, with and without something to confirm; More is always among them", async () => {
     const page = await world.screen("p1", { ear: "good" });
     const targets = () =>
       page.locator(".dock button:visible, .dock a:visible").evaluateAll((all) => all.map((e) => e.getBoundingClientRect()));
-    for (const said of [null, "five showing"]) {
+    for (const [said, many] of [
+      [null, 4],
+      ["five showing", 5],
+    ] as const) {
       if (said) await talk(page, said);
       const boxes = await targets();
-      expect(boxes.length).toBe(4);
+      expect(boxes.length).toBe(many);
       for (const { width, height } of boxes) expect(Math.min(width, height)).toBeGreaterThanOrEqual(71.5);
+      const row = boxes.slice(1);
+      for (const [i, { left }] of row.slice(1).entries()) expect(left - row[i]!.right).toBeGreaterThanOrEqual(15.5);
+      expect(await page.locator(".dock a[href$='/more']:visible").count()).toBe(1);
     }
     await press(page, ".dock .wrong-one button");
   });

@@ -74,6 +74,32 @@ describe("somebody is hurt", () => {
     expect(await page("", on)).toContain("Rehearsal. Call only if somebody really is hurt.");
   });
 
+  it.each(PAGES)("is never more than two presses away on %s", async (path) => {
+    await job.app.request(`/jobs/${job.job}?as=p1`);
+    const html = await (await job.app.request(`/jobs/${job.job}${path}`)).text();
+    const press = /<input type="hidden" name="type" value="hurt"/;
+    const way = html.includes(`href="/jobs/${job.job}/more"`);
+    expect(press.test(html) || (way && press.test(await (await job.app.request(`/jobs/${job.job}/more`)).text()))).toBe(true);
+  });
+
+  it("nor while something waits to be confirmed", async () => {
+    await job.to((s) => s.step === "talk.headcount");
+    const headers = { "content-type": "application/json", cookie: "device=phone-of-p1" };
+    const { revision: seen } = await job.read();
+    const spoken = { as: "p1", key: "six-00001", seen, alternatives: ["six"], talk: true, readBack: null };
+    await job.app.request(`/jobs/${job.job}/say`, { method: "POST", headers, body: JSON.stringify(spoken) });
+    const html = await (await job.app.request(`/jobs/${job.job}?as=p1`, { headers })).text();
+    expect(html).toContain('class="read-back"');
+    expect(html).toContain(`href="/jobs/${job.job}/more"`);
+  });
+
+  it("is told in one press by whoever says who they are, on a screen that is nobody's yet", async () => {
+    const html = await (await job.app.request(`/jobs/${job.job}/more`)).text();
+    const forms = html.split("<form").filter((form) => form.includes('name="type" value="hurt"'));
+    const ids = forms.map((form) => /name="as" value="(\w+)"/.exec(form)?.[1]);
+    expect(ids).toEqual((await job.read()).people.map(({ id }) => id));
+  });
+
   it("without scripts: pressed first thing under More, carried on only with what became of it, hold beside it", async () => {
     const browser = plainBrowser(job.app);
     const held = async (): Promise<GuideState> => job.read();

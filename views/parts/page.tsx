@@ -3,6 +3,7 @@ import { CLIENT_WORDS, regions } from "../regions.ts";
 import type { Stylesheet } from "../stylesheets.ts";
 import type { Words } from "../text/words.ts";
 import { Hurt } from "./hurt.tsx";
+import { HurtWay } from "./hurt-press.tsx";
 import type { HurtState } from "./hurt-state.ts";
 
 type Props = {
@@ -11,15 +12,16 @@ type Props = {
   styles?: readonly Stylesheet[];
   hurt?: HurtState | null;
   follows?: string | undefined;
+  hurtWay?: string | undefined;
   children?: Child;
 };
 
 /**
  * A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do;
  * `hurt` stands first on every page of a job on which somebody is; `follows` is the job from which a page that stays as it
- * is otherwise hears of it.
+ * is otherwise hears of it; `hurtWay` the job of a page on which nobody can tell it, and from which a press leads to where they can.
  */
-export const Page = ({ words, title, styles = [], hurt, follows, children }: Props) => (
+export const Page = ({ words, title, styles = [], hurt, follows, hurtWay, children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -36,6 +38,7 @@ export const Page = ({ words, title, styles = [], hurt, follows, children }: Pro
     </head>
     <body>
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
+      {hurtWay !== undefined && <HurtWay job={hurtWay} words={words} />}
       {children}
       {follows !== undefined && (
         <div hx-sse:connect={`/jobs/${follows}/hurt/live`} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none" hidden></div>

@@ -1,14 +1,15 @@
+import { HurtWay } from "../../parts/hurt-press.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 
-/** At most four targets within the thumb's reach. While something waits to be confirmed, that comes first. */
+/** What a thumb reaches: the main target, and at most four beside each other. While something waits to be confirmed, that comes first. */
 export const Dock = (screen: Screen) => {
   const { guide, me } = screen;
   const { guide: text } = screen.words;
   if (me === null) return <WhoAsks {...screen} />;
   if (guide.readBack)
     return (
-      <footer id={regions.dock} class="dock">
+      <footer id={regions.dock} class="dock heard-back">
         <SayForm screen={screen} fields={{ type: "correct", target: guide.readBack.entry }} class="main correct">
           <button type="submit">{text.correct}</button>
         </SayForm>
@@ -18,6 +19,7 @@ export const Dock = (screen: Screen) => {
           <SayForm screen={screen} fields={{ type: "wrong", target: guide.readBack.entry }} class="wrong-one">
             <button type="submit">{text.wrongOne}</button>
           </SayForm>
+          <More {...screen} />
         </div>
       </footer>
     );
@@ -32,9 +34,7 @@ export const Dock = (screen: Screen) => {
             <button type="submit">{text.makeSafe}</button>
           </SayForm>
         )}
-        <a class="button" href={`/jobs/${guide.job}/more`}>
-          {text.more}
-        </a>
+        <More {...screen} />
       </div>
     </footer>
   );
@@ -61,6 +61,13 @@ const Main = (screen: Screen) => {
   );
 };
 
+/** What does not belong under the thumb; first of it, the press that says that somebody is hurt. */
+const More = ({ guide, words }: Screen) => (
+  <a class="button" href={`/jobs/${guide.job}/more`}>
+    {words.guide.more}
+  </a>
+);
+
 const Hold = (screen: Screen) => (
   <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
     <button type="submit">{screen.words.guide.hold}</button>
@@ -77,8 +84,9 @@ const Talk = ({ words }: Screen) => (
 );
 
 /** Before anything is said, the screen belongs to somebody. */
-const WhoAsks = ({ guide, words: { page } }: Screen) => (
+const WhoAsks = ({ guide, words, words: { page } }: Screen) => (
   <footer id={regions.dock} class="dock who">
+    <HurtWay job={guide.job} words={words} />
     <p>{page.who}</p>
     <form method="get" action={`/jobs/${guide.job}`}>
       {guide.people.map((p) => (

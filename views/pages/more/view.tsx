@@ -1,6 +1,6 @@
-import { PRESSED } from "../../../machines/install/commands.ts";
 import { MAY_LEAD } from "../../../machines/install/hand-over.ts";
 import type { Things } from "../../../machines/install/things-of.ts";
+import { HurtPress } from "../../parts/hurt-press.tsx";
 import { Page } from "../../parts/page.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { WindForm } from "../guide/gate-tile.tsx";
@@ -66,9 +66,7 @@ export const MorePage = ({ wakeWord, things, ...screen }: Screen & { wakeWord: s
       <main class="more" hx-ignore>
         {guide.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{guide.title}</h1>
-        <SayForm screen={screen} fields={{ type: "hurt", words: PRESSED }} class="hurt-one main">
-          <button type="submit">{words.hurt.press}</button>
-        </SayForm>
+        <HurtPress {...screen} />
         <SayForm screen={screen} fields={{ type: "makeSafe" }} class="safe main">
           <button type="submit">{call.makeSafe}</button>
         </SayForm>

@@ -10,7 +10,7 @@ export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
   const { page, truck } = words;
   const list = `/jobs/${state.job}/truck`;
   return (
-    <Page words={words} title={truck.title} styles={["truck"]} hurt={screen.hurt}>
+    <Page words={words} title={truck.title} styles={["truck"]} hurt={screen.hurt} hurtWay={state.job}>
       <main class="truck one" hx-ignore>
         {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{truck.howMany(line.item, state.way)}</h1>
