@@ -1,3 +1,4 @@
+import type { StepId } from "../install/ids.ts";
 import { currentStep, type Job, nextStep } from "../install/job.ts";
 import type { EscapeId, PhaseId, Step } from "../install/step.ts";
 import { type RightAngle, rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
@@ -58,15 +59,15 @@ export function answerTo(question: Question, job: Job): Answer {
   }
 }
 
-function left({ frozen }: Job, step: Step): Answer {
-  const { steps } = frozen.script;
-  const at = Math.max(
-    0,
-    steps.findIndex((s) => s.id === step.id),
-  );
-  const here = steps.slice(at).filter((s) => s.phase === step.phase).length;
-  return { is: "left", calls: steps.length - at, phase: step.phase, here };
+/** On a way out: the rest of it, and then from where work goes on. */
+function left({ frozen: { script }, snapshot: { context } }: Job, step: Step): Answer {
+  const { steps, escapes } = script;
+  const from = (id: StepId) => steps.slice(steps.findIndex((s) => s.id === id));
+  const calls = context.resumeAt === null ? from(step.id) : [...afterIn(escapes[step.phase as EscapeId], step), ...from(context.resumeAt)];
+  return { is: "left", calls: calls.length, phase: step.phase, here: calls.filter((s) => s.phase === step.phase).length };
 }
+
+const afterIn = (way: readonly Step[], step: Step): readonly Step[] => way.slice(way.indexOf(step));
 
 /** The cloth in hand at a call: a piece that is laid, or the two that are laced. */
 function piece({ params }: Step): Answer {

@@ -14,6 +14,7 @@ import type { Fields } from "../input/form.ts";
 import { inWords, Problem, type Sentence } from "../input/problem.ts";
 import { noFields } from "../input/strict.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
@@ -73,7 +74,7 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     const input = { ...briefFromForm(briefToForm(brief, names, words)), tent: checked.spec };
     const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
     const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
+    return backTo(c, `/jobs/${id}`, reply.reply);
   });
   return app;
 }

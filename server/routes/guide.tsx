@@ -14,6 +14,7 @@ import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { backTo } from "./back-to.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
@@ -96,7 +97,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
           <Live {...screen(c, live, device(c))} notice={reply.reply} cue={{ went: reply.went, heard: reply.heard, no: newId() }} />
         ).toString(),
       );
-    return c.redirect(`/jobs/${id}?reply=${encodeURIComponent([...reply.reply].slice(0, 500).join(""))}`, 303);
+    return backTo(c, `/jobs/${id}`, reply.reply);
   });
   app.get("/jobs/:id{[\\w-]+}/now", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));

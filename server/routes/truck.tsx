@@ -11,6 +11,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
@@ -32,8 +33,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   type Count = { line: TruckLine; typed: string; problem: string | null };
   const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
     c.html(page(<TruckCountPage screen={screenOf(c, live)} {...count} />), status);
-  const toList = (c: Context, reply: string, item: string) =>
-    c.redirect(`/jobs/${idOf(c)}/truck?reply=${encodeURIComponent([...reply].slice(0, 500).join(""))}#line-${item}`, 303);
+  const toList = (c: Context, reply: string, item: string) => backTo(c, `/jobs/${idOf(c)}/truck`, reply, `line-${item}`);
 
   app.get("/jobs/:id{[\\w-]+}/truck", async (c) => {
     const live = await loaded(c);

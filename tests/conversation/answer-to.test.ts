@@ -35,6 +35,15 @@ describe("what a crew asks is answered from the plan", () => {
     const here = script.steps.slice(at).filter((s) => s.phase === "anchorsSet").length;
     expect(ask("what's left")).toEqual({ is: "left", calls: script.steps.length - at, phase: "anchorsSet", here });
   });
+  it("on a way out it is the rest of that, and what comes after it", () => {
+    const out = new Crew().goTo("squared");
+    out.say({ type: "makeSafe", because: "a squall" });
+    const left = script.steps.length - script.steps.findIndex((s) => s.id === "squared");
+    const way = script.escapes.ground.length;
+    expect(ask("what's left", out)).toEqual({ is: "left", calls: way + left, phase: "ground", here: way });
+    out.next();
+    expect(ask("what's left", out)).toMatchObject({ calls: way + left - 1, here: way - 1 });
+  });
   it("where next is the call after this one", () => {
     const at = script.steps.findIndex((s) => s.id === "baseline");
     expect(ask("where next")).toEqual({ is: "next", step: script.steps[at + 1] });

@@ -4,7 +4,7 @@ import { finding, givenParts, tileInput, wantedParts } from "../../../machines/i
 import type { Finding } from "../../../machines/install/checks/registry.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
-import { attentionState, currentStep, type Job, missingNow, questionAt } from "../../../machines/install/job.ts";
+import { attentionState, currentStep, type Job, missingNow, questionAt, stepsIn } from "../../../machines/install/job.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
@@ -30,6 +30,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
   const { brief, script } = job.frozen;
   const step = currentStep(job);
   const name = (id: string) => names[id] ?? id;
+  const told: Told = { live, name, words };
   const weather = weatherAt(context, at);
   return {
     job: entries.at(0)!.entry.job,
@@ -46,7 +47,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     held: holdState(live, name, words),
     hurt: hurtState(live, words),
     weather: { is: weather, words: words.weatherWords(weatherFacts(job, weather, at)) },
-    readBack: device === null ? null : readBackOn(device, live, at, name, words),
+    readBack: device === null ? null : readBackOn(device, told),
     outOfUse: Object.values(context.outOfUse).map(({ thing, because, by }) => ({
       thing,
       line: words.trouble.line(thing, because, name(by)),
@@ -58,7 +59,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
       context.proposed &&
       job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
-    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, live, name, words)] : [])),
+    thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, told)] : [])),
     readOnly: readOnly && words.notRecordedText(readOnly),
     warning: warning && words.errors.low(warning),
     clock: jump && words.guide.clock[jump.is](words.duration(jump.ms)),
@@ -81,13 +82,18 @@ function callState(step: Step, { frozen, snapshot }: Job, words: Words): NonNull
   return { say: say(params), why, wrong, well };
 }
 
-function readBackOn(device: string, live: LiveJob, at: number, name: (id: string) => string, words: Words): GuideState["readBack"] {
+/** A job, what its people are called, and the language of a screen. */
+type Told = { readonly live: LiveJob; readonly name: (id: string) => string; readonly words: Words };
+
+function readBackOn(device: string, told: Told): GuideState["readBack"] {
+  const { live } = told;
+  const { at } = live.now;
   const waits = pendingReadBack(live.job, device, at);
   const heard = waits && lookupIn(live.entries)(waits.entry);
   if (!waits || heard?.kind !== "command") return null;
   return {
     entry: waits.entry,
-    words: replied(heard, live, name, words),
+    words: replied(heard, told),
     leftS: Math.ceil((waits.at - at) / 1000 + live.job.frozen.limits.readBackS.is),
   };
 }
@@ -141,10 +147,10 @@ function discrepancyLink({ id }: Gate, found: Finding | null): string | null {
   return off ? `discrepancy?what=rings&edge=${off.name}&counted=${off.n}` : null;
 }
 
-function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => string, words: Words): ThreadLine {
+function threadLine(entry: CommandEntry, { live, name, words }: Told): ThreadLine {
   const { job } = live;
   const { command, outcome } = entry;
-  const step = [...job.frozen.script.steps, ...Object.values(job.frozen.script.escapes).flat()].find((s) => s.id === entry.step);
+  const step = stepsIn(job.frozen.script).byId.get(entry.step);
   return {
     no: entry.no,
     time: words.when.clock(job.frozen.brief.zone, entry.wall),
@@ -157,5 +163,5 @@ function threadLine(entry: CommandEntry, live: LiveJob, name: (id: string) => st
   };
 }
 
-const replied = (entry: CommandEntry, live: LiveJob, name: (id: string) => string, words: Words): string =>
+const replied = (entry: CommandEntry, { live, name, words }: Told): string =>
   replyText(replyTo(entry, contextOf(live, entry)), { name, zone: live.job.frozen.brief.zone }, words);
