@@ -29,6 +29,17 @@ describe("a ticket that runs out with the side poles up", () => {
   });
 });
 
+describe("cloth that lies loose when the wind gets up", () => {
+  it("is strapped down, whatever blows, and nothing goes on after that", () => {
+    const crew = at("damage").ready();
+    crew.gust(30, "watcher");
+    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("cloth.strapped");
+    expect(crew.answer("good")).toMatchObject({ asks: { gate: "wind.cloth" } });
+    expect(crew.call).toBe("cloth.strapped");
+  });
+});
+
 describe("wind", () => {
   it("is a condition of every corner that goes up", () => {
     const crew = at("raise.A");
@@ -50,7 +61,7 @@ describe("wind", () => {
   });
 
   it("older than thirty minutes opens no cloth", () => {
-    const crew = at("damage").ready();
+    const crew = at("laid.order").ready();
     crew.gust(8);
     crew.at += 29 * MINUTE;
     expect(crew.missing).toBeNull();

@@ -21,7 +21,7 @@ export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[
   return [
     { id: STRIKE_FROM.standing, begins: "strike", gate: gate(yes, { roles: COMPETENT }) },
     { id: "strike.power", work: "lower", gate: gate(yes, { roles: COMPETENT }) },
-    ...(brief.use.walls ? [{ id: "strike.walls", work: "openCloth" as const, gate: gate(yes) }] : []),
+    ...(brief.use.walls ? [{ id: "strike.walls", work: "lower" as const, gate: gate(yes) }] : []),
     { id: "strike.ease", work: "lower" },
     ...linesOf(brief, plan)
       .reverse()
