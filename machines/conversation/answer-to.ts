@@ -1,6 +1,7 @@
-import type { StepId } from "../install/ids.ts";
+import type { Instant, StepId } from "../install/ids.ts";
 import { currentStep, type Job, nextStep } from "../install/job.ts";
 import type { EscapeId, PhaseId, Step } from "../install/step.ts";
+import { callInWind } from "../install/windward-call.ts";
 import { type RightAngle, rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
 import type { Countable, Question } from "../speech/question.ts";
 import type { EdgeName, StationKind, TentPlan } from "../tent/types.ts";
@@ -28,14 +29,16 @@ export type Answer =
   | { readonly is: "shortTape"; readonly tapeFt: number }
   | { readonly is: "noTape"; readonly words: string };
 
-/** What the guide answers to a question, from plan and script alone. Nothing moves and nothing is recorded. */
-export function answerTo(question: Question, job: Job): Answer {
+/** What the guide answers to a question at a moment, from plan and script, and which way the wind comes. Nothing moves and nothing is recorded. */
+export function answerTo(question: Question, job: Job, at: Instant): Answer {
   const step = currentStep(job);
   if (!step) return { is: "closed" };
+  const next = nextStep(job);
+  const said = (call: Step) => callInWind(call, job.frozen.brief, job.snapshot.context, at);
   const { plan } = job.frozen;
   switch (question.asks) {
     case "again":
-      return { is: "call", step };
+      return { is: "call", step: said(step) };
     case "why":
       return { is: "why", step };
     case "how":
@@ -43,7 +46,7 @@ export function answerTo(question: Question, job: Job): Answer {
     case "whatsLeft":
       return left(job, step);
     case "whereNext":
-      return { is: "next", step: nextStep(job) };
+      return { is: "next", step: next && said(next) };
     case "whichPiece":
       return piece(step);
     case "howFarToTheRing":

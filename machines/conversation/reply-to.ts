@@ -82,16 +82,20 @@ export type ReplyContext = {
   readonly answers: JobState["answers"];
   readonly state: JobState;
   readonly earlier: EntryLookup;
+  /** The call that it led to, as it is said then: with the side the wind is on for the last thing said, without it when told later. */
+  readonly saidThen?: (step: Step) => Step;
 };
 
 /** A reading this old is read back with the time it was taken at, in ms. */
 const TOLD_WITH_TIME_MS = 60_000;
 
 /** How things stood when an entry of a job was said, by the script in force now. */
-export function contextOf({ job, entries }: Pick<LiveJob, "job" | "entries">, entry: CommandEntry): ReplyContext {
+export function contextOf({ job, entries, now }: Pick<LiveJob, "job" | "entries" | "now">, entry: CommandEntry): ReplyContext {
   const { context: state } = job.snapshot;
   const answers = Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
-  return { script: job.frozen.script, answers, state, earlier: lookupIn(entries) };
+  const isLast = entries.at(-1)?.entry.no === entry.no;
+  const saidThen = (step: Step) => (isLast ? callInWind(step, job.frozen.brief, state, now.at) : step);
+  return { script: job.frozen.script, answers, state, earlier: lookupIn(entries), saidThen };
 }
 
 /**
@@ -136,6 +140,8 @@ function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): 
   const mph = worstMph(reading);
   for (const what of KINDS_AGREED) {
     const agreed = agreedMph(then, AGREED[what]);
+    // Over the stop level nobody is sent to a wall: everybody goes out.
+    if (what === "walls" && canOnlyStop(reading, then.state)) return null;
     if (agreed !== null && mph >= agreed) return { is: "overAgreed", what, mph, agreedMph: agreed };
   }
   return null;
@@ -158,10 +164,9 @@ const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Que
 /** Where the job stood after an entry. */
 const stepIn = ({ step }: CommandEntry, { script }: ReplyContext): Step | null => stepsIn(script).byId.get(step) ?? null;
 
-/** The call after an entry as it is said, in the wind on record. */
 function callSaid(entry: CommandEntry, then: ReplyContext): Step | null {
   const step = stepIn(entry, then);
-  return step && callInWind(step, frozenBefore(entry.no, then.earlier).brief, then.state.wind);
+  return step && (then.saidThen?.(step) ?? step);
 }
 
 /** Whether a pole is in somebody's hands: in the middle of a lift or a lowering. */

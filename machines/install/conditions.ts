@@ -1,5 +1,5 @@
 import type { Brief } from "./brief.ts";
-import { COMPETENT, type Gate, gate, yes } from "./gates.ts";
+import { COMPETENT, type Gate, gate, noneOf, yes } from "./gates.ts";
 import type { GateId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 import { type Condition, type Step, WORKS, type Work } from "./step.ts";
@@ -7,9 +7,9 @@ import { AGREED, WARNING } from "./weather.ts";
 
 type During = Pick<Condition, "over" | "notIn">;
 const ALL: During = { over: WORKS };
-const ALOFT: During = { over: ["lift", "under", "lower"] };
-/** Every stake is a stake, one inside too. Nobody goes under to stand what could not be tied then; in a strike nothing is driven. */
-const STAKES: During = { over: ["driving", "tying", "under"], notIn: "struck" };
+const ALOFT: During = { over: ["lift", "under", "ease", "lower"] };
+/** Whoever goes under drives the line's stakes too: nothing is stood that could not be tied then. In a strike nothing is driven. */
+const STAKES: During = { over: ["driving", "under"], notIn: "struck" };
 type WindLimit = Limits["raiseGustMph"] & { readonly agreed?: GateId };
 
 /**
@@ -48,11 +48,12 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
       params: {},
       gate: { id: "thunder", ...gate({ kind: "quiet" }, { source: limits.thunderS.source, roles: COMPETENT }) },
     },
-    told(WARNING, { over: ["openCloth", ...ALOFT.over, "tying", "use"] }, { validForS: warningS.is }),
+    told(WARNING, { over: ["openCloth", ...ALOFT.over, "use"] }, { validForS: warningS.is }),
     asked("talk.briefed", ALL),
     asked("talk.headcount", ALL),
     asked("locate.ticket", STAKES),
-    told("paint", STAKES, { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
+    // Inside, marks and dots were looked at on bare ground; cloth keeps them from rain and feet, and nobody sees under it.
+    told("paint", { over: ["driving"] }, { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
     told("earsAndEyes", STAKES, session),
     told("hats", ALOFT, session),
     told("caller", ALOFT, { ...session, reopenedBy: ["crew"] }),
@@ -61,8 +62,16 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     asked(AGREED.evacuate, { over: ["use"] }),
     // Last, so that it is as fresh as it can be.
     wind("wind.cloth", ["openCloth"], raiseGustMph, windOtherwiseS.is),
-    wind("wind.lift", ["lift", "under"], raiseGustMph, windLiftingS.is),
-    wind("wind.lower", ["lower", "tying"], stopGustMph, windLiftingS.is),
+    // With its straps eased a tent waits for whoever goes under: in no more wind than they may.
+    wind("wind.lift", ["lift", "under", "ease"], raiseGustMph, windLiftingS.is),
+    wind("wind.lower", ["lower"], stopGustMph, windLiftingS.is),
     wind("wind.use", ["use"], inside, windOtherwiseS.is),
+    // While it blows nobody is sent to look: the wind comes first.
+    {
+      over: ["openCloth", ...ALOFT.over],
+      wordsKey: "afterBlow",
+      params: {},
+      gate: { id: "afterBlow", ...gate(noneOf, { roles: COMPETENT, dormant: true, reopenedBy: ["blow", "rain"] }) },
+    },
   ];
 }

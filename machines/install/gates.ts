@@ -37,8 +37,10 @@ export type Gate = {
   readonly secondPersonTo: GateId | null;
   /** How long an answer stays good; `null` until something reopens it. Going back over a gate always reopens it. */
   readonly validForS: number | null;
-  /** Webbing gives in the first hour: an answer from before then is asked again when that is up. */
-  readonly settling: { readonly after: GateId; readonly s: number } | null;
+  /** Asked again once `afterS` seconds have passed since `after` was answered, where it was answered before that. */
+  readonly recheck?: { readonly after: GateId; readonly afterS: number };
+  /** Asked only once something has happened that reopens it. */
+  readonly dormant?: true;
   /** Good only while the crew keeps at it: after a long silence it is asked again. */
   readonly session: boolean;
   /** About something that is over once it was answered, such as how many went under: no amendment asks it again. */
@@ -81,7 +83,6 @@ export const gate = (check: Check, declared: Partial<Omit<GateDraft, "check">> =
   roles: CREW,
   secondPersonTo: null,
   validForS: null,
-  settling: null,
   session: false,
   past: false,
   stays: false,

@@ -34,7 +34,7 @@ export const DEFAULTS = {
   /** How long a walk round the standing tent is good for, s: every day, and after every blow. */
   walkS: practice(24 * 3600),
   /** After the last round on the straps, until what gave has given, s. */
-  settleS: practice(3600),
+  recheckS: practice(3600),
   /** How long a "correct" counts after what it confirms was read back, s: long enough to hear it out and answer. */
   readBackS: practice(20),
   /** Squaring tolerance in inches for every 50 ft of the length measured. A design default. */

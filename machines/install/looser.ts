@@ -6,9 +6,9 @@ import { foldName } from "./person-name.ts";
 import type { Refusal } from "./refusals.ts";
 import type { Frozen } from "./step.ts";
 
-/** A limit that a change makes looser, by its field in the brief, and the paper whose new number it takes; none for what is planned inside. */
+/** What a change makes looser, by its field in the brief, and the paper whose new number it takes; `null` where no paper governs it, such as how many come. */
 export type Looser = { readonly field: string; readonly paper: Paper | null };
-/** A wire is its owner's to say: their paper opens its call, and no change does. */
+/** Only a line's owner may allow less clearance: their paper opens its call, and no change does. */
 type Paper = "sheet" | "ticket" | "lineOwner";
 type Way = (from: number, to: number) => boolean;
 type NumberKey<T> = { readonly [K in keyof T]: T[K] extends number | null ? K : never }[keyof T];
@@ -57,6 +57,7 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
     ...[...new Set(sheet)].map((field): Looser => ({ field, paper: "sheet" })),
     ...ticketSaysLess(was.ticket, is.ticket).map((field): Looser => ({ field: `ticket.${field}`, paper: "ticket" })),
     ...(comesNearer(from, to) ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
+    ...(isGone(from, to) ? [{ field: "site.overheadKv", paper: null }] : []),
     ...opensWithLess(was.use, is.use).map((field): Looser => ({ field: `use.${field}`, paper: null })),
   ];
 }
@@ -65,7 +66,8 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
 function opensWithLess(was: Brief["use"], is: Brief["use"]): string[] {
   const people = ({ occupants }: Brief["use"]) => occupants ?? Number.POSITIVE_INFINITY;
   const dropped = (["permit", "fabricCertificate"] as const).filter((paper) => was[paper] !== "notRequired" && is[paper] === "notRequired");
-  return [...(people(is) < people(was) ? ["occupants"] : []), ...dropped, ...(was.hungLoads && !is.hungLoads ? ["hungLoads"] : [])];
+  const unlooked = (["walls", "hungLoads"] as const).filter((what) => was[what] && !is[what]);
+  return [...(people(is) < people(was) ? ["occupants"] : []), ...dropped, ...unlooked];
 }
 
 /** Stakes nearer to a mark, days on which it was not in force, and utilities whose lines are gone or that nobody asks any more. */
@@ -129,11 +131,13 @@ function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
 /** Without a figure only an engineer's paper opens the pull: no figure is stricter than any. */
 const pullOf = ({ sheet }: Brief): number => sheet.pullTestLbf ?? Number.POSITIVE_INFINITY;
 
-/** Whether some line may be nearer than before, or is gone; the farthest first. One that is its owner's to say is as far as can be. */
+/** A line that is not listed any more. Nobody signs for one that was never there: it is a change in sight, and wires are asked for again. */
+const isGone = (from: Frozen, to: Frozen): boolean => to.brief.site.overheadKv.length < from.brief.site.overheadKv.length;
+
+/** Whether some line may be nearer than before; the farthest first. One that is its owner's to say is as far as can be. */
 function comesNearer(from: Frozen, to: Frozen): boolean {
   const [before, after] = [from, to].map(({ brief: { site } }) => site.overheadKv);
-  if (String(before) === String(after)) return false;
-  if (after!.length < before!.length) return true;
+  if (JSON.stringify(before) === JSON.stringify(after) || isGone(from, to)) return false;
   const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => b - a));
   return was!.some((ft, i) => (is![i] ?? 0) < ft);
 }

@@ -3,7 +3,7 @@ import type { GateId, Instant, StepId } from "./ids.ts";
 import { lackedBy } from "./out-of-use.ts";
 import type { Missing, MissingGate, Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
-import { answerStatus, hasSettledSince, isPassed, status } from "./status.ts";
+import { answerStatus, isPassed, isRecheckDue, status } from "./status.ts";
 import type { Condition, EscapeId, Script, Step, Work } from "./step.ts";
 import { wallTime } from "./wall-time.ts";
 import { thundery, WARNING, warned, weatherAt } from "./weather.ts";
@@ -20,8 +20,8 @@ type Index = {
   readonly conditions: ReadonlySet<GateId>;
   /** Gates that two people answer, by each other. */
   readonly pairs: ReadonlyMap<GateId, readonly GateId[]>;
-  /** Gates of calls whose early answers are asked again when things have settled. */
-  readonly settling: readonly Gate[];
+  /** Gates that are asked again some time after another. */
+  readonly recheck: readonly Gate[];
   /** Counts of who went under, with the count of who came out. */
   readonly under: readonly { readonly into: GateId; readonly out: Gate }[];
 };
@@ -52,7 +52,7 @@ export function indexOf(script: Script): Index {
     over,
     conditions: new Set(script.conditions.map((c) => c.gate.id)),
     pairs,
-    settling: script.steps.flatMap(({ gate }) => (gate?.settling ? [gate] : [])),
+    recheck: script.steps.flatMap(({ gate }) => (gate?.recheck ? [gate] : [])),
     under: [...gates.values()].flatMap((out) => (out.check.kind === "sameCount" ? [{ into: out.check.as, out }] : [])),
   };
   indexes.set(script, index);
@@ -81,8 +81,17 @@ export function following(script: Script, step: Step, state: JobState): Step | n
     return way[way.indexOf(step) + 1] ?? call(state.resumeAt);
   }
   if (toAdded(script, step, state)) return call(state.added[state.doing === null ? 0 : 1] ?? step.id);
-  return script.steps[here + 1] ?? null;
+  let next = here + 1;
+  while (script.steps[next] && isLeftOut(script.steps[next]!, state)) next++;
+  return script.steps[next] ?? null;
 }
+
+/** Whether a call has nothing to do: nobody ever went under for its line. One that was gone back over may still stand. */
+const isLeftOut = ({ onlyAfter }: Step, state: JobState): boolean => onlyAfter !== null && !wasAnswered(onlyAfter, state);
+
+/** Whether a gate was ever answered, open again or not. */
+export const wasAnswered = (gate: GateId, { answers, reopened }: JobState): boolean =>
+  answers[gate] !== undefined || reopened[gate] !== undefined;
 
 /**
  * The first thing that is missing where a job stands: what "next" asks for. With nobody under and no load up: gates of earlier
@@ -129,8 +138,9 @@ export function entry(script: Script, call: Pick<Step, "phase" | "work" | "needs
 }
 
 /**
- * The first earlier gate of this run that is open again; else the straps that have settled since they were looked at. Any other
- * age is left to conditions, and so are gates that are ones. While all is stopped nobody is sent to look at it: then it is the stop that is missing. On a way out its own gates count.
+ * The first earlier gate of this run that is open again, or else one that is due again. Any other age is left to conditions,
+ * and so are gates that are ones. While all is stopped nobody is sent to look: then it is the stop that is missing. On a way
+ * out its own gates count.
  */
 function reopened(script: Script, call: Step, state: JobState, at: Instant): MissingGate | null {
   const here = indexOf(script).at.get(call.id);
@@ -139,19 +149,20 @@ function reopened(script: Script, call: Step, state: JobState, at: Instant): Mis
   const again =
     first !== null && first < here
       ? missingAs("again", script.steps[first]!.gate!, answerStatus(script.steps[first]!.gate!, state), state)
-      : settled(script, here, state, at);
+      : recheckDue(script, call, state, at);
   return again && (stopped(script, state, at) ?? again);
 }
 
-/** Behind the call, in this run: what was good when it was looked at, and has settled since. */
-function settled(script: Script, here: number, state: JobState, at: Instant): MissingGate | null {
-  const { at: places, settling } = indexOf(script);
-  const from = places.get(state.startedFrom) ?? 0;
-  const due = settling.find((gate) => {
+/** What is asked again by now, behind the call and in this run; not where the tent comes down next. */
+function recheckDue(script: Script, call: Step, state: JobState, at: Instant): MissingGate | null {
+  const { at: places, recheck } = indexOf(script);
+  const [from, here] = [places.get(state.startedFrom) ?? 0, places.get(call.id)!];
+  if (script.steps[here + 1]?.begins === "strike") return null;
+  const due = recheck.find((gate) => {
     const place = places.get(gate.id)!;
-    return place >= from && place < here && hasSettledSince(gate, state, at);
+    return place >= from && place < here && isRecheckDue(gate, state, at);
   });
-  return due ? missingAs("again", due, "settled", state) : null;
+  return due ? missingAs("again", due, "recheckDue", state) : null;
 }
 
 function reopenedOnWayOut(script: Script, call: Step, state: JobState): MissingGate | null {
@@ -189,12 +200,16 @@ function firstOpen(script: Script, state: JobState): number | null {
   const { at, conditions } = indexOf(script);
   const from = at.get(startedFrom) ?? 0;
   const open = script.steps.findIndex(
-    ({ id, gate }, i) => i >= from && gate && !added.includes(id) && !conditions.has(gate.id) && !isPassed(answerStatus(gate, state)),
+    (step, i) => i >= from && isOwn(step, added, conditions) && !isLeftOut(step, state) && !isPassed(answerStatus(step.gate!, state)),
   );
   const first = open < 0 ? null : open;
   known.set(key, first);
   return first;
 }
+
+/** Whether a call has a gate that is asked at its own place. */
+const isOwn = ({ id, gate }: Step, added: readonly StepId[], conditions: ReadonlySet<GateId>): boolean =>
+  gate !== null && !added.includes(id) && !conditions.has(gate.id);
 
 function missingAs(asked: MissingGate["asked"], gate: Gate, is: Status, state: JobState): MissingGate | null {
   if (isPassed(is)) return null;

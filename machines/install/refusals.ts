@@ -15,7 +15,7 @@ export type Status =
   | "noGust"
   | "early"
   | "stale"
-  | "settled"
+  | "recheckDue"
   | "samePerson"
   | "unseen"
   | "good"

@@ -20,8 +20,15 @@ export function reopen(state: JobState, ids: readonly GateId[], by: Reopened["by
 
 /** The state after something happened that gates are reopened by. */
 export function reopenFor(script: Script, state: JobState, happening: Happening, entry: EntryNo): JobState {
-  const ids = [...indexOf(script).gates.values()].filter((g) => g.reopenedBy.includes(happening)).map((g) => g.id);
-  return reopen(state, ids, happening, entry);
+  const gates = [...indexOf(script).gates.values()].filter((g) => g.reopenedBy.includes(happening));
+  const after = reopen(
+    state,
+    gates.map((g) => g.id),
+    happening,
+    entry,
+  );
+  const woken = gates.filter((g) => g.dormant).map((g) => [g.id, { by: happening, entry }]);
+  return woken.length === 0 ? after : { ...after, reopened: { ...after.reopened, ...Object.fromEntries(woken) } };
 }
 
 /** The state on arriving at a call: what stands on the site grows on the way up and shrinks in a strike; a strike starts over. */

@@ -38,6 +38,7 @@ const step = (phase: Step["phase"], c: StepDraft): Step => ({
   needs: c.needs ?? [],
   site: c.site ?? SITE[phase],
   resumeFrom: c.resumeFrom ?? null,
+  onlyAfter: c.onlyAfter ?? null,
   begins: c.begins ?? null,
 });
 

@@ -8,6 +8,7 @@ import { COMPETENT, type Gate, type Happening } from "./gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "./ids.ts";
 import { asked, callAt, following, indexOf, entry as needed, peopleUnder, toAdded } from "./missing.ts";
 import type { Moment } from "./moment.ts";
+import { type Neighbor, nearest } from "./neighbors.ts";
 import { putBack, takenOut } from "./out-of-use.ts";
 import { isSecondLook, paperRefusal } from "./paper.ts";
 import type { Refusal } from "./refusals.ts";
@@ -76,7 +77,10 @@ export const install = setup({
   types: {} as { context: JobState; events: Event },
   guards: {
     clear: ({ context, event }, { script, step }: Leaf) => asked(script, step, context, event.at) === null,
-    mayEnter: ({ context, event }, { script, step }: Leaf) => needed(script, step, context, event.at) === null,
+    clearFor: ({ context, event }, { id, script, step }: Leaf & { id: StepId }) =>
+      asked(script, step, context, event.at) === null && (following(script, step, context)?.id ?? null) === id,
+    mayGoBackTo: ({ context, event }, { among, script, step }: Leaf & { among: readonly Neighbor[] }) =>
+      nearest(among, context) === step && needed(script, step, context, event.at) === null,
     notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
     notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
     held: stateIn({ attention: "held" }),

@@ -34,10 +34,10 @@ const belowMph = (check: WindCheck, state: Pick<JobState, "answers">): number =>
   Math.min(check.belowMph, agreedMph(state, check.agreed) ?? check.belowMph);
 
 /** How an answer stands, its age aside: the same at any moment until something is said. */
-export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "settled" | "noGust"> {
+export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "early" | "stale" | "recheckDue" | "noGust"> {
   if (!gate.hard && state.waived[gate.id]) return "waived";
   const answer = state.answers[gate.id];
-  if (!answer) return "open";
+  if (!answer) return gate.dormant && !state.reopened[gate.id] ? "good" : "open";
   if (answer.value.kind === "unknown") return "unknown";
   if (!isComplete(gate.check, answer.value, state)) return "open";
   if (!meetsLimit(gate.check, answer.value, state)) return "outOfLimit";
@@ -49,20 +49,23 @@ export function answerStatus(gate: Gate, state: JobState): Exclude<Status, "earl
 }
 
 function agedStatus(gate: Gate, state: JobState, at: Instant): Status {
-  const answer = state.answers[gate.id]!;
+  const answer = state.answers[gate.id];
+  // Dormant, and nothing has happened.
+  if (!answer) return "good";
   if (gate.validForS !== null && !fresh(answer.at, at, gate.validForS, state.lastAt)) return "stale";
   if (gate.session && answer.at < sessionSince(state, at)) return "stale";
-  if (hasSettledSince(gate, state, at)) return "settled";
+  if (isRecheckDue(gate, state, at)) return "recheckDue";
   const dates = inForce(gate.check, answer.value, wallTime(at, state));
   return dates === "yes" ? "good" : dates;
 }
 
-/** Whether what was looked at had not settled yet then, and has by now. */
-export function hasSettledSince({ id, settling }: Gate, { answers }: JobState, at: Instant): boolean {
-  const [answer, begun] = [answers[id], answers[settling?.after ?? ""]];
-  if (!settling || !answer || !begun) return false;
-  const settledAt = begun.at + settling.s * 1000;
-  return answer.at < settledAt && at >= settledAt;
+/** Whether the time after which a gate is asked again has passed since it was answered. */
+export function isRecheckDue({ id, recheck }: Gate, { answers }: JobState, at: Instant): boolean {
+  if (!recheck) return false;
+  const [answer, after] = [answers[id], answers[recheck.after]];
+  if (!answer || !after) return false;
+  const dueAt = after.at + recheck.afterS * 1000;
+  return answer.at < dueAt && at >= dueAt;
 }
 
 /** Since when the crew has kept at it, at a moment: a silence that is long enough by then ends the session. */

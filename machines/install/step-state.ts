@@ -1,5 +1,6 @@
 import type { GateId, StepId } from "./ids.ts";
 import { asked, entry, indexOf } from "./missing.ts";
+import { ahead, behind, nearest } from "./neighbors.ts";
 import { did, refuse, refuseFor, refuseIfHeld, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
 import { paperRefusal } from "./paper.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
@@ -84,44 +85,45 @@ export function standDown(script: Script) {
   ];
 }
 
-/** The call that "back" leads to: the one before, or the beginning of a lift that was finished. `null` if there is none. */
-function behind({ steps }: Script, at: number): Step | null {
-  const [step, before] = [steps[at]!, steps[at - 1]];
-  // A strike is not gone back out of: what was checked on the way up is coming down.
-  if (!before || (step.phase === "struck" && before.phase !== "struck")) return null;
-  return before.gate?.check.kind === "sameCount" ? steps.find((s) => s.id === before.resumeFrom)! : before;
-}
-
 function backFrom(script: Script, at: number) {
   const step = script.steps[at]!;
-  const before = behind(script, at);
-  if (!before) return [refuseUnlessDriver, refuse({ why: "nothingBefore" as const })];
-  const leaf: Leaf = { script, step: before };
-  const goneOver = script.steps.slice(indexOf(script).at.get(before.id), at + 1);
-  const goBack = {
-    guard: { type: "mayEnter" as const, params: leaf },
+  const among = behind(script, at);
+  if (among.length === 0) return [refuseUnlessDriver, refuse({ why: "nothingBefore" as const })];
+  const goBack = among.map(({ step: before }) => ({
+    guard: { type: "mayGoBackTo" as const, params: { script, step: before, among } },
     target: `#${stateKey(before.id)}`,
-    actions: [reopen(goneOver), "revise" as const, did("wentBack")],
-  };
+    actions: [reopen(script.steps.slice(indexOf(script).at.get(before.id), at + 1)), "revise" as const, did("wentBack")],
+  }));
   // Those who were counted in stay counted.
-  const overCount = step.resumeFrom === step.id || before.resumeFrom === before.id;
+  const overCount = step.resumeFrom === step.id || among.some(({ step: before }) => before.resumeFrom === before.id);
   return [
     refuseUnlessDriver,
     ...refuseIfHeld,
     { guard: { type: "atTheBeginning" as const, params: { id: step.id } }, ...refuse({ why: "nothingBefore" as const }) },
     { guard: "doingAdded" as const, ...refuse({ why: "nothingBefore" as const }) },
     ...(overCount ? [refuseIfPeopleUnder(script)] : []),
-    goBack,
-    notEntered(leaf),
+    ...goBack,
+    refuseFor(({ context, event }) => missing(entry(script, nearest(among, context), context, event.at))),
   ];
+}
+
+/** On to the call that follows: by name where lines may be left out on the way. */
+function onward(script: Script, at: number) {
+  const leaf: Leaf = { script, step: script.steps[at]! };
+  const clear = { type: "clear" as const, params: leaf };
+  const nexts = ahead(script, at);
+  if (nexts.length === 0) return [{ guard: clear, target: "#closed", actions: ["revise" as const, did("closed")] }];
+  return nexts.map(({ step: next }) => ({
+    guard: nexts.length === 1 ? clear : { type: "clearFor" as const, params: { id: next.id, ...leaf } },
+    target: `#${stateKey(next.id)}`,
+    actions: [{ type: "arrive" as const, params: { script, step: next } }, "revise" as const, did("moved")],
+  }));
 }
 
 /** One call of the procedure, as a leaf of the chart. The last candidate of every event refuses, so there is always an answer. */
 export function stepState(script: Script, at: number) {
   const step = script.steps[at]!;
-  const after = script.steps[at + 1];
   const leaf: Leaf = { script, step };
-  const clear = { type: "clear" as const, params: leaf };
   const leave = [{ type: "leaveFor" as const, params: leaf }, "revise" as const, did("makingSafe")];
   return install.createStateConfig({
     id: stateKey(step.id),
@@ -131,11 +133,7 @@ export function stepState(script: Script, at: number) {
         ...refuseIfHeld,
         // What an amendment put behind the job is done where it stands.
         { guard: { type: "addedAndClear", params: leaf }, actions: [{ type: "throughAdded", params: leaf }, "revise", did("moved")] },
-        {
-          guard: clear,
-          target: after ? `#${stateKey(after.id)}` : "#closed",
-          actions: after ? [{ type: "arrive", params: { script, step: after } }, "revise", did("moved")] : ["revise", did("closed")],
-        },
+        ...onward(script, at),
         notClear(leaf),
       ],
       back: backFrom(script, at),
@@ -158,7 +156,7 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
   const after = way[at + 1];
   const leaf: Leaf = { script, step };
   const counted: Leaf = { script, step: way.find(({ gate }) => gate)! };
-  const onward = after
+  const goingOn = after
     ? [
         {
           guard: { type: "clear" as const, params: leaf },
@@ -174,7 +172,7 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
   return install.createStateConfig({
     id: stateKey(step.id),
     on: {
-      next: [refuseUnlessDriver, ...refuseIfHeld, ...onward, notClear(leaf)],
+      next: [refuseUnlessDriver, ...refuseIfHeld, ...goingOn, notClear(leaf)],
       back: before
         ? [
             refuseUnlessDriver,

@@ -1,7 +1,7 @@
 import type { TentPlan } from "../tent/types.ts";
 import type { Brief } from "./brief.ts";
 import type { Gate, GateDraft, Happening } from "./gates.ts";
-import type { StepId } from "./ids.ts";
+import type { GateId, StepId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
 
 /** The milestones of a raise in order, then the stand and the strike. */
@@ -26,10 +26,10 @@ export type EscapeId = (typeof ESCAPES)[number];
 
 /**
  * Kinds of work, by what is dangerous about them: stakes driven; cloth lying or hanging open to the wind; poles going up;
- * going under cloth that is not up; poles coming down; people let in. `outside` is all other work in the open, where only
- * lightning shuts the way. What a kind needs for as long as it lasts is in conditions.ts.
+ * going under cloth that is not up; straps eased under poles that stand; poles coming down; people let in. `outside` is all
+ * other work in the open, where only lightning shuts the way. What a kind needs for as long as it lasts is in conditions.ts.
  */
-export const WORKS = ["driving", "openCloth", "lift", "under", "tying", "lower", "use", "outside"] as const;
+export const WORKS = ["driving", "openCloth", "lift", "under", "ease", "lower", "use", "outside"] as const;
 
 export type Work = (typeof WORKS)[number];
 
@@ -53,6 +53,8 @@ export type Step = {
   readonly needs: readonly string[];
   /** Where going on starts again after making safe; the step itself where not said. */
   readonly resumeFrom: StepId | null;
+  /** The gate without whose answer, ever, there is nothing to do here: a line that nobody went under for stands nowhere. */
+  readonly onlyAfter: GateId | null;
   /** What arriving here means for gates that were answered before. */
   readonly begins: Happening | null;
 };
@@ -92,4 +94,4 @@ export type StepDraft = {
   readonly wordsKey?: string;
   readonly params?: Step["params"];
   readonly gate?: GateDraft;
-} & Partial<Pick<Step, "work" | "needs" | "site" | "resumeFrom" | "begins">>;
+} & Partial<Pick<Step, "work" | "needs" | "site" | "resumeFrom" | "onlyAfter" | "begins">>;

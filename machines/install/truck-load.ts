@@ -15,7 +15,7 @@ export function truckLoadOf({ crew, site, use, kit }: Brief, plan: TentPlan, { e
   const tools = toolsOf({
     people: onSite(crew).length,
     pieces: plan.pieces.length,
-    perimeterStakes: count("perimeterStake"),
+    stakes: count("perimeterStake") + count("interiorStake"),
     straps: count("perimeterStrap"),
     longestFt: Math.max(plan.diagonalFt, ...plan.edges.map((e) => stakeLineFt(e.lengthFt))),
     walls: use.walls,

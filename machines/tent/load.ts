@@ -39,6 +39,7 @@ export const USUAL_SPARE: Readonly<Partial<Record<KitItem, number>>> = {
 /** Everything in the order it is used on site: the first one used is first here, and is loaded last. */
 export const ORDER_ON_SITE: readonly LoadItem[] = [
   "firstAidKit",
+  "waterCooler",
   "horn",
   "windMeter",
   "hardHat",
@@ -46,11 +47,15 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "tape300",
   "tape200",
   "tape100",
+  "pocketTape",
+  "layoutPin",
   "stringLine",
   "level",
   "plumbBob",
+  "caliper",
   "leanGauge",
   "pullGauge",
+  "comeAlong",
   "perimeterStake",
   "stakePlate",
   "perimeterStrap",
@@ -78,6 +83,7 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "ladder",
   "broom",
   "stakePuller",
+  "shovel",
 ];
 /** Whether something is part of the tent. Walls, ground cloths and tools are not: nobody says what they weigh. */
 export const isTentPart = (item: string): item is KitItem => (KIT_ITEMS as readonly string[]).includes(item);

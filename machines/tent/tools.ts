@@ -1,6 +1,7 @@
 /** What a crew needs on the truck besides the tent: whatever a call asks for. */
 export type ToolItem =
   | "firstAidKit"
+  | "waterCooler"
   | "horn"
   | "windMeter"
   | "hardHat"
@@ -8,11 +9,15 @@ export type ToolItem =
   | "tape300"
   | "tape200"
   | "tape100"
+  | "pocketTape"
+  | "layoutPin"
   | "stringLine"
   | "level"
   | "plumbBob"
+  | "caliper"
   | "leanGauge"
   | "pullGauge"
+  | "comeAlong"
   | "stakeDriver"
   | "earMuff"
   | "goggles"
@@ -25,13 +30,15 @@ export type ToolItem =
   | "extinguisher"
   | "ladder"
   | "broom"
-  | "stakePuller";
+  | "stakePuller"
+  | "shovel";
 
 /** What the tools are counted from. Lengths in feet; all else is a number of things. */
 export type ToolNeeds = {
   readonly people: number;
   readonly pieces: number;
-  readonly perimeterStakes: number;
+  /** In the ground, inside ones too: each gets a cap. */
+  readonly stakes: number;
   readonly straps: number;
   /** The longest line that is taped: a diagonal, or the stake line of an edge. */
   readonly longestFt: number;
@@ -49,17 +56,21 @@ export type ToolLine = { readonly item: ToolItem; readonly count: number };
  */
 const eachAndToTheNextFour = (people: number): number => Math.ceil(people / 4) * 4;
 
+/** People to a five-gallon cooler: a quart an hour each, over half a hot day. Common practice, no source. */
+const PER_COOLER = 5;
+
 /**
  * What goes on the truck besides the tent, because a call asks for it: to lay out, to drive, to keep the crew whole, to open
  * to the public. All of it comes back, cans and flags included. Common practice, no source. Walls are one line, as nothing
  * says how long the sections are that a yard has.
  *
- * @example toolsOf({ people: 6, pieces: 5, perimeterStakes: 100, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true, pulls: false }).length // 24
+ * @example toolsOf({ people: 6, pieces: 5, stakes: 112, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true, pulls: false }).length // 29
  */
-export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, walls, exits, exitSigns, pulls }: ToolNeeds): ToolLine[] {
+export function toolsOf({ people, pieces, stakes, straps, longestFt, walls, exits, exitSigns, pulls }: ToolNeeds): ToolLine[] {
   const each = eachAndToTheNextFour(people);
   const counts: Record<ToolItem, number> = {
     firstAidKit: 1,
+    waterCooler: Math.ceil(people / PER_COOLER),
     horn: 1,
     windMeter: 1,
     hardHat: each,
@@ -68,15 +79,20 @@ export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, wa
     tape300: longestFt > 200 ? 1 : 0,
     tape200: longestFt > 200 ? 0 : 1,
     tape100: 1,
+    pocketTape: 2,
+    // The corners, and both ends of what is measured from them.
+    layoutPin: 6,
     stringLine: 1,
     level: 1,
     plumbBob: 1,
+    caliper: 1,
     leanGauge: 1,
     pullGauge: pulls ? 1 : 0,
+    comeAlong: pulls ? 1 : 0,
     stakeDriver: 2,
     earMuff: each,
     goggles: each,
-    stakeCap: perimeterStakes,
+    stakeCap: stakes,
     groundCloth: pieces,
     // A side-pole team has one for each foot that nobody holds.
     footRope: 4,
@@ -87,6 +103,7 @@ export function toolsOf({ people, pieces, perimeterStakes, straps, longestFt, wa
     ladder: 1,
     broom: 1,
     stakePuller: 1,
+    shovel: 1,
   };
   return (Object.entries(counts) as [ToolItem, number][]).flatMap(([item, count]) => (count > 0 ? [{ item, count }] : []));
 }

@@ -126,8 +126,8 @@ export const RATES: Readonly<Record<Phase, Rates>> = {
     fixedMinutes: 25,
     minPeople: minRaisingCrew,
     parts: [
-      handPart("layingQuarters", "quarterPoles", 4, 8, "poles.pinned", "plates.atMarks"),
-      handPart("layingCenters", "centerPoles", 10, 8, "poles.pinned", "plates.atMarks"),
+      handPart("layingQuarters", "quarterPoles", 4, 8, "poles.pinned"),
+      handPart("layingCenters", "centerPoles", 10, 8, "poles.pinned"),
       teamPart(
         "quarterPoles",
         "quarterPoles",

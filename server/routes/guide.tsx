@@ -76,7 +76,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
       const seen = live.job.snapshot.context.revision;
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(fields) };
       const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: device(c) }, c.get("words"));
-      return c.redirect(`/jobs/${id}?reply=${encodeURIComponent(reply.reply)}`, 303);
+      return backTo(c, `/jobs/${id}`, reply.reply);
     } catch (error) {
       return refusedBrief(c, fields, error, await amending(c));
     }

@@ -74,7 +74,7 @@ function toldOnly(live: LiveJob, meant: NothingRecorded, { wakeWord, typed, word
   const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
   switch (meant.is) {
     case "question":
-      return { ...nothing, went: "question", reply: words.answerText(answerTo(meant.question, live.job)) };
+      return { ...nothing, went: "question", reply: words.answerText(answerTo(meant.question, live.job, live.now.at)) };
     case "leftAlone":
       return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? words.voice.sayFirst(wakeWord) : "" };
     case "notUnderstood": {

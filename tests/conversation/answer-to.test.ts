@@ -9,7 +9,7 @@ const { plan, script } = crew.job.frozen;
 const ask = (words: string, at = crew) => {
   const question = parseQuestion(plain(words), trimmed(words));
   if (!question) throw new Error(`"${words}" asks nothing`);
-  return answerTo(question, at.job);
+  return answerTo(question, at.job, at.at);
 };
 
 describe("what a crew asks is answered from the plan", () => {

@@ -27,21 +27,23 @@ describe("the wind at a standing tent, against what was agreed", () => {
     await job.to((s) => s.step === "plan.evacuate");
     await job.say({ type: "answer", gate: "plan.evacuate", value: { kind: "measure", n: 30, unit: "mph" } });
     await job.to((s) => s.step === "plan.walls");
-    await job.say({ type: "answer", gate: "plan.walls", value: { kind: "measure", n: 25, unit: "mph" } });
+    await job.say({ type: "answer", gate: "plan.walls", value: { kind: "measure", n: 18, unit: "mph" } });
     await job.to((s) => s.phase === "standing");
     evacuate = await agreed("plan.evacuate");
     walls = await agreed("plan.walls");
   });
 
-  it("stands on what was agreed", () => expect([evacuate, walls]).toEqual([30, 25]));
+  it("stands on what was agreed", () => expect([evacuate, walls]).toEqual([30, 18]));
   it.each([
     [20, 31, "EVERYBODY OUT: 31 mph, agreed 30. Make safe."],
     [20, 30, "EVERYBODY OUT: 30 mph, agreed 30. Make safe."],
     [20, null, "EVERYBODY OUT: 30.4 mph, agreed 30. Make safe."],
-    [12, 26, "Walls off: 26 mph, agreed 25."],
-    [17, null, "Walls off: 25.8 mph, agreed 25."],
+    [12, 19, "Walls off: 19 mph, agreed 18."],
+    [12, null, "Walls off: 18.2 mph, agreed 18."],
+    [12, 26, "STOP. Everyone out. Make safe."],
+    [17, null, "STOP. Everyone out. Make safe."],
   ])("%s gusting %s: %s", async (mph, gust, text) => expect((await told(mph, gust)).text).toBe(text));
   it("over what stops all work, everybody is told out by what was agreed", async () =>
     expect((await told(30, 44)).reply).toEqual({ is: "overAgreed", what: "evacuate", mph: 44, agreedMph: 30 }));
-  it("under both it is only taken down", async () => expect((await told(10, 24)).reply.is).not.toBe("overAgreed"));
+  it("under both it is only taken down", async () => expect((await told(10, 17)).reply.is).not.toBe("overAgreed"));
 });

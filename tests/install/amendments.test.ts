@@ -35,14 +35,14 @@ describe("an amendment", () => {
   });
 
   it("for a hand who comes late asks what it touches where the job stands, and walks nobody back", () => {
-    const crew = new Crew(middleBrief()).goTo("tied.quarters.hip-DA");
+    const crew = new Crew(middleBrief()).goTo("out.quarters.hip-DA").ready();
     crew.amend(frozenOf(withNell(middleBrief())));
     const asked: string[] = [];
-    while (crew.call === "tied.quarters.hip-DA" && asked.length < 20) {
+    while (crew.call === "out.quarters.hip-DA" && asked.length < 20) {
       if (crew.missing) asked.push(crew.missing);
       crew.oneMore();
     }
-    expect(asked.filter((gate) => gate !== "tied.quarters.hip-DA")).toEqual(["talk.briefed", "talk.headcount", "caller", "under.hands"]);
+    expect(asked.filter((gate) => gate !== "out.quarters.hip-DA")).toEqual(["talk.briefed", "talk.headcount", "caller", "under.hands"]);
     expect(crew.call).toBe("under.quarters.line-1");
   });
 
@@ -73,15 +73,15 @@ describe("an amendment", () => {
     expect(added).toEqual(crew.job.snapshot.context.added);
   });
 
-  it("that gives a line one pole more has that line gone under, lifted, counted out and tied once more", () => {
+  it("that gives a line one pole more has that line gone under, lifted, tied and counted out once more", () => {
     const brief = briefOf(MIDDLE, { site: { soilKnown: true } });
     const short = { ...brief, tent: { ...brief.tent, leaveOut: ["Q2"] } };
-    const crew = new Crew(short).goTo("tied.showing");
+    const crew = new Crew(short).goTo("groundCloth.out");
     crew.amend(frozenOf(brief));
-    const line = ["under", "lift", "out", "tied"].map((call) => `${call}.quarters.hip-DA`);
+    const line = ["under", "lift", "tied", "out"].map((call) => `${call}.quarters.hip-DA`);
     expect(crew.job.snapshot.context.added).toEqual(line);
     const done: string[] = [];
-    while (crew.call !== "tied.showing" || crew.job.snapshot.context.added.length > 0) {
+    while (crew.call !== "groundCloth.out" || crew.job.snapshot.context.added.length > 0) {
       if (crew.call !== done.at(-1)) done.push(crew.call);
       crew.oneMore();
     }

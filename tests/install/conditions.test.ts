@@ -4,39 +4,72 @@ import { Crew } from "../support/crew.ts";
 
 const lacks = (gate: string, status = "open") => ({ refused: [{ why: "gate", gate, status, asked: "before" }] });
 const at = (call: string) => new Crew().goTo(call);
+const lastLaid = () => at(at("damage").job.frozen.script.steps.findLast((s) => s.id.startsWith("lay."))!.id).ready();
 
 describe("a ticket that runs out with the side poles up", () => {
   it("keeps everybody out from under: no pole is stood that could not be tied", () => {
     const crew = at("under.center.C1");
     crew.at = crew.job.frozen.brief.ticket.validTo + HOUR;
     const asked: string[] = [];
-    while (crew.call === "under.center.C1" && crew.missing !== "locate.ticket" && asked.length < 20) {
+    while (crew.missing !== "locate.ticket" && asked.length < 20) {
       asked.push(crew.missing!);
       crew.oneMore();
     }
-    expect(crew.missing).toBe("locate.ticket");
-  });
-
-  it("so does rain over the paint", () => {
-    const crew = at("under.center.C1");
-    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } });
-    const asked: string[] = [];
-    while (crew.call === "under.center.C1" && asked.length < 20) {
-      if (crew.missing) asked.push(crew.missing);
-      crew.oneMore();
-    }
-    expect(asked).toContain("paint");
+    expect([crew.call, crew.missing]).toEqual(["under.center.C1", "locate.ticket"]);
   });
 });
 
 describe("cloth that lies loose when the wind gets up", () => {
   it("is strapped down, whatever blows, and nothing goes on after that", () => {
-    const crew = at("damage").ready();
+    const crew = lastLaid();
     crew.gust(30, "watcher");
     expect(crew.next()).toEqual({ did: "moved" });
     expect(crew.call).toBe("cloth.strapped");
     expect(crew.answer("good")).toMatchObject({ asks: { gate: "wind.cloth" } });
     expect(crew.call).toBe("cloth.strapped");
+  });
+
+  it("is left alone in lightning", () => {
+    const crew = lastLaid();
+    crew.thunder("watcher");
+    expect(crew.next()).toMatchObject(lacks("thunder", "outOfLimit"));
+  });
+
+  it("is folded in the strike, whatever blows", () => {
+    const crew = at("strike.unlace").ready();
+    crew.gust(24, "watcher");
+    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("strike.fold");
+  });
+});
+
+describe("after a blow, or rain", () => {
+  const blown = (call: string) => {
+    const crew = at(call).ready();
+    crew.gust(45, "watcher");
+    crew.gust(8);
+    return crew;
+  };
+  it.each(["laid.looked", "raise.A"])("whatever stands or lies at %s is walked before anything goes on", (call) => {
+    const crew = blown(call);
+    expect(crew.next()).toMatchObject(lacks("afterBlow"));
+    crew.say({ type: "answer", gate: "afterBlow", value: { kind: "count", n: 1 } });
+    expect(crew.next()).toMatchObject(lacks("afterBlow", "outOfLimit"));
+    crew.say({ type: "answer", gate: "afterBlow", value: { kind: "count", n: 0 } });
+    expect(crew.missing).not.toBe("afterBlow");
+  });
+  it("is never asked where nothing of the kind happened", () => {
+    const crew = at("strike.ease");
+    expect(crew.job.snapshot.context.answers.afterBlow).toBeUndefined();
+  });
+  it("rain asks for it too, and again each time", () => {
+    const crew = at("raise.A").ready();
+    for (const _ of [1, 2]) {
+      crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } });
+      crew.gust(8);
+      expect(crew.next()).toMatchObject({ refused: [{ gate: "afterBlow", because: "rain" }] });
+      crew.say({ type: "answer", gate: "afterBlow", value: { kind: "count", n: 0 } });
+    }
   });
 });
 
@@ -46,7 +79,7 @@ describe("wind", () => {
     crew.gust(30);
     expect(crew.next()).toMatchObject(lacks("wind.lift", "outOfLimit"));
     expect(crew.call).toBe("raise.A");
-    crew.gust(8);
+    crew.ready();
     expect(crew.next()).toEqual({ did: "moved" });
     crew.gust(24);
     expect(crew.next()).toMatchObject(lacks("wind.lift", "outOfLimit"));
@@ -104,11 +137,12 @@ describe("wind", () => {
   it("calm after a stop, or a warning's end, starts nothing by itself", () => {
     const crew = at("straps.threaded").ready();
     crew.gust(60, "trainee");
-    expect(crew.gust(8)).toEqual({ did: "read" });
+    expect(crew.gust(8)).toMatchObject({ did: "read", asks: { gate: "afterBlow" } });
+    crew.say({ type: "answer", gate: "afterBlow", value: { kind: "count", n: 0 } });
+    expect(crew.call).toBe("sides.laid");
     crew.say({ type: "reading", reading: { kind: "warning", takenAt: crew.at } }, "trainee");
     expect(crew.answer("good", "lead", "warning")).toEqual({ did: "answered" });
-    expect(crew.call).toBe("straps.threaded");
-    expect(crew.next()).toEqual({ did: "moved" });
+    expect(crew.call).toBe("sides.laid");
   });
 
   it("too strong to raise is taken from anybody who says so, and clears nobody to lower", () => {
@@ -204,14 +238,22 @@ describe("today's crew", () => {
 });
 
 describe("stakes", () => {
-  it("need the ticket, the paint, and ears and eyes, inside ones too", () => {
+  it("need the ticket, the paint, and ears and eyes", () => {
     const crew = at("drive.AB");
     expect(Object.keys(crew.job.snapshot.context.answers)).toEqual(expect.arrayContaining(["locate.ticket", "paint", "earsAndEyes"]));
-    const inside = at("out.center.C1");
-    inside.say({ type: "reading", reading: { kind: "rain", takenAt: inside.at } }, "trainee");
-    inside.ready();
-    expect(inside.job.snapshot.context.answers.paint!.entry).toBeGreaterThan(1);
-    expect(inside.missing).toBeNull();
+  });
+
+  it("inside need the ticket, and ears and eyes, before anybody goes under; nobody can look for paint under cloth", () => {
+    const crew = at("under.center.C1");
+    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } }, "trainee");
+    crew.at += 15 * HOUR;
+    const asked: string[] = [];
+    while (crew.missing !== "under.center.C1" && asked.length < 30) {
+      asked.push(crew.missing!);
+      crew.oneMore();
+    }
+    expect(asked).toContain("earsAndEyes");
+    expect(asked).not.toContain("paint");
   });
 
   it("are not driven by going back either, when the paint is gone", () => {

@@ -85,11 +85,14 @@ describe("an amendment under the same sheet number", () => {
     const out = (setbackFt: number) => frozenOf({ ...given(), tent: { ...given().tent, setbackFt } });
     expect([fields(out(5), out(6)), fields(out(6), out(5))]).toEqual([["tent.setbackFt"], []]);
   });
-  it("is refused for a line that is gone, and not for one more", () => {
+  it("shows a line that is gone to the one who agrees, one of unknown voltage too, and not one more", () => {
     const two = frozenOf(given({ site: { overheadKv: [7.2, 345] } }));
-    expect(fields(frozenOf(given({ site: { overheadKv: [] } })), frozenOf(given({ site: { overheadKv: [345] } })))).toEqual([
-      "site.overheadKv",
-    ]);
+    const none = frozenOf(given({ site: { overheadKv: [] } }));
+    for (const overheadKv of [[345], [null]]) {
+      const listed = frozenOf(given({ site: { overheadKv } }));
+      expect(looserIn(listed, none)).toEqual([{ field: "site.overheadKv", paper: null }]);
+      expect(new Crew(listed.brief).say({ type: "amend", because: "it's a phone line", to: none })).toEqual({ did: "proposed" });
+    }
     const [one, beyond] = [frozenOf(given({ site: { overheadKv: [345] } })), frozenOf(given({ site: { overheadKv: [7.2, 1200] } }))];
     expect([fields(one, two), fields(two, one), fields(beyond, two), fields(two, beyond)]).toEqual([
       ["site.overheadKv"],
@@ -117,7 +120,9 @@ describe("a wire", () => {
     const outcome = new Crew(high.brief).say({ type: "amend", because: "they say it's the small one", to: low(document) });
     expect(outcome).toEqual({ refused: [{ why: "looserLimit", paper: "lineOwner", fields: ["site.overheadKv"] }] });
     if (!("refused" in outcome)) throw new Error("it was taken");
-    expect(refusalText(outcome.refused[0]!, {} as never)).toBe("A wire's clearance is its owner's word. Bring their paper to that call.");
+    expect(refusalText(outcome.refused[0]!, {} as never)).toBe(
+      "Only the line's owner can allow less clearance. Bring their paper to that call.",
+    );
   });
   it("is opened at its call by its owner's paper", () => {
     const crew = new Crew(high.brief).goTo("overhead.1");
@@ -126,11 +131,12 @@ describe("a wire", () => {
 });
 
 describe("what a tent is opened with", () => {
-  const of = (use: Changed["use"]) => frozenOf(given({ use: { permit: "required", hungLoads: true, ...use } }));
+  const of = (use: Changed["use"]) => frozenOf(given({ use: { permit: "required", hungLoads: true, walls: true, ...use } }));
   it.each([
     ["fewer people, and so fewer exits", { occupants: 40 }, "use.occupants"],
     ["no permit", { permit: "notRequired" }, "use.permit"],
     ["no loads to look at", { hungLoads: false }, "use.hungLoads"],
+    ["no walls", { walls: false }, "use.walls"],
   ] as const)("goes to a second person as looser for %s", (_what, use, field) => {
     const [from, to] = [of({}), of(use)];
     expect(new Crew(from.brief).say({ type: "amend", because: "they called", to })).toEqual({ did: "proposed" });

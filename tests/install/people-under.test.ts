@@ -7,12 +7,14 @@ const under = () => new Crew().goTo("lift.center.C1");
 const anotherHand = frozenOf(briefOf(SMALL, { crew: [...people, { id: "nell", role: "crew" }] }));
 
 describe("with people under", () => {
-  it("a gust lets the lift in hand be finished and everybody counted out, and nothing begin", () => {
+  it("a gust lets the lift in hand be finished, tied, and everybody counted out, and nothing begin", () => {
     const crew = under();
     crew.gust(60, "trainee");
     expect(crew.answer("good")).toEqual({ did: "answered", and: "moved" });
+    expect(crew.call).toBe("tied.center.C1");
+    expect(crew.answer("good")).toEqual({ did: "answered", and: "moved" });
     expect(crew.call).toBe("out.center.C1");
-    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", asks: { gate: "wind.lower", status: "outOfLimit" } });
+    expect(crew.answer("good", "deputy")).toMatchObject({ did: "answered", asks: { gate: "wind.cloth", status: "outOfLimit" } });
     expect(crew.call).toBe("out.center.C1");
   });
 
@@ -21,9 +23,9 @@ describe("with people under", () => {
     crew.at += 11 * 60_000;
     expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "stale" }] });
     crew.gust(60, "trainee");
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
     crew.gust(8);
-    expect(crew.missing).toBe("straps.locked");
+    expect(crew.missing).toBe("afterBlow");
     crew.answer("good");
     expect(crew.missing).toBe("under.center.C1");
   });
@@ -34,23 +36,40 @@ describe("with people under", () => {
     expect(crew.missing).toBe("talk.briefed");
   });
 
-  it("base plates are set by people who were counted in, and are counted out", () => {
-    const crew = new Crew().goTo("plates.atMarks");
+  it("a line is tied by people who were counted in, and are counted out", () => {
+    const crew = new Crew().goTo("tied.center.C1");
     crew.gust(60, "trainee");
     crew.answer("good");
-    expect(crew.call).toBe("out.plates");
+    expect(crew.call).toBe("out.center.C1");
     expect(crew.say({ type: "standDown", because: "storm" })).toEqual({ refused: [{ why: "peopleUnder" }] });
-    expect(crew.answer("good", "deputy")).toMatchObject({ asks: { gate: "wind.lower" } });
+  });
+
+  it("whoever ties where the sheet has all ties at the end is counted too", () => {
+    const crew = new Crew(briefOf(SMALL, { sheet: { interiorTies: "afterAll" } })).goTo("under.ties");
+    crew.gust(30, "trainee");
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
+    crew.gust(8);
+    crew.goTo("tied.center.C1");
+    expect(crew.say({ type: "back" })).toEqual({ refused: [{ why: "peopleUnder" }] });
+    crew.answer("good");
+    expect(crew.call).toBe("out.ties");
+    expect(crew.answer("good", "lead")).toMatchObject({ did: "answered" });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "out.ties", status: "samePerson" }] });
+  });
+
+  it("fewer than two go under for no pole", () => {
+    const crew = new Crew().goTo("under.center.C1").ready();
+    expect(crew.gate("under.center.C1").check).toMatchObject({ from: 2 });
   });
 
   it("no second line is gone under while it blows", () => {
-    const crew = new Crew(briefOf(MIDDLE, { site: { soilKnown: true } })).goTo("tied.quarters.hip-DA");
+    const crew = new Crew(briefOf(MIDDLE, { site: { soilKnown: true } })).goTo("out.quarters.hip-DA");
     crew.gust(60, "trainee");
-    expect(crew.answer("good", "lead", "tied.quarters.hip-DA")).toMatchObject({ did: "answered" });
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lower", status: "outOfLimit" }] });
-    expect(crew.call).toBe("tied.quarters.hip-DA");
+    expect(crew.answer("good", "deputy", "out.quarters.hip-DA")).toMatchObject({ did: "answered" });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
+    expect(crew.call).toBe("out.quarters.hip-DA");
     crew.gust(8);
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "straps.locked", asked: "again", because: "blow" }] });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "afterBlow", asked: "before", because: "blow" }] });
     expect(crew.answer("good")).toMatchObject({ and: "moved" });
     expect(crew.call).toBe("under.quarters.line-1");
   });
@@ -73,7 +92,7 @@ describe("with people under", () => {
   it("the job is not stood down: they come out first", () => {
     const crew = under();
     expect(crew.say({ type: "standDown", because: "called off" })).toEqual({ refused: [{ why: "peopleUnder" }] });
-    crew.goTo("tied.center.C1");
+    crew.goTo("groundCloth.out");
     expect(crew.say({ type: "standDown", because: "called off" })).toEqual({ did: "standingDown" });
   });
 
@@ -82,7 +101,7 @@ describe("with people under", () => {
     const target = crew.entry;
     crew.say({ type: "amend", because: "Nell came", to: anotherHand });
     expect(crew.say({ type: "agree", target }, "competent")).toEqual({ refused: [{ why: "peopleUnder" }] });
-    crew.goTo("tied.center.C1");
+    crew.goTo("groundCloth.out");
     expect(crew.say({ type: "agree", target }, "competent")).toEqual({ did: "amended" });
   });
 
@@ -102,7 +121,7 @@ describe("with people under", () => {
 
 describe("a finished lift", () => {
   it("is gone back over from its count in, with all of its counts again", () => {
-    const crew = new Crew().goTo("tied.center.C1");
+    const crew = new Crew().goTo("groundCloth.out");
     expect(crew.say({ type: "back" })).toEqual({ did: "wentBack" });
     expect(crew.call).toBe("under.center.C1");
     const { answers } = crew.job.snapshot.context;
@@ -110,7 +129,7 @@ describe("a finished lift", () => {
   });
 
   it("is not gone back under while it blows", () => {
-    const crew = new Crew().goTo("tied.center.C1");
+    const crew = new Crew().goTo("groundCloth.out");
     crew.gust(30);
     expect(crew.say({ type: "back" })).toMatchObject({ refused: [{ gate: "wind.lift", status: "outOfLimit" }] });
   });

@@ -60,11 +60,11 @@ describe("with people under", () => {
     const crew = crewAt("lift.quarters.hip-DA");
     crew.say(out(piece("mid-1")), "trainee");
     expect(crew.answer("good")).toEqual({ did: "answered", and: "moved" });
-    expect(crew.call).toBe("out.quarters.hip-DA");
+    expect(crew.call).toBe("tied.quarters.hip-DA");
     expect(crew.answer("good")).toMatchObject({ did: "answered", and: "moved" });
-    expect(crew.call).toBe("tied.quarters.hip-DA");
+    expect(crew.call).toBe("out.quarters.hip-DA");
     expect(crew.answer("good")).toMatchObject({ did: "answered", asks: { why: "outOfUse" } });
-    expect(crew.call).toBe("tied.quarters.hip-DA");
+    expect(crew.call).toBe("out.quarters.hip-DA");
   });
 
   it("a lift that has not begun does not begin; making safe is open", () => {

@@ -11,16 +11,16 @@ const brief = briefOf(SMALL);
 const honest = frozenOf(brief);
 const order = honest.script.steps.map((s) => s.id);
 
-/** The call before the first one that is this kind of work and does not stand behind the gate of a condition. */
-const beforeWork = (work: Work): string =>
-  order.find((id, i) => workByHand(order[i + 1] ?? "") === work && !CONDITIONS.some(({ gate }) => gate === id))!;
+/** The call before the first one that is this kind of work and does not stand behind the gate of the condition itself. */
+const beforeWork = (work: Work, { gate }: ConditionRow): string =>
+  order.find((id, i) => workByHand(order[i + 1] ?? "") === work && id !== gate)!;
 const { gates } = indexOf(honest.script);
 
 /** Jobs at those calls with everything there that the work needs, driven once. */
-const ready = new Map<Work, Crew>();
-function readyFor(work: Work, frozen: Frozen): Crew {
-  const known = ready.get(work) ?? new Crew(brief).goTo(beforeWork(work)).ready();
-  ready.set(work, known);
+const ready = new Map<string, Crew>();
+function readyFor(call: string, frozen: Frozen): Crew {
+  const known = ready.get(call) ?? new Crew(brief).goTo(call).ready();
+  ready.set(call, known);
   const crew = new Crew(brief);
   Object.assign(crew, { job: known.job, at: known.at, entry: known.entry });
   if (frozen !== honest) crew.onScript(frozen.script);
@@ -38,7 +38,7 @@ function take(crew: Crew, { gate, below, agreed }: ConditionRow) {
 
 /** What a script does not notice of a condition over a kind of work: `null` where it shuts the way, and only for that. */
 function unnoticed(frozen: Frozen, row: ConditionRow, work: Work): string | null {
-  const crew = readyFor(work, frozen);
+  const crew = readyFor(beforeWork(work, row), frozen);
   const here = crew.call;
   take(crew, row);
   const outcome = crew.next();

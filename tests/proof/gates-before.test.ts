@@ -62,7 +62,7 @@ const WHERE: readonly (readonly [before: string, now: string, how?: string])[] =
 
   ["hats", "hats", "a condition, once a session"],
   ["poles.pinned", "poles.pinned"],
-  ["plates.atMarks", "plates.atMarks"],
+  ["plates.atMarks", "lift.{poleLine}", "each line carries its own plates in: nobody crawls under the whole cloth for them"],
   ["under.caller", "caller", "a condition, once a session"],
   ["under.hands", "under.hands", "a number now, and again for the strike"],
   ["under.wayOut", "wayOut", "a condition, once a session"],
@@ -74,8 +74,7 @@ const WHERE: readonly (readonly [before: string, now: string, how?: string])[] =
 
   ["tension.plumb", "tension.plumb"],
   ["feet.onLine", "feet.onLine"],
-  ["interior.tied", "tied.{poleLine}", "line by line, and `tied.showing` for the depth of inside stakes"],
-  ["interior.tied", "tied.showing"],
+  ["interior.tied", "tied.{poleLine}", "line by line, before the count out, with the depth of its stakes"],
   ["seams.gaps", "seams.gaps"],
   ["handles.locked", "handles.locked"],
   ["round.again", "round.again"],

@@ -12,7 +12,7 @@ export type Row = {
   /** Minutes until an answer is old. */
   readonly goodForMin?: number;
   /** An answer from before this long after another's is asked again then. */
-  readonly settles?: { readonly after: string; readonly min: number };
+  readonly recheck?: { readonly after: string; readonly min: number };
   /** Which briefs ask it; all where not said. */
   readonly when?: (brief: Brief, plan: TentPlan) => boolean;
 };
@@ -20,6 +20,7 @@ export type Row = {
 const seams = (_: Brief, plan: TentPlan) => plan.pieces.length > 1;
 const soilKnown = ({ site }: Brief) => site.soilKnown;
 const walls = ({ use }: Brief) => use.walls;
+const tiesAtTheEnd = ({ sheet }: Brief, plan: TentPlan) => sheet.interiorTies === "afterAll" && plan.poles.length > 0;
 /** The table of exits ends at 999 people and does not know what nobody knows. */
 const tabled = ({ use }: Brief) => use.occupants !== null && use.occupants < 1000;
 
@@ -64,8 +65,8 @@ export const TABLE: readonly Row[] = [
   hard("anchorsSet", "pull.inside", { when: (brief) => !soilKnown(brief) }),
 
   hard("sectionsJoined", "groundCloth"),
-  hard("sectionsJoined", "damage"),
   hard("sectionsJoined", "cloth.strapped"),
+  hard("sectionsJoined", "damage"),
   hard("sectionsJoined", "laid.order"),
   hard("sectionsJoined", "laid.looked", { notBy: "laid.order" }),
   hard("sectionsJoined", "rings"),
@@ -80,17 +81,15 @@ export const TABLE: readonly Row[] = [
   hard("perimeterRaised", "straps.locked"),
   hard("perimeterRaised", "sides.notTight"),
 
-  hard("interiorRaised", "groundCloth.out"),
   hard("interiorRaised", "poles.pinned"),
   hard("interiorRaised", "under.hands"),
-  hard("interiorRaised", "under.plates"),
-  hard("interiorRaised", "plates.atMarks"),
-  hard("interiorRaised", "out.plates", { notBy: "under.plates" }),
   hard("interiorRaised", "under.{poleLine}"),
   hard("interiorRaised", "lift.{poleLine}"),
   hard("interiorRaised", "out.{poleLine}", { notBy: "under.{poleLine}" }),
   hard("interiorRaised", "tied.{poleLine}"),
-  hard("interiorRaised", "tied.showing"),
+  hard("interiorRaised", "under.ties", { when: tiesAtTheEnd }),
+  hard("interiorRaised", "out.ties", { notBy: "under.ties", when: tiesAtTheEnd }),
+  hard("interiorRaised", "groundCloth.out"),
 
   hard("tensioned", "tension.plumb"),
   soft("tensioned", "plumb"),
@@ -114,7 +113,7 @@ export const TABLE: readonly Row[] = [
   hard("inspected", "night.watch"),
   hard("inspected", "handover"),
 
-  hard("standing", "tension.again", { settles: { after: "round.again", min: 60 } }),
+  hard("standing", "tension.again", { recheck: { after: "round.again", min: 60 } }),
   hard("standing", "watch", { goodForMin: 24 * 60 }),
   hard("standing", "watch.end"),
 
@@ -143,22 +142,24 @@ export type ConditionRow = {
   readonly notIn?: "struck";
   readonly goodForMin?: number;
   readonly session?: true;
+  /** Asked only once it has blown, or rained. */
+  readonly dormant?: true;
   readonly below?: number;
   /** The gate at which a lower one was agreed. */
   readonly agreed?: string;
 };
-const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "tying", "lower", "use", "outside"];
-const ALOFT: readonly Work[] = ["lift", "under", "lower"];
-const STAKES: readonly Work[] = ["driving", "tying", "under"];
+const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "ease", "lower", "use", "outside"];
+const ALOFT: readonly Work[] = ["lift", "under", "ease", "lower"];
+const STAKES: readonly Work[] = ["driving", "under"];
 
 /** The table of conditions, by hand. */
 export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "thunder", over: ALL },
-  { gate: "warning", over: ["openCloth", ...ALOFT, "tying", "use"], goodForMin: 60 },
+  { gate: "warning", over: ["openCloth", ...ALOFT, "use"], goodForMin: 60 },
   { gate: "talk.briefed", over: ALL, goodForMin: WORKING_DAY },
   { gate: "talk.headcount", over: ALL, goodForMin: WORKING_DAY },
   { gate: "locate.ticket", over: STAKES, notIn: "struck" },
-  { gate: "paint", over: STAKES, notIn: "struck", goodForMin: WORKING_DAY },
+  { gate: "paint", over: ["driving"], goodForMin: WORKING_DAY },
   { gate: "earsAndEyes", over: STAKES, notIn: "struck", goodForMin: WORKING_DAY, session: true },
   { gate: "hats", over: ALOFT, goodForMin: WORKING_DAY, session: true },
   { gate: "caller", over: ALOFT, goodForMin: WORKING_DAY, session: true },
@@ -166,25 +167,26 @@ export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "under.hands", over: ["under"] },
   { gate: "plan.evacuate", over: ["use"] },
   { gate: "wind.cloth", over: ["openCloth"], below: 20, goodForMin: 30 },
-  { gate: "wind.lift", over: ["lift", "under"], below: 20, goodForMin: 10 },
-  { gate: "wind.lower", over: ["lower", "tying"], below: 25, goodForMin: 10 },
+  { gate: "wind.lift", over: ["lift", "under", "ease"], below: 20, goodForMin: 10 },
+  { gate: "wind.lower", over: ["lower"], below: 25, goodForMin: 10 },
   { gate: "wind.use", over: ["use"], below: 25, goodForMin: 30, agreed: "plan.evacuate" },
+  { gate: "afterBlow", over: ["openCloth", ...ALOFT], dormant: true },
 ];
 
 /** What kind of work each call is, by hand. Calls that match nothing are none: talk, papers, counts, finishing, making safe. */
 export const WORK: readonly (readonly [RegExp, Work])[] = [
   [/^(?:drive\.\w\w|pull\.inside)$/, "driving"],
-  [/^tied\.(?:quarters|center)\..+$/, "tying"],
-  [/^(?:groundCloth|lay\..+|damage|laid\.\w+|rings|lace\..+|tied\.(?:R-|S\d).+|looked\..+)$/, "openCloth"],
-  [/^(?:straps\.threaded|sides\.laid|walls|strike\.(?:unlace|fold))$/, "openCloth"],
+  [/^(?:groundCloth(?:\.out)?|lay\..+|damage|laid\.\w+|rings|lace\..+|tied\.(?:R-|S\d).+|looked\..+)$/, "openCloth"],
+  [/^(?:straps\.threaded|sides\.laid|walls|strike\.unlace)$/, "openCloth"],
   [/^(?:raise|lift)\..+$/, "lift"],
-  [/^(?:(?:strike\.)?under\.(?:quarters|center)\..+|under\.plates)$/, "under"],
-  [/^(?:lower\..+|strike\.(?:power|walls|ease|sides(?:\.\w\w)?))$/, "lower"],
+  [/^(?:(?:strike\.)?under\.(?:quarters|center)\..+|under\.ties)$/, "under"],
+  [/^strike\.ease$/, "ease"],
+  [/^(?:lower\..+|strike\.(?:power|walls|sides(?:\.\w\w)?))$/, "lower"],
   [/^(?:open|watch)$/, "use"],
   [/^(?:white\.\w+|locate\.covers|marks\.walked|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
   [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w)$/, "outside"],
-  [/^(?:tied\.showing|tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
-  [/^(?:groundCloth\.out|strike\.stakes)$/, "outside"],
+  [/^(?:tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
+  [/^(?:cloth\.strapped|strike\.(?:fold|stakes))$/, "outside"],
 ];
 
 /** What each kind in a name stands for, from what was ordered and what stands on the ground. */

@@ -5,7 +5,21 @@ import type { Outcome } from "../../machines/install/refusals.ts";
 import type { SiteState } from "../../machines/install/step.ts";
 import { PEOPLE } from "./fixtures.ts";
 import { firstOpen, missingByHand, nextCall, underAfter } from "./missing.ts";
-import { callOf, lacking, outOf, resumesAt, STRIKE, sessionAt, sidesLoose, stands, type Tent, TORN, windIs, workStops } from "./tent.ts";
+import {
+  callOf,
+  lacking,
+  leftOut,
+  outOf,
+  resumesAt,
+  STRIKE,
+  sessionAt,
+  sidesLoose,
+  stands,
+  type Tent,
+  TORN,
+  windIs,
+  workStops,
+} from "./tent.ts";
 
 /** What the exploration remembers by hand beside the chart: `since` is when the session began, `under` the count in of who is under. */
 export type Memory = {
@@ -74,7 +88,7 @@ export const INVARIANTS = {
   },
   "under stop nobody lifts, lowers, ties or goes under anything new, and nobody is let in": (t) => {
     const entered = to(t);
-    const aloft = ["lift", "under", "tying", "lower", "use"].includes(t.tent.work.get(entered?.id ?? "") ?? "");
+    const aloft = ["lift", "under", "ease", "lower", "use"].includes(t.tent.work.get(entered?.id ?? "") ?? "");
     return unless(!(entered && entered !== from(t) && aloft && workStops(t.after, at(t))), `${entered?.id} was begun`);
   },
   "the strip says what the weather allows": (t) => {
@@ -245,7 +259,7 @@ function callBefore(t: Trial): string | null {
   const left = from(t)!;
   if (left.id === t.memory.began) return null;
   const way = t.tent.place.has(left.id) ? t.tent.frozen.script.steps : t.tent.frozen.script.escapes[left.phase as "up"];
-  const before = way[way.indexOf(left) - 1];
+  const before = way.slice(0, way.indexOf(left)).findLast((s) => !leftOut(s.id, t.before));
   if (!before || (left.phase === "struck" && before.phase !== "struck")) return null;
   const block = t.tent.block.get(before.id);
   return block !== undefined && outOf(block) === before.id ? block : before.id;

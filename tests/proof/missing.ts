@@ -4,8 +4,9 @@ import type { Memory } from "./invariants.ts";
 import {
   answered,
   callOf,
-  hasSettled,
+  isRecheckDue,
   lacking,
+  leftOut,
   outOf,
   sidesLoose,
   stands,
@@ -20,19 +21,20 @@ import {
 export function firstOpen(tent: Tent, job: Job, { began }: Memory, before: string): string | null {
   const [from, to] = [tent.place.get(began) ?? 0, tent.place.get(before) ?? 0];
   const { waived } = job.snapshot.context;
-  const leftOut = (gate: string) => waived[gate] !== undefined && !tent.rows.get(gate)!.hard;
+  const skipped = (gate: string) => leftOut(gate, job) || (waived[gate] !== undefined && !tent.rows.get(gate)!.hard);
   for (const { gate, at } of unsettled(tent, job)) {
     if (at >= to) break;
-    if (at >= from && !leftOut(gate)) return gate;
+    if (at >= from && !skipped(gate)) return gate;
   }
   return null;
 }
 
-/** What was answered before it had settled, and is behind the call when it has. */
-export function settledSince(tent: Tent, job: Job, { began }: Memory, before: string, now: number): string | null {
+/** What was answered early and is asked again by now, behind the call; not where the tent comes down next. */
+export function recheckBehind(tent: Tent, job: Job, { began }: Memory, before: string, now: number): string | null {
   const [from, to] = [tent.place.get(began) ?? 0, tent.place.get(before) ?? 0];
+  if (before === "watch.end") return null;
   const behind = (gate: string) => tent.place.get(gate)! >= from && tent.place.get(gate)! < to;
-  return tent.settling.find((gate) => behind(gate) && hasSettled(tent, job, gate, now)) ?? null;
+  return tent.recheck.find((gate) => behind(gate) && isRecheckDue(tent, job, gate, now)) ?? null;
 }
 
 /** The call that "next" leads to, by the order of calls and the memory of where a way out goes on. */
@@ -40,7 +42,7 @@ export function nextCall(tent: Tent, job: Job, { resumeAt }: Memory): string | n
   const call = callOf(tent, job);
   if (!call) return null;
   const place = tent.place.get(call.id);
-  if (place !== undefined) return tent.order[place + 1] ?? null;
+  if (place !== undefined) return tent.order.slice(place + 1).find((id) => !leftOut(id, job)) ?? null;
   const way = tent.frozen.script.escapes[call.phase as "up"];
   return way[way.indexOf(call) + 1]?.id ?? resumeAt;
 }
@@ -64,7 +66,7 @@ const known = new WeakMap<Job, Map<string, string | null>>();
 
 /** What was opened again behind a call; on a way out, its own count. */
 function reopened(tent: Tent, job: Job, memory: Memory, call: Step, at: number): string | null {
-  if (tent.place.has(call.id)) return firstOpen(tent, job, memory, call.id) ?? settledSince(tent, job, memory, call.id, at);
+  if (tent.place.has(call.id)) return firstOpen(tent, job, memory, call.id) ?? recheckBehind(tent, job, memory, call.id, at);
   const counted = `safe.${call.phase}.headcount`;
   return call.id === `safe.${call.phase}.looked` && answered(tent, job, counted) !== "good" ? counted : null;
 }

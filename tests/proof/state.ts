@@ -2,8 +2,8 @@ import { attentionState, type Job } from "../../machines/install/job.ts";
 import { SECOND } from "./fixtures.ts";
 import type { ConditionRow } from "./gates.table.ts";
 import type { Memory } from "./invariants.ts";
-import { nextCall, settledSince } from "./missing.ts";
-import { callOf, conditionsAt, stands, type Tent, thunderNear, unsettled, warned, windIs } from "./tent.ts";
+import { nextCall, recheckBehind } from "./missing.ts";
+import { callOf, conditionIs, conditionsAt, leftOut, stands, type Tent, thunderNear, unsettled, warned, windIs } from "./tent.ts";
 
 /** A job reached, with what is remembered by hand beside it, and the command that led there. */
 export type Node = { readonly job: Job; readonly memory: Memory; readonly entry: number; readonly from: Node | null; readonly by: string };
@@ -41,8 +41,9 @@ function windHere(tent: Tent, node: Pick<Node, "job" | "memory">): string {
 /** Those of them, apart from wind and thunder, that are not good. */
 function conditionsAmiss(tent: Tent, node: Pick<Node, "job" | "memory">): string[] {
   const { job, memory } = node;
-  return conditionsHere(tent, node).flatMap(({ gate, below }) => {
-    if (gate === "thunder" || below !== undefined) return [];
+  return conditionsHere(tent, node).flatMap((row) => {
+    const { gate, below } = row;
+    if (gate === "thunder" || below !== undefined || conditionIs(tent, job, row, at(job), memory.since) === "good") return [];
     const is = stands(tent, job, gate, at(job), memory.since);
     return is === "good" ? [] : [`${gate}=${is}`];
   });
@@ -58,10 +59,10 @@ function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): st
   const open: string[] = [];
   for (const { gate, at: place, is } of unsettled(tent, job)) {
     if (place >= here) break;
-    if (place >= from && !(is === "open" && waived[gate])) open.push(`${gate}=${is}`);
+    if (place >= from && !(is === "open" && (waived[gate] || leftOut(gate, job)))) open.push(`${gate}=${is}`);
   }
-  const settled = settledSince(tent, job, memory, call!.id, at(job));
-  return settled ? [...open, `${settled}=settled`] : open;
+  const due = recheckBehind(tent, job, memory, call!.id, at(job));
+  return due ? [...open, `${due}=due again`] : open;
 }
 
 /** How many things in a state are out of the ordinary. */
@@ -81,6 +82,13 @@ export function strangeness(tent: Tent, node: Pick<Node, "job" | "memory">): num
     Number(amiss.length > 0 || warned(job)) +
     Number(Object.keys(job.snapshot.context.outOfUse).length > 0);
   return Number(held) + stops + Number(odd) + Number(!tent.place.has(call.id)) + Number(reopened(tent, node).length > 0);
+}
+
+/** Whether lines stand in a strike: all, some or none of them. */
+function standing(tent: Tent, { job }: Node): string {
+  const lowered = tent.order.filter((id) => id.startsWith("lower."));
+  const never = lowered.filter((id) => leftOut(id, job));
+  return never.length === 0 ? "all" : never.length === lowered.length ? "none" : "some";
 }
 
 /** Two jobs are the same state when they agree on this. */
@@ -121,6 +129,7 @@ export function stateKey(tent: Tent, node: Node): string {
     memory.under ?? "",
     conditionsAmiss(tent, node).join(),
     reopened(tent, node).join(),
+    call.phase === "struck" ? standing(tent, node) : "",
     ahead.join(),
     remembered || [memory.site, memory.began, memory.resumeAt].join(),
   ].join("|");

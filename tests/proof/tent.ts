@@ -26,8 +26,8 @@ export type Tent = {
   readonly work: ReadonlyMap<string, Work | null>;
   /** Of each call's work, as far as they were asked for. */
   readonly conditions: Map<string, readonly ConditionRow[]>;
-  /** Gates that are asked again when things have settled. */
-  readonly settling: readonly string[];
+  /** Gates that are asked again some time after another. */
+  readonly recheck: readonly string[];
   /** For each call under a load: the count in that it belongs to. */
   readonly block: ReadonlyMap<string, string>;
 };
@@ -54,8 +54,8 @@ export function tentOf(frozen: Frozen): Tent {
     kinds: new Map(frozen.script.steps.map((step, i, steps) => [step.id, [i - 1, i, i + 1].map((n) => likeOf(steps[n])).join(" then ")])),
     work: new Map(all.map(({ id }) => [id, workByHand(id)])),
     conditions: new Map(),
-    settling: [...rows.values()].flatMap((row) => (row.settles ? [row.gate] : [])),
-    block: new Map(order.flatMap((id) => (blockOf(id) ? [[id, blockOf(id)!] as const] : []))),
+    recheck: [...rows.values()].flatMap((row) => (row.recheck ? [row.gate] : [])),
+    block: new Map(order.flatMap((id) => (blockOf(id, frozen.brief) ? [[id, blockOf(id, frozen.brief)!] as const] : []))),
   };
 }
 
@@ -64,12 +64,18 @@ const likeOf = (step: Step | undefined) => (step ? `${step.wordsKey} ${step.gate
 export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => pattern.test(id))?.[1] ?? null;
 
 /** The count in that a lift or a lowering begins with. */
-function blockOf(id: string): string | null {
-  if (/^(?:under|out)\.plates$|^plates\.atMarks$/.test(id)) return "under.plates";
-  const up = /^(?:under|lift|out)\.((?:quarters|center)\..+)$/.exec(id);
-  if (up) return `under.${up[1]}`;
+function blockOf(id: string, { sheet }: Brief): string | null {
+  if (/^(?:under|out)\.ties$/.test(id)) return "under.ties";
+  const up = /^(under|lift|tied|out)\.((?:quarters|center)\..+)$/.exec(id);
+  if (up) return up[1] === "tied" && sheet.interiorTies === "afterAll" ? "under.ties" : `under.${up[2]}`;
   const down = /^(?:strike\.under|lower)\.((?:quarters|center)\..+)$/.exec(id);
   return down ? `strike.under.${down[1]}` : null;
+}
+
+/** A line that nobody ever went under for does not stand, and is not lowered. */
+export function leftOut(id: string, { snapshot: { context } }: Job): boolean {
+  const line = /^(?:strike\.under|lower)\.(.+)$/.exec(id)?.[1];
+  return line !== undefined && !context.answers[`under.${line}`] && !context.reopened[`under.${line}`];
 }
 
 /** The count out of a block. */
@@ -172,19 +178,19 @@ export function stands(tent: Tent, job: Job, gate: string, at: number, since = 0
   const minutes = tent.rows.get(gate)?.goodForMin ?? condition?.goodForMin;
   const answer = answers[gate]!;
   if (minutes && (at < answer.at || at < lastAt || at - answer.at > minutes * MINUTE)) return "old";
-  if (hasSettled(tent, job, gate, at)) return "old";
+  if (isRecheckDue(tent, job, gate, at)) return "old";
   return condition?.session && answer.at < since ? "old" : "good";
 }
 const CONDITION: ReadonlyMap<string, ConditionRow> = new Map(CONDITIONS.map((c) => [c.gate, c]));
 
-/** Whether what a gate asks about had not settled when it was answered, and has by now. */
-export function hasSettled(tent: Tent, job: Job, gate: string, at: number): boolean {
+/** Whether a gate was answered early, and the time after which it is asked again is up. */
+export function isRecheckDue(tent: Tent, job: Job, gate: string, at: number): boolean {
   const { answers } = job.snapshot.context;
-  const settles = tent.rows.get(gate)?.settles;
-  const [answer, after] = [answers[gate], answers[settles?.after ?? ""]];
-  if (!settles || !answer || !after) return false;
-  const settledAt = after.at + settles.min * MINUTE;
-  return answer.at < settledAt && at >= settledAt;
+  const recheck = tent.rows.get(gate)?.recheck;
+  const [answer, after] = [answers[gate], answers[recheck?.after ?? ""]];
+  if (!recheck || !answer || !after) return false;
+  const dueAt = after.at + recheck.min * MINUTE;
+  return answer.at < dueAt && at >= dueAt;
 }
 
 /** When this session began, as at a moment. */
@@ -194,10 +200,11 @@ export const sessionAt = (since: number, lastAt: number, at: number): number => 
 export function conditionIs(
   tent: Tent,
   job: Job,
-  { gate, below, goodForMin, agreed }: ConditionRow,
+  { gate, below, goodForMin, agreed, dormant }: ConditionRow,
   at: number,
   since: number,
 ): "good" | "bad" {
+  if (dormant && answered(tent, job, gate) === "open" && !job.snapshot.context.reopened[gate]) return "good";
   if (gate === "thunder") return thunderNear(job, at) ? "bad" : "good";
   if (below === undefined) return stands(tent, job, gate, at, since) === "good" ? "good" : "bad";
   const { answers, wind, lastAt } = job.snapshot.context;
@@ -235,7 +242,7 @@ const pieceKey = (tent: Tent) => `piece.${pieceOf(tent)}`;
 /** Laying it, joining its seams, and whatever goes up or under need every piece whole. By hand. */
 function needsPiece(tent: Tent, id: string): boolean {
   const piece = pieceOf(tent);
-  if (id === `lay.${piece}` || /^(?:raise\.|under\.plates$|(?:under|lift)\.(?:quarters|center)\.)/.test(id)) return true;
+  if (id === `lay.${piece}` || /^(?:raise\.|under\.ties$|(?:under|lift)\.(?:quarters|center)\.)/.test(id)) return true;
   const half = /^(?:lace|tied|looked)\.((?:R-|S\d).+)$/.exec(id)?.[1];
   return tent.frozen.plan.seams
     .flatMap((seam) => seam.halves)

@@ -8,7 +8,12 @@ import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 
 /** How a question is answered, by the key of its words, over tents that ask all there is to ask. */
 const asked = new Map(
-  [briefOf(SMALL), middleBrief(), briefOf(SMALL, { use: { walls: true, hungLoads: false, occupants: 400 } })]
+  [
+    briefOf(SMALL),
+    briefOf(SMALL, { sheet: { interiorTies: "afterAll" } }),
+    middleBrief(),
+    briefOf(SMALL, { use: { walls: true, hungLoads: false, occupants: 400 } }),
+  ]
     .map((brief) => freeze(brief).script)
     .flatMap((script) => [...allSteps(script), ...script.conditions])
     .flatMap(({ wordsKey, gate }) => (gate ? [[wordsKey, gate.check.kind] as const] : [])),

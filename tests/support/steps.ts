@@ -12,6 +12,7 @@ export const stepWith = (asks: Check | null, more: Partial<Step> = {}): Step => 
   needs: [],
   site: "spread",
   resumeFrom: null,
+  onlyAfter: null,
   begins: null,
   ...more,
 });

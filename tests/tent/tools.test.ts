@@ -10,7 +10,7 @@ import { eighty, forty, hundred } from "./tents.ts";
 const needs: ToolNeeds = {
   people: 6,
   pieces: 5,
-  perimeterStakes: 100,
+  stakes: 112,
   straps: 50,
   longestFt: 128,
   walls: true,
@@ -30,8 +30,8 @@ describe("what is on the truck besides the tent", () => {
   it("is whatever a call asks for", () => {
     const { count } = truckOf(eighty, { use: { walls: true, occupants: 320 } });
     const wanted = { whitePaint: 2, tape200: 1, tape100: 1, stringLine: 1, level: 1, horn: 1, windMeter: 1, firstAidKit: 1 };
-    const measured = { plumbBob: 1, leanGauge: 1, ladder: 1, broom: 1 };
-    const worked = { stakeDriver: 2, stakePuller: 1, stakeCap: 100, groundCloth: 5, footRope: 4, strapFlag: 50 };
+    const measured = { waterCooler: 2, pocketTape: 2, layoutPin: 6, caliper: 1, shovel: 1, plumbBob: 1, leanGauge: 1, ladder: 1, broom: 1 };
+    const worked = { stakeDriver: 2, stakePuller: 1, stakeCap: 112, groundCloth: 5, footRope: 4, strapFlag: 50 };
     const opened = { wallSet: 1, extinguisher: 3, exitSign: 3 };
     for (const [item, n] of Object.entries({ ...wanted, ...measured, ...worked, ...opened }))
       expect([item, count(item)]).toEqual([item, n]);
@@ -52,8 +52,10 @@ describe("what is on the truck besides the tent", () => {
     expect(truckOf(forty, { use: { occupants: 20 } }).count("extinguisher")).toBe(exitsFor(20)!.exits);
   });
   it("has a pull gauge where stakes are pulled on, and nowhere else", () => {
-    expect(truckOf(eighty, { site: { soilKnown: false } }).count("pullGauge")).toBe(1);
-    expect(truckOf(eighty, { site: { soilKnown: true } }).count("pullGauge")).toBe(0);
+    for (const item of ["pullGauge", "comeAlong"]) {
+      expect(truckOf(eighty, { site: { soilKnown: false } }).count(item)).toBe(1);
+      expect(truckOf(eighty, { site: { soilKnown: true } }).count(item)).toBe(0);
+    }
   });
   it("where nobody knows how many come, has enough for the most exits of the table", () => {
     const { count } = truckOf(forty, { use: { occupants: null } });

@@ -1,12 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { workOf } from "../../machines/install/quantities.ts";
 import { PHASES } from "../../machines/install/step.ts";
 import { MAX_WORK_GAP_MS } from "../../machines/record/work-time.ts";
+import { estimate } from "../../machines/time/estimate.ts";
 import { type Forecast, forecast } from "../../machines/time/forecast.ts";
 import type { JobProgress } from "../../machines/time/job-stage.ts";
 import { factorsFrom } from "../../machines/time/learning.ts";
 import type { Range } from "../../machines/time/log-normal.ts";
 import { RAISE_PHASES, TIMED_PHASES } from "../../machines/time/rates.ts";
+import { sharesOf } from "../../machines/time/shares.ts";
 import { assumedMin, finished, frozenWith, standingAt, unstarted } from "../support/time.ts";
 
 const frozen = frozenWith(7);
@@ -59,9 +62,14 @@ describe("during a raise", () => {
   it("the range and the rest shrink within a phase that is on pace", () => {
     const phase = steps.filter((s) => s.phase === "sectionsJoined");
     const all = assumedMin(frozen, "sectionsJoined");
+    const work = workOf(frozen)!;
+    const planned = estimate("sectionsJoined", work.quantities, work.people);
+    if (planned.is === "tooFew") throw new Error("too few to join");
+    const shares = sharesOf(phase, planned);
     const at = [0.25, 0.5, 0.9].map((part) => {
       const i = Math.floor(phase.length * part);
-      return forecastAt(standingAt(frozen, phase[i]!.id, { before: all * part })).phases.find((p) => p.is === "now")!.left!;
+      const before = all * shares.slice(0, i).reduce((a, b) => a + b, 0);
+      return forecastAt(standingAt(frozen, phase[i]!.id, { before })).phases.find((p) => p.is === "now")!.left!;
     });
     expect(at.map((r) => r.likely)).toEqual(at.map((r) => r.likely).sort((a, b) => b - a));
     expect(at.map(width)).toEqual(at.map(width).sort((a, b) => b - a));

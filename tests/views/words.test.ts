@@ -27,7 +27,9 @@ const jobs = {
     sheet: { pullTestLbf: 900, stakeLeanDeg: { from: 3, to: 8 } },
     use: { hungLoads: true },
   }),
-  "a 60 by 120 with centers first": frozenFor(sixty, { sheet: { interiorOrder: "centersFirst", embedmentIn: null } }),
+  "a 60 by 120 with centers first, all of them tied at the end": frozenFor(sixty, {
+    sheet: { interiorOrder: "centersFirst", interiorTies: "afterAll", embedmentIn: null },
+  }),
   "an 80 by 100": frozenFor(eighty),
   "a 100 by 200 with everything unknown": frozenFor(hundred, {
     site: { soilKnown: false, overheadKv: [null, 115, 1500] },
@@ -147,7 +149,7 @@ describe("refusals", () => {
     noGust: true,
     early: true,
     stale: true,
-    settled: true,
+    recheckDue: true,
     samePerson: true,
     unseen: true,
   };

@@ -131,9 +131,9 @@ function pulls({ sheet: { pullTestLbf: lbf }, site }: Brief, { edges, poles }: T
     id: "pull.inside",
     wordsKey: `pull.inside.${words}`,
     work: "driving",
-    needs: [...kitLines("interiorStake", "pullGauge"), ...DRIVING],
-    // Rain asks the edges again: inside, the cloth may lie by then.
-    gate: held(["site", "sheet", "poles"]),
+    needs: [...kitLines("interiorStake", "pullGauge", "comeAlong"), ...DRIVING],
+    // While the ground is bare: later, cloth lies over it, and only the engineer's paper is left.
+    gate: { ...held([]), past: true },
   };
   return [
     ...edges.map(
@@ -141,9 +141,9 @@ function pulls({ sheet: { pullTestLbf: lbf }, site }: Brief, { edges, poles }: T
         id: `pull.${name}`,
         wordsKey: `pull.${words}`,
         work: "outside",
-        needs: kitLines("pullGauge"),
+        needs: kitLines("pullGauge", "comeAlong"),
         params: { edge: name, lbf: lbf ?? "unknown" },
-        gate: held(["site", "sheet", "anchors", "rain"]),
+        gate: held(["site", "sheet", "anchors"]),
       }),
     ),
     ...(poles.length > 0 ? [inside] : []),

@@ -18,7 +18,7 @@ export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepD
         reopenedBy: ["stations", "anchors", "blow"],
       }),
     },
-    { id: "trips", needs: kitLines("stakeCap"), gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "trips", needs: kitLines("stakeCap", "strapFlag"), gate: gate(yes, { reopenedBy: ["stations"] }) },
     ...(use.walls ? [{ id: "walls", work: "openCloth" as const, needs: kitLines("wallSet", "ladder"), gate: gate(yes, bySheet) }] : []),
     ...exitCalls(use.occupants, limits),
     { id: "fire", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["use"], paper: "fireOfficial" }) },
@@ -30,12 +30,14 @@ export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepD
 }
 
 /** Agreed with the customer's person, never above what is published. */
-function windPlan(walls: boolean, { insideGustMph, wallsGustMph }: Limits): StepDraft[] {
+function windPlan(walls: boolean, { insideGustMph, wallsGustMph, raiseGustMph }: Limits): StepDraft[] {
+  // Nobody handles a wall in more wind than cloth is handled in.
+  const wallsOff = raiseGustMph.is < wallsGustMph.is ? raiseGustMph : wallsGustMph;
   const agreed = (id: string, { is, source }: Limits["insideGustMph"]): StepDraft => ({
     id,
     gate: gate(measure("mph", 1, is), { source, roles: COMPETENT, reopenedBy: ["sheet", "use"] }),
   });
-  return [agreed("plan.evacuate", insideGustMph), ...(walls ? [agreed("plan.walls", wallsGustMph)] : [])];
+  return [agreed("plan.evacuate", insideGustMph), ...(walls ? [agreed("plan.walls", wallsOff)] : [])];
 }
 
 /** Against the table; where it gives no figure, the fire official's paper and nothing else. */

@@ -1,58 +1,47 @@
+import type { LoadItem } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
 import { atLeast, COMPETENT, exactly, gate, measure, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { DRIVING, kitLines, toRaise } from "./needs.ts";
-import { asOne, countIn, countOut, type Line, lineParams, linesOf } from "./pole-lines.ts";
+import { asOne, countIn, countOut, type Line, lineParams, linesOf, MIN_HANDS } from "./pole-lines.ts";
 
-/** Two at least on any interior pole. Common practice, no source; the sheet and the lead say more. */
-const MIN_HANDS = 2;
-
-/** The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. Line by line, each tied before the next. */
-export function interiorRaised(brief: Brief, plan: TentPlan, { maxShowingIn }: Limits): StepDraft[] {
-  const poles = plan.poles.length;
+/**
+ * The most dangerous hour: people under cloth, with poles that do not stand by themselves yet. Line by line: counted in, stood on
+ * its plates, tied, counted out. Where the sheet ties all of them at the end, whoever ties is counted in and out for that.
+ */
+export function interiorRaised(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const lines = linesOf(brief, plan);
-  const byLine = brief.sheet.interiorTies === "byLine";
+  const ties = (line: Line): StepDraft => tied(line, limits);
+  const tying = [
+    { id: TYING, wordsKey: "under.ties", work: "under" as const, needs: whole(plan), gate: countIn(brief) },
+    ...lines.map(ties),
+    { id: "out.ties", wordsKey: "under.out", gate: countOut(TYING) },
+  ];
   return [
-    // It hides the dots and the locate paint that base plates and inside stakes go by.
-    { id: "groundCloth.out", work: "outside", gate: gate(yes, { reopenedBy: ["pieces"] }) },
-    { id: "poles.pinned", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
+    { id: "poles.pinned", gate: gate(exactly(plan.poles.length), { reopenedBy: ["poles"] }) },
     { id: "under.hands", gate: gate(atLeast(MIN_HANDS), { roles: COMPETENT, reopenedBy: ["crew", "poles", "strike"] }) },
-    // Side poles alone hold the cloth: whoever sets a plate is under it as much as whoever lifts.
-    ...asOne("under.plates", [
-      {
-        id: "under.plates",
-        wordsKey: "under.plates",
-        work: "under",
-        needs: [...toRaise(plan), ...kitLines("polePlate")],
-        gate: countIn(brief),
-      },
-      { id: "plates.atMarks", gate: gate(exactly(poles), { reopenedBy: ["poles"] }) },
-      { id: "out.plates", wordsKey: "under.out", gate: countOut("under.plates") },
-    ]),
-    ...lines.flatMap((line) => [...liftCalls(brief, plan, line), ...(byLine ? [tied(line)] : [])]),
-    ...(byLine ? [] : lines.map(tied)),
-    {
-      id: "tied.showing",
-      work: "outside",
-      gate: gate(measure("in", 0, maxShowingIn.is), {
-        source: maxShowingIn.source,
-        roles: COMPETENT,
-        reopenedBy: ["sheet", "poles"],
-        paper: "engineer",
-      }),
-    },
+    ...lines.flatMap((line) => lineCalls(brief, plan, line, brief.sheet.interiorTies === "byLine" ? [ties(line)] : [])),
+    ...(brief.sheet.interiorTies === "byLine" || lines.length === 0 ? [] : asOne(TYING, tying)),
+    { id: "groundCloth.out", work: "openCloth", gate: gate(yes, { reopenedBy: ["pieces"] }) },
   ];
 }
 
-/** Those who go under counted, the lift, feet restrained before hands come off, and the same number counted out. */
-function liftCalls(brief: Brief, plan: TentPlan, line: Line): StepDraft[] {
+const TYING = "under.ties";
+
+/** Nobody goes under for a pole that cannot be stood and tied. */
+const whole = (plan: TentPlan, ...poles: readonly LoadItem[]): string[] => [
+  ...toRaise(plan),
+  ...kitLines(...poles, "interiorStake", "interiorStrap"),
+  ...DRIVING,
+];
+
+/** Those who go under counted, the lift, feet restrained before hands come off, tied, and the same number counted out. */
+function lineCalls(brief: Brief, plan: TentPlan, line: Line, ties: readonly StepDraft[]): StepDraft[] {
   const params = lineParams(line);
   const into = `under.${line.id}`;
-  // Nobody goes under for a pole that cannot be stood and tied.
-  const pole = line.kind === "center" ? "centerPole" : "quarterPole";
-  const needs = [...toRaise(plan), ...kitLines(pole, "polePlate", "interiorStake", "interiorStrap")];
+  const needs = whole(plan, line.kind === "center" ? "centerPole" : "quarterPole", "polePlate");
   return asOne(into, [
     { id: into, wordsKey: "under.in", work: "under", needs, params, gate: countIn(brief) },
     {
@@ -63,17 +52,20 @@ function liftCalls(brief: Brief, plan: TentPlan, line: Line): StepDraft[] {
       params,
       gate: gate(yes, { roles: COMPETENT, past: true }),
     },
+    ...ties,
     { id: `out.${line.id}`, wordsKey: "under.out", params, gate: countOut(into) },
   ]);
 }
 
-/** Each inside stake is a stake: its ticket, paint and distance were asked before, its depth is measured when all are in. */
-const tied = (line: Line): StepDraft => ({
+/** It finishes the line. Its ticket and gear were asked before anybody went under; the depth of its stakes is its answer. */
+const tied = (line: Line, { maxShowingIn }: Limits): StepDraft => ({
   id: `tied.${line.id}`,
   wordsKey: `tied.${line.kind}`,
-  work: "tying",
-  needs: [...kitLines("interiorStake", "interiorStrap"), ...DRIVING],
   params: lineParams(line),
-  // Asked again where the line has other poles than before: its count is another then.
-  gate: gate(exactly(line.poles.length), { roles: COMPETENT, paper: "engineer" }),
+  gate: gate(measure("in", 0, maxShowingIn.is), {
+    source: maxShowingIn.source,
+    roles: COMPETENT,
+    reopenedBy: ["sheet"],
+    paper: "engineer",
+  }),
 });

@@ -39,8 +39,7 @@ export function perimeterRaised(_: Brief, plan: TentPlan, { minTurns }: Limits):
     { id: "sides.feet", ...up, gate: gate(yes, { reopenedBy: ["stations"] }) },
     { id: "pins.both", ...up, gate: gate(exactly(stations), { reopenedBy: ["stations"] }) },
     { id: "straps.turns", ...up, gate: gate(atLeast(minTurns.is), { ...strapped, source: minTurns.source }) },
-    // After a blow somebody looks at stakes and straps before anything else goes up.
-    { id: "straps.locked", ...up, gate: gate(yes, { reopenedBy: [...strapped.reopenedBy, "blow"] }) },
+    { id: "straps.locked", ...up, gate: gate(yes, strapped) },
     { id: "sides.notTight", ...up, gate: gate({ kind: "yesNo", good: false }, { reopenedBy: ["stations"] }) },
   ];
 }

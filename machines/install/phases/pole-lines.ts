@@ -20,9 +20,12 @@ export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
 
 export const lineParams = ({ kind, row, poles }: Line) => ({ kind, row, poles: poles.join(" "), count: poles.length });
 
+/** One on the pole and one on its foot, or a machine's spotter and one. Common practice, no source; the sheet and the lead say more. */
+export const MIN_HANDS = 2;
+
 /** Those who go under, counted one by one: over once it was answered, and never asked again. */
 export const countIn = ({ crew }: Brief): GateDraft =>
-  gate({ kind: "count", from: 1, to: onSite(crew).length }, { roles: COMPETENT, past: true });
+  gate({ kind: "count", from: MIN_HANDS, to: onSite(crew).length }, { roles: COMPETENT, past: true });
 
 /** The same number, counted out by somebody else. */
 export const countOut = (into: string): GateDraft =>

@@ -5,7 +5,7 @@ import type { StepDraft } from "../step.ts";
 import { pieceKey } from "../thing.ts";
 import { kitLines } from "./needs.ts";
 
-/** It finishes what lies there: in too much wind cloth is strapped down, and nothing is laid. */
+/** It finishes what lies there: in too much wind cloth is strapped down, and nothing else is done with it. Lightning alone stops it. */
 const FASTENED = "cloth.strapped";
 
 /** Cloth on the ground, in order, looked over as it opens, strapped as it lies, joined, and never left loose. */
@@ -23,15 +23,15 @@ export function sectionsJoined(_: Brief, plan: TentPlan): StepDraft[] {
         params: { piece: p.id, order: p.order, total: pieces },
       }),
     ),
-    { id: "damage", gate: gate(noneOf, { reopenedBy: ["pieces"] }) },
     { id: FASTENED, gate: gate(exactly(tiedDown), { reopenedBy: ["stations", "pieces"] }) },
+    { id: "damage", gate: gate(noneOf, { reopenedBy: ["pieces"] }) },
     { id: "laid.order", gate: gate(yes, { reopenedBy: ["pieces", "seams"] }) },
     { id: "laid.looked", gate: gate(yes, { secondPersonTo: "laid.order", reopenedBy: ["pieces", "seams"] }) },
     { id: "rings", gate: gate(exactlyEach(Object.fromEntries(plan.edges.map((e) => [e.name, e.rings]))), { reopenedBy: ["stations"] }) },
     ...(firstHalf ? [{ id: "lace.technique" }] : []),
     ...plan.seams.flatMap((seam) => seam.halves.flatMap((half) => halfCalls(seam, half, half === firstHalf))),
   ];
-  return calls.map((c) => ({ ...c, work: c.id === FASTENED ? null : "openCloth" }));
+  return calls.map((c) => ({ ...c, work: c.id === FASTENED ? "outside" : "openCloth" }));
 }
 
 /** Out past the quarter rings, to the edge and back, and somebody else's look: both hands are busy. */

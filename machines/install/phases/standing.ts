@@ -5,12 +5,12 @@ import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 
 /** Opened, tensioned again, and watched: readings at any time, a walk round every day, until it is to come down. */
-export function standing(_brief: Brief, _plan: TentPlan, { walkS, settleS }: Limits): StepDraft[] {
+export function standing(_brief: Brief, _plan: TentPlan, { walkS, recheckS }: Limits): StepDraft[] {
   return [
     {
       id: "tension.again",
       work: "outside",
-      gate: gate(yes, { roles: COMPETENT, settling: { after: "round.again", s: settleS.is }, reopenedBy: ["rain"] }),
+      gate: gate(yes, { roles: COMPETENT, recheck: { after: "round.again", afterS: recheckS.is }, reopenedBy: ["rain"] }),
     },
     { id: "open", work: "use" },
     {

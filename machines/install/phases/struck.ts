@@ -1,6 +1,6 @@
 import { CORNERS, type EdgeName, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactly, gate, yes } from "../gates.ts";
+import { COMPETENT, exactly, gate, noneOf, yes } from "../gates.ts";
 import type { StepId } from "../ids.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
@@ -22,13 +22,13 @@ export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[
     { id: STRIKE_FROM.standing, begins: "strike", gate: gate(yes, { roles: COMPETENT }) },
     { id: "strike.power", work: "lower", gate: gate(yes, { roles: COMPETENT }) },
     ...(brief.use.walls ? [{ id: "strike.walls", work: "lower" as const, gate: gate(yes) }] : []),
-    { id: "strike.ease", work: "lower" },
+    { id: "strike.ease", work: "ease" },
     ...linesOf(brief, plan)
       .reverse()
       .flatMap((line) => lowerCalls(brief, line)),
-    { id: "strike.interiorDown", gate: gate(exactly(plan.poles.length), { roles: COMPETENT, reopenedBy: ["poles"] }) },
+    { id: "strike.interiorDown", gate: gate(noneOf, { roles: COMPETENT, reopenedBy: ["poles"] }) },
     ...sidePoles(plan),
-    ...cloth(plan).map((c): StepDraft => ({ ...c, site: "spread", work: "openCloth" })),
+    ...cloth(plan).map((c): StepDraft => ({ ...c, site: "spread" })),
     { id: STRIKE_FROM.stakes, work: "outside", site: "staked", params: { stakes } },
     {
       id: "back.stakes",
@@ -48,13 +48,13 @@ export function struck(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[
   ];
 }
 
-/** Ties off last, the line down in hand, and everybody counted out before the next. */
+/** Its tie released last, the line down in hand, and everybody counted out before the next. One that nobody went under for does not stand. */
 function lowerCalls(brief: Brief, line: Line): StepDraft[] {
-  const params = lineParams(line);
+  const of = { params: lineParams(line), onlyAfter: `under.${line.id}` };
   const into = `strike.under.${line.id}`;
   return asOne(into, [
-    { id: into, wordsKey: "under.in", work: "under", params, gate: countIn(brief) },
-    { id: `lower.${line.id}`, wordsKey: `lower.${line.kind}`, work: "lower", params, gate: countOut(into) },
+    { id: into, wordsKey: "under.in", work: "under", gate: countIn(brief), ...of },
+    { id: `lower.${line.id}`, wordsKey: `lower.${line.kind}`, work: "lower", gate: countOut(into), ...of },
   ]);
 }
 
@@ -85,6 +85,7 @@ const OPPOSITE: readonly (readonly [EdgeName, EdgeName])[] = [
 ];
 
 const cloth = (plan: TentPlan): StepDraft[] => [
-  { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower" },
-  { id: "strike.fold" },
+  { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", work: "openCloth" },
+  // It finishes what lies loose, whatever blows; lightning alone stops it.
+  { id: "strike.fold", work: "outside" },
 ];

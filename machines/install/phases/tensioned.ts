@@ -31,10 +31,10 @@ export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits)
         },
       ),
     },
-    { id: "feet.onLine", gate: gate(yes, { reopenedBy: ["stations"] }) },
+    { id: "feet.onLine", needs: kitLines("stringLine"), gate: gate(yes, { reopenedBy: ["stations"] }) },
     ...(seams > 0 ? [{ id: "seams.gaps", gate: gate(noneOf, { reopenedBy: ["seams", "blow"] }) }] : []),
     { id: "handles.locked", gate: gate(yes, { reopenedBy: ["stations", "anchors"] }) },
-    { id: "round.again", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["stations", "anchors", "poles", "rain", "blow"] }) },
+    { id: "round.again", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["stations", "anchors", "poles", "blow"] }) },
   ];
   return calls.map((c) => ({ ...c, work: "outside" }));
 }

@@ -69,12 +69,16 @@ function talk({ crew, site }: Brief, limits: Limits): StepDraft[] {
   ];
 }
 
-/** White paint and one tape, before any distance is measured from it. */
+/** White paint and one tape, before any distance is measured from it; again where a corner moves. */
 function outline({ spec, poles }: TentPlan): StepDraft[] {
   return [
-    { id: "white.footprint", work: "outside" },
-    { id: "white.stakeLine", work: "outside", params: { setbackFt: spec.setbackFt }, gate: gate(yes, { reopenedBy: ["stations"] }) },
-    ...(poles.length > 0 ? [{ id: "white.inside", work: "outside" as const }] : []),
+    { id: "white.footprint", work: "outside", params: { inside: poles.length } },
+    {
+      id: "white.stakeLine",
+      work: "outside",
+      params: { setbackFt: spec.setbackFt },
+      gate: gate(yes, { reopenedBy: ["stations", "poles", "corner"] }),
+    },
   ];
 }
 
@@ -82,7 +86,7 @@ function locates({ ticket }: Brief): StepDraft[] {
   const marked = ticket.utilities.filter((u) => u.marked);
   return [
     { id: "locate.ticket", params: { ticket: ticket.number }, gate: inForce(ticket) },
-    { id: "locate.covers", work: "outside", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations"] }) },
+    { id: "locate.covers", work: "outside", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations", "corner"] }) },
     {
       id: "locate.answers",
       gate: gate(each(ticket.utilities.map((u) => u.kind)), { roles: COMPETENT, reopenedBy: ["ticket"] }),

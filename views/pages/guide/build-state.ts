@@ -41,7 +41,7 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     phaseName: words.phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
     progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
-    call: step ? callState(step, job, words) : null,
+    call: step ? callState(step, live, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
@@ -76,10 +76,9 @@ function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, w
   return is === "working" ? null : { by: name(job.snapshot.context.heldBy ?? ""), only: only(is), unrecorded: null };
 }
 
-function callState(step: Step, { frozen, snapshot }: Job, words: Words): NonNullable<GuideState["call"]> {
-  const { say, why, wrong, well } = callText(step, words);
-  const { params } = callInWind(step, frozen.brief, snapshot.context.wind);
-  return { say: say(params), why, wrong, well };
+function callState(step: Step, { job: { frozen, snapshot }, now }: LiveJob, words: Words): NonNullable<GuideState["call"]> {
+  const { why, wrong, well } = callText(step, words);
+  return { say: sayText(callInWind(step, frozen.brief, snapshot.context, now.at), words), why, wrong, well };
 }
 
 /** A job, what its people are called, and the language of a screen. */

@@ -27,7 +27,7 @@ export function weatherFacts({ snapshot: { context }, frozen: { brief } }: Job, 
     zone: brief.zone,
     wind,
     windMinAgo: wind ? Math.max(0, Math.floor((at - wind.takenAt) / MINUTE_MS)) : 0,
-    windward: windwardEdges(brief, wind),
+    windward: windwardEdges(brief, context),
     stops: {
       lightningUntil: quietAt === null ? null : wallTime(quietAt, context),
       warning: warned(context),

@@ -24,7 +24,7 @@ export function changeText(change: Change, { name, zone }: Teller): string {
     case "person":
       return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
     case "fact":
-      return `${change.looser ? "LOOSER LIMIT. " : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
+      return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
   }
 }
 
@@ -119,3 +119,6 @@ export const discrepancy = {
   change: "Say it differently",
   else: "Change something else in the plan",
 } as const;
+
+/** A limit, or something that is checked no longer. */
+const loosened = (field: string): string => (field.startsWith("use.") ? "LESS IS CHECKED. " : "LOOSER LIMIT. ");

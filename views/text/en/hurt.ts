@@ -11,7 +11,7 @@ export const hurt = {
   rally: "Rally point:",
   rehearsal: "Rehearsal. Call only if somebody really is hurt.",
   press: "Somebody's hurt",
-  who: "Somebody's hurt. Who's telling it?",
+  who: "Somebody's hurt. Who's reporting it?",
   became: "What became of it?",
   /** Said aloud at once. The address comes whole, whatever else there is room for. */
   reply: (address: string, firstAid: string) => {

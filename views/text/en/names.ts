@@ -77,6 +77,7 @@ const KIT: Readonly<Record<string, string>> = {
   interiorStrap: "interior straps",
   polePlate: "base plates",
   firstAidKit: "first aid kits",
+  waterCooler: "water coolers",
   horn: "horns",
   windMeter: "wind meters",
   hardHat: "hard hats",
@@ -84,11 +85,15 @@ const KIT: Readonly<Record<string, string>> = {
   tape300: "300 ft tapes",
   tape200: "200 ft tapes",
   tape100: "100 ft tapes",
+  pocketTape: "pocket tapes",
+  layoutPin: "layout pins",
   stringLine: "string lines",
   level: "levels",
   plumbBob: "plumb bobs",
+  caliper: "calipers",
   leanGauge: "lean gauges",
   pullGauge: "pull gauges",
+  comeAlong: "come-alongs",
   stakeDriver: "stake drivers",
   earMuff: "ear muffs",
   goggles: "safety goggles",
@@ -102,6 +107,7 @@ const KIT: Readonly<Record<string, string>> = {
   ladder: "ladders",
   broom: "brooms",
   stakePuller: "stake pullers",
+  shovel: "shovels",
 };
 export const kitName = (item: string | number | undefined): string => own(KIT, String(item)) ?? String(item);
 const NUMBER = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });

@@ -81,7 +81,7 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "olderReading":
       return "There's a newer reading. That one wasn't used.";
     case "looserLimit":
-      if (refusal.paper === "lineOwner") return "A wire's clearance is its owner's word. Bring their paper to that call.";
+      if (refusal.paper === "lineOwner") return "Only the line's owner can allow less clearance. Bring their paper to that call.";
       return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
     case "noProposal":
       return "No change is waiting for that.";
@@ -154,8 +154,8 @@ function gateText(is: UnmetStatus, { ask, ifNot, value, limit, found, check }: A
         check === "document" ? `${value ?? "It"} has expired.` : "That's too old.",
         check === "document" ? (ifNot ?? "") : question,
       );
-    case "settled":
-      return heard("It has settled since.", question);
+    case "recheckDue":
+      return heard("The straps have had time to stretch.", question);
     case "samePerson":
       return heard("Somebody else has to answer.", question);
     case "unseen":
@@ -228,7 +228,7 @@ const STATUS: Readonly<Record<Status, string>> = {
   noGust: "gust missing",
   early: "not in force yet",
   stale: "too old",
-  settled: "settled since",
+  recheckDue: "due again",
   samePerson: "wants somebody else",
   unseen: "shown, not seen by a second person",
   good: "good",

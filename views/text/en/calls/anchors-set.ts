@@ -1,16 +1,19 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches } from "../names.ts";
 
-/** Tapes come in 100, 200 and 300 ft; a diagonal is read in one pull. */
-function longTape({ AC, BD }: WordParams): string {
-  const longest = Math.max(Number(AC), Number(BD));
-  if (longest <= 100) return "";
-  return ` Take the ${longest <= 200 ? "two-hundred" : "three-hundred"}-foot tape.`;
+/** Tapes come in 100, 200 and 300 ft; a line is read in one pull. */
+function tapeFor(before: string, lengthFt: number): string {
+  if (lengthFt <= 100) return "";
+  return `${before}${lengthFt <= 200 ? "two-hundred" : "three-hundred"}-foot tape`;
 }
+const longTape = ({ AC, BD }: WordParams): string => {
+  const tape = tapeFor(" Take the ", Math.max(Number(AC), Number(BD)));
+  return tape && `${tape}.`;
+};
 
 export const anchorsSet: CallTexts = {
   baseline: {
-    say: (of) => `Stretch the baseline, A to B, ${feetInches(Number(of.lengthFt))}. Pin both ends.`,
+    say: (of) => `Stretch the baseline, A to B, ${feetInches(Number(of.lengthFt))}${tapeFor(", ", Number(of.lengthFt))}. Pin both ends.`,
     why: "Everything else is measured from it.",
     wrong: "The tape hangs over a hump or a root. The line comes out short, and every corner after it is off.",
     well: "Kneel at A, pull the tape hard, sight along it for a bow. On a slope hold it level, drop a plumb bob, and never lay it on the ground.",
@@ -57,7 +60,7 @@ export const anchorsSet: CallTexts = {
     say: () => "Soil unknown. Stakes get pull-tested before anything hangs on them.",
     why: "A stake that holds in good clay may hold next to nothing in loose sand.",
     wrong: "A stake drove hard, so it's taken to hold. Rocks made it hard, and under load it comes straight out.",
-    well: "Watch each one go in and dab white on the odd ones: too easy, jumping, turning. Those get looked at first for the pull.",
+    well: "Watch each one go in and put a dab of white on the odd ones: too easy, jumping, turning. Those get looked at first for the pull.",
   },
   "stakes.size": {
     say: () => "Measure the thinnest stake, then the shortest.",
@@ -128,16 +131,16 @@ export const anchorsSet: CallTexts = {
     ask: () => "How many pounds did it hold?",
     why: "In ground nobody knows, only a pull tells. Stand clear of the line.",
     wrong: "A good one gets pulled because it's handy. The loose one at the far end never does, and the tent hangs on it.",
-    well: "Everybody back, off to the side. Pull slowly to the sheet's figure, eyes on the ground there: does it lift? Strap on it already? Drive one beside it, off the paint, and pull that.",
+    well: "Everybody back, off to the side. Pull slowly to the sheet's figure, eyes on the ground at the stake: does it lift?",
     ifNot: "Hang nothing on it. Use another anchor, with the engineer's paper.",
   },
   "pull.inside.test": {
-    say: () => "Drive a test stake beside an inside dot. Pull it, in line.",
+    say: () => "While the ground's bare: drive a test stake beside an inside dot. Pull it.",
     ask: () => "How many pounds did it hold?",
     why: "Inside stakes hold the poles down, and their ground can be different.",
     wrong: "The edges held, so the middle is taken to hold. It's an old trench under there, and the center pole's tie slides out.",
-    well: "The softest-looking dot, off the locate paint. Same stake, same depth as the job; pull slowly to the sheet's figure, then draw it and tamp the hole.",
-    ifNot: "Tie no pole down there. Use another anchor, with the engineer's paper.",
+    well: "The softest-looking dot, off the locate paint. Same stake, same depth as the job; pull slowly to the sheet's figure, then pull it out and tamp the hole.",
+    ifNot: "Tie no pole down there without the engineer's paper. Cloth over it already? Nobody drives under it.",
   },
   "pull.inside.noFigure": {
     say: () => "Inside: soil unknown, and the sheet gives no pull figure.",

@@ -26,6 +26,14 @@ export const conditions: CallTexts = {
     well: "Walk to where the first stake goes, and look down. No paint, no flag, any doubt: the driver stays on the truck.",
     ifNot: "No driving. Have it marked again through the one-call center.",
   },
+  afterBlow: {
+    say: () => "Walk it before anything goes on: stakes, straps, inside ties, feet, pins.",
+    ask: () => "How many moved or slack?",
+    why: "Wind and rain work stakes loose where nobody looks.",
+    wrong: "It blew for a minute and stood, so the crew goes on. One stake has come up two inches, and the next pole hangs on it.",
+    well: "From outside first, well clear, low along each row: soil cracked at a stake, a strap that hangs, a foot off its plate. Hand on whatever you doubt.",
+    ifNot: "Set it right from outside, and walk it again. Doubt: the engineer.",
+  },
   earsAndEyes: {
     say: () => "Ears and eyes on. Nobody holds a stake for the driver.",
     ask: () => "Ears and eyes on?",

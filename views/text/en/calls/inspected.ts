@@ -19,11 +19,11 @@ export const inspected: CallTexts = {
     ifNot: "Finish it before the public comes, or fence it off.",
   },
   walls: {
-    say: (of) => `Hang walls as the sheet allows. Upwind wall last${windwardSide(of)}.`,
+    say: (of) => `Hang walls as the sheet allows. Upwind wall first${windwardSide(of)}.`,
     ask: () => "Walls within the sheet?",
     why: "Walls catch wind, and the anchors carry it.",
     wrong: "One more goes up on the wet side for comfort. In the next blow the stakes on that side start to work loose.",
-    well: "Lay out only what the sheet allows. Upwind side open until the end, or the tent fills; the sheet says otherwise? Follow it. Ladder on firm ground, held.",
+    well: "Lay out only what the sheet allows. Downwind side open until the end: shut first, the tent scoops the wind. The sheet says otherwise? Follow it. Ladder held.",
     ifNot: "Take them off, or get the engineer's paper.",
   },
   exits: {
@@ -92,7 +92,7 @@ export const inspected: CallTexts = {
     ifNot: "Take it off, or get the engineer's paper.",
   },
   "plan.evacuate": {
-    say: () => "Agree with the customer's person: at what gust everybody goes out.",
+    say: () => "Set with the customer's person: the gust that clears the tent.",
     ask: () => "Everybody out at what gust, in mph?",
     why: "No tent is a shelter in a blow or in lightning. Decide before it blows.",
     wrong: "Everybody keeps an eye on it, so nobody does. The storm is noticed when the walls are already moving.",
@@ -100,7 +100,7 @@ export const inspected: CallTexts = {
     ifNot: "Agree on a lower gust. Past that, no tent is a refuge.",
   },
   "plan.walls": {
-    say: () => "Agree with the customer's person: at what gust the walls come off.",
+    say: () => "Set with the customer's person: the gust that takes walls off.",
     ask: () => "Walls off at what gust, in mph?",
     why: "A wall in a blow loads stakes that were fine without it.",
     wrong: "Somebody tries to take walls off when it's already blowing. One fills and takes them along.",

@@ -2,14 +2,6 @@ import type { CallTexts } from "../../call-text.ts";
 import { lineName } from "../names.ts";
 
 export const interiorRaised: CallTexts = {
-  "groundCloth.out": {
-    say: () => "Ground cloths out, pulled from outside, on the call.",
-    ask: () => "Every ground cloth out?",
-    why: "It trips people, and it hides the dots and the locate paint.",
-    wrong: "Somebody ducks in to free a corner that caught. The cloth comes with a jerk, and takes a side pole's foot along.",
-    well: "Both hands on the edge, low and slow, eyes on the nearest pole foot. When it snags, stop pulling and go around.",
-    ifNot: "Pull it out another side. Still snagged? Leave it for whoever is counted in with the base plates.",
-  },
   "poles.pinned": {
     say: () => "Put the inside poles together. Pin every joint.",
     ask: () => "How many with every joint pinned?",
@@ -18,29 +10,21 @@ export const interiorRaised: CallTexts = {
     well: "Pole on the ground, holes lined up by eye, never with a finger. Pin through, clip on, twist the joint, then the next.",
     ifNot: "Pin it. A bent pin or hole: that pole stays down.",
   },
-  "under.plates": {
-    say: () => "Base plates: count people in.",
-    ask: () => "How many went under?",
-    why: "Only side poles hold the cloth. Whoever goes in has to come out.",
-    wrong: "Two duck in on the far side with the last plates. A side pole walks, the cloth comes down, and nobody knows they're in there.",
-    well: "One way in. They pass you one by one with a plate each, and you say the number out loud.",
-    ifNot: "Only people counted today go under. Send the rest back out.",
-  },
-  "plates.atMarks": {
-    say: () => "Base plates down on their marks.",
-    ask: () => "How many plates on their marks?",
-    why: "A pole off its mark walks.",
-    wrong: "Plates are dropped where it looks about right. The line comes up crooked, and feet get hauled around under load.",
-    well: "Tape from the seam, never from the last plate. Clear the rocks, lay it flat, step on it: it must not rock.",
-    ifNot: "Tape from the seam and lay it again.",
-  },
   "under.hands": {
     say: () => "Name the hands for each pole. With a machine: operator and spotter.",
-    ask: () => "Fewest hands on any pole?",
+    ask: () => "Fewest people on any pole?",
     why: "Short of hands, a pole comes back down on the ones who are there.",
     wrong: "One is off moving the truck, and they start anyway. The pole stalls halfway, on arms that are giving out.",
     well: "Give each a place by name: pole, foot, rope. As many as the maker's manual wants; a machine moves on its spotter's word.",
     ifNot: "Nobody goes under. Wait for hands, or a machine with operator and spotter.",
+  },
+  "under.ties": {
+    say: () => "Inside ties: count people in.",
+    ask: () => "How many went under?",
+    why: "Nothing in there is tied yet. Whoever goes in has to come out.",
+    wrong: "All the poles stand, so everybody wanders in. A gust lifts the roof, and nobody knows who is under which pole.",
+    well: "One way in, past you, one by one, each with a stake, a strap and a place. Say the number out loud.",
+    ifNot: "Only people counted today go under. Send the rest back out.",
   },
   "under.in": {
     say: (of) => `${lineName(of)}: count people in.`,
@@ -52,7 +36,7 @@ export const interiorRaised: CallTexts = {
   },
   "lift.quarters": {
     say: (of) => `${lineName(of)}: on the call, lean in, stand. Hands on till secured.`,
-    ask: () => "Every foot secured?",
+    ask: () => "Every foot on its plate, at its dot, secured?",
     why: "Hands off first, and the foot kicks out. Nobody stands in line with a foot.",
     wrong: "They seem to stand by themselves, and everybody looks for a strap at once. The cloth breathes, and a pole walks.",
     well: "Tops into their rings, feet walked in to their plates, short steps on one voice. One kneels beside each foot and fixes it as the maker shows; a tug, a loud yes.",
@@ -60,7 +44,7 @@ export const interiorRaised: CallTexts = {
   },
   "lift.center": {
     say: (of) => `${lineName(of)}: on the call, lean in, stand. Hands on till secured.`,
-    ask: () => "Foot secured?",
+    ask: () => "Foot on its plate, at its dot, secured?",
     why: "It's the heaviest pole and the most cloth. Nobody stands in line with its foot.",
     wrong: "The foot is left free for a moment with the top in its ring. The cloth shifts, and it sweeps somebody's legs away.",
     well: "Beside the pole, hands on it, eyes on its top, boots out of every loop of rope. Foot kept low and walked in to its plate; on the stop word it stays where it is.",
@@ -75,27 +59,27 @@ export const interiorRaised: CallTexts = {
     ifNot: "Stop. Find who's missing before anything moves.",
   },
   "tied.quarters": {
-    say: (of) => `${lineName(of)}: drive at the white dots, strap every pole down.`,
-    ask: () => "How many poles tied down?",
+    say: (of) => `${lineName(of)}: drive at white dots, off the paint. Strap each.`,
+    ask: () => "All tied? Worst stake: how many inches sticking up?",
     why: "Uplift takes the weight off a pole, and then it falls.",
     wrong: "The evening is still, so it's left for the morning. A gust lifts the roof, the pole hangs for a moment, and drops.",
     well: "Look for locate paint before each stake; ears and eyes on. A stake already in where the sheet wants it? Strap to that. Slack out, one good pull.",
-    ifNot: "Tie it. No stake will go there? Get the engineer's paper.",
+    ifNot: "Drive it down. Won't go, paint in doubt, dot gone? Lower the line, or the engineer's paper.",
   },
   "tied.center": {
-    say: (of) => `${lineName(of)}: drive at the white dot, strap it down.`,
-    ask: () => "How many poles tied down?",
+    say: (of) => `${lineName(of)}: drive at its white dot, off the paint. Strap it.`,
+    ask: () => "Tied? How many inches sticking up?",
     why: "When the roof lifts, the center pole hangs, and comes down last and hardest.",
     wrong: "The strap goes to the nearest stake instead of its own. It pulls the foot sideways, and the pole leans with the load on.",
     well: "Drive at the mark, off the locate paint, or use one already driven where the sheet wants it. Strap as the sheet shows, slack out, pull once.",
-    ifNot: "Tie it now. No stake will go there? Get the engineer's paper.",
+    ifNot: "Drive it down. Won't go, paint in doubt, dot gone? Lower the pole, or the engineer's paper.",
   },
-  "tied.showing": {
-    say: () => "Find the inside stake sticking up most.",
-    ask: () => "How many inches sticking up?",
-    why: "An inside stake is a stake. What sticks up holds nothing.",
-    wrong: "It's under the roof, so nobody checks it. The one that hit a rock holds by its point.",
-    well: "Get low and sight across the heads. At the tallest, press the grass flat and tape from firm ground to the top.",
-    ifNot: "Drive it down. Stops hard? Pull it, shift it off the paint, or get the engineer's paper.",
+  "groundCloth.out": {
+    say: () => "Ground cloths out, pulled from outside, on the call.",
+    ask: () => "Every ground cloth out?",
+    why: "It trips people, and no ground cloth is worth one person alone under there.",
+    wrong: "Somebody ducks in to free a corner that caught. The cloth comes with a jerk, and takes a pole's foot along.",
+    well: "Both hands on the edge, low and slow, eyes on the nearest pole foot. When it snags, stop pulling and go around.",
+    ifNot: "Pull it out another side. Still snagged? Every pole stands tied: two go in and cut it free.",
   },
 };

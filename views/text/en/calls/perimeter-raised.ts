@@ -1,5 +1,5 @@
 import type { CallTexts } from "../../call-text.ts";
-import { stationNo, windwardSide } from "../names.ts";
+import { stationNo } from "../names.ts";
 
 export const perimeterRaised: CallTexts = {
   "straps.threaded": {
@@ -19,16 +19,13 @@ export const perimeterRaised: CallTexts = {
     ifNot: "Lay what's missing. Plan wrong? Change it.",
   },
   "raise.firstCorner": {
-    say: (of) =>
-      of.windward
-        ? `Corner ${of.corner}: pin both, stand it, foot held. Windward${windwardSide(of)}.`
-        : `Corner ${of.corner}: pin both, stand it. A person or rope holds the foot.`,
+    say: (of) => `Corner ${of.corner}: pin ring and grommet, stand it, foot held, strap hand-tight.`,
     why: "The first corner holds all the others. One lifts, one watches the foot.",
     wrong: "One person stands it alone, and lets go to reach for a strap. It falls back with the cloth on top.",
-    well: "Pin through ring and grommet first. One lifts, one holds the foot from the side. If another corner is windward, stand that one first; the sheet says otherwise? Follow it.",
+    well: "Pin through ring and grommet first. One lifts, one holds the foot from the side, by hand or rope, until its strap is pulled through and snug. The sheet starts at another corner? Start there.",
   },
   "raise.corner": {
-    say: (of) => `Corner ${of.corner}: pin both, stand it. A person or rope holds the foot.`,
+    say: (of) => `Corner ${of.corner}: pin ring and grommet, stand it, foot held, strap hand-tight.`,
     why: "Corners first, or the cloth drags the sides over.",
     wrong: "The next one goes up while the last one's foot is free. The cloth pulls, and both go over.",
     well: "Look back first: is the last one held and standing? Then lift steadily, hands on the pole, boots clear of every rope.",
@@ -36,11 +33,11 @@ export const perimeterRaised: CallTexts = {
   "raise.edge": {
     say: (of) =>
       of.first === of.last
-        ? `${of.edge}: stand the side pole, foot held.`
-        : `${of.edge}: stand side poles ${stationNo(of.first)} to ${stationNo(of.last)}, in order, feet held.`,
+        ? `${of.edge}: stand the side pole, foot held, strap hand-tight.`
+        : `${of.edge}: stand side poles ${stationNo(of.first)} to ${stationNo(of.last)}, each strapped hand-tight before the next.`,
     why: "In order, so that no side pulls alone.",
     wrong: "Somebody runs ahead and leaves gaps. The cloth sags there, and the pole that was skipped has to be forced up under it.",
-    well: "Pin in, step in close, back straight, foot on its mark. A hand stays on each until its foot is held by somebody or by a rope.",
+    well: "Pin in, step in close, back straight, foot on its mark. A hand on the foot until that pole's strap is pulled through and snug; then the next.",
   },
   "sides.feet": {
     say: () => "Check every side-pole foot: on its mark, can't kick out.",
@@ -59,7 +56,7 @@ export const perimeterRaised: CallTexts = {
     ifNot: "Lower that pole and pin it again.",
   },
   "straps.turns": {
-    say: () => "Pull every strap through by hand, then wrap it on.",
+    say: () => "Check every ratchet: pulled through by hand, then wrapped on.",
     ask: () => "Fewest wraps on any ratchet?",
     why: "Too few and the webbing slips. More than the spool takes, and it jams.",
     wrong: "All the slack is cranked onto the spool. It fills up and jams before the strap is even snug.",

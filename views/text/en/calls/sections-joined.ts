@@ -12,16 +12,16 @@ function run({ ringsAtFt, rings }: WordParams): string {
 
 export const sectionsJoined: CallTexts = {
   groundCloth: {
-    say: () => "Ground cloth down everywhere the top will lie.",
-    ask: () => "Ground cloth everywhere?",
+    say: () => "Ground cloth where the top will lie. Leave the white dots open.",
+    ask: () => "Ground cloth everywhere, dots open?",
     why: "Grit in the seams saws through cloth.",
     wrong: "The wet strip where the seam will lie is left bare. Mud gets laced in, and shows on white cloth overhead.",
-    well: "Pick up rocks and sticks first. Lay it flat, out past the edge of the top, and feel for lumps with a foot.",
+    well: "Pick up rocks and sticks first. Lay it flat, past the edge of the top, a gap at every dot and mark: plates and stakes go there. Feel for lumps with a foot.",
     ifNot: "Get more, or lay half at a time.",
   },
   "lay.piece": {
     say: ({ piece, order, total }) =>
-      `Lay ${pieceName(piece)}${Number(total) > 1 ? `, ${order} of ${total}` : ""}. Right side up. Strap its corners.`,
+      `Lay ${pieceName(piece)}${Number(total) > 1 ? `, ${order} of ${total}` : ""}. Right side up. Strap outer corners.`,
     why: "In the wrong place lace meets lace, and no seam closes. Loose in wind, it's a sail.",
     wrong: "It's rolled out fast from the wrong end. It lies inside out, and everybody has to drag it around again.",
     well: "Read the name on bag and hem first. Carried or carted, never dragged, soft shoes only. Windward edge strapped first, kneeling low.",
@@ -79,7 +79,7 @@ export const sectionsJoined: CallTexts = {
     },
     why: "From the center out, slack goes to the edge. Miss one loop, and the seam opens to there.",
     wrong: "Somebody starts at the end where the rope lies. At the other end nothing lines up, and all of it comes undone.",
-    well: "One kneels on each side, center rings together. Loop up through its grommet, next loop through that, a tug at each. Flap in as you go, long loop left on top past the ring.",
+    well: "One kneels on each side, center rings together, nobody on the cloth between. Snug at every loop, flap flat, and the long loop left on top past the ring.",
   },
   "lace.ring": {
     say: (of) => `${half(of)}: ${run(of)}.`,

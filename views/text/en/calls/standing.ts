@@ -2,8 +2,8 @@ import type { CallTexts } from "../../call-text.ts";
 
 export const standing: CallTexts = {
   "tension.again": {
-    say: () => "Once more around: check and take up every strap.",
-    ask: () => "Every strap tight again?",
+    say: () => "Once more around: every strap, every inside tie.",
+    ask: () => "Every strap and tie tight again?",
     why: "Webbing gives most in the first hour. Answered sooner, it's asked again then. Rain makes it give again.",
     wrong: "The crew is loaded up and gone. The first breeze finds the slack side, and the cloth starts to pump.",
     well: "Palm on each strap, opposite sides together, a click where it gave. Handle locked, pole top plumb, then the next.",
@@ -16,7 +16,7 @@ export const standing: CallTexts = {
     well: "Stand at the main exit, tell the customer's person it's theirs, and look up and around once more before the first guest.",
   },
   watch: {
-    say: () => "Daily walk: straps tight, no water on the cloth, stakes not moved.",
+    say: () => "Daily walk: straps and ties tight, no water on cloth, stakes not moved.",
     ask: () => "All good?",
     why: "Rain loosens stakes, webbing creeps, water gets heavy, and people move things.",
     wrong: "The tent gets a look from the bar. A stake on the wet side has lifted, and the next blow takes that corner.",

@@ -30,10 +30,10 @@ export const struck: CallTexts = {
     say: () => "Ease straps a click at a time, opposite sides together. None off.",
     why: "Uneven, the poles go over. A loaded ratchet thrown open breaks hands.",
     wrong: "A handle is thrown open with the load on. The strap runs out, that side jumps, and the handle finds a hand.",
-    well: "Hand on the webbing, body out of line, face clear. Let it out a click at a time; look up at the poles, look across. Never cut a loaded strap.",
+    well: "Hand on the webbing, body out of line, face clear, a click at a time, never cut. Wind gets up before the first line is down? Take every strap back up, opposite sides together.",
   },
   "lower.center": {
-    say: (of) => `${lineName(of)}: hands on, ties off last, lower in hand, all out.`,
+    say: (of) => `${lineName(of)}: hands on, release its tie, walk it down, all out.`,
     ask: () => "How many came out?",
     why: "A pole that's let go whips. Nobody stays under for the next one.",
     wrong: "It seems to come by itself, so one takes the hands off. The foot shoots out, and the pole lands among them.",
@@ -41,7 +41,7 @@ export const struck: CallTexts = {
     ifNot: "Stop. Nothing moves until everybody who went in is out.",
   },
   "lower.quarters": {
-    say: (of) => `${lineName(of)}: hands on, ties off last, lower in hand, all out.`,
+    say: (of) => `${lineName(of)}, one by one: hands on, untie, walk down, all out.`,
     ask: () => "How many came out?",
     why: "The ties are all that hold them. Nobody stays under for the next line.",
     wrong: "All the ties come off at once to save time. The cloth sags, and the last two go over with nobody on them.",
@@ -50,10 +50,10 @@ export const struck: CallTexts = {
   },
   "strike.interiorDown": {
     say: () => "Look in from outside: every inside pole on the ground.",
-    ask: () => "How many inside poles lie flat?",
+    ask: () => "How many inside poles still up?",
     why: "The perimeter straps are all that would hold one. None comes off before.",
     wrong: "One still stands behind the sag of the cloth. The strap comes off, and that one comes down by itself.",
-    well: "Look in low, along every row. Count the ones lying flat, say it out loud, and only then go near a ratchet.",
+    well: "Look in low, along every row. Look for one that's still up behind a fold, say it out loud, and only then go near a ratchet.",
     ifNot: "Lower the rest first.",
   },
   "strike.sides.pair": {
@@ -64,10 +64,10 @@ export const struck: CallTexts = {
   },
   "strike.sides": {
     say: () => "Corners down last, opposite ones together.",
-    ask: () => "How many side poles down flat, corners too?",
+    ask: () => "How many side poles flat, corners included?",
     why: "The last corner alone takes a gust.",
-    wrong: "Three are down, and the fourth is left for after the water. One puff under the cloth, and it flies with its strap on.",
-    well: "Two crews at opposite corners, in sight of each other. Slack a click at a time, hand on the pole, step beside it, walk the top down; then the other two.",
+    wrong: "Three are down, and the fourth waits till after the water break. One puff under the cloth, and it flies with its strap on.",
+    well: "Two crews at opposite corners, in sight of each other. Slack off a click at a time, hand on the pole, step beside it, walk the top down; then the other two.",
     ifNot: "Lower the ones still up before any strap comes off.",
   },
   "strike.unlace": {
@@ -95,8 +95,8 @@ export const struck: CallTexts = {
     well: "Feet apart, head and chest well back, a steady pull as the puller's manual says. Stuck: leave it and tell the lead.",
   },
   "back.stakes": {
-    say: () => "Count the stakes back, inside ones too.",
-    ask: () => "How many stakes came back?",
+    say: () => "Count every stake, inside ones too, driven or not. Spares apart.",
+    ask: () => "How many stakes are back, spares apart?",
     why: "The one left in the grass finds a mower or a foot.",
     wrong: "Bundles are counted, and one bundle is short. What's missing stands out there with its head just under the grass.",
     well: "One by one onto the truck, said out loud, heads all one way. Then walk the stake line again, hole by hole.",

@@ -60,11 +60,11 @@ export const tensioned: CallTexts = {
     ifNot: "Lock it, or swap the ratchet.",
   },
   "round.again": {
-    say: () => "Let it settle five minutes. Every strap once more, all the way around.",
+    say: () => "Let it settle five minutes. Every strap again, then every inside tie.",
     ask: () => "Second round done?",
     why: "What gave while it settled is slack by night.",
     wrong: "It's walked with hands in pockets. The slack one in back isn't felt, and the cloth there starts to pump.",
-    well: "Same order as before, opposite sides together. Palm on each strap, take up what gave, look at the pole top, lock it.",
+    well: "Same order as before, opposite sides together. Palm on each strap, take up what gave, pole top, lock. Then inside: a roof pulled tight leaves the ties slack.",
     ifNot: "Do it before anybody inspects.",
   },
 };

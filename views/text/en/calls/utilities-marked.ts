@@ -95,20 +95,15 @@ export const utilitiesMarked: CallTexts = {
     ifNot: "Wait for them, or change the crew with a second person.",
   },
   "white.footprint": {
-    say: () => "Mark the footprint. White paint only.",
+    say: ({ inside }) =>
+      Number(inside) > 0 ? "White paint only: the footprint, and a dot for every inside stake." : "Mark the footprint. White paint only.",
     why: "Every other color means a buried line to the next one who digs.",
-    wrong: "Whatever can is on the truck gets used. Later somebody takes our tent for a line, or a line for our tent.",
-    well: "Read the can before you shake it. Short dashes close to the grass, and never over a mark that's already there.",
-  },
-  "white.inside": {
-    say: () => "Dot every inside stake's place in white.",
-    why: "An inside stake hits a line as hard as an outside one.",
-    wrong: "Only the outside line gets marked and measured. The irrigation main runs right down the middle of the tent.",
-    well: "Walk the ridge and the quarter rows off the plan, one dot a pole plate and one for its stake. Same white, nothing wider than a hand.",
+    wrong: "Only the outside gets marked and measured. The irrigation main runs right down the middle of the tent.",
+    well: "Short dashes, never over a mark that's there. Then the ridge and the quarter rows off the plan: a dot for each plate, and one for its stake. Nothing wider than a hand.",
   },
   "white.stakeLine": {
     say: (of) => `Mark the stake line in white, ${feetInches(Number(of.setbackFt))} outside the poles.`,
-    ask: () => "Whole stake line in white?",
+    ask: () => "All in white: footprint, dots, stake line?",
     why: "Distance to a buried line is measured from where the stakes will stand.",
     wrong: "Only the corners get sprayed. Between them the stakes swing out toward a buried line, and nobody measured there.",
     well: "Two on one tape, square out from the footprint at each corner. String from end to end, then dashes. On a slope, tape level and plumb bob.",
