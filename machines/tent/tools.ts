@@ -57,7 +57,7 @@ export type ToolLine = { readonly item: ToolItem; readonly count: number };
 const eachAndToTheNextFour = (people: number): number => Math.ceil(people / 4) * 4;
 
 /** People to a five-gallon cooler: a quart an hour each, over half a hot day. Common practice, no source. */
-const PER_COOLER = 5;
+const PER_COOLER = 4;
 
 /**
  * What goes on the truck besides the tent, because a call asks for it: to lay out, to drive, to keep the crew whole, to open
@@ -70,7 +70,7 @@ export function toolsOf({ people, pieces, stakes, straps, longestFt, walls, exit
   const each = eachAndToTheNextFour(people);
   const counts: Record<ToolItem, number> = {
     firstAidKit: 1,
-    waterCooler: Math.ceil(people / PER_COOLER),
+    waterCooler: each / PER_COOLER,
     horn: 1,
     windMeter: 1,
     hardHat: each,

@@ -69,7 +69,7 @@ describe("a default that is changed in its one place", () => {
     expect(gateOf("squared")).toMatchObject({ inPer50Ft: 0.75 });
     expect(gateOf("lean.outward")).toMatchObject({ want: { AB: { from: 1, to: 9 } } });
     expect(gateOf("drive.AB")).toMatchObject({ to: 5 });
-    expect(gateOf("tied.showing")).toMatchObject({ to: 5 });
+    expect(gateOf("tied.center.C1")).toMatchObject({ to: 5 });
     // Half a degree over a pole of 8 ft, to the next sixteenth of an inch.
     expect(gateOf("plumb")).toMatchObject({ want: { AB: { from: 0, to: 13 / 16 } } });
     expect(gateOf("nearest.gas")).toMatchObject({ from: 27 });

@@ -35,7 +35,9 @@ describe("a squall in the middle of the center poles", () => {
     expect((await job.read()).weather.is).toBe("stop");
   });
 
-  it("the pole in hand is finished and everybody counted out", async () => {
+  it("the pole in hand is finished, tied, and everybody counted out", async () => {
+    expect((await job.answerWell()).outcome).toMatchObject({ did: "answered", and: "moved" });
+    expect((await job.read()).step).toBe("tied.center.C1");
     expect((await job.answerWell()).outcome).toMatchObject({ did: "answered", and: "moved" });
     expect((await job.read()).step).toBe("out.center.C1");
     expect((await job.answerWell()).outcome).toMatchObject({ did: "answered" });
@@ -59,7 +61,7 @@ describe("a squall in the middle of the center poles", () => {
       return s.step === "under.center.C2";
     });
     expect(gates).toEqual(
-      expect.arrayContaining(["safe.up.headcount", "safe.up.looked", "talk.briefed", "talk.headcount", "tied.center.C1", "wind.lift"]),
+      expect.arrayContaining(["safe.up.headcount", "safe.up.looked", "talk.briefed", "talk.headcount", "afterBlow", "wind.lift"]),
     );
   });
 
