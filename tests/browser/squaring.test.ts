@@ -46,7 +46,7 @@ describe("the corner marks, measured with gloves on", () => {
     await key(hand, ["8", "0"]);
     // For all that five lengths could show, a mark was moved: what was measured from it is measured again.
     const { step, gate, thread } = await world.state();
-    expect([step, gate?.id, gate?.asked]).toEqual(["squared", "overhead.1", "again"]);
+    expect([step, gate?.id, gate?.asked]).toEqual(["squared", "white.stakeLine", "again"]);
     expect(thread.at(-1)!.reply).toMatch(/^Square, and the six agree\. Asked again, a corner mark moved\./);
     expect((await drive(world.state, world.say, (s) => s.step === "marked")).state.step).toBe("marked");
   });

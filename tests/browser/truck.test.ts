@@ -81,7 +81,7 @@ describe("the loading list, ticked with gloves on", () => {
     await two.locator("#line-centerPole .all-on button").click();
     await one.locator("#line-centerPole.all").waitFor();
     expect(await below()).toBe(before);
-    expect(await progress(one)).toBe("2 of 36 lines on; 34 to go.");
+    expect(await progress(one)).toBe("2 of 41 lines on; 39 to go.");
     const { lines } = await state();
     expect(lines.filter((l) => l.loaded !== null).map((l) => l.item)).toEqual(["polePlate", "centerPole"]);
   });
@@ -112,7 +112,7 @@ describe("the loading list, ticked with gloves on", () => {
     }
     await page.locator("#line-stakePlate .all-on button").click();
     await page.locator("#line-stakePlate.all").waitFor();
-    expect(await progress(page)).toBe("All 36 lines on.");
+    expect(await progress(page)).toBe("All 41 lines on.");
     await page.locator(".ways .main").click();
     await page.locator('article.call[data-step="talk.hazards"]').waitFor();
     expect((await world.state()).step).toBe("talk.hazards");
@@ -135,7 +135,7 @@ describe("the loading list, ticked with gloves on", () => {
       await page.waitForLoadState();
       expect(await open.count()).toBe(left - 1);
     }
-    expect(await progress(page)).toBe("All 36 lines on.");
+    expect(await progress(page)).toBe("All 41 lines on.");
     expect(page.url()).toMatch(/#line-\w+$/);
   });
 

@@ -226,7 +226,7 @@ describe("an ear that lets people down: one clear line, and the buttons go on wo
     const page = await world.screen("p1", { ear: "neverEnds" });
     await talk(page, "why");
     await page.locator('body[data-voice="off"]').waitFor({ state: "attached" });
-    expect(await page.evaluate(() => (window as unknown as { ear: { active: boolean } }).ear.active)).toBe(false);
+    await page.waitForFunction(() => !(window as unknown as { ear: { active: boolean } }).ear.active);
   });
 
   it("a screen that nobody holds yet does not listen", async () => {
