@@ -72,8 +72,9 @@ export function strangeness(tent: Tent, node: Pick<Node, "job" | "memory">): num
   if (!call) return 0;
   const held = attentionState(job) !== "working";
   const odd = ["bad", "old", "samePerson", "unseen"].includes(answerIs(tent, node, call.id));
-  // One that nobody has asked yet is in order, unless its call is behind.
-  const behind = (gate: string) => (tent.place.get(gate) ?? Number.POSITIVE_INFINITY) < (tent.place.get(call.id) ?? 0);
+  // One that nobody has asked yet is in order, unless its call is behind; one that is dormant has then been woken.
+  const dormant = (gate: string) => conditionsHere(tent, node).some((row) => row.gate === gate && row.dormant);
+  const behind = (gate: string) => dormant(gate) || (tent.place.get(gate) ?? Number.POSITIVE_INFINITY) < (tent.place.get(call.id) ?? 0);
   const amiss = conditionsAmiss(tent, node).filter((is) => !is.endsWith("=open") || behind(is.slice(0, -"=open".length)));
   const wind = windHere(tent, node) !== "calm";
   const stops =
