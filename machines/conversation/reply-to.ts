@@ -5,8 +5,8 @@ import type { BindingIntent, Command, Did, Reading } from "../install/commands.t
 import type { Answer, Value } from "../install/gates.ts";
 import type { GateId, WallTime } from "../install/ids.ts";
 import { stepsIn } from "../install/job.ts";
-import { indexOf, type Question } from "../install/missing.ts";
 import type { MissingGate, Refusal, UnmetStatus } from "../install/refusals.ts";
+import { indexOf, type Question } from "../install/script-index.ts";
 import type { JobState } from "../install/state.ts";
 import { isPassed, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";

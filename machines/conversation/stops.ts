@@ -1,5 +1,5 @@
 import type { StepId } from "../install/ids.ts";
-import { indexOf } from "../install/missing.ts";
+import { indexOf } from "../install/script-index.ts";
 import type { Script, Step } from "../install/step.ts";
 import { keyOf, type Thing } from "../install/thing.ts";
 

@@ -1,5 +1,5 @@
 import { currentStep, type Job } from "../install/job.ts";
-import { indexOf } from "../install/missing.ts";
+import { indexOf } from "../install/script-index.ts";
 import { kitKey, type Thing } from "../install/thing.ts";
 import { thingsOf } from "../install/things-of.ts";
 import type { NamedThing } from "../speech/meanings.ts";

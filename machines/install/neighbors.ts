@@ -1,7 +1,12 @@
 import type { GateId } from "./ids.ts";
-import { wasAnswered } from "./missing.ts";
 import type { JobState } from "./state.ts";
 import type { Script, Step } from "./step.ts";
+
+/** Whether a gate was ever answered, open again or not. */
+const wasAnswered = (gate: GateId, { answers, reopened }: JobState): boolean => answers[gate] !== undefined || reopened[gate] !== undefined;
+
+/** Whether a call has nothing to do: nobody ever went under for its line. One that was gone back over may still stand. */
+export const isLeftOut = ({ onlyAfter }: Step, state: JobState): boolean => onlyAfter !== null && !wasAnswered(onlyAfter, state);
 
 /** A call that may be next to another, and the gate without whose answer it is left out there; `null` where it never is. */
 export type Neighbor = { readonly step: Step; readonly after: GateId | null };

@@ -1,7 +1,7 @@
 import { without } from "../lookup/without.ts";
 import type { Happening } from "./gates.ts";
 import type { EntryNo, GateId } from "./ids.ts";
-import { indexOf } from "./missing.ts";
+import { indexOf } from "./script-index.ts";
 import type { JobState, Reopened } from "./state.ts";
 import { type Script, SITE_STATES, type Step } from "./step.ts";
 

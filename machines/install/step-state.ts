@@ -1,10 +1,11 @@
 import type { GateId, StepId } from "./ids.ts";
-import { asked, entry, indexOf } from "./missing.ts";
+import { asked, entry } from "./missing.ts";
 import { ahead, behind, nearest } from "./neighbors.ts";
 import { did, refuse, refuseFor, refuseIfHeld, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
 import { paperRefusal } from "./paper.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
 import type { Refusal } from "./refusals.ts";
+import { indexOf } from "./script-index.ts";
 import { type Event, gateSpokenOf, install, type Judged, type Leaf } from "./setup.ts";
 import { stateKey } from "./state-key.ts";
 import type { Script, Step } from "./step.ts";

@@ -2,7 +2,7 @@ import { comparesWith, isComplete, meetsLimit } from "../install/checks/any-chec
 import type { Answer, Gate } from "../install/gates.ts";
 import type { EntryNo, GateId, Instant, StepId, WallTime } from "../install/ids.ts";
 import { looserIn } from "../install/looser.ts";
-import { indexOf } from "../install/missing.ts";
+import { indexOf } from "../install/script-index.ts";
 import type { Frozen } from "../install/step.ts";
 import { clockJump } from "./clock-jump.ts";
 import { answerValue, effectiveCommandBy } from "./effective-command.ts";

@@ -1,4 +1,4 @@
-import type { Question as Asked } from "../install/missing.ts";
+import type { Question as Asked } from "../install/script-index.ts";
 import type { Step } from "../install/step.ts";
 
 export type { Asked };

@@ -1,7 +1,7 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import { instantAt } from "../../machines/install/wall-time.ts";
 import type { Words } from "../../views/text/words.ts";
 import { readAmendment } from "./amendment.ts";

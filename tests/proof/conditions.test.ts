@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import type { Frozen, Work } from "../../machines/install/step.ts";
 import { badValue } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";

@@ -2,7 +2,7 @@
 import type { Intent, Reading } from "../../machines/install/commands.ts";
 import type { Gate } from "../../machines/install/gates.ts";
 import { attentionState } from "../../machines/install/job.ts";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import { badValue, oddValue, PAPER } from "../support/answers.ts";
 import { HOUR, MINUTE, PEOPLE, SECOND } from "./fixtures.ts";
 import { missingByHand } from "./missing.ts";

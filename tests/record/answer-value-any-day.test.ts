@@ -4,7 +4,7 @@ import { isCumulative } from "../../machines/install/checks/any-check.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { Check, Value } from "../../machines/install/gates.ts";
 import { missingNow, questionAt } from "../../machines/install/job.ts";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import { answerValue, effectiveCommandBy } from "../../machines/record/effective-command.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
 import { briefOf, frozenOf, SECOND } from "../proof/fixtures.ts";

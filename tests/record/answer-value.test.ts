@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Check, Value } from "../../machines/install/gates.ts";
 import { missingNow } from "../../machines/install/job.ts";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import { answerValue } from "../../machines/record/effective-command.ts";
 import type { CommandEntry } from "../../machines/record/entry.ts";
 import { briefOf, frozenOf, SECOND } from "../proof/fixtures.ts";

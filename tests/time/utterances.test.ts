@@ -50,17 +50,17 @@ const crewOf = (hands: number) =>
   [...people, ...["noor", "pia", "ravi", "sol", "tess"].map((id) => ({ id, role: "crew" as const }))].slice(0, people.length + hands - 5);
 
 /**
- * A truthful crew that has to talk too much stops being truthful. The goals are 165 calls and 330 utterances for the 80×100 and
- * 240 calls for the 100×200; what stands over is counts of people under the cloth, side poles that come down by pairs of
- * sides, and the technique of lacing said once. Common practice, no source.
+ * A truthful crew that has to talk too much stops being truthful. The goals are 165 calls and 330 utterances for the 80×100, and
+ * 240 calls for the 100×200. Utterances exceed theirs by readings and warnings that fall due, and by counts of people under the
+ * cloth. Common practice, no source.
  */
 describe("a raise and a strike, said by voice at the forecast's pace", () => {
   it.each([
-    ["80×100", eighty, 6, { calls: 170, utterances: 370 }],
-    ["100×200", hundred, 10, { calls: 246, utterances: 539 }],
-  ] as const)("of an %s take no more words than they do", (_tent, tent, hands, most) => {
-    const { calls, all } = playedThrough(new Crew(briefFor(tent, { crew: crewOf(hands) })));
-    expect(calls).toBeLessThanOrEqual(most.calls);
-    expect(all).toBeLessThanOrEqual(most.utterances);
+    { size: "80×100", tent: eighty, hands: 6, calls: 165, utterances: 358 },
+    { size: "100×200", tent: hundred, hands: 10, calls: 241, utterances: 526 },
+  ])("of the $size take at most $calls calls and $utterances utterances", ({ tent, hands, calls, utterances }) => {
+    const played = playedThrough(new Crew(briefFor(tent, { crew: crewOf(hands) })));
+    expect(played.calls).toBeLessThanOrEqual(calls);
+    expect(played.all).toBeLessThanOrEqual(utterances);
   });
 });

@@ -1,7 +1,7 @@
 import { amendmentEffect } from "../../machines/install/amend.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import { type Job, stepsIn } from "../../machines/install/job.ts";
-import { indexOf } from "../../machines/install/missing.ts";
+import { indexOf } from "../../machines/install/script-index.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { Effect } from "../pages/guide/state.ts";
 import { askText, sayText } from "../text/replies.ts";

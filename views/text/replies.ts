@@ -2,7 +2,7 @@ import type { Misunderstanding } from "../../machines/conversation/interpret.ts"
 import type { Reason, Reply } from "../../machines/conversation/reply-to.ts";
 import type { BindingIntent, Reading } from "../../machines/install/commands.ts";
 import type { Value } from "../../machines/install/gates.ts";
-import type { Question } from "../../machines/install/missing.ts";
+import type { Question } from "../../machines/install/script-index.ts";
 import type { Step } from "../../machines/install/step.ts";
 import { own } from "../../machines/lookup/own.ts";
 import type { CallText } from "./call-text.ts";

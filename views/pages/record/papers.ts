@@ -1,5 +1,5 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
-import { indexOf } from "../../../machines/install/missing.ts";
+import { indexOf } from "../../../machines/install/script-index.ts";
 import { effectiveCommandBy } from "../../../machines/record/effective-command.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import { frozenAfter, frozenIn } from "../../../machines/record/in-force.ts";
