@@ -3,7 +3,7 @@
  * against `INVARIANTS`.
  *
  * Two jobs count as the same state when they agree on: the chart's value, where going on and the strike begin, what is
- * on the site, who is under, how the call's own gate stands, which gates were opened again and which of its phase are answered
+ * on the site, in a strike whether all lines stood, some or none, who is under, how the call's own gate stands, which gates were opened again and which of its phase are answered
  * already, the conditions of this call's work and the next one's, and wind and thunder by number and age. Left out on purpose,
  * because no rule compares them: entry numbers, keys, devices, absolute time; and conditions of other work, which are judged
  * when that work comes next.
