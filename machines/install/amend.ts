@@ -1,4 +1,4 @@
-import { digest } from "../digest/digest.ts";
+import { digest, type Hash } from "../digest/digest.ts";
 import { kindOf } from "./checks/registry.ts";
 import { onSite } from "./crew.ts";
 import type { Aspect, Gate } from "./gates.ts";
@@ -46,12 +46,19 @@ export function reopenedGates(from: Frozen, to: Frozen): GateId[] {
     // What is over stays over.
     if (old && gate.past) return [];
     const touched = gate.reopenedBy.some((a) => changed.has(a));
-    return touched || !old || digest.of(question(old)) !== digest.of(question(gate)) ? [gate.id] : [];
+    return touched || !old || questionOf(old) !== questionOf(gate) ? [gate.id] : [];
   });
 }
 
-/** What is asked of an answer: where that is the same, an answer that was given stays good. */
-const question = (gate: Gate) => ({ ...gate, check: kindOf(gate.check).question(gate.check) });
+const questions = new WeakMap<Gate, Hash>();
+/** The digest of what is asked of an answer: where that is the same, an answer that was given stays good. Made once a gate. */
+function questionOf(gate: Gate): Hash {
+  const known = questions.get(gate);
+  if (known) return known;
+  const made = digest.of({ ...gate, check: kindOf(gate.check).question(gate.check) });
+  questions.set(gate, made);
+  return made;
+}
 
 /** What an amendment would do to a job as it stands: answers that no longer count, calls put behind it, and where it goes on. */
 export type Effect = { readonly reopened: ReadonlySet<GateId>; readonly added: readonly StepId[]; readonly goesOnAt: Step };
