@@ -34,8 +34,20 @@ const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
 };
 
 /** What an amendment changes. */
-export const changedAspects = (from: Frozen, to: Frozen): Aspect[] =>
-  (Object.keys(PARTS) as Aspect[]).filter((a) => digest.of(PARTS[a](from)) !== digest.of(PARTS[a](to)));
+export const changedAspects = (from: Frozen, to: Frozen): Aspect[] => {
+  const [was, is] = [aspectsOf(from), aspectsOf(to)];
+  return (Object.keys(PARTS) as Aspect[]).filter((a) => was[a] !== is[a]);
+};
+
+const aspects = new WeakMap<Frozen, Readonly<Record<Aspect, Hash>>>();
+/** The digests of the parts of a job. Made once a frozen job. */
+function aspectsOf(frozen: Frozen): Readonly<Record<Aspect, Hash>> {
+  const known = aspects.get(frozen);
+  if (known) return known;
+  const made = Object.fromEntries(Object.entries(PARTS).map(([a, part]) => [a, digest.of(part(frozen))])) as Record<Aspect, Hash>;
+  aspects.set(frozen, made);
+  return made;
+}
 
 /** Gates of the new script whose answers no longer count: newly asked, asked otherwise, or about something that changed. */
 export function reopenedGates(from: Frozen, to: Frozen): GateId[] {
