@@ -153,7 +153,8 @@ export const install = setup({
       if (e.type !== "answer") return {};
       const gate = indexOf(script).gates.get(e.gate)!;
       const value = mergeAnswers(gate.check, context.answers[e.gate]?.value, e.value);
-      const answer = withMoved(gate, { gate: e.gate, value, by: e.by, device: e.device, at: e.at, entry: e.entry }, context);
+      const doubt = context.doubtMs === undefined ? {} : { doubtMs: context.doubtMs };
+      const answer = withMoved(gate, { gate: e.gate, value, by: e.by, device: e.device, at: e.at, entry: e.entry, ...doubt }, context);
       const answered = {
         ...context,
         answers: { ...context.answers, [e.gate]: answer },

@@ -1,7 +1,7 @@
 import { inForce, isComplete, meetsLimit } from "./checks/any-check.ts";
 import { kindOf } from "./checks/registry.ts";
 import type { WindCheck } from "./checks/wind.ts";
-import type { Gate } from "./gates.ts";
+import type { Answer, Gate } from "./gates.ts";
 import type { Instant } from "./ids.ts";
 import type { Status } from "./refusals.ts";
 import type { JobState } from "./state.ts";
@@ -59,13 +59,20 @@ function agedStatus(gate: Gate, state: JobState, at: Instant): Status {
   return dates === "yes" ? "good" : dates;
 }
 
-/** Whether the time after which a gate is asked again has passed since it was answered. */
-export function isRecheckDue({ id, recheck }: Gate, { answers }: JobState, at: Instant): boolean {
+/**
+ * Whether the time after which a gate is asked again has passed since it was answered: by the job's time, and once more by what
+ * of it is beyond doubt, so that no clock that is set ahead makes an answer a late one.
+ */
+export function isRecheckDue({ id, recheck }: Gate, { answers, doubtMs = 0 }: JobState, at: Instant): boolean {
   if (!recheck) return false;
   const [answer, after] = [answers[id], answers[recheck.after]];
   if (!answer || !after) return false;
-  const dueAt = after.at + recheck.afterS * 1000;
-  return answer.at < dueAt && at >= dueAt;
+  const due = (answeredAt: Instant, afterAt: Instant, now: Instant) => {
+    const dueAt = afterAt + recheck.afterS * 1000;
+    return answeredAt < dueAt && now >= dueAt;
+  };
+  const certain = (a: Answer) => a.at - (a.doubtMs ?? 0);
+  return due(answer.at, after.at, at) || due(certain(answer), certain(after), at - doubtMs);
 }
 
 /** Since when the crew has kept at it, at a moment: a silence that is long enough by then ends the session. */

@@ -2,10 +2,11 @@ import type { Instant, WallTime } from "./ids.ts";
 import type { Moment } from "./moment.ts";
 import type { JobState } from "./state.ts";
 
-/** What a moment changes of a job's state: how wall time is told from its own, and thunder, which what is in doubt does not make older. */
-export const clocksIn = ({ thunderAt }: JobState, { at, wall, doubtMs }: Moment): Pick<JobState, "wallAheadMs" | "thunderAt"> => ({
+/** What a moment changes of a job's state: how wall time is told from its own, thunder, which what is in doubt does not make older, and all doubts together. */
+export const clocksIn = (state: JobState, { at, wall, doubtMs }: Moment): Pick<JobState, "wallAheadMs" | "thunderAt" | "doubtMs"> => ({
   wallAheadMs: wall - at,
-  thunderAt: thunderAt === null ? null : thunderAt + doubtMs,
+  thunderAt: state.thunderAt === null ? null : state.thunderAt + doubtMs,
+  ...(doubtMs > 0 ? { doubtMs: (state.doubtMs ?? 0) + doubtMs } : {}),
 });
 
 /** An instant of a job, as the wall clock of its state tells it. */

@@ -220,6 +220,20 @@ describe("the standing tent", () => {
     expect(crew.missing).toBeNull();
   });
 
+  it("is tensioned again after a real hour, though a clock that was set ahead made it look like one", () => {
+    const crew = new Crew().goTo("tension.again");
+    // The server's clock is set an hour ahead: whether that hour passed, nobody knows.
+    crew.pass(HOUR, { doubtMs: HOUR });
+    crew.answer("good");
+    crew.goTo("watch");
+    crew.answer("good", "competent");
+    expect(crew.missing).toBeNull();
+    crew.at += HOUR;
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "tension.again", status: "recheckDue" }] });
+    crew.answer("good");
+    expect(crew.missing).toBeNull();
+  });
+
   it("is not, if the first hour was up by then", () => {
     const crew = new Crew().goTo("tension.again");
     crew.at += HOUR;

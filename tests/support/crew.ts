@@ -45,6 +45,12 @@ export class Crew {
     this.job = job;
     return outcome;
   }
+  /** Time passes until somebody notes something; some of it may not have. */
+  pass(ms: number, { doubtMs }: { doubtMs: number }) {
+    this.at += ms;
+    const note = commandOf({ type: "note", text: "tea" }, this.at, this.entry++, this.revision);
+    [this.job] = decide(this.job, { ...note, doubtMs });
+  }
   gust(mph: number, role: Role = "lead") {
     const reading = { kind: "wind", mph: Math.min(5, mph), gustMph: mph, takenAt: this.at, fromDeg: null, place: "the field" } as const;
     return this.say({ type: "reading", reading }, role);
