@@ -14,7 +14,7 @@
  *   are reached, but nothing is tried on them.
  * - On a way out only the straight path is walked for every call it was left from. All else is tried there, and its strange
  *   variants are explored, once for each phase it was left from: no rule of a way out but "going on" reads where it was left.
- * - A strange state is tried in full at one call of each kind: one edge, pole line or seam half among its like. At the others it
+ * - A strange state is tried in full, for dead ends too, at one call of each kind: one edge, pole line or seam half among its like. At the others it
  *   is walked straight on from. States in order are tried in full at every call.
  * - Whatever goes wrong, and the passing of time, is tried on every state that is in order. Amendments are tried at the first
  *   call of a phase and with people under, and judged, not followed: amendments.test.ts walks on from one at every call.
@@ -103,9 +103,11 @@ function search(tent: Tent, machine: Machine, nodes: Node[], at: number, known: 
   for (let i = at; i < nodes.length && !(first && found.size > 0); i++) {
     known.push(nodes.length);
     const node = nodes[i]!;
-    const trouble = deadEnd(tent, node, attempt);
+    // Where a state like it was tried in full, it is only walked straight on from.
+    const likeAnother = triedAlready(tent, node, tried);
+    const trouble = likeAnother ? null : deadEnd(tent, node, attempt);
     if (trouble) report(NO_DEAD_END, node, "truthful answers", trouble);
-    for (const t of triedAlready(tent, node, tried) ? straightOn(tent, node) : tries(tent, node)) {
+    for (const t of likeAnother ? straightOn(tent, node) : tries(tent, node)) {
       const next = attempt(node, t);
       if (!next) continue;
       if (next.job.snapshot.context.proposed) settle(next, node, attempt);
