@@ -82,7 +82,7 @@ export type ReplyContext = {
   readonly answers: JobState["answers"];
   readonly state: JobState;
   readonly earlier: EntryLookup;
-  /** The call that it led to, as it is said then: with the side the wind is on for the last thing said, without it when told later. */
+  /** Puts the windward side into the call that it led to. Only for the last entry: told later, the wind may have turned. */
   readonly saidThen?: (step: Step) => Step;
 };
 
@@ -164,6 +164,7 @@ const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Que
 /** Where the job stood after an entry. */
 const stepIn = ({ step }: CommandEntry, { script }: ReplyContext): Step | null => stepsIn(script).byId.get(step) ?? null;
 
+/** The call after an entry, as it is said. */
 function callSaid(entry: CommandEntry, then: ReplyContext): Step | null {
   const step = stepIn(entry, then);
   return step && (then.saidThen?.(step) ?? step);

@@ -8,7 +8,7 @@ import { AGREED, WARNING } from "./weather.ts";
 type During = Pick<Condition, "over" | "notIn">;
 const ALL: During = { over: WORKS };
 const ALOFT: During = { over: ["lift", "under", "ease", "lower"] };
-/** Whoever goes under drives the line's stakes too: nothing is stood that could not be tied then. In a strike nothing is driven. */
+/** Whoever goes under also drives that line's stakes: no pole is stood that could not be tied. In a strike nothing is driven. */
 const STAKES: During = { over: ["driving", "under"], notIn: "struck" };
 type WindLimit = Limits["raiseGustMph"] & { readonly agreed?: GateId };
 
@@ -52,7 +52,7 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     asked("talk.briefed", ALL),
     asked("talk.headcount", ALL),
     asked("locate.ticket", STAKES),
-    // Inside, marks and dots were looked at on bare ground; cloth keeps them from rain and feet, and nobody sees under it.
+    // Not for going under: marks and dots inside were checked on bare ground, and nobody can see them under the cloth.
     told("paint", { over: ["driving"] }, { validForS: dayS.is, reopenedBy: ["ticket", "rain"] }),
     told("earsAndEyes", STAKES, session),
     told("hats", ALOFT, session),
@@ -62,7 +62,7 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     asked(AGREED.evacuate, { over: ["use"] }),
     // Last, so that it is as fresh as it can be.
     wind("wind.cloth", ["openCloth"], raiseGustMph, windOtherwiseS.is),
-    // With its straps eased a tent waits for whoever goes under: in no more wind than they may.
+    // Straps are eased only in wind in which a crew may then go under.
     wind("wind.lift", ["lift", "under", "ease"], raiseGustMph, windLiftingS.is),
     wind("wind.lower", ["lower"], stopGustMph, windLiftingS.is),
     wind("wind.use", ["use"], inside, windOtherwiseS.is),

@@ -60,7 +60,7 @@ export type Answer = {
   readonly entry: EntryNo;
   /** Who looked at it besides: what a paper wants before it counts. Absent where nobody did. */
   readonly seen?: Seen;
-  /** How much of the job's time up to then may not have passed; absent where there is no doubt. */
+  /** `JobState.doubtMs` when it was given; absent when none. */
   readonly doubtMs?: number;
   /** A corner mark has to move, and the lengths have not come out square since. */
   readonly moved?: true;

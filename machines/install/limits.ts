@@ -33,7 +33,7 @@ export const DEFAULTS = {
   sessionS: practice(7200),
   /** How long a walk round the standing tent is good for, s: every day, and after every blow. */
   walkS: practice(24 * 3600),
-  /** After the last round on the straps, until what gave has given, s. */
+  /** How long after the last round the straps are gone over again, s: webbing gives most in its first hour. */
   recheckS: practice(3600),
   /** How long a "correct" counts after what it confirms was read back, s: long enough to hear it out and answer. */
   readBackS: practice(20),

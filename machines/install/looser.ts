@@ -62,7 +62,7 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
   ];
 }
 
-/** What the tent is opened with is asked for less: fewer exits for fewer people, papers that are not wanted any more, loads that are not looked at. */
+/** What is checked less before the tent opens: fewer exits for fewer people, papers no longer required, walls and loads no longer looked at. */
 function opensWithLess(was: Brief["use"], is: Brief["use"]): string[] {
   const people = ({ occupants }: Brief["use"]) => occupants ?? Number.POSITIVE_INFINITY;
   const dropped = (["permit", "fabricCertificate"] as const).filter((paper) => was[paper] !== "notRequired" && is[paper] === "notRequired");
@@ -131,13 +131,17 @@ function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
 /** Without a figure only an engineer's paper opens the pull: no figure is stricter than any. */
 const pullOf = ({ sheet }: Brief): number => sheet.pullTestLbf ?? Number.POSITIVE_INFINITY;
 
-/** A line that is not listed any more. Nobody signs for one that was never there: it is a change in sight, and wires are asked for again. */
+/** A line is off the list. Nobody signs for one that was never there: it is shown as looser, and those that are left are asked again. */
 const isGone = (from: Frozen, to: Frozen): boolean => to.brief.site.overheadKv.length < from.brief.site.overheadKv.length;
 
-/** Whether some line may be nearer than before; the farthest first. One that is its owner's to say is as far as can be. */
+/**
+ * Whether some line may be nearer than before, those off the list aside: the ones that are left, nearest first, against as many
+ * of those before. One that is its owner's to say is as far as can be.
+ */
 function comesNearer(from: Frozen, to: Frozen): boolean {
   const [before, after] = [from, to].map(({ brief: { site } }) => site.overheadKv);
-  if (JSON.stringify(before) === JSON.stringify(after) || isGone(from, to)) return false;
-  const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => b - a));
-  return was!.some((ft, i) => (is![i] ?? 0) < ft);
+  if (JSON.stringify(before) === JSON.stringify(after) || after!.length === 0) return false;
+  const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => a - b));
+  const more = Math.max(0, is!.length - was!.length);
+  return is!.slice(more).some((ft, i) => ft < was![i]!);
 }

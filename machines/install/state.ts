@@ -33,7 +33,7 @@ export type JobState = {
   readonly lastAt: Instant;
   /** How far the wall clock is ahead of the job's own time: dates of papers are the calendar's, and are held against that. */
   readonly wallAheadMs: number;
-  /** How much of the job's time may not have passed, all doubts together; absent where there is none. */
+  /** Total time so far that may never have passed, because a clock was set; absent when none. */
   readonly doubtMs?: number;
   readonly heldBy: PersonId | null;
   /** Somebody is hurt, and it is not settled yet. */

@@ -60,8 +60,8 @@ function agedStatus(gate: Gate, state: JobState, at: Instant): Status {
 }
 
 /**
- * Whether the time after which a gate is asked again has passed since it was answered: by the job's time, and once more by what
- * of it is beyond doubt, so that no clock that is set ahead makes an answer a late one.
+ * Whether a gate was answered too early and its waiting time is up by now. Judged by the job's time, and again without the time
+ * in doubt: a clock that was set ahead does not make an early answer a late one.
  */
 export function isRecheckDue({ id, recheck }: Gate, { answers, doubtMs = 0 }: JobState, at: Instant): boolean {
   if (!recheck) return false;

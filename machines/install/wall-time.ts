@@ -2,7 +2,7 @@ import type { Instant, WallTime } from "./ids.ts";
 import type { Moment } from "./moment.ts";
 import type { JobState } from "./state.ts";
 
-/** What a moment changes of a job's state: how wall time is told from its own, thunder, which what is in doubt does not make older, and all doubts together. */
+/** What a moment changes of a job's state: how wall time is told from its own, thunder, which doubtful time does not make older, and the total in doubt. */
 export const clocksIn = (state: JobState, { at, wall, doubtMs }: Moment): Pick<JobState, "wallAheadMs" | "thunderAt" | "doubtMs"> => ({
   wallAheadMs: wall - at,
   thunderAt: state.thunderAt === null ? null : state.thunderAt + doubtMs,

@@ -3,6 +3,7 @@ import { amendmentEffect } from "../../machines/install/amend.ts";
 import type { Brief } from "../../machines/install/brief.ts";
 import { currentStep } from "../../machines/install/job.ts";
 import { briefOf, frozenOf, MIDDLE, middleBrief, people, SMALL } from "../proof/fixtures.ts";
+import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
 
 const again = (gate: string) => ({ refused: [{ why: "gate", gate, status: "open", asked: "again", because: "amendment" }] });
@@ -86,6 +87,24 @@ describe("an amendment", () => {
       crew.oneMore();
     }
     expect(done).toEqual(expect.arrayContaining(line));
+  });
+
+  it("with side poles up sends nobody in to drive a test stake, and judges the one that was pulled by the new figure", () => {
+    const crew = new Crew().goTo("poles.pinned");
+    const sheet = (pullTestLbf: number) => frozenOf(briefOf(SMALL, { sheet: { document: "RC-2020 rev B", pullTestLbf } }));
+    crew.amend(sheet(800));
+    expect(crew.job.snapshot.context.answers["pull.inside"]).toBeDefined();
+    crew.amend(sheet(1200));
+    const asked: string[] = [];
+    while (crew.missing !== "poles.pinned" && asked.length < 40) {
+      asked.push(crew.missing!);
+      if (crew.missing === "pull.inside") break;
+      crew.oneMore();
+    }
+    expect(asked.at(-1)).toBe("pull.inside");
+    crew.say({ type: "answer", gate: "pull.inside", value: PAPER }, "lead");
+    crew.say({ type: "answer", gate: "pull.inside", value: PAPER }, "deputy");
+    expect(crew.missing).not.toBe("pull.inside");
   });
 
   it("that takes away the gate that is asked is agreed to like any other", () => {

@@ -7,6 +7,7 @@ import type { Frozen } from "../../machines/install/step.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { refusalText } from "../../views/text/en/refusals.ts";
 import { briefOf, DAY, frozenOf, SMALL, START } from "../proof/fixtures.ts";
+import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
 
 /** A sheet that gives every figure, stricter than what is usual. */
@@ -126,8 +127,23 @@ describe("a wire", () => {
   });
   it("is opened at its call by its owner's paper", () => {
     const crew = new Crew(high.brief).goTo("overhead.1");
-    expect(crew.gate("overhead.1").paper).toBe("lineOwner");
+    const shown = { type: "answer", gate: "overhead.1", value: PAPER } as const;
+    crew.say(shown, "lead");
+    expect(crew.call).toBe("overhead.1");
+    crew.say(shown, "deputy");
+    crew.ready();
+    expect(crew.next()).toEqual({ did: "moved" });
   });
+});
+
+describe("a line off the list", () => {
+  const wires = (...overheadKv: (number | null)[]) => frozenOf(given({ site: { overheadKv } }));
+  it("hides no line that comes nearer: of two, the other may not have less clearance than either", () => {
+    const outcome = new Crew(wires(115, 345).brief).say({ type: "amend", because: "one is gone", to: wires(7.2) });
+    expect(outcome).toMatchObject({ refused: [{ why: "looserLimit", paper: "lineOwner" }] });
+  });
+  it("leaves those that stay as they were", () =>
+    expect(new Crew(wires(7.2, 345).brief).say({ type: "amend", because: "one is gone", to: wires(7.2) })).toEqual({ did: "proposed" }));
 });
 
 describe("what a tent is opened with", () => {

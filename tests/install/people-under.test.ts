@@ -58,8 +58,12 @@ describe("with people under", () => {
   });
 
   it("fewer than two go under for no pole", () => {
-    const crew = new Crew().goTo("under.center.C1").ready();
-    expect(crew.gate("under.center.C1").check).toMatchObject({ from: 2 });
+    const crew = new Crew().goTo("under.center.C1");
+    while (crew.missing !== "under.center.C1") crew.oneMore();
+    crew.say({ type: "answer", gate: "under.center.C1", value: { kind: "count", n: 1 } });
+    expect(crew.next()).toMatchObject({ refused: [{ gate: "under.center.C1", status: "outOfLimit" }] });
+    crew.say({ type: "answer", gate: "under.center.C1", value: { kind: "count", n: 2 } });
+    expect(crew.call).toBe("lift.center.C1");
   });
 
   it("no second line is gone under while it blows", () => {

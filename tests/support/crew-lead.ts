@@ -31,12 +31,13 @@ export type Say = (
   };
 }>;
 
-/** Drives a job from where it stands until `stop` says so. Says next at whatever is missing first, to be refused. */
+/** Drives a job from where it stands until `stop` says so; throws where it closes before. Says next at whatever is missing first, to be refused. */
 export async function drive<S extends Stand>(read: () => Promise<S>, say: Say, stop: (state: S) => boolean) {
   const refused = new Set<string>();
   for (let n = 0; n < 4000; n++) {
     const state = await read();
-    if (state.closed || stop(state)) return { state, refused };
+    if (stop(state)) return { state, refused };
+    if (state.closed) throw new Error(`closed, and never came to where ${stop} is so`);
     const lead = state.people.find((p) => p.role === "lead")!.id;
     const around = { seen: state.revision, as: lead };
     const gate = state.gate;

@@ -112,8 +112,8 @@ export async function recordGolden(): Promise<string> {
   await story("raise.B", HURT);
   await story("lift.center.C1", SQUALL);
   clock.pass(31 * 60);
-  await story("out.center.C1", [["p1", { type: "next" }]]);
   await story("tied.center.C1", [["p1", { type: "next" }]]);
+  await story("out.center.C1", [["p1", { type: "next" }]]);
   await drive(read, say, (s) => s.step === "tension.corners");
   const joined = { ...ringed, crew: [...ringed.crew, { name: "Vera", role: "crew" }] };
   const hand = await by("p1", "golden-hand", { type: "amend", because: "Vera came", brief: joined });
@@ -123,7 +123,7 @@ export async function recordGolden(): Promise<string> {
   const others = { ...joined, crew: STRIKERS };
   const strikers = await by("p1", "golden-crew", { type: "amend", because: "Tobias's crew strikes it", brief: others });
   await by("p3", "golden-crew-agreed", { type: "agree", target: strikers.body.entry });
-  await drive(read, say, () => false);
+  await drive(read, say, (s) => s.closed);
   const lines = (await journal.read(job)).map(({ no, hash, bytes }) =>
     JSON.stringify({ no, hash, bytes: new TextDecoder().decode(bytes) }),
   );

@@ -5,7 +5,7 @@ import type { StepDraft } from "../step.ts";
 import { pieceKey } from "../thing.ts";
 import { kitLines } from "./needs.ts";
 
-/** It finishes what lies there: in too much wind cloth is strapped down, and nothing else is done with it. Lightning alone stops it. */
+/** It secures cloth that already lies there, so wind does not keep anybody from it; lightning does. */
 const FASTENED = "cloth.strapped";
 
 /** Cloth on the ground, in order, looked over as it opens, strapped as it lies, joined, and never left loose. */

@@ -86,6 +86,6 @@ const OPPOSITE: readonly (readonly [EdgeName, EdgeName])[] = [
 
 const cloth = (plan: TentPlan): StepDraft[] => [
   { id: STRIKE_FROM.cloth, wordsKey: plan.seams.length > 0 ? "strike.unlace" : "strike.lower", work: "openCloth" },
-  // It finishes what lies loose, whatever blows; lightning alone stops it.
+  // It secures loose cloth, so wind does not keep anybody from it; lightning does.
   { id: "strike.fold", work: "outside" },
 ];
