@@ -1,8 +1,8 @@
 import { ESCAPES, type Frozen, type Step } from "../../machines/install/step.ts";
 import { walkAmended } from "./amended.ts";
+import { disagreements } from "./disagreements.ts";
 import { type Explored, noticedStuck } from "./explore.ts";
 import { guardsOf } from "./guards.ts";
-import { disagreements } from "./tent.ts";
 
 export type Mutant = { readonly name: string; readonly caughtBy: string | null };
 

@@ -2,12 +2,12 @@ import { describe, expect, it } from "vitest";
 import { openJob } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { walkAmended } from "./amended.ts";
+import { disagreements } from "./disagreements.ts";
 import { type Explored, explore } from "./explore.ts";
 import { START } from "./fixtures.ts";
 import { guardsOf } from "./guards.ts";
 import { ALL } from "./invariants.ts";
 import { gateMutants, guardMutant } from "./mutants.ts";
-import { disagreements } from "./tent.ts";
 
 /**
  * The proof of one tent, and that it notices what is broken: explored once, each invariant a test; each way to break the
