@@ -81,7 +81,7 @@ it("an office script takes a 100 by 200 from the ticket to the last stake: refus
   await say({ as: "Jory", key: "make-safe", seen: 0, type: "makeSafe", because: "a pole kicked" });
   expect((await on((s) => !s.makingSafe)).step).toMatch(/^under\.center/);
 
-  const state = await on(() => false);
+  const state = await on((s) => s.closed);
   expect(state.closed).toBe(true);
   expect([...refused].filter((p) => p !== "up").sort()).toEqual([...PHASES].sort());
   const record = (await (await app.request(`/jobs/${job}/record.json`)).json()) as { entries: unknown[]; problem: string | null };

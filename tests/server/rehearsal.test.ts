@@ -64,7 +64,7 @@ describe("a job rehearsed", () => {
     const { state } = await drive(
       () => site.state(id),
       say as never,
-      () => false,
+      (s) => s.closed,
     );
     expect(state.closed).toBe(true);
   });
