@@ -3,6 +3,8 @@ export const regions = {
   hurt: "hurt",
   strip: "strip",
   thread: "thread",
+  call: "call",
+  answers: "answers",
   dock: "dock",
   notice: "notice",
   heard: "heard",

@@ -3,8 +3,8 @@ import { finding, isCumulative } from "../install/checks/any-check.ts";
 import type { Finding } from "../install/checks/registry.ts";
 import type { BindingIntent, Command, Did, Reading } from "../install/commands.ts";
 import type { Answer, Value } from "../install/gates.ts";
-import type { GateId, WallTime } from "../install/ids.ts";
-import { stepsIn } from "../install/job.ts";
+import type { GateId, Instant, WallTime } from "../install/ids.ts";
+import { currentStep, type Job, missingNow, stepsIn } from "../install/job.ts";
 import type { MissingGate, Refusal, UnmetStatus } from "../install/refusals.ts";
 import { indexOf, type Question } from "../install/script-index.ts";
 import type { JobState } from "../install/state.ts";
@@ -174,12 +174,21 @@ function callSaid(entry: CommandEntry, then: ReplyContext): Step | null {
 const isInHand = (step: Step | null): boolean =>
   step !== null && step.resumeFrom !== null && (step.work === "lift" || step.work === "lower");
 
-function reasonFor(refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason {
+const reasonFor = (refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason => reasonAt(refusal, stepIn(entry, then), then);
+
+function reasonAt(refusal: Refusal, step: Step | null, then: Pick<ReplyContext, "script" | "answers">): Reason {
   const { answers } = then;
   const question = "gate" in refusal && refusal.gate !== undefined ? questionOf(refusal.gate, then) : null;
   const value = question ? (own(answers, question.gate.id)?.value ?? null) : null;
   const found = question && value ? finding(question.gate.check, value, { answers }) : null;
-  return { refusal, question, value, finding: found, inHand: isInHand(stepIn(entry, then)) };
+  return { refusal, question, value, finding: found, inHand: isInHand(step) };
+}
+
+/** What keeps "next" from leading on, at a moment, with all that its sentence speaks about; `null` where it leads on. */
+export function reasonNow(job: Job, at: Instant): Reason | null {
+  const missing = missingNow(job, at);
+  const { answers } = job.snapshot.context;
+  return missing && reasonAt(missing, currentStep(job), { script: job.frozen.script, answers });
 }
 
 /** What an answer comes to at its gate, with all that had been answered when it was given. */

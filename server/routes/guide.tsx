@@ -1,9 +1,7 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
-import { thingsOf } from "../../machines/install/things-of.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
-import { MorePage } from "../../views/pages/more/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import { HurtLive } from "../../views/parts/page.tsx";
@@ -15,6 +13,7 @@ import { briefToForm } from "../input/brief-to-form.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { backTo } from "./back-to.ts";
+import { besideGuide } from "./beside-guide.tsx";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
@@ -33,6 +32,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     me: holderOf(c, live),
     newKey: newId,
     words: c.get("words"),
+    pick: c.req.query("pick") ?? null,
   });
 
   app.get("/jobs/:file{[\\w-]+\\.json}", async (c) =>
@@ -42,10 +42,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const live = await liveJobs.load(c.req.param("id"));
     return c.html(page(<GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
   });
-  app.get("/jobs/:id{[\\w-]+}/more", async (c) => {
-    const live = await liveJobs.load(c.req.param("id"));
-    return c.html(page(<MorePage {...screen(c, live, null)} wakeWord={liveJobs.wakeWord} things={thingsOf(live.job.frozen)} />));
-  });
+  besideGuide(app, liveJobs, (c, live) => screen(c, live, null));
   const amending = async (c: Context) => ({
     action: `/jobs/${c.req.param("id")}/amend`,
     newKey: newId,

@@ -208,12 +208,12 @@ describe("somebody hurt", () => {
     await say({ type: "hold" }, "Pia");
     const browser = plainBrowser(crew.app);
     await browser.open(`/jobs/${crew.job}?as=p1`);
-    expect(browser.forms("dock")[0]!.open).toEqual([]);
+    expect(browser.forms("answers")[0]!.open).toEqual([]);
     await speak("somebody's hurt by the truck", "Odd");
     await say({ type: "hold" }, "Pia");
     await browser.open(`/jobs/${crew.job}`);
     expect(browser.text("hurt")).toContain("Odd told it");
-    await browser.send(browser.forms("dock")[0]!, { became: "bandaged, back at work" });
+    await browser.send(browser.forms("answers")[0]!, { became: "bandaged, back at work" });
     expect((await crew.read()).held).toBeNull();
     expect(await last()).toMatchObject({ command: { type: "carryOn", became: "bandaged, back at work" } });
   });

@@ -76,7 +76,7 @@ describe("the lead is handed over", () => {
   it("without scripts, by a button for each who may take it", async () => {
     const browser = plainBrowser(job.app);
     await browser.open(`/jobs/${job.job}?as=p1`);
-    await browser.open(`/jobs/${job.job}/more`);
+    await browser.open(`/jobs/${job.job}/people`);
     const forms = browser.forms("hand-over");
     expect(forms.map(({ fields }) => fields.to)).toEqual(["p2", "p3"]);
     await browser.send(forms[1]!);

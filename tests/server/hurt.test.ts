@@ -100,12 +100,12 @@ describe("somebody is hurt", () => {
     expect(ids).toEqual((await job.read()).people.map(({ id }) => id));
   });
 
-  it("without scripts: pressed first thing under More, carried on only with what became of it, hold beside it", async () => {
+  it("without scripts: pressed under More, carried on only with what became of it, hold beside it", async () => {
     const browser = plainBrowser(job.app);
     const held = async (): Promise<GuideState> => job.read();
     await browser.open(`/jobs/${job.job}?as=p1`);
     await browser.open(`/jobs/${job.job}/more`);
-    const [first] = browser.forms("more");
+    const [first] = browser.forms("hurt-one");
     expect(first!.fields).toMatchObject({ type: "hurt", words: "pressed" });
     await browser.send(first!);
     expect((await held()).hurt).not.toBeNull();
@@ -123,12 +123,12 @@ describe("somebody is hurt", () => {
 });
 
 describe("an alarm by press", () => {
-  it("under More: thunder, a warning, rain, everybody out; and a wind with its gust and where it blows from", async () => {
+  it("beside the wind: thunder, a warning, rain, everybody out; and a wind with its gust and where it blows from", async () => {
     const job = await openedJob();
     const browser = plainBrowser(job.app);
     const pressed = async (fits: (fields: Readonly<Record<string, string>>) => boolean) => {
-      await browser.open(`/jobs/${job.job}/more?as=p1`);
-      await browser.send(browser.forms("alarms").find(({ fields }) => fits(fields))!);
+      await browser.open(`/jobs/${job.job}/weather?as=p1`);
+      await browser.send(browser.forms("tiles").find(({ fields }) => fits(fields))!);
       return (await job.liveJobs.load(job.job)).entries.at(-1)!.entry;
     };
     await browser.open(`/jobs/${job.job}?as=p1`);
@@ -142,6 +142,6 @@ describe("an alarm by press", () => {
     const wind = { as: "p1", seen: "1", key: "wind-00001", type: "reading", reading: "wind", mph: "8", gustMph: "12", fromDeg: "225" };
     await job.app.request(`/jobs/${job.job}/say`, { method: "POST", headers, body: new URLSearchParams(wind) });
     expect((await job.liveJobs.load(job.job)).job.snapshot.context.wind).toMatchObject({ mph: 8, gustMph: 12, fromDeg: 225 });
-    expect(await (await job.app.request(`/jobs/${job.job}/more`)).text()).toContain('<option value="225">SW</option>');
+    expect(await (await job.app.request(`/jobs/${job.job}/wind`)).text()).toContain('<option value="225">SW</option>');
   });
 });

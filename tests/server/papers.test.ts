@@ -17,8 +17,8 @@ async function show(as: string, more: object = {}) {
   const told = await job.app.request(`/jobs/${job.job}/say`, { method: "POST", headers, body: JSON.stringify(body) });
   return { status: told.status, body: (await told.json()) as { reply: string; problem?: string; fields?: Record<string, string> } };
 }
-const page = async (as: string) => {
-  const r = await job.app.request(`/jobs/${job.job}?as=${as}`, { headers: { cookie: `device=${phoneOf(as)}` } });
+const page = async (as: string, path = "") => {
+  const r = await job.app.request(`/jobs/${job.job}${path}?as=${as}`, { headers: { cookie: `device=${phoneOf(as)}` } });
   return r.text();
 };
 
@@ -64,8 +64,8 @@ describe("a paper that comes in", () => {
 });
 
 describe("the guide page", () => {
-  it("asks for whose paper, its number and its date", async () => {
-    const html = await page("p1");
+  it("leads to where it is asked for whose paper, its number and its date", async () => {
+    const html = await page("p1", "/answers");
     for (const field of ['name="by"', 'name="document"', 'type="date" name="dated"']) expect(html).toContain(field);
     expect(html).not.toContain("I have seen this paper");
   });

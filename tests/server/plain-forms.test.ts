@@ -17,7 +17,8 @@ it("the demo job goes up and comes down by nothing but the forms on its pages; i
     await hold(browser, state, lead);
     if (gate && gate.status !== "good") {
       if (!refused.has(phase)) {
-        await next();
+        await browser.open(`/jobs/${state.job}/words`);
+        await browser.send(browser.forms("in-words")[0]!, { heard: "next" });
         expect((await job.read()).step).toBe(step);
         if (browser.text("refused") !== "") refused.add(phase);
       }
@@ -45,7 +46,7 @@ async function answer(browser: PlainBrowser, state: GuideState): Promise<void> {
   if ("wind" in good) return browser.send(browser.forms("wind")[0]!, { mph: "6", gustMph: "9" });
   await hold(browser, state, good.as);
   const value = good.value as Value;
-  const found = (fits: (form: Form) => boolean) => browser.forms("gate").find((f) => f.fields.kind === value.kind && fits(f));
+  const found = (fits: (form: Form) => boolean) => browser.forms("answers").find((f) => f.fields.kind === value.kind && fits(f));
   const formFor = (fits: (form: Form) => boolean) => found(fits)!;
   if (value.kind === "yesNo") return browser.send(formFor(({ fields }) => fields.value === (value.yes ? "yes" : "no")));
   if (value.kind === "counts") {
@@ -53,21 +54,19 @@ async function answer(browser: PlainBrowser, state: GuideState): Promise<void> {
     for (let [tick] = browser.forms("all-on"); tick; [tick] = browser.forms("all-on")) await browser.send(tick);
     return;
   }
+  const asked = () => found(({ fields }) => fields.gate === state.gate!.id);
+  const yes = () => found(({ fields }) => fields.gate === state.gate!.id && fields.value === "yes");
   const field = () => formFor(({ open }) => open.includes("value"));
   switch (value.kind) {
-    // One at a time, as the tape gives them. It goes on as soon as there are enough.
+    // One at a time, as the page asks for them. It goes on as soon as there are enough.
     case "lengths":
-      for (const [length, ft] of Object.entries(value.ft)) {
-        const form = found(({ fields }) => fields.gate === state.gate!.id);
-        if (form) await browser.send(form, { length, value: `${ft} ft` });
-      }
+      for (let form = asked(); form; form = asked()) await browser.send(form, { value: `${value.ft[form.fields.length!]} ft` });
       return;
     case "figures":
-      for (const [name, n] of Object.entries(value.n)) await browser.send(field(), { name, value: String(n) });
+      for (let form = asked(); form; form = asked()) await browser.send(form, { value: String(value.n[form.fields.name!]) });
       return;
     case "each":
-      for (const [name, yes] of Object.entries(value.yes))
-        await browser.send(formFor(({ fields }) => fields.name === name && fields.value === (yes ? "yes" : "no")));
+      for (let form = yes(); form; form = yes()) await browser.send(form);
       return;
     case "document":
       return browser.send(field(), { value: value.named });

@@ -63,10 +63,10 @@ describe("the page of crew and time", () => {
     expect(page).toContain("common practice, no source");
     expect(page).toContain("no finished job yet");
   });
-  it("leads back to the guide, to the data, and is led to from More", async () => {
+  it("leads back to the guide, to the data, and is led to from what More has on the tent", async () => {
     const page = await html();
     for (const to of [`/jobs/${job.job}`, `/jobs/${job.job}/time.json`]) expect(page).toContain(`href="${to}"`);
-    expect(await (await world.app.request(`/jobs/${job.job}/more?as=p1`)).text()).toContain(`href="/jobs/${job.job}/time"`);
+    expect(await (await world.app.request(`/jobs/${job.job}/tent?as=p1`)).text()).toContain(`href="/jobs/${job.job}/time"`);
   });
   it("shows a person's words as text only", async () => {
     job = await openedJob({ ...brief(), title: "<b>bold</b>" }, world);

@@ -88,8 +88,8 @@ describe("over HTTP", () => {
 });
 
 describe("on the screen, scripts off", () => {
-  it("More offers every piece and every line of the list; the guide shows what is out as an alarm; More puts it back", async () => {
-    const more = await page("/more");
+  it("its page offers every piece and every line of the list; the guide shows what is out as an alarm; its page puts it back", async () => {
+    const more = await page("/trouble");
     const options = (name: string) =>
       ofClass(more, name)
         .flatMap(all)
@@ -101,7 +101,7 @@ describe("on the screen, scripts off", () => {
     expect((await send({ type: "outOfUse", is: "kit", item: "perimeterStrap", short: "2", because: "Counted" })).status).toBe(303);
     const lines = ["OUT OF USE: mid 1, torn (Ines)", "SHORT: 2 ratchet straps (Ines)"];
     expect(ofClass(await page(""), "alarm").map(textOf)).toEqual(lines);
-    const [first] = ofClass(await page("/more"), "put-back").map(all);
+    const [first] = ofClass(await page("/trouble"), "put-back").map(all);
     const hidden = first!.filter((e) => e.attributes.type === "hidden").map((e) => [e.attributes.name!, e.attributes.value ?? ""]);
     expect((await send({ ...Object.fromEntries(hidden), because: "swapped" })).status).toBe(303);
     expect(ofClass(await page(""), "alarm").map(textOf)).toEqual(lines.slice(1));

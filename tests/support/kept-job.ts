@@ -12,11 +12,16 @@ import { goodValue } from "./answers.ts";
 export class KeptJob {
   job: Job;
   at: Instant = START;
-  readonly entries: Entry[];
+  entries: Entry[];
   constructor(brief: Brief) {
     const opened = frozenOf(brief);
     this.job = openJob(opened, START);
     this.entries = [{ kind: "opening", no: 1, at: START, wall: START, opened, ...this.where() } as unknown as Entry];
+  }
+  /** The same job, to be played on another way. */
+  fork(): KeptJob {
+    const fork: KeptJob = Object.create(KeptJob.prototype);
+    return Object.assign(fork, { job: this.job, at: this.at, entries: [...this.entries] });
   }
   readonly earlier = (no: number): Entry | undefined => this.entries[no - 1];
   get call() {

@@ -1,43 +1,51 @@
-/** Keys of our own for counts and measures: a phone's are too small for gloves. Without scripts the field does. */
-const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "⌫"];
-/** What a unit needs besides: fractions for a tape, a minus for a lean the other way. */
-const BESIDES: Readonly<Record<string, readonly string[]>> = {
-  in: ["½", "¼", "⅛"],
-  ft: ["½", "¼", "⅛"],
-  tape: ["ft", "in", "½", "¼", "¾", "⅛"],
-  deg: ["-"],
-};
-const FRACTIONS: Readonly<Record<string, string>> = { "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8" };
+const EIGHTHS: Readonly<Record<string, number>> = { "½": 4, "¼": 2, "⅛": 1 };
 
-/** Fills the empty keypads. A swap leaves a filled one alone while its gate stays, so no key goes away under a thumb; its field may be a new one. */
-export function addKeypads(root: ParentNode): void {
-  for (const pad of root.querySelectorAll<HTMLElement>(".keypad")) {
-    const field = fieldOf(pad);
-    if (!field) continue;
-    // The phone's own keys stay away: ours are there.
-    field.addEventListener("pointerdown", () => field.setAttribute("inputmode", "none"));
-    if (pad.childElementCount > 0) continue;
-    for (const key of [...DIGITS, ...(BESIDES[pad.dataset.keypad ?? ""] ?? [])]) {
-      const button = document.createElement("button");
-      button.type = "button";
-      button.textContent = key;
-      button.addEventListener("click", () => {
-        const now = fieldOf(pad);
-        if (now) press(now, key);
-      });
-      pad.append(button);
-    }
-  }
+/** Presses on our own keys, wherever a pad stands. They write into the form's field that was touched last; else into its first. */
+export function useKeypads(): void {
+  document.addEventListener("click", (event) => {
+    const key = (event.target as Element).closest<HTMLElement>("[data-key]");
+    const field = key && fieldOf(key);
+    if (!key || !field) return;
+    if (key.dataset.key === "⇄") turn(field);
+    else field.value = typed(field.value, key.dataset.key!);
+  });
+  // The phone's own keys stay away: ours are there.
+  document.addEventListener("pointerdown", (event) => {
+    const field = event.target as HTMLElement;
+    if (!field.matches?.(FIELD) || !field.closest("form:has(.keypad)")) return;
+    field.setAttribute("inputmode", "none");
+    touch(field as HTMLInputElement);
+  });
 }
 
-const fieldOf = (pad: HTMLElement) => pad.closest("form")?.querySelector<HTMLInputElement>('input[name="value"]') ?? null;
+const FIELD = "input:not([type=hidden]):not([type=radio])";
+const fieldsIn = (form: Element | null) => [...(form?.querySelectorAll<HTMLInputElement>(FIELD) ?? [])];
+const fieldOf = (key: Element) => {
+  const fields = fieldsIn(key.closest("form"));
+  return fields.find((field) => field.hasAttribute("data-touched")) ?? fields[0];
+};
 
-function press(field: HTMLInputElement, key: string): void {
-  const typed = field.value.trimEnd();
-  const fraction = FRACTIONS[key];
-  if (key === "⌫") field.value = typed.replace(/ ?(?:ft|in|.)$/, "").replace(/[a-z]$/, "$& ");
-  else if (key === "ft" || key === "in") field.value = typed.endsWith(key) ? typed : `${typed} ${key} `;
+function touch(field: HTMLInputElement): void {
+  for (const one of fieldsIn(field.form)) one.toggleAttribute("data-touched", one === field);
+}
+
+/** To the form's other field. */
+function turn(field: HTMLInputElement): void {
+  const fields = fieldsIn(field.form);
+  touch(fields[(fields.indexOf(field) + 1) % fields.length]!);
+}
+
+/** What stands in a field after a key. */
+export function typed(text: string, key: string): string {
+  const before = text.trimEnd();
+  if (key === "⌫") return before.replace(/ ?(?:ft|in|\d+\/\d+( in)?|.)$/, "").replace(/[a-z]$/, "$& ");
+  if (key === "ft") return before.endsWith("ft") || before === "" ? text : `${before} ft `;
+  const eighths = EIGHTHS[key];
+  if (eighths === undefined) return key === "-" ? (before.startsWith("-") ? before.slice(1) : `-${before}`) : text + key;
   // A part of an inch stands after feet, and nothing after it.
-  else if (fraction) field.value = `${typed.replace(/ ?\d+\/\d+( in)?$/, "")} ${fraction}${/ft/.test(typed) ? " in" : ""}`.trim();
-  else field.value += key;
+  const [, whole = "", n, of] = /^(.*?) ?(?:(\d+)\/(\d+))?(?: in)?$/.exec(before)!;
+  const sum = (n ? (Number(n) * 8) / Number(of) : 0) + eighths;
+  if (sum >= 8) return text;
+  const divisor = [8, 4, 2].find((d) => sum % d === 0) ?? 1;
+  return `${whole} ${sum / divisor}/${8 / divisor}${whole.includes("ft") ? " in" : ""}`.trim();
 }

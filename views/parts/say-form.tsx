@@ -3,8 +3,15 @@ import type { GuideState } from "../pages/guide/state.ts";
 import type { Words } from "../text/words.ts";
 
 /** Whose screen it is, what it shows, and in which language: what every command is made from. */
-export type Screen = { readonly guide: GuideState; readonly me: string | null; readonly newKey: () => string; readonly words: Words };
-type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
+export type Screen = {
+  readonly guide: GuideState;
+  readonly me: string | null;
+  readonly newKey: () => string;
+  readonly words: Words;
+  /** What somebody asked to answer besides what comes next: see `picked`. */
+  readonly pick?: string | null;
+};
+type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; id?: string; children?: Child };
 
 /** One command as a form: a plain post without scripts, three regions swapped with them. Each has a key of its own. */
 export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...rest }: Props) => (
@@ -15,6 +22,7 @@ export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...re
     hx-swap="none"
     hx-sync="this:drop"
     class={rest.class}
+    id={rest.id}
   >
     <input type="hidden" name="as" value={me ?? ""} />
     <input type="hidden" name="seen" value={guide.revision} />

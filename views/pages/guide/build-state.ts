@@ -1,23 +1,24 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
-import { contextOf, replyTo } from "../../../machines/conversation/reply-to.ts";
+import { contextOf, reasonNow, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
 import type { Finding } from "../../../machines/install/checks/registry.ts";
 import { SPOKEN } from "../../../machines/install/commands.ts";
 import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
+import type { Instant, StepId } from "../../../machines/install/ids.ts";
 import { attentionState, currentStep, type Job, missingNow, questionAt, stepsIn } from "../../../machines/install/job.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
-import type { Step } from "../../../machines/install/step.ts";
-import { weatherAt } from "../../../machines/install/weather.ts";
+import { PHASES, type PhaseId, type Script, type Step } from "../../../machines/install/step.ts";
+import { type Weather, weatherAt } from "../../../machines/install/weather.ts";
 import { callInWind } from "../../../machines/install/windward-call.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { effectText } from "../../parts/effect.ts";
 import { hurtState } from "../../parts/hurt-state.ts";
-import { askText, callText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
+import { askText, callText, reasonText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
-import type { GateState, GuideState, ThreadLine } from "./state.ts";
+import type { GateState, GuideState, Milestone, ThreadLine } from "./state.ts";
 import { weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
@@ -40,13 +41,16 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     phase: step?.phase ?? "closed",
     phaseName: words.phaseName(step?.phase ?? "closed"),
     step: step?.id ?? "closed",
-    progress: { at: script.steps.findIndex((s) => s.id === (context.resumeAt ?? step?.id)) + 1, of: script.steps.length },
+    progress: progressOf(script, context.resumeAt ?? step?.id ?? null),
+    milestones: milestonesOf(script, context.resumeAt ?? step?.id ?? null, words),
+    toward: towardText(step, context.resumeAt !== null, words),
     call: step ? callState(step, live, words) : null,
     rehearsal: brief.rehearsal === true,
     gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
     hurt: hurtState(live, words),
-    weather: { is: weather, words: words.weatherWords(weatherFacts(job, weather, at)) },
+    weather: weatherState(job, weather, at, words),
+    ...missingState(job, at, told),
     readBack: device === null ? null : readBackOn(device, told),
     outOfUse: Object.values(context.outOfUse).map(({ thing, because, by }) => ({
       thing,
@@ -63,6 +67,36 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     readOnly: readOnly && words.notRecordedText(readOnly),
     warning: warning && words.errors.low(warning),
     clock: jump && words.guide.clock[jump.is](words.duration(jump.ms)),
+  };
+}
+
+function progressOf({ steps }: Script, at: StepId | null): GuideState["progress"] {
+  return { at: at === null ? steps.length : steps.findIndex((s) => s.id === at) + 1, of: steps.length };
+}
+
+/** The seven of a raise: all of them are reached once the tent stands. */
+function milestonesOf({ steps }: Script, at: StepId | null, { phaseName }: Words): Milestone[] {
+  const here = steps.find((s) => s.id === at)?.phase;
+  const now = here === undefined ? PHASES.length : PHASES.indexOf(here as PhaseId);
+  return RAISE.map((phase, i) => ({ phase, name: phaseName(phase), is: i < now ? "reached" : i === now ? "toward" : "ahead" }));
+}
+const RAISE = PHASES.slice(0, PHASES.indexOf("standing"));
+
+function towardText(step: Step | null, makingSafe: boolean, { guide, phaseName }: Words): string {
+  if (makingSafe) return guide.makingSafe;
+  return step === null ? phaseName("closed") : guide.toward(step.phase, phaseName(step.phase));
+}
+
+function weatherState(job: Job, is: Weather, at: Instant, words: Words): GuideState["weather"] {
+  const facts = weatherFacts(job, is, at);
+  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts) };
+}
+
+function missingState(job: Job, at: Instant, { name, words }: Told): Pick<GuideState, "missing" | "lacks"> {
+  const reason = reasonNow(job, at);
+  return {
+    missing: reason && reasonText(reason, { name, zone: job.frozen.brief.zone }, words),
+    lacks: reason?.refusal.why === "outOfUse",
   };
 }
 
@@ -121,6 +155,7 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
     status: is,
     statusWords: words.statusText(is),
     value: answer ? words.valueText(answer.value) : null,
+    answered: answer?.entry ?? 0,
     given: givenParts(gate.check, answer?.value),
     want: wantedParts(gate.check, context),
     found: found && words.findingText(found),

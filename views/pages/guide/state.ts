@@ -4,6 +4,7 @@ import type { Fields } from "../../../machines/install/checks/value-form.ts";
 import type { Check, Gate, Paper, Value } from "../../../machines/install/gates.ts";
 import type { GateId, PersonId } from "../../../machines/install/ids.ts";
 import type { Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import type { PhaseId } from "../../../machines/install/step.ts";
 import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
@@ -18,8 +19,12 @@ export type GuideState = {
   readonly phase: string;
   readonly phaseName: string;
   readonly step: string;
-  /** Calls gone past and all calls of the job. */
+  /** The call that it stands at, counted from 1, and all calls of the job; a closed job stands at the last. */
   readonly progress: { readonly at: number; readonly of: number };
+  /** The milestones of a raise in order: which are reached, and which is worked toward. */
+  readonly milestones: readonly Milestone[];
+  /** What is worked toward, in words: a milestone is named as what it will be until it is. */
+  readonly toward: string;
   readonly call: { readonly say: string; readonly why: string; readonly wrong: string; readonly well: string } | null;
   /** A trainee's: each call shows unfolded what it is for. */
   readonly rehearsal: boolean;
@@ -28,7 +33,12 @@ export type GuideState = {
   readonly held: { readonly by: string; readonly only: "paused" | null; readonly unrecorded: string | null } | null;
   /** Somebody is hurt, until the lead says what became of it. */
   readonly hurt: HurtState | null;
-  readonly weather: { readonly is: Weather; readonly words: string };
+  /** What the weather allows, in words; `reading` is the last wind as the strip has room for it. */
+  readonly weather: { readonly is: Weather; readonly words: string; readonly reading: string };
+  /** What keeps "next" from leading on and what to do, as it would be refused; `null` where nothing does. */
+  readonly missing: string | null;
+  /** Whether that is a thing out of use: it is brought back on a page of its own. */
+  readonly lacks: boolean;
   /** What was heard on this screen's device and waits for "correct". */
   readonly readBack: { readonly entry: number; readonly words: string; readonly leftS: number } | null;
   /** Pieces that are out of use and kit lines that are short, each with its line on the screen. */
@@ -46,6 +56,8 @@ export type GuideState = {
   /** That somebody set the clock, and what it does to the ages of things. */
   readonly clock: string | null;
 };
+
+export type Milestone = { readonly phase: PhaseId; readonly name: string; readonly is: "reached" | "toward" | "ahead" };
 
 /** What changes, in sentences; what is asked again; calls put behind where the job stands; and the call that it goes on at. */
 export type Effect = {
@@ -70,6 +82,8 @@ export type GateState = {
   readonly status: Status;
   readonly statusWords: string;
   readonly value: string | null;
+  /** The entry of its answer; 0 where there is none. */
+  readonly answered: number;
   /** What there is to answer with. */
   readonly tile: TileInput<Value>;
   /** What was answered, part by part. */

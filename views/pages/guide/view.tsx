@@ -1,77 +1,38 @@
-import { Hurt } from "../../parts/hurt.tsx";
+import type { Child } from "hono/jsx";
 import { Page } from "../../parts/page.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
-import { Dock } from "./dock.tsx";
-import { GateTile } from "./gate-tile.tsx";
-import { Proposal } from "./proposal.tsx";
-import { SaidBack } from "./read-back.tsx";
-import { Why } from "./why.tsx";
+import { Answers } from "./answers/answers.tsx";
+import { Call } from "./call.tsx";
+import { Row } from "./row.tsx";
+import { Strip } from "./strip.tsx";
 
 /** How the last thing said on this screen went, for its buzz and its voice; `no` tells one from the next. */
 export type Cue = { readonly went: string; readonly heard: string | null; readonly no: string };
 type Shown = Screen & { readonly notice: string | null; readonly cue?: Cue };
 
-/** Job, phase, weather and who holds the screen, in one slim strip. */
-export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
-  const person = guide.people.find((p) => p.id === me);
-  return (
-    <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
-      {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
-      <strong>{guide.makingSafe ? text.makingSafe : guide.phaseName}</strong>
-      <span>{text.calls(guide.progress.at, guide.progress.of)}</span>
-      <span class="weather">{guide.weather.words}</span>
-      <span>{person ? page.you(person.name, person.roleName) : guide.title}</span>
-    </header>
-  );
-};
-
-/** The conversation: what was said before, smaller; then the call that is on now, with its gate. */
-export const Thread = (screen: Screen) => {
-  const { guide } = screen;
-  const { guide: text } = screen.words;
-  return (
-    <main id={regions.thread} class="thread">
-      <ol class="earlier" aria-label={text.earlier}>
-        {guide.thread.map((line) => (
-          <li class={line.refused ? "refused" : "done"}>
-            <span class="who">{`${line.time} ${line.spoken ? text.heardOn(line.who) : line.who}`}</span>{" "}
-            <b>{line.spoken ? text.quoted(line.said) : line.said}</b> <span>{line.refused ? text.refused(line.reply) : line.reply}</span>
-          </li>
-        ))}
-      </ol>
-      <article
-        class="call"
-        data-revision={guide.revision}
-        data-entry={guide.entry}
-        data-step={guide.step}
-        data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
-      >
-        {guide.hurt && <Hurt hurt={guide.hurt} words={screen.words} />}
-        {guide.readOnly !== null && <p class="alarm">{guide.readOnly}</p>}
-        {guide.held && <p class="alarm">{guide.held.only === "paused" ? text.pausedBy(guide.held.by) : text.heldBy(guide.held.by)}</p>}
-        {guide.held?.unrecorded && <p class="alarm">{text.unrecorded(guide.held.unrecorded)}</p>}
-        {guide.outOfUse.map(({ line }) => (
-          <p class="alarm">{line}</p>
-        ))}
-        {guide.warning !== null && <p class="warning">{guide.warning}</p>}
-        {guide.clock !== null && <p class="warning">{guide.clock}</p>}
-        <SaidBack {...screen} />
-        <Proposal {...screen} />
-        <h1>{guide.call?.say ?? text.closed}</h1>
-        {guide.gate && <GateTile screen={screen} gate={guide.gate} />}
-        <Why {...screen} />
-      </article>
-    </main>
-  );
-};
+/** What was said before, above the call: scrolled up to. */
+const Earlier = ({ guide, words: { guide: text } }: Screen) => (
+  <ol id={regions.thread} class="earlier" aria-label={text.earlier}>
+    {guide.thread.map((line) => (
+      <li class={line.refused ? "refused" : "done"}>
+        <span class="who">{`${line.time} ${line.spoken ? text.heardOn(line.who) : line.who}`}</span>{" "}
+        <b>{line.spoken ? text.quoted(line.said) : line.said}</b> <span>{line.refused ? text.refused(line.reply) : line.reply}</span>
+      </li>
+    ))}
+  </ol>
+);
 
 /** What the guide said to this screen's last press; other screens' presses leave it alone. */
-const Notice = ({ notice }: Pick<Shown, "notice">) => (
+const Notice = (screen: Shown) => (
   <p id={regions.notice} class="notice" role="status">
-    {notice ?? ""}
+    <Reply {...screen} />
   </p>
 );
+
+/** What the call says already is said aloud, and not shown twice. */
+const Reply = ({ notice, guide: { hurt, missing, readBack } }: Shown) =>
+  notice && <span class={hurt || readBack || notice === missing ? "said-above" : undefined}>{notice}</span>;
 
 /** The words that this screen's phone was heard to say. */
 const Caption = ({ cue, words }: Pick<Shown, "cue" | "words">) => (
@@ -80,42 +41,64 @@ const Caption = ({ cue, words }: Pick<Shown, "cue" | "words">) => (
   </p>
 );
 
+const Partial = ({ of, children }: { of: string; children: Child }) => (
+  <hx-partial hx-target={`#${of}`} hx-swap="outerMorph">
+    {children}
+  </hx-partial>
+);
+
 /** What a press is answered with and what the stream sends: a partial for each region. */
 export const Live = (screen: Shown) => (
   <>
-    <hx-partial hx-target={`#${regions.strip}`} hx-swap="outerMorph">
+    <Partial of={regions.strip}>
       <Strip {...screen} />
-    </hx-partial>
-    <hx-partial hx-target={`#${regions.thread}`} hx-swap="outerMorph">
-      <Thread {...screen} />
-    </hx-partial>
-    <hx-partial hx-target={`#${regions.dock}`} hx-swap="outerMorph">
-      <Dock {...screen} />
-    </hx-partial>
+    </Partial>
+    <Partial of={regions.thread}>
+      <Earlier {...screen} />
+    </Partial>
+    <Partial of={regions.call}>
+      <Call {...screen} />
+    </Partial>
+    <Partial of={regions.answers}>
+      <Answers {...screen} />
+    </Partial>
+    <Partial of={regions.dock}>
+      <Row {...screen} />
+    </Partial>
     {screen.cue && (
-      <hx-partial hx-target={`#${regions.heard}`} hx-swap="outerMorph">
+      <Partial of={regions.heard}>
         <Caption {...screen} />
-      </hx-partial>
+      </Partial>
     )}
     {screen.notice !== null && (
       <hx-partial hx-target={`#${regions.notice}`} hx-swap="innerHTML">
-        {screen.notice}
+        <Reply {...screen} />
       </hx-partial>
     )}
   </>
 );
 
+/**
+ * The guide: a strip, what is said and asked with what answers it, and the row with Hold. Only the middle scrolls, where a
+ * screen is too small for all of it: nothing ever lies over anything.
+ */
 export const GuidePage = (screen: Shown) => (
   <Page words={screen.words} title={screen.guide.title} styles={["guide"]}>
     <div class="guide">
       <Strip {...screen} />
-      <Thread {...screen} />
-      <div class="foot">
-        <p id={regions.earStatus} class="ear" role="status"></p>
-        <Caption {...screen} />
-        <Notice notice={screen.notice} />
-        <Dock {...screen} />
-      </div>
+      <main class="middle" tabindex={0}>
+        <div class="talked">
+          <Earlier {...screen} />
+          <div class="stage">
+            <Call {...screen} />
+            <p id={regions.earStatus} class="ear" role="status"></p>
+            <Caption {...screen} />
+            <Notice {...screen} />
+            <Answers {...screen} />
+          </div>
+        </div>
+      </main>
+      <Row {...screen} />
       {[regions.ear, regions.alarm].map((id) => (
         <form id={id} method="post" action={`/jobs/${screen.guide.job}/say`} hx-sync="this:queue all" hidden>
           <input type="hidden" name="as" value={screen.me ?? ""} />
@@ -123,7 +106,7 @@ export const GuidePage = (screen: Shown) => (
       ))}
       <div
         id={regions.live}
-        hx-sse:connect={`/jobs/${screen.guide.job}/live`}
+        hx-sse:connect={`/jobs/${screen.guide.job}/live${screen.pick ? `?pick=${encodeURIComponent(screen.pick)}` : ""}`}
         hx-trigger="load, every 5s"
         hx-sync="this:drop"
         hx-swap="none"

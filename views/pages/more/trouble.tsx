@@ -1,16 +1,16 @@
 import type { Thing } from "../../../machines/install/thing.ts";
 import type { Things } from "../../../machines/install/things-of.ts";
+import { JobScreen } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 
 type Props = { readonly screen: Screen; readonly things: Things };
 type Named = { readonly value: string; readonly text: string };
 
 /** A piece taken out of use, a kit line reported short; and what is out put back, one by one. */
-export const Trouble = ({ screen, things, screen: { guide, words } }: Props) => {
+export const TroublePage = ({ screen, things, screen: { guide, words } }: Props) => {
   const { trouble } = words;
   return (
-    <section class="trouble">
-      <h2>{trouble.title}</h2>
+    <JobScreen screen={screen} title={trouble.title} class="trouble">
       {guide.outOfUse.map(({ thing, line }) => (
         <SayForm screen={screen} fields={{ type: "backInUse", ...fieldsOf(thing) }} class="put-back">
           <p class="alarm">{line}</p>
@@ -31,7 +31,7 @@ export const Trouble = ({ screen, things, screen: { guide, words } }: Props) => 
         </label>
         <button type="submit">{trouble.reportShort}</button>
       </SayForm>
-    </section>
+    </JobScreen>
   );
 };
 

@@ -70,7 +70,8 @@ const thingsText = (counts: Readonly<Record<string, number>>) =>
     .join(", ");
 
 type FigureUnit = CheckOf<"figures">["unit"];
-const figureText = (n: number, unit: FigureUnit) => (unit === "count" ? String(n) : quantity(n, unit));
+/** A count or a measurement. */
+export const figureText = (n: number, unit: FigureUnit): string => (unit === "count" ? String(n) : quantity(n, unit));
 
 /** One limit, from the least to the most that is good. Nothing at all goes without saying, and so does the least wind. */
 function rangeText(unit: FigureUnit, from: number | null, to: number | null): string {

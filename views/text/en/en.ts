@@ -2,6 +2,7 @@ import { answerText } from "./answers.ts";
 import { choices, fieldName, fields, groups, openJob } from "./brief.ts";
 import { calls } from "./calls.ts";
 import { changes, changeText, discrepancy } from "./changes.ts";
+import { figureText } from "./checks.ts";
 import { client } from "./client.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
@@ -26,7 +27,7 @@ import {
   stopText,
   takenText,
 } from "./refusals.ts";
-import { phaseName, roleName, weatherWords } from "./roles.ts";
+import { phaseName, roleName, weatherShort, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
 import { start } from "./start.ts";
@@ -98,6 +99,7 @@ export const en = {
   findingText,
   leanText,
   weatherWords,
+  weatherShort,
 
   // What is wrong with a request.
   errors,
@@ -122,6 +124,7 @@ export const en = {
   inches,
   tapeText,
   quantity,
+  figureText,
   about,
   duration,
   when,

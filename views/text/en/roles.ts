@@ -57,6 +57,15 @@ export function weatherWords({ is, zone, wind, windMinAgo, windward, stops }: We
   return `STOP: ${why.join("; ")}`;
 }
 
+/** The same as a strip has room for: what shuts work, else the reading and its age. */
+export function weatherShort({ is, wind, windMinAgo, stops }: WeatherFacts): string {
+  if (is === "stop") return stops.lightningUntil !== null ? "STOP lightning" : stops.warning ? "STOP warning" : "STOP wind";
+  if (wind === null) return "No wind";
+  const { mph, gustMph, fromDeg } = wind;
+  const reading = `${mph}${gustMph === null ? "" : ` gust ${gustMph}`}${fromDeg === null ? "" : ` ${compassPoint(fromDeg)}`}`;
+  return `${reading}, ${is === "unknown" ? "too old" : `${windMinAgo} min`}`;
+}
+
 /** "20 gusting 26 mph from SW, AB side". */
 function windText({ mph, gustMph, fromDeg }: Wind, windward: readonly EdgeName[]): string {
   const from = fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`;

@@ -3,16 +3,18 @@ import { regions } from "../../../regions.ts";
 import { buzz } from "./buzz.ts";
 import { isMine, revisionNow, saidHere } from "./revisions.ts";
 
-/** How long after somebody else moved the call a press is taken to be meant for the one before. */
+/** How long after a swap a press is taken to be meant for the call before. A finger that comes down twice is one press. */
 const SETTLE_MS = 400;
 
 /**
- * What a press was made against is what the screen showed when the finger came down, not when it went up. And a press
- * just after somebody else's swap is not taken: the finger was on its way to another call.
+ * What a press was made against is what the screen showed when the finger came down, not when it went up. A press just after a
+ * swap is not taken: somebody else's moved the call under a finger on its way, and a glove or a drop of water taps twice. What
+ * can only stop, or leads out, is always taken. A key goes where it was aimed, so that only somebody else's swap keeps it off.
  */
 export function watchPresses(): void {
   let shown: string | null = null;
   let swappedAt = Number.NEGATIVE_INFINITY;
+  let othersAt = Number.NEGATIVE_INFINITY;
   document.addEventListener(
     "pointerdown",
     () => {
@@ -20,18 +22,20 @@ export function watchPresses(): void {
     },
     true,
   );
+  // A key that is held down presses once.
+  document.addEventListener("keydown", (event) => event.repeat && event.key === "Enter" && event.preventDefault(), true);
   document.addEventListener(
     "submit",
     (event) => {
       const form = event.target as HTMLFormElement;
       const seen = form.querySelector<HTMLInputElement>('input[name="seen"]');
       if (!seen) return;
-      const urgent = form.closest(".hold, .safe") !== null;
-      if (!urgent && performance.now() - swappedAt < SETTLE_MS) {
+      const since = performance.now() - (shown === null ? othersAt : swappedAt);
+      if (since < SETTLE_MS && form.closest(".hold, .safe") === null) {
         event.preventDefault();
         event.stopImmediatePropagation();
-        const notice = document.getElementById(regions.notice);
-        if (notice) notice.textContent = clientWords().justMoved;
+        if (swappedAt === othersAt) say(clientWords().justMoved);
+        shown = null;
         return;
       }
       if (shown !== null) seen.value = shown;
@@ -48,16 +52,25 @@ export function watchPresses(): void {
   const alarms = () => document.querySelectorAll(".call .alarm, .call .hurt").length;
   let alarmed = alarms();
   const moved = () => {
+    swappedAt = performance.now();
+    if (!isMine()) othersAt = swappedAt;
     const now = revisionNow();
     const held = alarms() > alarmed;
     alarmed = alarms();
     if (now === last && !held) return refused();
     last = now;
-    if (!isMine()) swappedAt = performance.now();
     buzz(held ? "hold" : "moved");
   };
   new MutationObserver(() => {
     moved();
-    document.querySelector("article.call")?.scrollIntoView({ block: "start" });
+    showCall();
   }).observe(document.body, { subtree: true, attributes: true, attributeFilter: ["data-revision", "data-entry", "data-unrecorded"] });
+}
+
+/** Where a screen is too small for all of it, the call comes first. */
+export const showCall = (): void => document.querySelector("article.call")?.scrollIntoView({ block: "start" });
+
+function say(text: string): void {
+  const notice = document.getElementById(regions.notice);
+  if (notice) notice.textContent = text;
 }

@@ -1,0 +1,45 @@
+import type { Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { thingsOf } from "../../machines/install/things-of.ts";
+import { AnswersPage } from "../../views/pages/answers/view.tsx";
+import { CallPage } from "../../views/pages/call/view.tsx";
+import { ChangePage } from "../../views/pages/more/change.tsx";
+import { SettingsPage } from "../../views/pages/more/settings.tsx";
+import { StandDownPage } from "../../views/pages/more/stand-down.tsx";
+import { TentPage } from "../../views/pages/more/tent.tsx";
+import { TroublePage } from "../../views/pages/more/trouble.tsx";
+import { MorePage } from "../../views/pages/more/view.tsx";
+import { WordsPage } from "../../views/pages/more/words.tsx";
+import { PeoplePage } from "../../views/pages/people/view.tsx";
+import { WeatherPage, WindPage } from "../../views/pages/wind/view.tsx";
+import type { Screen } from "../../views/parts/say-form.tsx";
+import type { LiveJobs } from "../jobs.ts";
+import { page } from "./page.ts";
+
+type Rendered = Parameters<typeof page>[0];
+type BesideGuide = (shown: Screen, live: LiveJob, jobs: LiveJobs) => Rendered;
+
+/** The pages of a job beside its guide, by their paths: each is one phone screen, and shows the job as it stands. */
+const PAGES: Readonly<Record<string, BesideGuide>> = {
+  more: (shown) => <MorePage {...shown} />,
+  words: (shown) => <WordsPage {...shown} />,
+  tent: (shown) => <TentPage {...shown} />,
+  settings: (shown, _, { wakeWord }) => <SettingsPage {...shown} wakeWord={wakeWord} />,
+  trouble: (shown, { job }) => <TroublePage screen={shown} things={thingsOf(job.frozen)} />,
+  "stand-down": (shown) => <StandDownPage {...shown} />,
+  change: (shown) => <ChangePage {...shown} />,
+  people: (shown) => <PeoplePage {...shown} />,
+  wind: (shown) => <WindPage {...shown} />,
+  weather: (shown) => <WeatherPage {...shown} />,
+  call: (shown) => <CallPage {...shown} />,
+  answers: (shown) => <AnswersPage {...shown} />,
+};
+
+/** Adds them to an application; `screenOf` is the screen that a request is made on. */
+export function besideGuide(app: Hono, jobs: LiveJobs, screenOf: (c: Context, live: LiveJob) => Screen): void {
+  for (const [path, view] of Object.entries(PAGES))
+    app.get(`/jobs/:id{[\\w-]+}/${path}`, async (c) => {
+      const live = await jobs.load(c.req.param("id")!);
+      return c.html(page(view(screenOf(c, live), live, jobs)));
+    });
+}

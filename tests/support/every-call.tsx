@@ -1,0 +1,100 @@
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
+import type { Brief, Role } from "../../machines/install/brief.ts";
+import type { Value } from "../../machines/install/gates.ts";
+import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
+import type { CommandEntry, Sealed } from "../../machines/record/entry.ts";
+import { buildGuideState } from "../../views/pages/guide/build-state.ts";
+import { GuidePage } from "../../views/pages/guide/view.tsx";
+import { en } from "../../views/text/en/en.ts";
+import { replyText } from "../../views/text/replies.ts";
+import { MINUTE, PEOPLE, SECOND } from "../proof/fixtures.ts";
+import { badValue, goodValue } from "./answers.ts";
+import { KeptJob } from "./kept-job.ts";
+
+/** As long as names of people on a site are. */
+const NAMES: Readonly<Record<string, string>> = {
+  [PEOPLE.lead]: "Ines Albrechtsen",
+  [PEOPLE.deputy]: "Tobias Underhill",
+  [PEOPLE.competent]: "Maren Lindqvist",
+  [PEOPLE.crew]: "Jory Castellano",
+};
+/** The device that `commandOf` says everything on. */
+export type Look = { readonly call: string; readonly state: string; readonly html: string };
+
+/** A job as the server would hand it on to a page. */
+export function liveOf(kept: KeptJob): LiveJob {
+  const now = { at: kept.at + SECOND, wall: kept.at + SECOND, doubtMs: 0 };
+  const entries = kept.entries.map((entry) => ({ entry })) as unknown as readonly Sealed[];
+  return { job: jobAt(kept.job, now), now, jump: null, entries, names: NAMES, readOnly: null, warning: null, unrecorded: null };
+}
+
+let keys = 0;
+/** The guide of a job as a phone shows it, with the reply to the last entry. */
+async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise<Look> {
+  const live = liveOf(kept);
+  const { zone } = live.job.frozen.brief;
+  const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
+  const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
+  const screen = { guide: buildGuideState(live, device, en), me: PEOPLE.lead, newKey: () => `key-${++keys}`, words: en };
+  const page = await (<GuidePage {...screen} notice={notice} />).toString();
+  return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]! };
+}
+
+/** A list is said a few lines at a time. */
+const inOneBreath = (value: Value): Value =>
+  value.kind === "counts" ? { ...value, n: Object.fromEntries(Object.entries(value.n).slice(0, 4)) } : value;
+
+/** A call in every state that it can be in on a screen. */
+async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
+  yield look(kept, "open");
+  const asked = questionAt(kept.job, kept.at + SECOND)?.gate;
+  const missing = missingNow(kept.job, kept.at + SECOND);
+  const after = (state: string, say: (fork: KeptJob) => CommandEntry) => {
+    const fork = kept.fork();
+    const entry = say(fork);
+    return look(fork, state, entry);
+  };
+  if (missing) yield after("refused", (fork) => fork.say({ type: "next" }));
+  if (asked && missing?.why === "gate") {
+    const { id, check } = asked;
+    const role: Role = asked.secondPersonTo ? "deputy" : "lead";
+    if (check.kind === "wind") yield after("too much wind", (fork) => fork.wind(22));
+    else if (check.kind !== "quiet") {
+      yield after("not good", (fork) => fork.answer(id, badValue(check), role));
+      yield after("unknown", (fork) => fork.answer(id, { kind: "unknown" }, role));
+      yield after("read back", (fork) =>
+        fork.say({ type: "readBack", intent: { type: "answer", gate: id, value: inOneBreath(goodValue(check)) } }),
+      );
+    }
+  }
+  yield after("held", (fork) => fork.say({ type: "hold" }, "crew"));
+  yield after("stop", (fork) => {
+    fork.say({ type: "reading", reading: { kind: "thunder", takenAt: fork.at } });
+    return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
+  });
+  yield after("hurt", (fork) => fork.say({ type: "hurt", words: "he came off the ladder, it's his leg" }, "crew"));
+}
+
+/** Every call of a job, ways out besides, in every state. */
+export async function* everyCall(brief: Brief): AsyncGenerator<Look> {
+  const kept = new KeptJob(brief);
+  const ways = new Set<string>();
+  while (currentStep(kept.job) !== null) {
+    yield* looksAt(kept);
+    const out = kept.fork();
+    const safe = out.say({ type: "makeSafe", because: null });
+    if ("did" in safe.outcome && !ways.has(out.call)) {
+      ways.add(out.call);
+      for (const from = kept.call; out.call !== "closed" && out.job.snapshot.context.resumeAt !== null && from; ) {
+        yield* looksAt(out);
+        out.goOn();
+      }
+    }
+    kept.goOn();
+    if (kept.entries.length > 3000) throw new Error(`never over; stands at ${kept.call}`);
+  }
+  yield look(kept, "closed");
+}
+
+export { MINUTE };

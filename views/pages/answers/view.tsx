@@ -1,0 +1,78 @@
+import type { Child } from "hono/jsx";
+import { JobScreen } from "../../parts/job-screen.tsx";
+import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { Answer, type Props, takesUnknown, Unknown } from "../guide/answers/press.tsx";
+import { type Item, itemsOf, pickOf } from "../guide/asked.ts";
+
+/** All ways to answer what is asked now: the list it asks through, that nobody knows, a paper instead, or left with a reason. */
+export const AnswersPage = (screen: Screen) => {
+  const { guide, words } = screen;
+  const { gate } = guide;
+  return (
+    <JobScreen screen={screen} title={gate?.ask ?? words.guide.closed} class="ways-to-answer">
+      {gate && (
+        <>
+          <div class="tiles">
+            {itemsOf(gate, words).map((item) => (
+              <a class="button item" href={`/jobs/${guide.job}?pick=${pickOf(gate, item.name)}`}>
+                <Told item={item} words={words} />
+              </a>
+            ))}
+          </div>
+          {takesUnknown(gate) && <Unknown screen={screen} gate={gate} />}
+          {gate.paper !== null && <PaperInstead screen={screen} gate={gate} />}
+          {!gate.hard && <Left screen={screen} gate={gate} />}
+        </>
+      )}
+    </JobScreen>
+  );
+};
+
+const Told = ({ item: { ask, given }, words: { guide } }: { item: Item; words: Screen["words"] }) => (
+  <span>{given === null ? ask : guide.given(ask, given)}</span>
+);
+
+const Folded = ({ text, children }: { text: string; children: Child }) => (
+  <details>
+    <summary>{text}</summary>
+    {children}
+  </details>
+);
+
+const PaperInstead = (props: Props) => {
+  const { guide, page } = props.screen.words;
+  const text = (name: string, label: string) => (
+    <label>
+      {label}
+      <input name={name} required maxlength={80} autocomplete="off" />
+    </label>
+  );
+  return (
+    <Folded text={guide.paper}>
+      <Answer {...props} fields={{ kind: "paper" }} class="paper-instead">
+        {text("by", guide.paperBy)}
+        {text("document", guide.paperNo)}
+        <label>
+          {guide.paperDate}
+          <input type="date" name="dated" required />
+        </label>
+        <button type="submit">{page.record}</button>
+      </Answer>
+    </Folded>
+  );
+};
+
+const Left = ({ screen, gate }: Props) => {
+  const { guide, page } = screen.words;
+  return (
+    <Folded text={guide.leave}>
+      <SayForm screen={screen} fields={{ type: "waive", gate: gate.id }} class="left">
+        <label>
+          {page.because}
+          <input name="because" required maxlength={80} autocomplete="off" />
+        </label>
+        <button type="submit">{guide.leave}</button>
+      </SayForm>
+    </Folded>
+  );
+};

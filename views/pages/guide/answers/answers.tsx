@@ -1,0 +1,143 @@
+import type { FC } from "hono/jsx";
+import type { Value } from "../../../../machines/install/checks/registry.ts";
+import type { TileInput } from "../../../../machines/install/checks/tile-input.ts";
+import { HurtWay } from "../../../parts/hurt-press.tsx";
+import { SayForm, type Screen } from "../../../parts/say-form.tsx";
+import { regions } from "../../../regions.ts";
+import { type Asked, askedNow, picked } from "../asked.ts";
+import { EachOne, Figure, Reading } from "./item.tsx";
+import { PadForm } from "./pad-form.tsx";
+import { PaperNamed, PaperSeen } from "./paper.tsx";
+import { Choices, type Props } from "./press.tsx";
+import { WindForm } from "./wind-form.tsx";
+
+type Input = TileInput<Value>["input"];
+type Inputs = { readonly [K in Input]: FC<Props & { tile: Extract<TileInput<Value>, { input: K }>; asked: Asked }> };
+
+/** One for each way to answer. A kind of check says which of them is its own, and with what in it. */
+const INPUTS: Inputs = {
+  choices: ({ tile, asked: _, ...props }) => <Choices {...props} choices={tile.choices} />,
+  number: ({ tile, asked: _, ...props }) => (
+    <PadForm {...props} unit={tile.keypad} fields={tile.fields} label={props.screen.words.guide.unit[tile.keypad]}>
+      {tile.choices.length > 0 && <Choices {...props} choices={tile.choices} />}
+    </PadForm>
+  ),
+  readings: Reading,
+  figures: Figure,
+  each: EachOne,
+  document: ({ asked: _, ...props }) => <PaperNamed {...props} />,
+  link: ({ tile, screen: { guide, words } }) => (
+    <a class="button main" href={`/jobs/${guide.job}/${tile.to}`}>
+      {words.lengths.list}
+    </a>
+  ),
+  wind: ({ screen }) => <WindForm screen={screen} />,
+  none: () => null,
+};
+
+/** What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is asked. */
+export const Answers = (screen: Screen) => (
+  <section id={regions.answers} class={`answers answers-${answerKind(screen)}`} aria-label={screen.words.guide.answerIt}>
+    {screen.guide.proposed && screen.me !== null && (
+      <a class="button" href={`/jobs/${screen.guide.job}/change`}>
+        {screen.words.guide.lookAtIt}
+      </a>
+    )}
+    <What {...screen} />
+    <button type="button" class="main unlock-now" data-unlock-now>
+      {screen.words.guide.unlockNow}
+    </button>
+  </section>
+);
+
+/** What stands in the dock; the gate only while it is to be answered, or somebody asked to. */
+export type AnswerKind = "nobody" | "readBack" | "hurt" | "closed" | "held" | "seen" | "gate" | "next";
+
+export function answerKind({ guide, me, pick }: Screen): AnswerKind {
+  const { gate } = guide;
+  if (me === null) return "nobody";
+  if (guide.readBack) return "readBack";
+  if (guide.hurt) return "hurt";
+  if (guide.closed) return "closed";
+  if (gate && picked(gate, pick) !== null) return "gate";
+  if (guide.held) return "held";
+  if (gate?.shown) return "seen";
+  return gate && gate.status !== "good" && gate.status !== "waived" ? "gate" : "next";
+}
+
+const What = (screen: Screen) => {
+  const { guide, pick, words } = screen;
+  const { gate } = guide;
+  switch (answerKind(screen)) {
+    case "nobody":
+      return <WhoAsks {...screen} />;
+    case "readBack":
+      return (
+        <SayForm screen={screen} fields={{ type: "correct", target: guide.readBack!.entry }} class="main correct">
+          <button type="submit">{words.guide.correct}</button>
+        </SayForm>
+      );
+    case "hurt":
+      return <Became {...screen} />;
+    case "held":
+      return (
+        <SayForm screen={screen} fields={{ type: "carryOn" }} class="main">
+          <button type="submit">{words.guide.carryOn}</button>
+        </SayForm>
+      );
+    case "seen":
+      return <PaperSeen screen={screen} gate={gate!} />;
+    case "gate": {
+      // Each way to answer stands under its own name: an index cannot tell TypeScript that.
+      const Shown = INPUTS[gate!.tile.input] as FC<Props & { tile: TileInput<Value>; asked: Asked }>;
+      return <Shown screen={screen} gate={gate!} tile={gate!.tile} asked={askedNow(gate!, pick, words)} />;
+    }
+    case "next":
+      return <GoOn {...screen} />;
+    case "closed":
+      return null;
+  }
+};
+
+/** On to the next call. Under stop the way out stands beside it; what is out of use is brought back first. */
+const GoOn = (screen: Screen) => {
+  const { guide, words } = screen;
+  return (
+    <>
+      <SayForm screen={screen} fields={{ type: "next" }} class="main">
+        <button type="submit">{words.guide.next}</button>
+      </SayForm>
+      {guide.lacks && (
+        <a class="button" href={`/jobs/${guide.job}/trouble`}>
+          {words.trouble.title}
+        </a>
+      )}
+    </>
+  );
+};
+
+/** After somebody was hurt it goes on only with what became of it. */
+const Became = (screen: Screen) => (
+  <SayForm screen={screen} fields={{ type: "carryOn" }} class="main became">
+    <label class="put-in">
+      {screen.words.hurt.became}
+      <input name="became" required maxlength={300} autocomplete="off" />
+    </label>
+    <button type="submit">{screen.words.guide.carryOn}</button>
+  </SayForm>
+);
+
+/** Before anything is said, the screen belongs to somebody. */
+const WhoAsks = ({ guide, words, words: { page } }: Screen) => (
+  <div class="who">
+    <HurtWay job={guide.job} words={words} />
+    <p>{page.who}</p>
+    <form method="get" action={`/jobs/${guide.job}`}>
+      {guide.people.map((p) => (
+        <button type="submit" name="as" value={p.id}>
+          {page.you(p.name, p.roleName)}
+        </button>
+      ))}
+    </form>
+  </div>
+);

@@ -1,0 +1,35 @@
+import { Keypad } from "../../../parts/keypad.tsx";
+import { SayForm, type Screen } from "../../../parts/say-form.tsx";
+
+/** The eight points of the compass. */
+const POINTS_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
+
+/** A wind reading, taken now: wind, gust, and where it comes from. */
+export const WindForm = ({ screen, screen: { guide: state, words } }: { screen: Screen }) => (
+  <SayForm
+    screen={screen}
+    fields={{ type: "reading", reading: "wind" }}
+    class="put-in-by three pad-alone wind"
+    id={`wind-${state.revision}`}
+  >
+    <Keypad unit="wind" words={words}>
+      <select name="fromDeg" aria-label={words.guide.from} class="from">
+        <option value="">{words.guide.from}</option>
+        {POINTS_DEG.map((deg) => (
+          <option value={deg}>{words.compassPoint(deg)}</option>
+        ))}
+      </select>
+    </Keypad>
+    <label class="put-in">
+      {words.guide.wind}
+      <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
+    </label>
+    <label class="put-in">
+      {words.guide.gust}
+      <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
+    </label>
+    <button type="submit" class="main">
+      {words.page.record}
+    </button>
+  </SayForm>
+);

@@ -1,0 +1,102 @@
+import { isCumulative } from "../../../machines/install/checks/any-check.ts";
+import { Hurt } from "../../parts/hurt.tsx";
+import type { Screen } from "../../parts/say-form.tsx";
+import { regions } from "../../regions.ts";
+import { Lesson } from "../call/lesson.tsx";
+import { answerKind } from "./answers/answers.tsx";
+import { askedNow } from "./asked.ts";
+import { SaidBack } from "./read-back.tsx";
+import type { GateState } from "./state.ts";
+
+/** From how many letters on a call is set smaller, so that it stands whole beside what answers it. */
+const SIZES = [
+  ["short", 100],
+  ["medium", 150],
+  ["long", Number.POSITIVE_INFINITY],
+] as const;
+
+/** The call that is on now, as large as there is room: what keeps it up, what is said, what is asked. */
+export const Call = (screen: Screen) => {
+  const { guide, words } = screen;
+  const { weather } = guide;
+  const lines = guide.hurt ? [] : alarmsOf(screen);
+  const asks = asksOf(screen);
+  const letters = [...lines.map(([, line]) => line), guide.call?.say ?? "", ...asks.map(({ text }) => text)].join("").length;
+  return (
+    <article
+      id={regions.call}
+      class={`call call-${SIZES.find(([, most]) => letters <= most)![0]}`}
+      data-revision={guide.revision}
+      data-entry={guide.entry}
+      data-step={guide.step}
+      data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
+    >
+      {guide.hurt && <Hurt hurt={guide.hurt} words={words} />}
+      {weather.is === "stop" && <p class="alarm stop">{weather.words}</p>}
+      {lines.map(([is, line]) => (
+        <p class={is}>{line}</p>
+      ))}
+      <SaidBack {...screen} />
+      {guide.rehearsal && guide.call && (
+        <section class="lesson-box" aria-label={words.guide.why} tabindex={0}>
+          <Lesson {...screen} />
+        </section>
+      )}
+      <h1>{guide.call?.say ?? words.guide.closed}</h1>
+      {guide.gate && asks.length > 0 && (
+        <section class={`gate gate-${guide.gate.status}`} aria-label={guide.gate.ask}>
+          {asks.map(({ is, text }) => (
+            <p class={is}>{text}</p>
+          ))}
+        </section>
+      )}
+      {guide.gate === null && guide.missing !== null && <p class="missing">{guide.missing}</p>}
+    </article>
+  );
+};
+
+/** What everybody has to know before the call, the graver first. */
+function alarmsOf({ guide, words: { guide: text } }: Screen): ["alarm" | "warning", string][] {
+  const { held, proposed } = guide;
+  const alarms = [
+    guide.readOnly,
+    held && (held.only === "paused" ? text.pausedBy(held.by) : text.heldBy(held.by)),
+    held?.unrecorded ? text.unrecorded(held.unrecorded) : null,
+    ...guide.outOfUse.map(({ line }) => line),
+    proposed && text.proposed(proposed.by, proposed.because),
+  ];
+  const told = (is: "alarm" | "warning", lines: readonly (string | null)[]) =>
+    lines.flatMap((line): [typeof is, string][] => (line === null ? [] : [[is, line]]));
+  return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock])];
+}
+
+type Line = { readonly is: "again" | "ask" | "item" | "limit" | "missing" | "standing" | "shown"; readonly text: string };
+const line = (is: Line["is"], text: string | null | false): Line[] => (text ? [{ is, text }] : []);
+
+/** What is asked: the question, and which of a list now; once it was answered and is not good, what is wrong with it and what to do. */
+function asksOf(screen: Screen): Line[] {
+  const { guide, words } = screen;
+  const { gate } = guide;
+  if (!gate || guide.hurt || guide.readBack) return [];
+  const { guide: text } = words;
+  const head = [
+    ...line("again", gate.because && text.askedAgain(gate.because)),
+    ...line("again", gate.asked === "before" && text.askedBefore),
+  ];
+  const notBy = line("limit", gate.notBy && text.notBy(gate.notBy));
+  const ask = line("ask", gate.ask !== guide.call?.say && gate.ask);
+  if (gate.shown) return [...head, ...line("shown", gate.value), ...line("shown", text.shownBy(gate.shown.name))];
+  if (gate.status === "open")
+    return [...head, ...ask, ...itemLine(screen, gate), ...line("limit", !isCumulative(gate.check) && text.wanted(gate.limit)), ...notBy];
+  if (gate.status !== "good" && gate.status !== "waived")
+    return [...head, ...line("missing", guide.missing ?? gate.ifNot), ...itemLine(screen, gate), ...notBy];
+  if (answerKind(screen) === "gate") return [...ask, ...itemLine(screen, gate)];
+  return line("standing", gate.value === null ? gate.statusWords : text.given(gate.value, gate.statusWords));
+}
+
+/** Which of a list is put in now: "2 of 6: A to B, 100 ft". */
+function itemLine({ words, pick }: Screen, gate: GateState): Line[] {
+  const { item, no, of, settled } = askedNow(gate, pick, words);
+  if (item === null || settled) return [];
+  return line("item", words.guide.itemNow(no, of, item.given === null ? item.ask : words.guide.given(item.ask, item.given)));
+}

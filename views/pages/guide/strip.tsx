@@ -1,0 +1,33 @@
+import type { Screen } from "../../parts/say-form.tsx";
+import { regions } from "../../regions.ts";
+
+/** The wind, how far and who, in one slim strip: a press on the wind takes a reading, one on how far shows the tent and this call. */
+export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
+  const person = guide.people.find((p) => p.id === me);
+  const at = (path: string) => `/jobs/${guide.job}/${path}`;
+  return (
+    <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
+      <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.words)}>
+        {guide.weather.reading}
+      </a>
+      <a class="cell how-far" href={at("call")}>
+        {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
+        <strong>{guide.toward}</strong>
+        <span>{text.calls(guide.progress.at, guide.progress.of)}</span>
+        <Milestones of={guide.milestones} />
+      </a>
+      <a class="cell holder" href={at("people")}>
+        {person ? page.you(person.name, person.roleName) : text.nobodys}
+      </a>
+    </header>
+  );
+};
+
+/** A thin line of the milestones: reached, worked toward, ahead. Told in words beside it. */
+const Milestones = ({ of }: { of: Screen["guide"]["milestones"] }) => (
+  <span class="milestones" aria-hidden="true">
+    {of.map(({ is }) => (
+      <i class={is} />
+    ))}
+  </span>
+);

@@ -1,0 +1,35 @@
+import { JobScreen, Way } from "../../parts/job-screen.tsx";
+import type { Screen } from "../../parts/say-form.tsx";
+
+/** How this phone listens and speaks, the lock for a pocket, and whose screen it is. */
+export const SettingsPage = ({ wakeWord, ...screen }: Screen & { wakeWord: string }) => {
+  const { guide, newKey, words } = screen;
+  const { client, more, page } = words;
+  return (
+    <JobScreen screen={screen} title={more.settings}>
+      <div class="tiles">
+        <Way screen={screen} to="people" text={page.who} />
+        <button type="button" data-lock hidden>
+          {more.lock}
+        </button>
+        <form method="post" action={`/jobs/${guide.job}/rehearse`}>
+          <input type="hidden" name="key" value={newKey()} />
+          <button type="submit">{more.rehearse}</button>
+        </form>
+      </div>
+      <section id="voice" hidden>
+        <p data-status></p>
+        <div class="tiles">
+          <button type="button" data-setting="listens">
+            {client.listen}
+          </button>
+          <button type="button" data-setting="speaks">
+            {client.speak}
+          </button>
+        </div>
+        <p>{more.wakeWord(wakeWord)}</p>
+        <p>{more.leaves}</p>
+      </section>
+    </JobScreen>
+  );
+};

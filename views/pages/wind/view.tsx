@@ -1,0 +1,36 @@
+import { JobScreen, Way } from "../../parts/job-screen.tsx";
+import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { WindForm } from "../guide/answers/wind-form.tsx";
+
+/** A wind reading, at any call; and the way to what else the sky does. */
+export const WindPage = (screen: Screen) => {
+  const { guide, words } = screen;
+  return (
+    <JobScreen screen={screen} title={guide.weather.words} class="wind-page">
+      <Way screen={screen} to="weather" text={words.more.alarms} />
+      <WindForm screen={screen} />
+    </JobScreen>
+  );
+};
+
+/** What the weather does, whoever tells it; and everybody out of the tent. */
+export const WeatherPage = (screen: Screen) => {
+  const { more } = screen.words;
+  const told = (reading: "thunder" | "warning" | "rain", text: string) => (
+    <SayForm screen={screen} fields={{ type: "reading", reading }}>
+      <button type="submit">{text}</button>
+    </SayForm>
+  );
+  return (
+    <JobScreen screen={screen} title={more.alarms}>
+      <div class="tiles">
+        {told("thunder", more.thunder)}
+        {told("warning", more.warning)}
+        {told("rain", more.rain)}
+        <SayForm screen={screen} fields={{ type: "makeSafe", because: more.everybodyOutBecause }}>
+          <button type="submit">{more.everybodyOut}</button>
+        </SayForm>
+      </div>
+    </JobScreen>
+  );
+};

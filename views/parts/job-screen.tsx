@@ -1,0 +1,32 @@
+import type { Child } from "hono/jsx";
+import { Hold } from "../pages/guide/row.tsx";
+import { Page } from "./page.tsx";
+import type { Screen } from "./say-form.tsx";
+
+type Props = { readonly screen: Screen; readonly title: string; readonly class?: string; readonly children?: Child };
+
+/** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
+export const JobScreen = ({ screen, screen: { guide, me, words }, title, children, ...rest }: Props) => (
+  <Page words={words} title={title} styles={["guide"]} hurt={guide.hurt} follows={guide.job}>
+    <div class="beside-guide" hx-ignore>
+      <main class={`more ${rest.class ?? ""}`}>
+        {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
+        <h1>{title}</h1>
+        {children}
+      </main>
+      <footer class="dock">
+        {me !== null && <Hold {...screen} />}
+        <a class="button back-to-call" href={`/jobs/${guide.job}`}>
+          {words.page.guide}
+        </a>
+      </footer>
+    </div>
+  </Page>
+);
+
+/** A way to another page of the job. */
+export const Way = ({ screen, to, text }: { screen: Screen; to: string; text: string }) => (
+  <a class="button" href={`/jobs/${screen.guide.job}/${to}`}>
+    {text}
+  </a>
+);
