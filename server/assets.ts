@@ -31,7 +31,7 @@ export function createAssets() {
     .get("/assets/client.js", text([library("htmx.min.js"), library("ext/hx-sse.min.js"), client].join(";\n"), "text/javascript"))
     .get("/assets/icon.svg", text(icon, "image/svg+xml"))
     .get("/favicon.ico", text(icon, "image/svg+xml"));
-  for (const [name, file] of Object.entries(STYLESHEETS))
-    assets.get(`/assets/${name}.css`, text(readFileSync(here(`../views/${file}`), "utf8"), "text/css"));
+  for (const [name, files] of Object.entries(STYLESHEETS))
+    assets.get(`/assets/${name}.css`, text(files.map((file) => readFileSync(here(`../views/${file}`), "utf8")).join(""), "text/css"));
   return assets;
 }

@@ -7,7 +7,7 @@ type Props = { readonly screen: Screen; readonly title: string; readonly class?:
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
 export const JobScreen = ({ screen, screen: { guide, me, words }, title, children, ...rest }: Props) => (
-  <Page words={words} title={title} styles={["guide"]} hurt={guide.hurt} follows={guide.job}>
+  <Page words={words} title={title} styles="guide" hurt={guide.hurt} follows={guide.job}>
     <div class="beside-guide" hx-ignore>
       <main class={`more ${rest.class ?? ""}`}>
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}

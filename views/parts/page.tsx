@@ -9,7 +9,7 @@ import type { HurtState } from "./hurt-state.ts";
 type Props = {
   words: Words;
   title: string;
-  styles?: readonly Stylesheet[];
+  styles?: Stylesheet;
   hurt?: HurtState | null;
   follows?: string | undefined;
   hurtWay?: string | undefined;
@@ -17,11 +17,11 @@ type Props = {
 };
 
 /**
- * A whole document. Everything on it works before any script has loaded. `styles` is what a page wears besides what all do;
+ * A whole document. Everything on it works before any script has loaded. `styles` is the sheet that a page wears;
  * `hurt` stands first on every page of a job on which somebody is; `follows` is the job from which a page that stays as it
  * is otherwise hears of it; `hurtWay` the job of a page on which nobody can tell it, and from which a press leads to where they can.
  */
-export const Page = ({ words, title, styles = [], hurt, follows, hurtWay, children }: Props) => (
+export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -30,9 +30,7 @@ export const Page = ({ words, title, styles = [], hurt, follows, hurtWay, childr
       <meta name="htmx-config" content='{"defaultTimeout":8000}' />
       <title>{`${title} · ${words.page.name}`}</title>
       <link rel="icon" href="/assets/icon.svg" />
-      {(["ridgecall", ...styles] as const).map((name) => (
-        <link rel="stylesheet" href={`/assets/${name}.css`} />
-      ))}
+      <link rel="stylesheet" href={`/assets/${styles}.css`} />
       <ClientWords words={words} />
       <script src="/assets/client.js" defer></script>
     </head>

@@ -3,7 +3,7 @@ import { Hurt } from "../../parts/hurt.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { Lesson } from "../call/lesson.tsx";
-import { answerKind } from "./answers/answers.tsx";
+import { answerKind, hasPad } from "./answers/answers.tsx";
 import { askedNow } from "./asked.ts";
 import { SaidBack } from "./read-back.tsx";
 import type { GateState } from "./state.ts";
@@ -21,18 +21,19 @@ export const Call = (screen: Screen) => {
   const { weather } = guide;
   const lines = guide.hurt ? [] : alarmsOf(screen);
   const asks = asksOf(screen);
-  const letters = [...lines.map(([, line]) => line), guide.call?.say ?? "", ...asks.map(({ text }) => text)].join("").length;
+  const stop = weather.is === "stop" ? weather.words : "";
+  const letters = [stop, ...lines.map(([, line]) => line), guide.call?.say, ...asks.map(({ text }) => text)].join("").length;
   return (
     <article
       id={regions.call}
-      class={`call call-${SIZES.find(([, most]) => letters <= most)![0]}`}
+      class={`call call-${SIZES.find(([, most]) => letters <= most)![0]}${hasPad(screen) ? " tight" : ""}`}
       data-revision={guide.revision}
       data-entry={guide.entry}
       data-step={guide.step}
       data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
     >
       {guide.hurt && <Hurt hurt={guide.hurt} words={words} />}
-      {weather.is === "stop" && <p class="alarm stop">{weather.words}</p>}
+      {stop !== "" && <p class="alarm stop">{stop}</p>}
       {lines.map(([is, line]) => (
         <p class={is}>{line}</p>
       ))}

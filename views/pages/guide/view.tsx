@@ -83,7 +83,7 @@ export const Live = (screen: Shown) => (
  * screen is too small for all of it: nothing ever lies over anything.
  */
 export const GuidePage = (screen: Shown) => (
-  <Page words={screen.words} title={screen.guide.title} styles={["guide"]}>
+  <Page words={screen.words} title={screen.guide.title} styles="guide">
     <div class="guide">
       <Strip {...screen} />
       <main class="middle" tabindex={0}>

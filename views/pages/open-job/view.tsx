@@ -49,14 +49,7 @@ export const OpenJobPage = ({ values, problems, words, preview, message, action,
   const { fields, groups, openJob: text } = words;
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page
-      words={words}
-      title={amending ? text.amend : text.open}
-      styles={["tent-part", "open-job"]}
-      hurt={hurt}
-      follows={amending}
-      hurtWay={amending}
-    >
+    <Page words={words} title={amending ? text.amend : text.open} styles="open-job" hurt={hurt} follows={amending} hurtWay={amending}>
       <main class="open tent-form">
         <h1>{amending ? text.amend : text.open}</h1>
         {amending && values.rehearsal === "yes" && <p class="rehearsal">{words.page.notReal}</p>}

@@ -35,7 +35,7 @@ export const TentFormPage = ({
   const { words } = rest;
   const { fields, openJob, tents } = words;
   return (
-    <Page words={words} title={title} styles={["tent-part"]}>
+    <Page words={words} title={title} styles="tent-form">
       <main class="open tent-form">
         <h1>{title}</h1>
         {message !== null && (

@@ -12,7 +12,7 @@ type Props = { tent: Tent & { readonly kit: KitCatalog | null }; words: Words };
 
 /** One tent: its plan, its facts, and what can be done with it. */
 export const TentPage = ({ tent: { id, name, version, plan, kit }, words, words: { kitName, tents } }: Props) => (
-  <Page words={words} title={name} styles={["tent-part", "tents"]}>
+  <Page words={words} title={name} styles="tent">
     <main class="home tent">
       <h1>{name}</h1>
       {version === null && (

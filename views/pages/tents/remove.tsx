@@ -5,7 +5,7 @@ type Props = { tent: { readonly id: string; readonly name: string; readonly vers
 
 /** Asks once more before a tent is taken out of the list. */
 export const RemoveTentPage = ({ tent: { id, name, version }, newKey, words, words: { tents } }: Props) => (
-  <Page words={words} title={tents.remove} styles={["tents"]}>
+  <Page words={words} title={tents.remove} styles="tents">
     <main class="home">
       <h1>{tents.removeTitle(name)}</h1>
       <p>{tents.removeTold}</p>

@@ -1,3 +1,4 @@
+import { Keypad } from "../../parts/keypad.tsx";
 import { Page } from "../../parts/page.tsx";
 import { Tick, type TruckScreen } from "./line.tsx";
 import type { TruckLine } from "./state.ts";
@@ -10,7 +11,7 @@ export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
   const { page, truck } = words;
   const list = `/jobs/${state.job}/truck`;
   return (
-    <Page words={words} title={truck.title} styles={["truck"]} hurt={screen.hurt} hurtWay={state.job}>
+    <Page words={words} title={truck.title} styles="truck" hurt={screen.hurt} hurtWay={state.job}>
       <main class="truck one" hx-ignore>
         {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{truck.howMany(line.item, state.way)}</h1>
@@ -34,7 +35,7 @@ export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
             inputmode="decimal"
             autocomplete="off"
           />
-          <div class="keypad" data-keypad="count"></div>
+          <Keypad unit="count" words={words} />
           <button type="submit" class="main">
             {page.record}
           </button>

@@ -65,6 +65,14 @@ export function answerKind({ guide, me, pick }: Screen): AnswerKind {
   return gate && gate.status !== "good" && gate.status !== "waived" ? "gate" : "next";
 }
 
+/** Whether a pad takes the room under the call. */
+export function hasPad(screen: Screen): boolean {
+  const { gate } = screen.guide;
+  if (!gate || answerKind(screen) !== "gate") return false;
+  return PADS.has(gate.tile.input) && !askedNow(gate, screen.pick, screen.words).settled;
+}
+const PADS: ReadonlySet<Input> = new Set(["number", "readings", "figures", "wind"]);
+
 const What = (screen: Screen) => {
   const { guide, pick, words } = screen;
   const { gate } = guide;
