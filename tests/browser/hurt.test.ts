@@ -22,8 +22,8 @@ describe("somebody is hurt", () => {
     expect(sent).toBeGreaterThan(1);
     expect((await world.state()).hurt).toMatchObject({ said: "somebody's hurt" });
     await page.unroute("**/say");
-    await page.fill(".dock .became input[name=became]", "a bruise, back at work");
-    await press(page, ".dock .main button");
+    await page.fill(".answers .became input[name=became]", "a bruise, back at work");
+    await press(page, ".answers .main button");
     expect((await world.state()).hurt).toBeNull();
     await page.locator(".call .hurt").waitFor({ state: "detached" });
   });
@@ -32,13 +32,13 @@ describe("somebody is hurt", () => {
     const page = await world.screen("p1");
     await page.goto(`${world.url}jobs/${world.job}/more`);
     await page.locator(".hurt-one button").click();
-    await page.locator(".dock .became").waitFor();
-    await page.fill(".dock .became input[name=became]", "cut hand");
+    await page.locator(".answers .became").waitFor();
+    await page.fill(".answers .became input[name=became]", "cut hand");
     const said = { as: "p4", key: "note-00001", seen: (await world.state()).revision, type: "note", text: "the gate is open" };
     await world.say(said);
     await page.locator(".earlier", { hasText: "the gate is open" }).waitFor();
-    expect(await page.inputValue(".dock .became input[name=became]")).toBe("cut hand");
-    await press(page, ".dock .main button");
+    expect(await page.inputValue(".answers .became input[name=became]")).toBe("cut hand");
+    await press(page, ".answers .main button");
   });
 
   it("comes up by itself on pages that stay as they are otherwise, and what is typed there stays", async () => {

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { opened, play, press, type World } from "../support/browser.ts";
+import { opened, play, sayNext, type World } from "../support/browser.ts";
 import { PHASES } from "../support/phases.ts";
 
 /** Calls of every phase, with every kind of answer that the demo job asks for. The whole raise by forms is tried without a browser. */
@@ -31,7 +31,7 @@ describe("the demo job with scripts off", () => {
     const job = world.at(step);
     const page = await job.screen("p1", { scripts: false });
     expect(await job.state()).toMatchObject({ phase, step });
-    await press(page, ".dock .main button");
+    await sayNext(page, job);
     await page.locator(".earlier li.refused").last().waitFor();
     expect((await job.state()).step).toBe(step);
     const { state } = await play(page, job, (s) => s.step !== step, new Set([phase]));

@@ -79,23 +79,18 @@ export type World = Awaited<ReturnType<typeof opened>>;
 export type OnJob = Omit<World, "at" | "show" | "close">;
 
 /**
- * Presses, and waits until the page shows a later entry than before. Like a person, scrolls what is pressed out from under the
- * dock, and presses again where the screen says that the call has just moved.
+ * Presses by the key, and waits until the page shows a later entry than before; presses again where the screen says that the
+ * call has just moved. A finger would rest between two presses, as the screen makes it: tests of their own try that.
  */
 export async function press(page: Page, selector: string): Promise<void> {
   for (let tries = 0; tries < 100; tries++) {
     const target = page.locator(selector).first();
-    const { before, x, y, hit } = await target.evaluate((target) => {
+    const before = await target.evaluate((target: HTMLElement) => {
       document.querySelector("#notice")!.textContent = "";
-      if (!target.closest(".foot")) target.scrollIntoView({ block: "center" });
-      const box = target.getBoundingClientRect();
-      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-      const hit = target.contains(document.elementFromPoint(x, y));
-      return { before: document.querySelector<HTMLElement>("article.call")!.dataset.entry, x, y, hit };
+      target.focus();
+      return document.querySelector<HTMLElement>("article.call")!.dataset.entry;
     });
-    // Where something lies over it, the browser's driver waits until it is bare; else its waiting is most of the time a press takes.
-    if (hit) await page.mouse.click(x, y);
-    else await target.click();
+    await page.keyboard.press("Enter");
     // In one go in the page: it is looked at again and again, and in the next page where the press leads to one.
     const moved = await page.waitForFunction(
       ({ before, justMoved }) => {
@@ -112,7 +107,15 @@ export async function press(page: Page, selector: string): Promise<void> {
   throw new Error(`pressed ${selector} a hundred times and the call was always just moving`);
 }
 
-const NEXT = ".dock .main button";
+/** Says next in words, where no button does: the gate is open. */
+export async function sayNext(page: Page, world: OnJob): Promise<void> {
+  await page.goto(`${world.url}jobs/${world.job}/words`);
+  await page.fill(".in-words input[name=heard]", "next");
+  await page.click(".in-words button");
+  await page.locator("article.call").waitFor();
+}
+
+const NEXT = ".answers .main button";
 
 /** The page in the hands of somebody: theirs already, or newly opened. */
 async function holdAs(page: Page, world: OnJob, state: GuideState, person: string): Promise<void> {
@@ -126,9 +129,9 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   const gate = state.gate!;
   const answer = goodAnswer(gate, state);
   if ("wind" in answer) {
-    await page.fill(".gate .wind input[name=mph]", "6");
-    await page.fill(".gate .wind input[name=gustMph]", "9");
-    return press(page, ".gate .wind button");
+    await page.fill(".answers .wind input[name=mph]", "6");
+    await page.fill(".answers .wind input[name=gustMph]", "9");
+    return press(page, ".answers .wind button.main");
   }
   await holdAs(page, world, state, answer.as);
   const value = answer.value as {
@@ -138,31 +141,21 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
     ft?: Record<string, number>;
     named?: string;
   };
-  const form = `.gate form:has(input[name=kind][value=${value.kind}])`;
+  const form = `.answers form:has(input[name=kind][value=${value.kind}])`;
+  const mine = `${form}:has(input[name=gate][value="${gate.id}"])`;
+  /** As it is asked for: which one, until the gate asks for no more. */
+  const each = async (name: string, answered: (of: string) => Promise<void>) => {
+    const which = page.locator(`${mine} input[name=${name}]`).first();
+    while ((await which.count()) > 0) await answered((await which.getAttribute("value"))!);
+  };
+  const keyIn = async (text: string) => {
+    await page.fill(`${mine} input[name=value]`, text);
+    await press(page, `${mine} button[type=submit]`);
+  };
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
-  if (value.kind === "lengths") {
-    // One at a time, as the tape gives them, for as long as they are asked for.
-    for (const [name, ft] of Object.entries(value.ft!)) {
-      if ((await page.locator(`.which input[value=${name}]`).count()) === 0) return;
-      await page.check(`.which input[value=${name}]`);
-      await page.fill(`${form} input[name=value]`, `${ft} ft`);
-      await press(page, `${form} button[type=submit]`);
-    }
-    return;
-  }
-  if (value.kind === "figures") {
-    for (const [name, n] of Object.entries(value.n as Record<string, number>)) {
-      await page.check(`.which input[value="${name}"]`);
-      await page.fill(`${form} input[name=value]`, String(n));
-      await press(page, `${form} button[type=submit]`);
-    }
-    return;
-  }
-  if (value.kind === "each") {
-    for (const name of Object.keys(value.yes as Record<string, boolean>))
-      await press(page, `${form}:has(input[name=name][value="${name}"]):has(input[name=value][value=yes]) button`);
-    return;
-  }
+  if (value.kind === "lengths") return each("length", (name) => keyIn(`${value.ft![name]} ft`));
+  if (value.kind === "figures") return each("name", (name) => keyIn(String((value.n as Record<string, number>)[name])));
+  if (value.kind === "each") return each("name", () => press(page, `${mine}:has(input[name=value][value=yes]) button`));
   if (value.kind === "counts") return countAll(page, world);
   await page
     .locator(`${form} input[name=value]:not([type=hidden])`)
@@ -200,7 +193,7 @@ export async function play(page: Page, world: OnJob, stop: (state: GuideState) =
     if (state.closed || stop(state)) return { state, refused };
     if (state.gate && state.gate.status !== "good" && state.gate.status !== "waived") {
       if (!refused.has(state.phase)) {
-        await press(page, NEXT);
+        await sayNext(page, world);
         if (await page.locator(".earlier li.refused").last().isVisible()) refused.add(state.phase);
       }
       await answerOnPage(page, world, await world.state());

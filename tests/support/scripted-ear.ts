@@ -202,6 +202,7 @@ export const tongue = (page: Page, slow: boolean): Promise<void> =>
 /** Turns listening on, as its holder does under More, and comes back to the call. */
 export async function listen(page: Page): Promise<void> {
   await page.click("text=More");
+  await page.click("text=Settings");
   await page.locator('[data-setting="listens"]').click();
   await page.click("text=Back to the call");
   await page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });

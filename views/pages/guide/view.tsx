@@ -47,23 +47,23 @@ const Partial = ({ of, children }: { of: string; children: Child }) => (
   </hx-partial>
 );
 
-/** What a press is answered with and what the stream sends: a partial for each region. */
+/**
+ * What a press is answered with and what the stream sends: a partial for each region. The call comes last: once it shows, what
+ * answers it is there.
+ */
 export const Live = (screen: Shown) => (
   <>
-    <Partial of={regions.strip}>
-      <Strip {...screen} />
-    </Partial>
-    <Partial of={regions.thread}>
-      <Earlier {...screen} />
-    </Partial>
-    <Partial of={regions.call}>
-      <Call {...screen} />
-    </Partial>
     <Partial of={regions.answers}>
       <Answers {...screen} />
     </Partial>
     <Partial of={regions.dock}>
       <Row {...screen} />
+    </Partial>
+    <Partial of={regions.strip}>
+      <Strip {...screen} />
+    </Partial>
+    <Partial of={regions.thread}>
+      <Earlier {...screen} />
     </Partial>
     {screen.cue && (
       <Partial of={regions.heard}>
@@ -75,6 +75,9 @@ export const Live = (screen: Shown) => (
         <Reply {...screen} />
       </hx-partial>
     )}
+    <Partial of={regions.call}>
+      <Call {...screen} />
+    </Partial>
   </>
 );
 

@@ -22,8 +22,15 @@ export function watchPresses(): void {
     },
     true,
   );
-  // A key that is held down presses once.
-  document.addEventListener("keydown", (event) => event.repeat && event.key === "Enter" && event.preventDefault(), true);
+  document.addEventListener(
+    "keydown",
+    (event) => {
+      shown = null;
+      // A key that is held down presses once.
+      if (event.repeat && event.key === "Enter") event.preventDefault();
+    },
+    true,
+  );
   document.addEventListener(
     "submit",
     (event) => {
