@@ -11,6 +11,7 @@ import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
+import { page } from "./routes/page.ts";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
 import { tentRoutes } from "./routes/tents.tsx";
@@ -22,8 +23,8 @@ const MAX_BYTES = 64 * 1024;
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
-/** The whole application: web standards only. Files for the page are served by whoever mounts it. */
-export function createApp(world: Dependencies) {
+/** The whole application: web standards only. `files` serves what its pages load; without it they name it, and it is not there. */
+export function createApp(world: Dependencies, files = new Hono()) {
   const liveJobs = createLiveJobs(world);
   const app = new Hono();
   app.use(
@@ -33,6 +34,7 @@ export function createApp(world: Dependencies) {
       permissionsPolicy: { microphone: ["self"] },
     }),
   );
+  app.route("/", files);
   app.use(...inLanguage(world.languages));
   app.use(csrf());
   app.use(
@@ -73,8 +75,7 @@ async function answer(c: Context, problem: Problem, status: number = problem.sta
   if (url.pathname.endsWith(".json") || type.includes("json") || request.headers.get("accept")?.includes("application/json"))
     return Response.json({ problem: title, fields }, { status });
   const partial = request.headers.get("hx-request-type") === "partial";
-  const html = await (
-    <ProblemPage words={words} title={title} fields={fields} back={request.headers.get("referer") ?? "/"} partial={partial} />
-  ).toString();
-  return new Response(partial ? html : `<!DOCTYPE html>${html}`, { status, headers: { "content-type": "text/html; charset=utf-8" } });
+  const shown = <ProblemPage words={words} title={title} fields={fields} back={request.headers.get("referer") ?? "/"} partial={partial} />;
+  const html = partial ? await shown.toString() : await page(c, shown);
+  return new Response(html, { status, headers: { "content-type": "text/html; charset=utf-8" } });
 }

@@ -1,37 +1,83 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { buildSync } from "esbuild";
-import { Hono } from "hono";
-import { STYLESHEETS } from "../views/stylesheets.ts";
+import { gzipSync } from "node:zlib";
+import { serveStatic } from "@hono/node-server/serve-static";
+import { type Context, Hono, type MiddlewareHandler } from "hono";
+import { accepts } from "hono/accepts";
+import { etag } from "hono/etag";
+import type { AssetPaths } from "../views/parts/asset-paths.ts";
+import { type Built, buildAssets } from "./build-assets.ts";
 
-const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+declare module "hono" {
+  interface ContextVariableMap {
+    /** Where the page that answers a request finds what it loads; unset where nobody serves it. */
+    assets: AssetPaths | undefined;
+  }
+}
+
+const NEVER_CHANGES = "public, max-age=31536000, immutable";
+const ASK_EACH_TIME = "no-cache";
+const FOR_A_DAY = "public, max-age=86400";
+const ICON = "/assets/icon.svg";
+/** A plain name, with or without the hash of a version before its ending. */
+const FILE = /^([\w-]+)(?:\.([\da-f]{12}))?\.(css|js)$/;
 
 /**
- * What pages load: our styles and icon, and one script: htmx, its extension for live screens, our own browser code. In one
- * file, because htmx starts in the task after its own: an extension that is still on its way by then is never applied,
- * and the screen would not follow.
+ * What pages load. Styles and script have a hash of what is in them in their names, and are kept for good; under a plain name,
+ * or the hash of another version, there is what is current. Icons are files as they lie.
  */
-export function createAssets() {
-  const htmx = dirname(createRequire(import.meta.url).resolve("htmx.org"));
-  const library = (file: string) => readFileSync(join(htmx, file), "utf8");
-  const client = buildSync({
-    entryPoints: [here("../views/client.ts")],
-    bundle: true,
-    minify: true,
-    format: "iife",
-    target: "es2020",
-    write: false,
-  }).outputFiles[0]!.text;
-  const icon = readFileSync(here("../views/assets/icon.svg"), "utf8");
-  const text = (body: string, type: string) => () =>
-    new Response(body, { headers: { "content-type": `${type}; charset=utf-8`, "cache-control": "no-cache" } });
-  const assets = new Hono()
-    .get("/assets/client.js", text([library("htmx.min.js"), library("ext/hx-sse.min.js"), client].join(";\n"), "text/javascript"))
-    .get("/assets/icon.svg", text(icon, "image/svg+xml"))
-    .get("/favicon.ico", text(icon, "image/svg+xml"));
-  for (const [name, files] of Object.entries(STYLESHEETS))
-    assets.get(`/assets/${name}.css`, text(files.map((file) => readFileSync(here(`../views/${file}`), "utf8")).join(""), "text/css"));
-  return assets;
+export function createAssets(): Hono {
+  const built = buildAssets();
+  const paths: AssetPaths = (name) => `/assets/${name.replace(/\.\w+$/, `.${built.get(name)!.hash}$&`)}`;
+  const zipped = new Map([...built].map(([name, { text }]) => [name, once(() => gzipSync(text, { level: 9 }))]));
+  const app = new Hono();
+  app.use(async (c, next) => {
+    c.set("assets", paths);
+    await next();
+  });
+  app.use("/assets/*", etag());
+  app.get("/assets/:icon{icon[\\w-]*\\.(?:svg|png)}", keptForADay, serveStatic({ root: views }));
+  app.get("/favicon.ico", keptForADay, serveStatic({ root: views, rewriteRequestPath: () => ICON }));
+  app.get("/assets/:file", async (c, next) => {
+    const [, plain, hash, ending] = FILE.exec(c.req.param("file")) ?? [];
+    const name = `${plain}.${ending}`;
+    const asset = built.get(name);
+    if (!asset) return next();
+    const headers = headersOf(asset, hash === asset.hash);
+    return takesGzip(c)
+      ? c.body(new Uint8Array(zipped.get(name)!()), 200, { ...headers, "content-encoding": "gzip" })
+      : c.body(asset.text, 200, headers);
+  });
+  return app;
+}
+
+const views = fileURLToPath(new URL("../views", import.meta.url));
+
+const headersOf = ({ type, hash }: Built, kept: boolean) => ({
+  "content-type": type,
+  "cache-control": kept ? NEVER_CHANGES : ASK_EACH_TIME,
+  // Weak: the same for a text and for what it is compressed to.
+  etag: `W/"${hash}"`,
+  vary: "accept-encoding",
+});
+
+const takesGzip = (c: Context): boolean =>
+  accepts(c, {
+    header: "Accept-Encoding",
+    supports: ["gzip", "identity"],
+    default: "identity",
+    match: (asked) => (asked.some(({ type, q }) => (type === "gzip" || type === "*") && q > 0) ? "gzip" : "identity"),
+  }) === "gzip";
+
+const keptForADay: MiddlewareHandler = async (c, next) => {
+  await next();
+  if (c.res.ok) c.header("cache-control", FOR_A_DAY);
+};
+
+/** Worked out when it is first asked for. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => {
+    done ??= { value: work() };
+    return done.value;
+  };
 }

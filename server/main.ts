@@ -4,7 +4,6 @@ import { createServer } from "node:https";
 import type { AddressInfo } from "node:net";
 import { createSecureContext } from "node:tls";
 import { serve } from "@hono/node-server";
-import { Hono } from "hono";
 import { LANGUAGES } from "../views/text/languages.ts";
 import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
@@ -26,20 +25,20 @@ const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toIS
 async function main() {
   const config = readConfig(process.env);
   const journal = openJournal(config.file);
-  const { app, liveJobs } = createApp({
+  const world = {
     journal,
     hub: createHub(),
     clock: systemClock,
     newId: randomUUID,
     wakeWord: config.wakeWord,
     languages: LANGUAGES,
-  });
+  };
+  const { app, liveJobs } = createApp(world, createAssets());
   if (config.demo && (await journal.folds()).length === 0)
     await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
-  const whole = new Hono().route("/", createAssets()).route("/", app);
   const { port, host, tls } = config;
   const secure = tls && { createServer, serverOptions: tlsFiles(tls) };
-  const server = serve({ fetch: whole.fetch, port, hostname: host, ...secure }, (info: AddressInfo) =>
+  const server = serve({ fetch: app.fetch, port, hostname: host, ...secure }, (info: AddressInfo) =>
     console.log(start.listening(`${tls ? "https" : "http"}://${host}:${info.port}/`, config.file)),
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));

@@ -16,7 +16,7 @@ import type { Screen } from "../../views/parts/say-form.tsx";
 import type { LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
-type Rendered = Parameters<typeof page>[0];
+type Rendered = Parameters<typeof page>[1];
 type BesideGuide = (shown: Screen, live: LiveJob, jobs: LiveJobs) => Rendered;
 
 /** The pages of a job beside its guide, by their paths: each is one phone screen, and shows the job as it stands. */
@@ -40,6 +40,6 @@ export function besideGuide(app: Hono, jobs: LiveJobs, screenOf: (c: Context, li
   for (const [path, view] of Object.entries(PAGES))
     app.get(`/jobs/:id{[\\w-]+}/${path}`, async (c) => {
       const live = await jobs.load(c.req.param("id")!);
-      return c.html(page(view(screenOf(c, live), live, jobs)));
+      return c.html(page(c, view(screenOf(c, live), live, jobs)));
     });
 }

@@ -13,6 +13,7 @@ type Form = Pick<OpenJobProps, "action" | "newKey" | "amending" | "effect" | "hu
 export const briefPage = (c: Context, values: Fields, form: Form) =>
   c.html(
     page(
+      c,
       <OpenJobPage
         words={c.get("words")}
         values={values}
@@ -34,7 +35,7 @@ export function planPage(c: Context, values: Fields, form: Form) {
   const tent = readTentForm(values);
   const all = "problems" in tent ? { ...inWords(tent.problems, words), ...problems } : problems;
   const message = "plan" in preview ? "" : words.tents.notDrawn;
-  return c.html(page(<OpenJobPage words={words} values={values} problems={all} preview={preview} message={message} {...form} />));
+  return c.html(page(c, <OpenJobPage words={words} values={values} problems={all} preview={preview} message={message} {...form} />));
 }
 
 /** The form again as it was typed, with what was wrong beside each field. Throws on what is no Problem. */
@@ -45,7 +46,7 @@ export function refusedBrief(c: Context, values: Fields, error: unknown, form: F
   for (const [field, why] of Object.entries(error.fields)) problems[besideField(field, values)] ??= why(words);
   const { preview } = previewOf(values, words);
   return c.html(
-    page(<OpenJobPage words={words} values={values} problems={problems} preview={preview} message={error.sentence(words)} {...form} />),
+    page(c, <OpenJobPage words={words} values={values} problems={problems} preview={preview} message={error.sentence(words)} {...form} />),
     error.status,
   );
 }

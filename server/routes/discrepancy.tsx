@@ -1,4 +1,4 @@
-import { Hono } from "hono";
+import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
@@ -26,15 +26,15 @@ import { deviceOf, holderOf } from "./screen.ts";
  */
 export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
-  const shown = (id: string, live: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) => {
+  const shown = (c: Context, live: LiveJob, form: { values: Fields; problems: Fields; message: string | null; words: Words }) => {
+    const id = c.req.param("id")!;
     const { brief, plan } = live.job.frozen;
-    return page(<DiscrepancyPage job={id} title={brief.title} plan={plan} hurt={hurtState(live, form.words)} {...form} />);
+    return page(c, <DiscrepancyPage job={id} title={brief.title} plan={plan} hurt={hurtState(live, form.words)} {...form} />);
   };
 
   app.get("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
-    const id = c.req.param("id");
     const form = { values: c.req.query(), problems: {}, message: null, words: c.get("words") };
-    return c.html(shown(id, await liveJobs.load(id), form));
+    return c.html(shown(c, await liveJobs.load(c.req.param("id")), form));
   });
   app.post("/jobs/:id{[\\w-]+}/discrepancy", async (c) => {
     const id = c.req.param("id");
@@ -53,13 +53,14 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     if (because === "") problems.because = (w) => w.errors.empty;
     if ("problems" in checked) for (const p of checked.problems) problems[fieldOfProblem(p)] ??= (w) => w.errors.tent(p);
     if ("problems" in checked || because === "")
-      return c.html(shown(id, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
+      return c.html(shown(c, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
     if (put !== "yes") {
       const to = freeze({ ...brief, tent: checked.spec });
       const effect = effectText(job, to, (person) => names[person] ?? person, words);
       const { revision } = job.snapshot.context;
       return c.html(
         page(
+          c,
           <ProposeDiscrepancyPage
             words={words}
             job={id}

@@ -40,7 +40,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   );
   app.get("/jobs/:id{[\\w-]+}", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));
-    return c.html(page(<GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
+    return c.html(page(c, <GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
   });
   besideGuide(app, liveJobs, (c, live) => screen(c, live, null));
   const amending = async (c: Context) => ({

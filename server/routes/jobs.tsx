@@ -40,7 +40,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
-  app.get("/", async (c) => c.html(page(<HomePage jobs={await listed(c.get("words"))} words={c.get("words")} />)));
+  app.get("/", async (c) => c.html(page(c, <HomePage jobs={await listed(c.get("words"))} words={c.get("words")} />)));
   app.get("/jobs.json", async (c) => c.json({ jobs: await listed(c.get("words")) }));
   const opening = { action: "/jobs", newKey: newId };
   app.get("/jobs/new", async (c) => {
@@ -49,7 +49,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   });
   app.get("/jobs/:id{[\\w-]+}/plan.json", async (c) => c.json(await plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", async (c) =>
-    c.html(page(<PlanPage {...(await plan(c.req.param("id")))} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />)),
+    c.html(page(c, <PlanPage {...(await plan(c.req.param("id")))} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />)),
   );
   app.post("/jobs", async (c) => {
     if (wantsJson(c)) {

@@ -34,7 +34,7 @@ export function layoutRoutes(liveJobs: LiveJobs) {
   app.get("/jobs/:id{[\\w-]+}/layout", async (c) => {
     const state = await stateOf(c);
     const told = { units: unitsIn(c), paper: paperIn(c), hurt: await hurtOn(c, liveJobs), words: c.get("words") };
-    return c.html(page(<LayoutPage state={state} {...told} />));
+    return c.html(page(c, <LayoutPage state={state} {...told} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
     const { plan, site } = await stateOf(c);

@@ -1,3 +1,4 @@
+import type { Context } from "hono";
 import { FLAGS, type Flag } from "../../machines/record/findings.ts";
 import type { Findings, JobFindings } from "../../views/pages/findings/build-state.ts";
 import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
@@ -5,7 +6,6 @@ import { onlyMarked } from "../../views/pages/record/build-state.ts";
 import type { CallRun, RecordState } from "../../views/pages/record/state.ts";
 import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/pages/record/view.tsx";
 import type { HurtState } from "../../views/parts/hurt-state.ts";
-import type { Words } from "../../views/text/words.ts";
 import { page } from "./page.ts";
 import { around, insides } from "./stream.ts";
 
@@ -20,11 +20,13 @@ export function shownBy(queries: readonly string[]): Show {
 }
 
 /** The page of a record, part by part. */
-export async function* recordParts(state: RecordState, show: Show, hurt: HurtState | null, words: Words): AsyncGenerator<string> {
+export async function* recordParts(c: Context, state: RecordState, show: Show, hurt: HurtState | null): AsyncGenerator<string> {
+  const words = c.get("words");
   const phases = show.marks.length === 0 ? state.phases : onlyMarked(state.phases, show.marks);
   const shown = phases.reduce((sum, { calls }) => sum + calls.reduce((n, { lines }) => n + lines.length, 0), 0);
   const [head, foot] = await around((inside) =>
     page(
+      c,
       <RecordPage state={state} show={show} shown={shown} hurt={hurt} words={words}>
         {inside}
       </RecordPage>,
@@ -42,8 +44,9 @@ export async function* recordParts(state: RecordState, show: Show, hurt: HurtSta
 }
 
 /** The page of all jobs, part by part. */
-export async function* findingsParts(state: Findings, words: Words): AsyncGenerator<string> {
-  const whole = await page(<FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} words={words} />);
+export async function* findingsParts(c: Context, state: Findings): AsyncGenerator<string> {
+  const words = c.get("words");
+  const whole = await page(c, <FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} words={words} />);
   const rows: Readonly<Record<string, readonly JobFindings[]>> = { [insides.first]: state.jobs, [insides.second]: state.rehearsals };
   for (const piece of whole.split(insides.either)) {
     const jobs = rows[piece];

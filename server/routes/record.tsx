@@ -34,11 +34,7 @@ export function recordRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     const live = await vouched(idOf(c));
     await yieldTurn();
     const state = buildRecordState(live, c.get("words"));
-    return c.body(
-      streamed(recordParts(state, shownBy(c.req.queries("show") ?? []), hurtState(live, c.get("words")), c.get("words"))),
-      200,
-      HTML,
-    );
+    return c.body(streamed(recordParts(c, state, shownBy(c.req.queries("show") ?? []), hurtState(live, c.get("words")))), 200, HTML);
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
     const live = await vouched(idOf(c));
@@ -62,8 +58,8 @@ export function recordRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     });
   });
   app.get("/findings", async (c) => {
-    const words = c.get("words");
-    return c.body(streamed(findingsParts(buildFindings(await journal.folds(), words), words)), 200, HTML);
+    const state = buildFindings(await journal.folds(), c.get("words"));
+    return c.body(streamed(findingsParts(c, state)), 200, HTML);
   });
   app.get("/findings.json", async (c) => c.json(buildFindings(await journal.folds(), c.get("words"))));
   return app;

@@ -46,6 +46,7 @@ export function tentRoutes(world: Dependencies) {
     const words = c.get("words");
     return c.html(
       page(
+        c,
         <TentFormPage
           message={null}
           {...form}
@@ -73,7 +74,7 @@ export function tentRoutes(world: Dependencies) {
     return formPage(c, values, { ...form, message: error.sentence(words) }, beside, error.status);
   };
 
-  app.get("/tents", async (c) => c.html(page(<TentsPage words={c.get("words")} {...(await list(c))} newKey={newId} pasted={null} />)));
+  app.get("/tents", async (c) => c.html(page(c, <TentsPage words={c.get("words")} {...(await list(c))} newKey={newId} pasted={null} />)));
   app.get("/tents.json", async (c) => c.json({ tents: [...(await shelf(c).saved()), ...shelf(c).examples()].map(asData) }));
   app.get("/tents/new", async (c) => {
     const { from, width, length } = c.req.query();
@@ -87,7 +88,7 @@ export function tentRoutes(world: Dependencies) {
     return c.html(await (<TentPreview words={c.get("words")} values={values} {...previewOf(values, c.get("words"))} />).toString());
   });
   app.get("/tents/:file{[\\w-]+\\.json}", async (c) => c.json(asData(await shelf(c).get(c.req.param("file").slice(0, -".json".length)))));
-  app.get(`/tents/${ID}`, async (c) => c.html(page(<TentPage words={c.get("words")} tent={await shelf(c).get(c.req.param("id"))} />)));
+  app.get(`/tents/${ID}`, async (c) => c.html(page(c, <TentPage words={c.get("words")} tent={await shelf(c).get(c.req.param("id"))} />)));
   app.get(`/tents/${ID}/edit`, async (c) => {
     const id = c.req.param("id");
     const { name, version } = await savedOne(c, id);
@@ -98,7 +99,7 @@ export function tentRoutes(world: Dependencies) {
     );
   });
   app.get(`/tents/${ID}/remove`, async (c) =>
-    c.html(page(<RemoveTentPage words={c.get("words")} tent={await savedOne(c, c.req.param("id"))} newKey={newId} />)),
+    c.html(page(c, <RemoveTentPage words={c.get("words")} tent={await savedOne(c, c.req.param("id"))} newKey={newId} />)),
   );
 
   app.post("/tents", async (c) => {
@@ -120,7 +121,7 @@ export function tentRoutes(world: Dependencies) {
       const words = c.get("words");
       const told = { message: error.sentence(words), fields: inWords(error.fields, words) };
       const pasted = { values: fields, error: told };
-      return c.html(page(<TentsPage words={words} {...(await list(c))} newKey={newId} pasted={pasted} />), error.status);
+      return c.html(page(c, <TentsPage words={words} {...(await list(c))} newKey={newId} pasted={pasted} />), error.status);
     }
   });
 

@@ -36,7 +36,7 @@ export function timeRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
     const problem = people === null ? c.get("words").time.badPeople(said) : null;
     const state = await stateOf(c, people ?? undefined);
     return c.html(
-      page(<TimePage state={state} asked={{ said, problem }} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />),
+      page(c, <TimePage state={state} asked={{ said, problem }} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />),
       problem ? 422 : 200,
     );
   });

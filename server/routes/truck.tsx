@@ -32,7 +32,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   };
   type Count = { line: TruckLine; typed: string; problem: string | null };
   const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
-    c.html(page(<TruckCountPage screen={screenOf(c, live)} {...count} />), status);
+    c.html(page(c, <TruckCountPage screen={screenOf(c, live)} {...count} />), status);
   const toList = (c: Context, reply: string, item: string) => backTo(c, `/jobs/${idOf(c)}/truck`, reply, `line-${item}`);
 
   app.get("/jobs/:id{[\\w-]+}/truck", async (c) => {
@@ -43,7 +43,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
     if (line && screen.me !== null) return countPage(c, live, { line, typed: "", problem: null });
     const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
-    return c.html(page(<TruckPage {...screen} notice={notice} />));
+    return c.html(page(c, <TruckPage {...screen} notice={notice} />));
   });
 
   // A tick goes the way of everything said. A swap gets the head and its line; where it was refused, the whole list again.

@@ -50,7 +50,7 @@ const bare = new Hono()
     insert.run(new URLSearchParams(await c.req.text()).get("key")!, bytes);
     return c.html(swapped);
   })
-  .get("/guide", (c) => c.html(page(<GuidePage {...screen} newKey={newKey} />)));
+  .get("/guide", (c) => c.html(page(c, <GuidePage {...screen} newKey={newKey} />)));
 
 const listening = (fetch: (request: Request) => Response | Promise<Response>) =>
   new Promise<number>((resolve) => serve({ fetch, port: 0, hostname: "127.0.0.1" }, (info: AddressInfo) => resolve(info.port)));

@@ -1,3 +1,4 @@
+import type { Hono } from "hono";
 import { createApp } from "../../server/app.tsx";
 import { createHub } from "../../server/hub.ts";
 import type { Journal } from "../../server/journal/journal.ts";
@@ -7,8 +8,8 @@ import { LANGUAGES, type Languages } from "../../views/text/languages.ts";
 /** A morning in June, in UTC. */
 export const MORNING = Date.UTC(2026, 5, 2, 12, 0, 0);
 
-/** The application on clocks of the test's own. Whatever reads them takes a second. */
-export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MORNING, languages: Languages = LANGUAGES) {
+/** The application on clocks of the test's own. Whatever reads them takes a second. `files` is what its pages load, where a test loads it. */
+export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MORNING, languages: Languages = LANGUAGES, files?: Hono) {
   let wall = first;
   let elapsedMs = 0;
   let ids = 0;
@@ -23,19 +24,22 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
     },
   };
   /** The application started again over the same journal, when the wall clock shows so much more, or less. */
-  const restart = (seconds: number) => testApp(journal, wall + seconds * 1000, languages);
+  const restart = (seconds: number) => testApp(journal, wall + seconds * 1000, languages, files);
   const hub = createHub();
-  const { app, liveJobs } = createApp({
-    journal,
-    hub,
-    clock: () => {
-      clock.pass(1);
-      return { wall, elapsedMs };
+  const { app, liveJobs } = createApp(
+    {
+      journal,
+      hub,
+      clock: () => {
+        clock.pass(1);
+        return { wall, elapsedMs };
+      },
+      newId: () => `id-${String(++ids).padStart(8, "0")}`,
+      wakeWord: "albatross",
+      languages,
     },
-    newId: () => `id-${String(++ids).padStart(8, "0")}`,
-    wakeWord: "albatross",
-    languages,
-  });
+    files,
+  );
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });
   /** What the wall clock shows; a job's own time is the same, until somebody sets the clock. */

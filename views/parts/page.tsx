@@ -5,6 +5,7 @@ import type { Words } from "../text/words.ts";
 import { Hurt } from "./hurt.tsx";
 import { HurtWay } from "./hurt-press.tsx";
 import type { HurtState } from "./hurt-state.ts";
+import { Loads } from "./loads.tsx";
 
 type Props = {
   words: Words;
@@ -29,10 +30,8 @@ export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, c
       <meta name="color-scheme" content="light dark" />
       <meta name="htmx-config" content='{"defaultTimeout":8000}' />
       <title>{`${title} · ${words.page.name}`}</title>
-      <link rel="icon" href="/assets/icon.svg" />
-      <link rel="stylesheet" href={`/assets/${styles}.css`} />
       <ClientWords words={words} />
-      <script src="/assets/client.js" defer></script>
+      <Loads styles={styles} />
     </head>
     <body>
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}

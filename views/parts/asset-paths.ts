@@ -1,0 +1,14 @@
+import { createContext } from "hono/jsx";
+import type { Stylesheet } from "../stylesheets.ts";
+
+/** What a page loads that is built from our sources, by its plain name. */
+export type AssetName = "client.js" | `${Stylesheet}.css`;
+
+/** Where a page finds what it loads. */
+export type AssetPaths = (name: AssetName) => string;
+
+/** By plain names, where nobody who serves them says otherwise. */
+export const plainPaths: AssetPaths = (name) => `/assets/${name}`;
+
+/** Provided around a whole page, so that no page hands it on. */
+export const Assets = createContext(plainPaths);
