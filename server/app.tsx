@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import { compress } from "hono/compress";
 import { csrf } from "hono/csrf";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
@@ -27,6 +28,8 @@ const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 export function createApp(world: Dependencies, files = new Hono()) {
   const liveJobs = createLiveJobs(world);
   const app = new Hono();
+  // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
+  app.use(compress());
   app.use(
     secureHeaders({
       strictTransportSecurity: false,
