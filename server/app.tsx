@@ -12,6 +12,7 @@ import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
+import { manifestRoutes } from "./routes/manifest.ts";
 import { page } from "./routes/page.ts";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
@@ -47,6 +48,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
       refuse: (c) => answer(c, new Problem(413, (w) => w.errors.tooLarge)),
     }),
   );
+  app.route("/", manifestRoutes());
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));

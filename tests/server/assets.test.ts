@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { gunzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { createAssets } from "../../server/assets.ts";
@@ -70,6 +71,7 @@ describe("what goes over the wire", () => {
     "/assets/guide.css",
     "/jobs.json",
     `/jobs/${job.job}/layout.svg`,
+    "/manifest.webmanifest",
   ])("is compressed where that is asked for: %s", async (path) => {
     const [plain, zipped] = [await ask(path), await ask(path, GZIP)];
     expect([plain.headers.get("content-encoding"), zipped.headers.get("content-encoding")]).toEqual([null, "gzip"]);
@@ -98,5 +100,43 @@ describe("what goes over the wire", () => {
     const reader = answer.body!.getReader();
     expect(new TextDecoder().decode((await reader.read()).value)).toMatch(/^data: <hx-partial/);
     await reader.cancel();
+  });
+});
+
+describe("a phone that keeps the guide", () => {
+  it("finds its name, its icons and its colors", async () => {
+    const html = await htmlOf("/");
+    expect(html).toContain('<link rel="manifest" href="/manifest.webmanifest"/>');
+    const answer = await ask("/manifest.webmanifest");
+    expect(answer.headers.get("content-type")).toBe("application/manifest+json; charset=utf-8");
+    const { icons, ...told } = (await answer.json()) as { icons: { src: string; type: string; sizes: string; purpose: string }[] };
+    expect(told).toMatchObject({ name: "Ridgecall", start_url: "/", display: "standalone" });
+    expect(icons.map(({ purpose, sizes }) => `${purpose} ${sizes}`)).toEqual([
+      "any any",
+      "any 192x192",
+      "any 512x512",
+      "maskable 192x192",
+      "maskable 512x512",
+    ]);
+    for (const { src, type, sizes } of icons) {
+      const icon = await ask(src);
+      expect([src, icon.status, icon.headers.get("content-type")?.split(";")[0]]).toEqual([src, 200, type]);
+      const bytes = Buffer.from(await icon.arrayBuffer());
+      // A PNG says its width and its height in bytes 16 to 23 (ISO/IEC 15948, 11.2.2).
+      if (type === "image/png") expect(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`).toBe(sizes);
+    }
+    expect((await ask(/rel="apple-touch-icon" href="([^"]+)"/.exec(html)![1]!)).status).toBe(200);
+  });
+
+  it("is framed in the ground of the page, by day and by night", async () => {
+    const grounds = [...readFileSync("views/parts/tokens.css", "utf8").matchAll(/--ground: (#\w+)/g)].map((m) => m[1]!);
+    const told = [...(await htmlOf("/")).matchAll(/name="theme-color" media="\(prefers-color-scheme: (\w+)\)" content="(#\w+)"/g)].map(
+      ([, ...is]) => is,
+    );
+    expect(told).toEqual([
+      ["light", grounds[0]],
+      ["dark", grounds[1]],
+    ]);
+    expect(await (await ask("/manifest.webmanifest")).json()).toMatchObject({ theme_color: grounds[0], background_color: grounds[0] });
   });
 });
