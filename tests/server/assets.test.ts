@@ -5,6 +5,7 @@ import { createAssets } from "../../server/assets.ts";
 import { STYLESHEETS } from "../../views/stylesheets.ts";
 import { LANGUAGES } from "../../views/text/languages.ts";
 import { brief, MORNING, testApp } from "../support/app.ts";
+import { FIRST_VISIT_GOAL, firstVisit, totalOf } from "../support/first-visit.ts";
 import { openedJob } from "../support/job.ts";
 
 const world = testApp(undefined, MORNING, LANGUAGES, createAssets());
@@ -87,6 +88,18 @@ describe("what goes over the wire", () => {
   it("has its head alone where that is asked for", async () => {
     const answer = await ask("/assets/client.js", GZIP, "HEAD");
     expect([answer.status, await answer.text(), answer.headers.get("content-encoding")]).toEqual([200, "", "gzip"]);
+  });
+
+  it("lets a phone with one bar see the guide for the first time: 60 kB with all it loads", async () => {
+    const visit = await firstVisit(ask, `/jobs/${job.job}?as=p1`);
+    expect([...visit.keys()]).toEqual([
+      `/jobs/${job.job}?as=p1`,
+      "/assets/icon.svg",
+      "/manifest.webmanifest",
+      expect.stringContaining("/assets/guide."),
+      expect.stringContaining("/assets/client."),
+    ]);
+    expect(totalOf(visit)).toBeLessThanOrEqual(FIRST_VISIT_GOAL);
   });
 
   it("is safe from being taken for something else", async () => {
