@@ -136,6 +136,7 @@ export const errors = {
   noPage: (path: string) => `There is no page ${path.slice(0, 80)}.`,
   notJson: "The body is not JSON. Send one JSON object.",
   notAForm: "Send JSON, or a form from the page.",
+  brokenForm: "The form did not come whole. Go back and send it again. Nothing was recorded.",
   low: ({ place, freeBytes }: LowSpace) =>
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
   tooLarge: "That is too much at once. Nothing was recorded.",
