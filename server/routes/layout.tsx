@@ -4,12 +4,11 @@ import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { lookupIn } from "../../machines/record/entries.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
-import { LayoutDrawing } from "../../views/drawing/layout.tsx";
 import { UNITS, type Units } from "../../views/drawing/units.ts";
 import { markRows } from "../../views/pages/layout/csv.ts";
 import { layoutDxf } from "../../views/pages/layout/dxf.ts";
 import { type LayoutState, PAPERS, type Paper } from "../../views/pages/layout/state.ts";
-import { standalone } from "../../views/pages/layout/svg.ts";
+import { standalone } from "../../views/pages/layout/svg.tsx";
 import { LayoutPage } from "../../views/pages/layout/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
@@ -39,8 +38,8 @@ export function layoutRoutes(liveJobs: LiveJobs) {
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
     const { plan, site } = await stateOf(c);
     const { baselineBearingDeg: north, street } = site;
-    const drawing = <LayoutDrawing plan={plan} north={north} street={street} units={unitsIn(c)} words={c.get("words")} />;
-    return c.body(standalone(String(await drawing)), 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
+    const drawing = standalone({ plan, north, street, units: unitsIn(c), words: c.get("words") });
+    return c.body(drawing, 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
   app.get("/jobs/:id{[\\w-]+}/layout.dxf", async (c) =>
     c.body(layoutDxf(await stateOf(c), unitsIn(c), c.get("words")), 200, {

@@ -1,11 +1,13 @@
 import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import type { Palette } from "./palette.ts";
 
 export type XY = readonly [x: number, y: number];
 type Props = { frame: Frame; from: XY; to: XY; text: string; class?: string };
 
 /** Stroke of dimension lines, extension lines, and leaders: equally thin on paper and on a screen. */
-export const THIN = { stroke: "currentColor", "stroke-width": "0.75", "vector-effect": "non-scaling-stroke", fill: "none" } as const;
+export const thin = ({ ink }: Palette) =>
+  ({ stroke: ink, "stroke-width": "0.75", "vector-effect": "non-scaling-stroke", fill: "none" }) as const;
 
 /** A dimension line with slanted ticks and short extension lines at its ends, and its length above the middle. */
 export function Dimension({ frame, from, to, text, class: name = "drawn-dimension" }: Props) {
@@ -16,7 +18,7 @@ export function Dimension({ frame, from, to, text, class: name = "drawn-dimensio
   const lift = turnDeg === 0 ? [0, -px(9)] : [px(9) * Math.sin((turnDeg * Math.PI) / 180), -px(9) * Math.cos((turnDeg * Math.PI) / 180)];
   return (
     <g class={name}>
-      <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} {...THIN} />
+      <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} {...thin(frame)} />
       {[from, to].map(([x, y]) => (
         <g>
           <line
@@ -24,14 +26,14 @@ export function Dimension({ frame, from, to, text, class: name = "drawn-dimensio
             y1={roundHundredth(y + across * px(6))}
             x2={roundHundredth(x + down * px(6))}
             y2={roundHundredth(y - across * px(6))}
-            {...THIN}
+            {...thin(frame)}
           />
           <line
             x1={roundHundredth(x - (across + down) * px(4))}
             y1={roundHundredth(y - (down - across) * px(4))}
             x2={roundHundredth(x + (across + down) * px(4))}
             y2={roundHundredth(y + (down - across) * px(4))}
-            {...THIN}
+            {...thin(frame)}
             stroke-width="2"
           />
         </g>

@@ -1,11 +1,10 @@
 import type { Point, TentPlan } from "../../machines/tent/types.ts";
+import { ON_PAGE, type Pen } from "./palette.ts";
 
-/** Coordinates of a drawing. The view box is in feet, y down, with the near edge at the bottom. */
-export type Frame = {
+/** Coordinates of a drawing. The view box is in feet, y down, with the near edge at the bottom; `px` is that of the narrowest phone. */
+export type Frame = Pen & {
   readonly widthFt: number;
   readonly heightFt: number;
-  /** Feet that are this many CSS px when the drawing is 360 px wide, the narrowest phone. */
-  readonly px: (n: number) => number;
   readonly x: (xFt: number) => number;
   readonly y: (yFt: number) => number;
   /** Position in the drawing of a point on the cloth, stretched between the actual corner marks. */
@@ -27,6 +26,7 @@ export function frameOf(plan: TentPlan, belowPx: number): Frame {
   const y = (yFt: number) => roundHundredth(lengthFt - yFt + marginFt);
   const toSite = clothToSite(plan);
   return {
+    ...ON_PAGE,
     widthFt: roundHundredth(drawingWidthFt),
     heightFt: roundHundredth(lengthFt + 2 * marginFt + px(belowPx)),
     px,

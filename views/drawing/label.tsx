@@ -1,7 +1,7 @@
-import type { Frame } from "./frame.ts";
+import type { Pen } from "./palette.ts";
 
 type Props = {
-  frame: Frame;
+  frame: Pen;
   x: number;
   y: number;
   text: string;
@@ -24,8 +24,8 @@ export function Label({ frame, x, y, text, px = 12, bold = false, anchor, turnDe
       font-weight={bold ? "700" : undefined}
       text-anchor={anchor}
       transform={turnDeg ? `rotate(${turnDeg} ${x} ${y})` : undefined}
-      fill="currentColor"
-      stroke="Canvas"
+      fill={frame.ink}
+      stroke={frame.ground}
       stroke-width={frame.px(4.5)}
       paint-order="stroke"
     >

@@ -1,6 +1,6 @@
 import type { TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
-import { THIN } from "./dimension.tsx";
+import { thin } from "./dimension.tsx";
 import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
@@ -65,7 +65,7 @@ const Sample = ({ frame, x, y, dash, width = "0.75" }: At & { dash?: string; wid
     y1={y}
     x2={roundHundredth(x + frame.px(14))}
     y2={y}
-    {...THIN}
+    {...thin(frame)}
     stroke-width={width}
     stroke-dasharray={dash}
   />

@@ -4,6 +4,7 @@ import { type Box, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { KEY_COLUMN_PX, LayoutKey, layoutKeyPx } from "./layout-key.tsx";
 import { DiagonalLengths, Diagonals, diagonalTexts, Outline, Overall } from "./outline.tsx";
+import { ON_PAGE, type Palette } from "./palette.ts";
 import { PieceNames, Pieces } from "./pieces.tsx";
 import { Poles, poleBox } from "./poles.tsx";
 import { Running } from "./running.tsx";
@@ -22,7 +23,17 @@ export type LayoutProps = {
   north?: number;
   street?: { readonly edge: EdgeName; readonly name: string };
   units?: Units;
+  look?: Look;
 };
+
+/** How a drawing is shown: its colors, its letters, how long it is for so many px, and whether it brings its own ground. */
+export type Look = {
+  readonly palette: Palette;
+  readonly font: string;
+  readonly length: (px: number) => number | string;
+  readonly backed: boolean;
+};
+const IN_PAGE: Look = { palette: ON_PAGE, font: "system-ui, sans-serif", length: (px) => px, backed: false };
 
 const SCALE_PX = 76;
 /** Position of the scale bar and the north arrow below the tent; the key comes after them. */
@@ -38,9 +49,9 @@ const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
  *
  * @example <LayoutDrawing plan={planTent(spec)} words={words} units="mm" />
  */
-export function LayoutDrawing({ plan, words, north, street, units = "ft" }: LayoutProps) {
+export function LayoutDrawing({ plan, words, north, street, units = "ft", look = IN_PAGE }: LayoutProps) {
   const { drawing, layoutDrawing, tapeText } = words;
-  const sheet = sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan, words), words, street?.edge);
+  const sheet: Sheet = { ...sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan, words), words, street?.edge), ...look.palette };
   const { px } = sheet;
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
   const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
@@ -51,16 +62,17 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft" }: Layo
       class="drawn-layout"
       xmlns="http://www.w3.org/2000/svg"
       viewBox={`0 0 ${sheet.widthFt} ${sheet.heightFt}`}
-      width={Math.round(sheet.widePx * SCREEN_SCALE)}
-      height={Math.round(sheet.highPx * SCREEN_SCALE)}
+      width={look.length(Math.round(sheet.widePx * SCREEN_SCALE))}
+      height={look.length(Math.round(sheet.highPx * SCREEN_SCALE))}
       role="img"
-      font-family="system-ui, sans-serif"
+      font-family={look.font}
       font-weight="500"
       text-anchor="middle"
       dominant-baseline="central"
       stroke-linejoin="round"
     >
       <title>{layoutDrawing.title(...size)}</title>
+      {look.backed && <rect width={sheet.widthFt} height={sheet.heightFt} fill={sheet.ground} />}
       <Diagonals sheet={sheet} texts={diagonals} />
       <Pieces plan={plan} frame={sheet} />
       <Outline plan={plan} sheet={sheet} />

@@ -1,6 +1,6 @@
 import { diagonalsOf } from "../../machines/tent/tape.ts";
 import { CORNERS, type TentPlan } from "../../machines/tent/types.ts";
-import { Dimension, THIN, unitVector, uprightDeg, type XY } from "./dimension.tsx";
+import { Dimension, thin, unitVector, uprightDeg, type XY } from "./dimension.tsx";
 import { type Box, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { LEAD_PX, markAt, type Sheet, TEXT_PX, widthPx } from "./sheet.ts";
@@ -14,9 +14,9 @@ export function Outline({ plan, sheet }: Props) {
   const stakes = sheet.lines.map(({ start }): XY => [sheet.x(start.xFt), sheet.y(start.yFt)]);
   return (
     <g class="drawn-outline">
-      <polygon class="drawn-footprint" points={points(marks)} {...THIN} stroke-width="1.5" />
-      <line class="drawn-baseline" x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} {...THIN} stroke-width="4" />
-      <polygon class="drawn-stake-line" points={points(stakes)} {...THIN} stroke-dasharray="6 4" />
+      <polygon class="drawn-footprint" points={points(marks)} {...thin(sheet)} stroke-width="1.5" />
+      <line class="drawn-baseline" x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} {...thin(sheet)} stroke-width="4" />
+      <polygon class="drawn-stake-line" points={points(stakes)} {...thin(sheet)} stroke-dasharray="6 4" />
     </g>
   );
 }
@@ -37,7 +37,14 @@ export function Overall({ plan, sheet }: Props) {
       <Dimension frame={sheet} from={aside(a)} to={aside(b)} text={lengthOf("AB")} />
       <Dimension frame={sheet} from={below(a)} to={below(d)} text={lengthOf("DA")} />
       <Dimension frame={sheet} from={[c[0], roundHundredth(top)]} to={[outX, roundHundredth(top)]} text="" />
-      <line x1={outX} y1={roundHundredth(top + px(10))} x2={outX} y2={roundHundredth(reach.top - px(6))} {...THIN} stroke-dasharray="1 3" />
+      <line
+        x1={outX}
+        y1={roundHundredth(top + px(10))}
+        x2={outX}
+        y2={roundHundredth(reach.top - px(6))}
+        {...thin(sheet)}
+        stroke-dasharray="1 3"
+      />
       <Label
         frame={sheet}
         x={roundHundredth(outX + px(10))}
@@ -99,7 +106,14 @@ type Texts = { sheet: Sheet; texts: ReturnType<typeof diagonalTexts> };
 export const Diagonals = ({ sheet, texts }: Texts) => (
   <g class="drawn-diagonals">
     {texts.map(({ from, to }) => (
-      <line x1={sheet.x(from.xFt)} y1={sheet.y(from.yFt)} x2={sheet.x(to.xFt)} y2={sheet.y(to.yFt)} {...THIN} stroke-dasharray="12 3 2 3" />
+      <line
+        x1={sheet.x(from.xFt)}
+        y1={sheet.y(from.yFt)}
+        x2={sheet.x(to.xFt)}
+        y2={sheet.y(to.yFt)}
+        {...thin(sheet)}
+        stroke-dasharray="12 3 2 3"
+      />
     ))}
   </g>
 );

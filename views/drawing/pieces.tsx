@@ -2,6 +2,7 @@ import type { JoinEdge, Piece, Side, TentPlan } from "../../machines/tent/types.
 import type { Words } from "../text/words.ts";
 import { type Box, type Frame, overlap, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import type { Pen } from "./palette.ts";
 
 type Props = { plan: TentPlan; frame: Frame; text: Words["drawing"] };
 
@@ -11,7 +12,7 @@ export function Pieces({ plan, frame }: Omit<Props, "text">) {
     <g class="drawn-pieces">
       {plan.pieces.map((piece) => (
         <g class="drawn-piece" data-piece={piece.id}>
-          <polygon points={outlineOf(piece, frame)} fill="none" stroke="currentColor" stroke-width="1" vector-effect="non-scaling-stroke" />
+          <polygon points={outlineOf(piece, frame)} fill="none" stroke={frame.ink} stroke-width="1" vector-effect="non-scaling-stroke" />
           {(Object.entries(piece.edges) as [Side, JoinEdge][]).map(([side, edge]) => (
             <JoinedEdge piece={piece} side={side} edge={edge} frame={frame} />
           ))}
@@ -42,11 +43,11 @@ export function PieceNames({ plan, frame, text, taken }: Props & { taken: readon
 }
 
 /** A number of the laying order in a circle. */
-export function Order({ frame, x, y, order }: { frame: Frame; x: number; y: number; order: number | string }) {
+export function Order({ frame, x, y, order }: { frame: Pen; x: number; y: number; order: number | string }) {
   return (
     <g class="drawn-order">
-      <circle cx={x} cy={y} r={frame.px(9)} fill="Canvas" stroke="currentColor" stroke-width="1.5" vector-effect="non-scaling-stroke" />
-      <text x={x} y={y} font-size={frame.px(12)} font-weight="700" fill="currentColor">
+      <circle cx={x} cy={y} r={frame.px(9)} fill={frame.ground} stroke={frame.ink} stroke-width="1.5" vector-effect="non-scaling-stroke" />
+      <text x={x} y={y} font-size={frame.px(12)} font-weight="700" fill={frame.ink}>
         {order}
       </text>
     </g>
@@ -61,7 +62,7 @@ export function EdgeMarks(props: { frame: Frame; x1: number; y1: number; x2: num
     <line
       class={`drawn-edge drawn-${edge}`}
       {...ends}
-      stroke="currentColor"
+      stroke={frame.ink}
       stroke-width={frame.px(lace ? 5 : 3)}
       stroke-linecap={lace ? "butt" : "round"}
       stroke-dasharray={lace ? `${frame.px(1.2)} ${frame.px(4.8)}` : `0 ${frame.px(6)}`}
@@ -84,7 +85,8 @@ function JoinedEdge({ piece, side, edge, frame }: { piece: Piece; side: Side; ed
   return <EdgeMarks frame={frame} edge={edge} x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} />;
 }
 
-const outlineOf = ({ at }: Piece, { cloth }: Frame): string =>
+/** The corners of a piece in a drawing, as points of a polygon. */
+export const outlineOf = ({ at }: Pick<Piece, "at">, { cloth }: Pick<Frame, "cloth">): string =>
   [
     cloth(at),
     cloth({ xFt: at.xFt, yFt: at.yFt + at.lengthFt }),

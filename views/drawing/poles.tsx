@@ -1,6 +1,7 @@
 import type { InteriorPole, TentPlan } from "../../machines/tent/types.ts";
 import { type Box, type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import type { Pen } from "./palette.ts";
 
 /** Center poles as filled discs, quarter poles as open triangles, each with its name. */
 export function Poles({ plan, frame }: { plan: TentPlan; frame: Frame }) {
@@ -30,9 +31,9 @@ export const poleBox = (pole: InteriorPole, { px }: Frame): Box => ({
   heightFt: px(26),
 });
 
-export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; frame: Frame; x: number; y: number }) {
+export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; frame: Pen; x: number; y: number }) {
   const { px } = frame;
-  if (kind === "center") return <circle cx={x} cy={y} r={px(5.5)} fill="currentColor" stroke="Canvas" stroke-width={px(1.5)} />;
+  if (kind === "center") return <circle cx={x} cy={y} r={px(5.5)} fill={frame.ink} stroke={frame.ground} stroke-width={px(1.5)} />;
   const points = [
     [x, y - px(6)],
     [x + px(5.5), y + px(4)],
@@ -41,8 +42,8 @@ export function PoleMark({ kind, frame, x, y }: { kind: InteriorPole["kind"]; fr
   return (
     <polygon
       points={points.map((p) => p.map(roundHundredth).join(",")).join(" ")}
-      fill="Canvas"
-      stroke="currentColor"
+      fill={frame.ground}
+      stroke={frame.ink}
       stroke-width="1.5"
       vector-effect="non-scaling-stroke"
     />

@@ -1,6 +1,6 @@
 import { OUTWARD } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
-import { THIN } from "./dimension.tsx";
+import { thin } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { type EdgeLabels, LEAD_PX, type Sheet, TEXT_PX } from "./sheet.ts";
@@ -46,7 +46,7 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
         ];
         return (
           <g>
-            <polyline points={path.map(([a, o]) => (level ? `${a},${o}` : `${o},${a}`)).join(" ")} {...THIN} />
+            <polyline points={path.map(([a, o]) => (level ? `${a},${o}` : `${o},${a}`)).join(" ")} {...thin(sheet)} />
             <StationReading sheet={sheet} of={of} station={m.station} reading={m.reading} along={moved[i]!} from={edgeOf} />
           </g>
         );
@@ -79,7 +79,7 @@ function StationReading({ sheet, of, station, reading, along, from }: StationRea
       y={y}
       font-size={px(TEXT_PX)}
       text-anchor={nameFirst ? "start" : "end"}
-      fill="currentColor"
+      fill={sheet.ink}
       transform={of.arrangement === "turned" ? `rotate(-90 ${x} ${y})` : undefined}
     >
       {nameFirst ? name : `${reading} `}

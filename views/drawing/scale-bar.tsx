@@ -21,8 +21,8 @@ export function ScaleBar({ sheet, x, y }: { sheet: Sheet; x: number; y: number }
           y={y}
           width={roundHundredth(step * oneFt)}
           height={px(7)}
-          fill={n % 2 === 0 ? "currentColor" : "none"}
-          stroke="currentColor"
+          fill={n % 2 === 0 ? sheet.ink : "none"}
+          stroke={sheet.ink}
           stroke-width="1"
           vector-effect="non-scaling-stroke"
         />

@@ -2,6 +2,7 @@ import { cornerOf, edgeTapes, type StakeLine, stakeLines } from "../../machines/
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
 import { clothToSite, type Frame, roundHundredth } from "./frame.ts";
+import { ON_PAGE } from "./palette.ts";
 import type { Units } from "./units.ts";
 
 /** Text size in drawing px. A drawing px is 4/3 CSS px on a screen and about 0.19 mm on paper (6.5 pt text). */
@@ -68,6 +69,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
   const wideFt = right - left + (room.left + room.right) * ftPerPx;
   const belowY = far - near + (room.top + room.bottom) * ftPerPx;
   return {
+    ...ON_PAGE,
     widthFt: roundHundredth(wideFt),
     heightFt: roundHundredth(belowY + belowPx * ftPerPx),
     px,

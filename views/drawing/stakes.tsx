@@ -1,5 +1,5 @@
 import type { StakePlate, TentPlan } from "../../machines/tent/types.ts";
-import { THIN } from "./dimension.tsx";
+import { thin } from "./dimension.tsx";
 import { type Frame, roundHundredth } from "./frame.ts";
 
 const PLATE_WIDTH_PX = 6;
@@ -20,7 +20,7 @@ export function StakedPlates({ plan, frame }: { plan: TentPlan; frame: Frame }) 
         const [x, y] = [frame.x(plate.xFt), frame.y(plate.yFt)];
         return (
           <g class="drawn-plate" data-plate={`${plate.station}.${no}`}>
-            <line x1={frame.x(station.xFt)} y1={frame.y(station.yFt)} x2={x} y2={y} {...THIN} />
+            <line x1={frame.x(station.xFt)} y1={frame.y(station.yFt)} x2={x} y2={y} {...thin(frame)} />
             <StakedPlate frame={frame} x={x} y={y} plate={plate} size={size} />
           </g>
         );
@@ -38,12 +38,12 @@ export function StakedPlate({ frame, x, y, plate, size }: Props) {
   const [wide, long] = [px(PLATE_WIDTH_PX), px(3 + 3 * rows)];
   return (
     <g transform={`rotate(${plate.bearingDeg} ${x} ${y})`}>
-      <rect x={roundHundredth(x - wide / 2)} y={roundHundredth(y - long / 2)} width={wide} height={long} fill="currentColor" />
+      <rect x={roundHundredth(x - wide / 2)} y={roundHundredth(y - long / 2)} width={wide} height={long} fill={frame.ink} />
       {Array.from({ length: plate.stakes }, (_, i) => {
         const alone = i === plate.stakes - 1 && plate.stakes % 2 === 1;
         const cx = alone ? x : x + px(i % 2 === 0 ? -1.4 : 1.4);
         const cy = y + (Math.floor(i / 2) - (rows - 1) / 2) * px(3);
-        return <circle class="drawn-stake" cx={roundHundredth(cx)} cy={roundHundredth(cy)} r={px(1)} fill="Canvas" />;
+        return <circle class="drawn-stake" cx={roundHundredth(cx)} cy={roundHundredth(cy)} r={px(1)} fill={frame.ground} />;
       })}
     </g>
   );

@@ -1,6 +1,7 @@
 import type { EdgeName, Station, StationKind, TentPlan } from "../../machines/tent/types.ts";
 import { type Box, type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import type { Pen } from "./palette.ts";
 
 type Props = { plan: TentPlan; frame: Frame };
 
@@ -23,7 +24,7 @@ export function Plates({ plan, frame }: Props) {
               y1={frame.y(station.yFt)}
               x2={x}
               y2={y}
-              stroke="currentColor"
+              stroke={frame.ink}
               stroke-width="0.75"
               vector-effect="non-scaling-stroke"
             />
@@ -53,7 +54,7 @@ export function Stations({ plan, frame, unnamed = false }: Props & { unnamed?: b
 /** Bounding box of a station's mark. */
 export const stationBox = ({ xFt, yFt }: Station, { px }: Frame): Box => ({ xFt, yFt, widthFt: px(12), heightFt: px(12) });
 
-export function PlateMark({ frame, x, y, turnDeg }: { frame: Frame; x: number; y: number; turnDeg: number }) {
+export function PlateMark({ frame, x, y, turnDeg }: { frame: Pen; x: number; y: number; turnDeg: number }) {
   const { px } = frame;
   const [wide, high] = [px(4.5), px(6)];
   return (
@@ -62,19 +63,19 @@ export function PlateMark({ frame, x, y, turnDeg }: { frame: Frame; x: number; y
       y={roundHundredth(y - high / 2)}
       width={wide}
       height={high}
-      fill="currentColor"
+      fill={frame.ink}
       transform={`rotate(${turnDeg} ${x} ${y})`}
     />
   );
 }
 
 /** Corner: filled square. Seam end: open diamond. Side: open ring. */
-export function StationMark({ kind, frame, x, y }: { kind: StationKind; frame: Frame; x: number; y: number }) {
-  const pen = { stroke: "currentColor", "stroke-width": "1.5", "vector-effect": "non-scaling-stroke" };
-  if (kind === "side") return <circle cx={x} cy={y} r={frame.px(3)} fill="Canvas" {...pen} />;
+export function StationMark({ kind, frame, x, y }: { kind: StationKind; frame: Pen; x: number; y: number }) {
+  const pen = { stroke: frame.ink, "stroke-width": "1.5", "vector-effect": "non-scaling-stroke" };
+  if (kind === "side") return <circle cx={x} cy={y} r={frame.px(3)} fill={frame.ground} {...pen} />;
   const size = frame.px(kind === "corner" ? 8 : 7);
   const turn = kind === "corner" ? undefined : `rotate(45 ${x} ${y})`;
-  const fill = kind === "corner" ? "currentColor" : "Canvas";
+  const fill = kind === "corner" ? frame.ink : frame.ground;
   return (
     <rect
       x={roundHundredth(x - size / 2)}

@@ -1,6 +1,6 @@
 import { cornerOf } from "../../machines/tent/tape.ts";
 import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
-import { THIN, type XY } from "./dimension.tsx";
+import { thin, type XY } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import type { Sheet } from "./sheet.ts";
@@ -17,9 +17,9 @@ export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; na
       {[-10, 10].map((n) => {
         const o = roundHundredth(at + px(n));
         return level ? (
-          <line x1={from} y1={o} x2={to} y2={o} {...THIN} stroke-width="1.5" />
+          <line x1={from} y1={o} x2={to} y2={o} {...thin(sheet)} stroke-width="1.5" />
         ) : (
-          <line x1={o} y1={from} x2={o} y2={to} {...THIN} stroke-width="1.5" />
+          <line x1={o} y1={from} x2={o} y2={to} {...thin(sheet)} stroke-width="1.5" />
         );
       })}
       <Label frame={sheet} x={middle[0]} y={middle[1]} text={words.layoutDrawing.street(name)} turnDeg={level ? undefined : -90} bold />
@@ -36,8 +36,8 @@ export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet
   return (
     <g class="drawn-north">
       <g transform={`rotate(${roundHundredth(deg)} ${x} ${y})`}>
-        <polygon points={corners([0, -16], [6, 14], [0, 8])} {...THIN} fill="currentColor" />
-        <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...THIN} />
+        <polygon points={corners([0, -16], [6, 14], [0, 8])} {...thin(sheet)} fill={sheet.ink} />
+        <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...thin(sheet)} />
       </g>
       <Label
         frame={sheet}
