@@ -43,6 +43,8 @@ export type Squared =
   | {
       readonly is: "square" | "out";
       readonly lengths: readonly LengthComparison[];
+      /** Where the marks are, as fitted: in the frame of `toBaselineFrame`. */
+      readonly marks: Marks;
       /** Empty if it is square. */
       readonly moves: readonly Move[];
       /** Largest standard error of a mark, in inches. */
@@ -94,6 +96,7 @@ function compareWithTarget(given: Lengths, fit: FittedMarks, { want, inPer50Ft, 
   return {
     is: good ? "square" : "out",
     lengths: compared,
+    marks: fit.marks,
     moves: good ? [] : movesNeeded(toBaselineFrame(want), fit.marks, Math.min(...compared.map((c) => c.withinIn))),
     seIn: 12 * Math.max(...standardErrorsFt),
     checked: Object.keys(given).length > taping.minLengths,
