@@ -1,6 +1,7 @@
 /** What every page wears, in the order of its layers. */
 const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/hurt.css"] as const;
 const MARKS = "parts/findings.css";
+const PICTURE = "drawing/call/style.css";
 const KEYPAD = "parts/keypad.css";
 const GUIDE = ["frame", "strip", "call", "answers", "dock"] as const;
 const TENT_PART = "parts/tent-part.css";
@@ -13,7 +14,7 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
  */
 export const STYLESHEETS = {
   plain: sheet(),
-  guide: sheet(KEYPAD, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  guide: sheet(KEYPAD, PICTURE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   plan: sheet("pages/plan/style.css"),
   layout: sheet("pages/layout/style.css"),

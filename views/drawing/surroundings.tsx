@@ -3,6 +3,7 @@ import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { thin, type XY } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import type { Pen } from "./palette.ts";
 import type { Sheet } from "./sheet.ts";
 
 /** The street along the edge that faces it: two curbs and its name. It shows the side, not the distance. */
@@ -27,27 +28,29 @@ export function Street({ sheet, edge, name }: { sheet: Sheet; edge: EdgeName; na
   );
 }
 
-/** A north arrow. `bearingDeg` is the compass bearing from A to B, as taken on site. */
-export function North({ plan, sheet, x, y, bearingDeg }: { plan: TentPlan; sheet: Sheet; x: number; y: number; bearingDeg: number }) {
-  const { px, words } = sheet;
-  const deg = northDeg(plan, bearingDeg);
+type NorthProps = { plan: TentPlan; sheet: Sheet; x: number; y: number; bearingDeg: number };
+
+/** A north arrow with its bearing. `bearingDeg` is the compass bearing from A to B, as taken on site. */
+export const North = ({ plan, sheet, x, y, bearingDeg }: NorthProps) => (
+  <g class="drawn-north">
+    <NorthArrow pen={sheet} at={[x, y]} deg={northDeg(plan, bearingDeg)} text={sheet.words.layoutDrawing.north} />
+    <Label frame={sheet} x={roundHundredth(x + sheet.px(36))} y={y} text={sheet.words.layoutDrawing.bearing(bearingDeg)} anchor="start" />
+  </g>
+);
+
+/** The arrow alone, with its letter at the point. `deg` is where north is on the drawing, clockwise from up. */
+export function NorthArrow({ pen, at: [x, y], deg, text, letterPx }: { pen: Pen; at: XY; deg: number; text: string; letterPx?: number }) {
+  const { px, ink } = pen;
   const [sin, cos] = [Math.sin((deg * Math.PI) / 180), Math.cos((deg * Math.PI) / 180)];
   const corners = (...spots: XY[]) => spots.map(([dx, dy]) => `${roundHundredth(x + px(dx))},${roundHundredth(y + px(dy))}`).join(" ");
   return (
-    <g class="drawn-north">
+    <>
       <g transform={`rotate(${roundHundredth(deg)} ${x} ${y})`}>
-        <polygon points={corners([0, -16], [6, 14], [0, 8])} {...thin(sheet)} fill={sheet.ink} />
-        <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...thin(sheet)} />
+        <polygon points={corners([0, -16], [6, 14], [0, 8])} {...thin(pen)} fill={ink} />
+        <polygon points={corners([0, -16], [-6, 14], [0, 8])} {...thin(pen)} />
       </g>
-      <Label
-        frame={sheet}
-        x={roundHundredth(x + px(25) * sin)}
-        y={roundHundredth(y - px(25) * cos)}
-        text={words.layoutDrawing.north}
-        bold
-      />
-      <Label frame={sheet} x={roundHundredth(x + px(36))} y={y} text={words.layoutDrawing.bearing(bearingDeg)} anchor="start" />
-    </g>
+      <Label frame={pen} x={roundHundredth(x + px(25) * sin)} y={roundHundredth(y - px(25) * cos)} text={text} px={letterPx} bold />
+    </>
   );
 }
 

@@ -14,6 +14,7 @@ import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
 import { home, page, plan, problem } from "./page.ts";
+import { picture } from "./picture.ts";
 import { duration, findings, markName, record, sourceName } from "./record.ts";
 import {
   becauseText,
@@ -71,6 +72,7 @@ export const en = {
   changeText,
   drawing,
   layoutDrawing,
+  picture,
   lengths,
   lengthName,
   outBack,

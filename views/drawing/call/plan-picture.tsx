@@ -1,0 +1,106 @@
+import type { Mark } from "../../../machines/picture/mark.ts";
+import type { PlanPicture } from "../../../machines/picture/picture.ts";
+import { stakeLines } from "../../../machines/tent/tape.ts";
+import type { TentPlan } from "../../../machines/tent/types.ts";
+import type { Words } from "../../text/words.ts";
+import { Label } from "../label.tsx";
+import { outlineOf } from "../pieces.tsx";
+import { PoleMark } from "../poles.tsx";
+import { StationMark } from "../stations.tsx";
+import { Around, CornerLetters, type Surroundings } from "./around.tsx";
+import { cornersIn, labelsOf, type PlacedLabel, textWidePx } from "./labels.ts";
+import { namesOf } from "./names.ts";
+import { DrawnShape, Fills, type How, pointsOf } from "./shape.tsx";
+import { shapesOf } from "./shapes.ts";
+import { type SmallFrame, tenth } from "./small-frame.ts";
+
+type Props = { picture: PlanPicture; plan: TentPlan; frame: SmallFrame; around: Surroundings; words: Words };
+
+/** The plan in small: all of it thin, what was done quiet, what comes next dashed, and what the call is about strong. */
+export function PlanDrawing({ picture, plan, frame, around, words }: Props) {
+  const { about, done, next, counts } = picture;
+  const drawn = (marks: readonly Mark[], how: How) => (
+    <g class={`drawn-${how}`}>
+      {marks.map((mark) =>
+        shapesOf(mark, plan, frame, counts).map((shape) => (
+          // Several pieces are named: hatched, their names could not be read.
+          <DrawnShape pen={frame} shape={shape.is === "area" && marks.length > 1 ? { ...shape, open: true } : shape} how={how} />
+        )),
+      )}
+    </g>
+  );
+  const areas = (marks: readonly Mark[]) => marks.filter((m) => m.is === "piece" || m.is === "ground");
+  const others = (marks: readonly Mark[]) => marks.filter((m) => m.is !== "piece" && m.is !== "ground");
+  return (
+    <>
+      <Fills pen={frame} />
+      {drawn(areas(about), "about")}
+      <Thin plan={plan} frame={frame} counts={counts} />
+      {!counts && <Poles plan={plan} frame={frame} />}
+      {drawn(done, "done")}
+      {drawn(next, "next")}
+      {drawn(others(about), "about")}
+      <Around plan={plan} frame={frame} around={around} words={words} />
+      <CornerLetters plan={plan} frame={frame} meant={cornersIn(about)} />
+      {[...(counts ? [] : namesOf(plan, frame, about)), ...labelsOf(picture, { plan, frame, words })].map((label) => (
+        <Placed frame={frame} label={label} />
+      ))}
+    </>
+  );
+}
+
+/** The tent without emphasis. What a call counts is left out of it. */
+function Thin({ plan, frame, counts }: { plan: TentPlan; frame: SmallFrame; counts: boolean }) {
+  const small = { ...frame, px: (n: number) => n * 0.7 };
+  return (
+    <g class="drawn-thin">
+      <polygon
+        points={pointsOf(stakeLines(plan).map(({ start }) => frame.at(start)))}
+        fill="none"
+        stroke={frame.ink}
+        stroke-width="0.8"
+        stroke-opacity="0.6"
+      />
+      {plan.pieces.map((piece) => (
+        <polygon points={outlineOf(piece, frame)} fill="none" stroke={frame.ink} stroke-width="1.1" stroke-opacity="0.85" />
+      ))}
+      {!counts &&
+        plan.stations.map((station) => {
+          const [x, y] = frame.at(station);
+          return (
+            <g data-station={station.id}>
+              <StationMark kind={station.kind} frame={small} x={x} y={y} />
+            </g>
+          );
+        })}
+    </g>
+  );
+}
+
+const Poles = ({ plan, frame }: { plan: TentPlan; frame: SmallFrame }) => (
+  <g class="drawn-poles">
+    {plan.poles.map((pole) => {
+      const [x, y] = frame.at(pole);
+      return (
+        <g data-pole={pole.id}>
+          <PoleMark kind={pole.kind} frame={{ ...frame, px: (n) => n * 0.8 }} x={x} y={y} />
+        </g>
+      );
+    })}
+  </g>
+);
+
+/** A label on its own ground, so that it can be read over hatching and lines. */
+export function Placed({ frame, label: { text, at, px, ring, backed } }: { frame: SmallFrame; label: PlacedLabel }) {
+  const [x, y] = at;
+  const wide = textWidePx(text, px) + 4;
+  return (
+    <>
+      {ring && <circle cx={x} cy={y} r={tenth(px * 0.68)} fill={frame.ground} stroke={frame.ink} stroke-width="2" />}
+      {backed && (
+        <rect x={tenth(x - wide / 2)} y={tenth(y - px * 0.55)} width={tenth(wide)} height={tenth(px * 1.1)} rx="3" fill={frame.ground} />
+      )}
+      <Label frame={frame} x={x} y={y} text={text} px={px} bold />
+    </>
+  );
+}
