@@ -12,7 +12,7 @@ import { EDGES } from "../tent/types.ts";
 import { besides } from "./families.ts";
 import { keyOf, type Mark } from "./mark.ts";
 import type { Picture, PlanPicture } from "./picture.ts";
-import { placeOf } from "./places.ts";
+import { countsPeople, placeOf } from "./places.ts";
 import { windFacts } from "./wind-facts.ts";
 
 /**
@@ -26,9 +26,15 @@ export function pictureOf(job: Job, at: Instant): Picture {
   if (first && (first.kind !== "plan" || first.about.length > 0)) return first;
   const own = call && pictureFor(job, at, call);
   const counts = first?.kind === "plan" && first.counts;
-  if (own) return own.kind === "plan" ? { ...own, counts: own.counts || counts } : own;
+  if (own) return own.kind === "plan" && counts ? uncountable(own) : own;
   return first ?? { kind: "plan", about: [], done: [], next: [], counts: false };
 }
+
+/** A picture with nothing in it that could be counted. */
+const uncountable = ({ about, done, next }: PlanPicture): PlanPicture => {
+  const kept = (marks: readonly Mark[]) => marks.filter((m) => m.is !== "poles" && m.is !== "station");
+  return { kind: "plan", about: kept(about), done: kept(done), next: kept(next), counts: true };
+};
 
 /** The call whose gate is asked, where it is a call's. */
 const askedStep = ({ frozen: { script } }: Job, { gate, wordsKey }: Question): Step | null => {
@@ -65,7 +71,7 @@ function planPicture(job: Job, at: Instant, asked: Step | Question): PlanPicture
   const { context } = snapshot;
   const brokenOff = stepsIn(script).byId.get(context.resumeAt ?? "") ?? null;
   const place = ({ wordsKey, params }: Pick<Step, "wordsKey" | "params">) => placeOf(wordsKey, { params, plan, brokenOff });
-  const counts = isExactCount(asked.gate?.check);
+  const counts = isExactCount(asked.gate?.check) && !countsPeople(asked.wordsKey);
   if (!("phase" in asked)) return { kind: "plan", about: place(asked), done: [], next: [], counts };
   const about = place(callInWind(asked, brief, context, at));
   const parts = asked.gate && byEdge(job, asked.gate, about);

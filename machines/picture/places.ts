@@ -211,6 +211,10 @@ const PLACES: Readonly<Record<string, Where>> = {
   wind: nowhere,
 };
 
+/** Calls that count people, not things of the plan. */
+const OF_PEOPLE: ReadonlySet<string> = new Set(["talk.headcount", "safe.headcount"]);
+export const countsPeople = (wordsKey: string): boolean => OF_PEOPLE.has(wordsKey);
+
 /** Whether it is said of a call where it is done. */
 export const hasPlace = (wordsKey: string): boolean => own(PLACES, wordsKey) !== undefined;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { freeze } from "../../machines/install/freeze.ts";
-import type { Check, Gate } from "../../machines/install/gates.ts";
+import type { Gate } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
 import type { Script } from "../../machines/install/step.ts";
 import { readBrief } from "../../server/input/brief.ts";
@@ -8,6 +8,7 @@ import { calls } from "../../views/text/en/calls.ts";
 import { aloud } from "../../views/text/en/spoken.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 import { brief, briefFor } from "../support/briefs.ts";
+import { exact, says } from "../support/given-away.ts";
 import { hundred } from "../tent/tents.ts";
 
 /** The most words that a crew hears over a generator. */
@@ -73,15 +74,3 @@ describe.each(Object.entries(jobs))("in %s", (_job, script) => {
     expect(given).toEqual([]);
   });
 });
-
-/** The numbers that a check takes and no others. */
-function exact(check: Check | undefined): number[] {
-  if (check?.kind === "count") return check.from !== null && check.from === check.to ? [check.from] : [];
-  if (check?.kind !== "figures") return [];
-  return Object.values(check.want).flatMap(({ from, to }) => (from !== null && from === to ? [from] : []));
-}
-
-const IN_WORDS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-/** Names of poles and stations, such as Q3 or AB12, are no counts. */
-const says = (text: string, n: number): boolean =>
-  new RegExp(`(?<![\\w.])(?:${n}${IN_WORDS[n] === undefined ? "" : `|${IN_WORDS[n]}`})(?![\\w.]\\w|\\w)`, "i").test(text);

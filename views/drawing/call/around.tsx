@@ -39,7 +39,7 @@ export function roomFor({ street, baselineBearingDeg: bearing }: Surroundings, t
   if (!street || side === null) return usual;
   if (side === "top" || side === "bottom") return { ...usual, [side]: 26 };
   const longest = Math.max(...linesOf(street.name).map((line) => line.length));
-  return { ...usual, [side]: 30 + longest * STREET_TEXT_PX * 0.56 };
+  return { ...usual, [side]: 30 + longest * STREET_TEXT_PX * 0.64 };
 }
 
 /** North stands halfway up on a side where no street is. */
@@ -87,13 +87,15 @@ export function Around({ plan, frame, around, words }: { plan: TentPlan; frame: 
     <>
       {street && <SmallStreet plan={plan} frame={frame} edge={street.edge} name={street.name} />}
       {bearing !== undefined && (
-        <NorthArrow
-          pen={{ ...frame, px: (n) => tenth(n * NORTH_SCALE) }}
-          at={[x, highPx / 2]}
-          deg={northDeg(plan, bearing) + frame.turn}
-          text={words.layoutDrawing.north}
-          letterPx={14 / NORTH_SCALE}
-        />
+        <g class="drawn-north">
+          <NorthArrow
+            pen={{ ...frame, px: (n) => tenth(n * NORTH_SCALE) }}
+            at={[x, highPx / 2]}
+            deg={northDeg(plan, bearing) + frame.turn}
+            text={words.layoutDrawing.north}
+            letterPx={14 / NORTH_SCALE}
+          />
+        </g>
       )}
     </>
   );
@@ -109,7 +111,7 @@ function SmallStreet({ plan, frame, edge, name }: { plan: TentPlan; frame: Small
   const [outer, lines] = level ? [sign * 9, [shortened(name, 30)]] : [sign * 25, linesOf(name)];
   const curb = (n: number) => (level ? { x1, y1: tenth(y1 + n), x2, y2: tenth(y2 + n) } : { x1: tenth(x1 + n), y1, x2: tenth(x2 + n), y2 });
   const [mx, my] = [(x1 + x2) / 2, (y1 + y2) / 2];
-  const widest = Math.max(...lines.map((l) => l.length)) * STREET_TEXT_PX * 0.56;
+  const widest = Math.max(...lines.map((l) => l.length)) * STREET_TEXT_PX * 0.64;
   return (
     <g class="drawn-street">
       <line {...curb(level ? sign * 5 : outer)} stroke={frame.ink} stroke-width="1.5" />

@@ -49,7 +49,7 @@ export function Moves({ found, want, frame, words }: { found: Out; want: Marks; 
           </>
         );
       })}
-      <Letters want={want} frame={frame} awayPx={FARTHEST_PX + 14} />
+      <Letters want={want} frame={frame} awayPx={FARTHEST_PX + 16} />
       {found.moves.map((move) => (
         <Ways move={move} corner={at(want[move.corner])} sideHighPx={sideHighPx} frame={frame} words={words} />
       ))}

@@ -108,7 +108,7 @@ function toward(from: Point, to: Point, ft: number): Point {
   return { xFt: from.xFt + (to.xFt - from.xFt) * part, yFt: from.yFt + (to.yFt - from.yFt) * part };
 }
 
-/** The plates of an edge's stake line. */
+/** The plates of an edge's stake line that stand square to it: those on the diagonal of a corner would cross its arrows. */
 function platesAlong(plan: TentPlan, edge: EdgeName) {
   const named = new Set(
     stakeLines(plan)
@@ -116,10 +116,10 @@ function platesAlong(plan: TentPlan, edge: EdgeName) {
       .marks.map((m) => `${m.station}.${m.plate}`),
   );
   const nth = new Map<string, number>();
-  return plan.plates.filter(({ station }) => {
+  return plan.plates.filter(({ station, bearingDeg }) => {
     const no = (nth.get(station) ?? 0) + 1;
     nth.set(station, no);
-    return named.has(`${station}.${no}`);
+    return bearingDeg % 90 === 0 && named.has(`${station}.${no}`);
   });
 }
 

@@ -13,7 +13,7 @@ const MOST_TOLD = 3;
 /** Words of the drawing that stands with a call: what it points at, told to who cannot see it. No count is given away here. */
 export const picture = {
   here: (marks: readonly Mark[], plan: TentPlan) => `Here: ${places(marks, plan)}.`,
-  nowhere: "The tent from above. No one place on it for this call.",
+  nowhere: "The tent from above. This call has no place on it.",
   done: (marks: readonly Mark[], plan: TentPlan) => `Done: ${places(marks, plan)}.`,
   next: (marks: readonly Mark[], plan: TentPlan) => `Next: ${places(marks, plan)}.`,
   turned: (edge: EdgeName) => `Seen from above, ${edgeName(edge)} on top.`,

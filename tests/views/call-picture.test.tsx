@@ -1,0 +1,337 @@
+import { gzipSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+import type { Picture, SquarePicture, WindFacts } from "../../machines/picture/picture.ts";
+import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/site/lengths.ts";
+import { squared } from "../../machines/site/squaring.ts";
+import { CORNERS } from "../../machines/tent/types.ts";
+import { CallPicture, type CallPictureProps, WindDial } from "../../views/drawing/call/call-picture.tsx";
+import { ACROSS_A_PHONE, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
+import { en } from "../../views/text/en/en.ts";
+import { exact, says } from "../support/given-away.ts";
+import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
+import { everyPicture, JOBS, type Seen } from "../support/pictures.ts";
+import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
+import { all, type Element, ofClass, readXml, textOf } from "../support/xml.ts";
+import { eighty, hundred, planOf, twenty } from "../tent/tents.ts";
+
+type More = Partial<Omit<CallPictureProps, "picture" | "plan">>;
+const svgOf = ({ picture, plan, brief }: Pick<Seen, "picture" | "plan"> & Partial<Pick<Seen, "brief">>, more: More = {}): string =>
+  (
+    <CallPicture picture={picture} plan={plan} words={en} turn={usualTurn(plan, more.box)} surroundings={brief?.site ?? {}} {...more} />
+  ).toString() as string;
+const draw = (seen: Parameters<typeof svgOf>[0], more: More = {}): Element => readXml(svgOf(seen, more));
+const texts = (svg: Element) => all(svg).filter((e) => e.name === "text");
+const written = (svg: Element) => texts(svg).map(textOf);
+const named = (svg: Element, attribute: string) => all(svg).flatMap((e) => e.attributes[attribute] ?? []);
+const sizeOf = (e: Element) => Number(e.attributes["font-size"]);
+
+const NOWHERE: Picture = { kind: "plan", about: [], done: [], next: [], counts: false };
+const plan = planOf(eighty);
+
+describe.each(Object.entries(JOBS))("the drawing at every call of %s", (_name, brief) => {
+  const seen = everyPicture(brief);
+  const sent = seen.map((s) => svgOf(s));
+  const drawn = seen.map((s, i) => ({ ...s, svg: readXml(sent[i]!) }));
+
+  it("never gives away the number that is asked for", () => {
+    for (const { checks, svg, call, asked } of drawn) {
+      const said = all(svg)
+        .filter((e) => ["text", "title", "desc"].includes(e.name))
+        .map(textOf);
+      for (const n of checks.flatMap(exact))
+        expect(
+          said.filter((text) => says(text, n)),
+          `${call.id}, asked ${asked}, wants ${n}`,
+        ).toEqual([]);
+    }
+  });
+
+  it("shows nothing that could be counted where a number of things is asked", () => {
+    const asking = drawn.filter(({ picture }) => picture.kind === "plan" && picture.counts);
+    expect(asking.length).toBeGreaterThan(5);
+    for (const { svg, call } of asking) {
+      expect([...named(svg, "data-station"), ...named(svg, "data-pole")], call.id).toEqual([]);
+      expect(
+        ofClass(svg, "drawn-about")
+          .flatMap(all)
+          .filter((e) => e.name === "rect"),
+        call.id,
+      ).toEqual([]);
+    }
+  });
+
+  it("has the letter of every corner once, in the largest letters of a place that is not meant", () => {
+    for (const { svg, picture, call } of drawn) {
+      if (picture.kind === "wind") continue;
+      const letters = texts(svg).filter((e) => (CORNERS as readonly string[]).includes(textOf(e)));
+      expect(letters.map(textOf).sort(), call.id).toEqual(["A", "B", "C", "D"]);
+      expect(letters.map(sizeOf), call.id).toEqual([18, 18, 18, 18]);
+    }
+  });
+
+  it("is written in letters that can be read at arm's length, all upright, all in the picture", () => {
+    const { widePx, highPx } = ACROSS_A_PHONE;
+    const bad = drawn.flatMap(({ svg, call }) =>
+      texts(svg).flatMap((e) => {
+        const [x, y] = [Number(e.attributes.x), Number(e.attributes.y)];
+        const isInside = x > 0 && x < widePx && y > 0 && y < highPx;
+        return sizeOf(e) >= 14 && isInside && e.attributes.transform === undefined ? [] : `${call.id}: ${textOf(e)}`;
+      }),
+    );
+    expect(bad).toEqual([]);
+  });
+
+  it("is small on the wire", () => expect(Math.max(...sent.map((svg) => gzipSync(svg).length))).toBeLessThan(8000));
+
+  it("keeps its ids from call to call, and has no others", () => {
+    for (const { svg, picture, call } of drawn) {
+      const fills = picture.kind === "square" ? [] : ["picture-hatch", "picture-light"];
+      expect(named(svg, "id"), call.id).toEqual(["picture", ...fills]);
+    }
+  });
+
+  it("is in the colors of the page and in no others", () => {
+    const colors = new Set(drawn.flatMap(({ svg }) => [...named(svg, "fill"), ...named(svg, "stroke")]));
+    const known = ["none", "currentColor", "var(--drawn-ground, Canvas)", "url(#picture-hatch)", "url(#picture-light)"];
+    expect([...colors].filter((color) => !known.includes(color))).toEqual([]);
+  });
+
+  it("keeps to what a strict content policy allows, and every number is a number", () => {
+    for (const svg of sent) {
+      expect(svg).not.toMatch(/ style=|<style|<script| on[a-z]+=/);
+      expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+    }
+  });
+
+  it("is told in sentences to who cannot see it, first thing in the drawing", () => {
+    for (const { svg, call } of drawn) {
+      const [title, desc] = svg.children as Element[];
+      expect([title!.name, desc!.name, svg.attributes.role], call.id).toEqual(["title", "desc", "img"]);
+      for (const text of [textOf(title!), textOf(desc!)]) {
+        expect(text, call.id).toMatch(/^[A-Z].*[.d\da-z]$/);
+        expect(text, call.id).not.toMatch(/undefined|NaN|null|\[object/);
+      }
+    }
+  });
+
+  it("says every word through the words of its screen", () => {
+    const { words } = pseudoLanguage();
+    const ids = /(?<![\p{L}\d])(?:[A-D]{1,2}\d*|[CQX]\d+|[A-D]–[A-D])(?![\p{L}\d])/gu;
+    for (const s of seen) {
+      const svg = draw(s, { words, surroundings: {} });
+      const said = all(svg)
+        .filter((e) => ["text", "title", "desc"].includes(e.name))
+        .map(textOf);
+      expect(
+        said.filter((text) => /\p{L}/u.test(outsideMarks(text).replaceAll(ids, ""))),
+        s.call.id,
+      ).toEqual([]);
+    }
+  });
+});
+
+describe("a thing is told apart by its shape, not by its color", () => {
+  const lay: Picture = {
+    kind: "plan",
+    about: [{ is: "piece", id: "mid-1" }],
+    done: [{ is: "piece", id: "end-A" }],
+    next: [{ is: "piece", id: "end-B" }],
+    counts: false,
+  };
+  const svg = draw({ picture: lay, plan });
+  const areaIn = (name: string) =>
+    all(ofClass(svg, name).find((g) => all(g).some((e) => e.name === "polygon"))!).find((e) => e.name === "polygon")!.attributes;
+  it("what the call is about is hatched in a thick outline, with its order and its name", () => {
+    expect(areaIn("drawn-about")).toMatchObject({ fill: "url(#picture-hatch)", "stroke-width": "4" });
+    expect(written(svg)).toEqual(expect.arrayContaining(["3", "mid 1"]));
+  });
+  it("what was done is lightly filled, with a check mark", () => {
+    expect(areaIn("drawn-done")).toMatchObject({ fill: "url(#picture-light)", "stroke-width": "1" });
+    expect(all(ofClass(svg, "drawn-done")[0]!).filter((e) => e.name === "polyline").length).toBeGreaterThan(0);
+  });
+  it("what comes next is dashed", () => expect(areaIn("drawn-next")["stroke-dasharray"]).toBeDefined());
+  it("all three are told by name", () => {
+    expect(textOf((svg.children as Element[])[0]!)).toBe("Here: mid 1.");
+    expect(textOf((svg.children as Element[])[1]!)).toBe("Done: end piece A. Next: end piece B. Seen from above, A–B on top.");
+  });
+});
+
+describe("numbers that are worked by stand large", () => {
+  const large = (picture: Picture) =>
+    texts(draw({ picture, plan }))
+      .filter((e) => sizeOf(e) > 18)
+      .map(textOf);
+  const about = (mark: Extract<Picture, { kind: "plan" }>["about"][number]): Picture => ({
+    ...(NOWHERE as typeof NOWHERE & { kind: "plan" }),
+    about: [mark],
+  });
+  it.each([
+    ["the baseline", about({ is: "length", name: "AB" }), ["100 ft"]],
+    ["three, four, five", about({ is: "angle", alongFt: 80, acrossFt: 60, diagonalFt: 100 }), ["80 ft", "60 ft", "100 ft"]],
+    ["how far it is to the ring", about({ is: "half", id: "S1.AB", way: "out" }), ["20 ft"]],
+    ["the setback", about({ is: "setback" }), ["6 ft out"]],
+    ["an edge by its letters", about({ is: "stakeLine", edge: "BC" }), ["B–C"]],
+  ] as const)("%s", (_what, picture, wanted) => expect(large(picture)).toEqual(wanted));
+});
+
+describe("the way a plan is turned", () => {
+  const at = (svg: Element, corner: string) => texts(svg).find((e) => textOf(e) === corner)!.attributes;
+  it("puts its long side across a phone, and up a phone held upright", () => {
+    expect([eighty, hundred, twenty].map((t) => usualTurn(planOf(t)))).toEqual([90, 90, 0]);
+    expect(usualTurn(plan, DOWN_A_PHONE)).toBe(0);
+    expect(usualTurn(plan, HALF_A_DESK)).toBe(90);
+  });
+  it.each(TURNS)("by %i°: corner A is where it belongs, clockwise from there B, C and D", (turn) => {
+    const svg = draw({ picture: NOWHERE, plan }, { turn });
+    const corners = CORNERS.map((c) => [
+      Number(at(svg, c).x) < ACROSS_A_PHONE.widePx / 2,
+      Number(at(svg, c).y) < ACROSS_A_PHONE.highPx / 2,
+    ]);
+    const clockwise = [
+      [true, false],
+      [true, true],
+      [false, true],
+      [false, false],
+    ];
+    expect(corners).toEqual(clockwise.map((_, i) => clockwise[(i + turn / 90) % 4]));
+  });
+  it.each([
+    ["a street and its name", { street: { edge: "CD", name: "Tansy Lane" } }, ["Tansy", "Lane"], 0],
+    ["a street above or below", { street: { edge: "CD", name: "Tansy Lane" } }, ["Tansy Lane"], 90],
+    ["north", { baselineBearingDeg: 40 }, ["N"], 90],
+  ] as const)("shows %s where it is known", (_what, surroundings, wanted, turn) =>
+    expect(written(draw({ picture: NOWHERE, plan }, { surroundings, turn }))).toEqual(expect.arrayContaining([...wanted])),
+  );
+  it("north is turned with the plan", () => {
+    const turnOf = (turn: 0 | 90) => {
+      const [north] = ofClass(draw({ picture: NOWHERE, plan }, { turn, surroundings: { baselineBearingDeg: 40 } }), "drawn-north");
+      return Number(/rotate\((-?[\d.]+)/.exec(named(north!, "transform")[0]!)![1]);
+    };
+    expect(turnOf(90) - turnOf(0)).toBe(90);
+  });
+});
+
+describe("a larger box", () => {
+  it("has the names of poles and the numbers of stations", () => {
+    const svg = draw({ picture: NOWHERE, plan }, { box: HALF_A_DESK });
+    expect(written(svg)).toEqual(expect.arrayContaining(["C1", "Q10", "9"]));
+  });
+  it("names nothing that could be counted where a number is asked", () => {
+    const svg = draw({ picture: { ...NOWHERE, counts: true } as Picture, plan }, { box: HALF_A_DESK });
+    expect(written(svg).sort()).toEqual(["A", "B", "C", "D"]);
+  });
+});
+
+describe("the corner marks", () => {
+  const want = rectangle(80, 100);
+  const target = { want, inPer50Ft: 1, taping: TAPING };
+  const judged = (ft: Readonly<Record<string, number>>): SquarePicture => ({
+    kind: "square",
+    want: toBaselineFrame(want),
+    lengths: LENGTHS.map((name) => {
+      const wantFt = lengthFt(want, name);
+      const readFt = ft[name] ?? null;
+      const offIn = readFt === null ? 0 : (readFt - wantFt) * 12;
+      return { name, wantFt, withinIn: 1, readFt, offIn, good: readFt !== null && Math.abs(offIn) <= 1 };
+    }),
+    next: LENGTHS.find((name) => ft[name] === undefined) ?? "AB",
+    found: Object.keys(ft).length === 0 ? null : squared(ft, target),
+  });
+  const marksOff: Marks = moved(moved(want, "C", -3.5, -5), "D", 4, 0);
+  const drawSquare = (ft: Readonly<Record<string, number>>) => draw({ picture: judged(ft), plan });
+
+  it("before anything is read: every length that is wanted, the one to tape now in larger letters", () => {
+    const svg = drawSquare({});
+    expect(
+      written(svg)
+        .filter((t) => / (?:ft|in)/.test(t))
+        .sort(),
+    ).toEqual(["100 ft", "100 ft", "128 ft 3/4 in", "128 ft 3/4 in", "80 ft", "80 ft"]);
+    expect(
+      texts(svg)
+        .filter((e) => sizeOf(e) > 18)
+        .map(textOf),
+    ).toEqual(["100 ft"]);
+  });
+  it("what was read is checked off, and by how much it is off", () => {
+    const svg = drawSquare({ AB: 100, BC: 80.25 });
+    expect(all(svg).filter((e) => e.name === "polyline" && e.attributes["stroke-linecap"] === "round").length).toBe(2);
+    expect(written(svg)).toContain("3 in long");
+  });
+  it("which marks to move: the same ways and lengths as are said, and how many times larger it is drawn", () => {
+    const ft = taped(marksOff);
+    const svg = drawSquare(ft);
+    const said = en.findingText({ kind: "lengths", squared: squared(ft, target) });
+    expect(said).toContain("C: 3 1/2 in away from B's side and 5 in outward.");
+    expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in", "5 in", "4 in"]));
+    expect(textOf((svg.children as Element[])[1]!)).toContain(said);
+    expect(written(svg).find((t) => t.startsWith("Off"))).toMatch(/^Off ×\d+ as drawn$/);
+  });
+  it("what is drawn larger is drawn by the factor that it says", () => {
+    const svg = drawSquare(taped(marksOff));
+    const [wantedFigure, figure] = all(svg)
+      .filter((e) => e.name === "polygon")
+      .map((e) => e.attributes.points!.split(" ").map((p) => p.split(",").map(Number)));
+    const pxPerFt = Math.abs(wantedFigure![1]![0]! - wantedFigure![0]![0]!) / 100;
+    const times = Number(/\d+/.exec(written(svg).find((t) => t.startsWith("Off"))!)![0]);
+    const offPx = Math.hypot(figure![3]![0]! - wantedFigure![3]![0]!, figure![3]![1]! - wantedFigure![3]![1]!);
+    expect(offPx).toBeCloseTo((4 / 12) * pxPerFt * times, 0);
+  });
+  it("a length that cannot be right is marked, with what was read", () => {
+    const svg = drawSquare({ ...taped(want), AC: taped(want).AC + 1 });
+    expect(written(svg)).toEqual(expect.arrayContaining(["129 ft 3/4 in?", "Tape again"]));
+  });
+  it("square: a check mark and the word", () => {
+    const svg = drawSquare(without(taped(want), "BD"));
+    expect(written(svg)).toContain("Square");
+    expect(all(svg).filter((e) => e.name === "polyline" && e.attributes["stroke-linecap"] === "round").length).toBe(2);
+  });
+});
+
+describe("the wind", () => {
+  const facts: WindFacts = {
+    reading: { mph: 9, gustMph: 14, fromDeg: 310, minAgo: 6 },
+    is: "good",
+    belowMph: 20,
+    limits: [
+      { is: "raise", mph: 20 },
+      { is: "stop", mph: 25 },
+      { is: "evacuate", mph: 30 },
+    ],
+    windward: ["AB"],
+    baselineBearingDeg: 40,
+    widthFt: 80,
+    lengthFt: 100,
+  };
+  const dial = (more: Partial<WindFacts>) => readXml((<WindDial facts={{ ...facts, ...more }} words={en} />).toString());
+  const dashed = (svg: Element) => all(svg).filter((e) => e.name === "path" && e.attributes["stroke-dasharray"]).length;
+
+  it("has what blows and what it gusts to, its age, and each limit by number and by name", () => {
+    expect(written(dial({}))).toEqual(
+      expect.arrayContaining(["9 gust 14", "mph, 6 min ago", "Under 20", "20", "25", "30", "raise 20", "stop 25", "out 30", "From NW"]),
+    );
+  });
+  it("marks the edge that it comes at", () => {
+    const thick = all(dial({})).filter((e) => e.name === "polyline" && e.attributes["stroke-width"] === "6");
+    expect(thick).toHaveLength(1);
+  });
+  it("draws no tent where nobody knows how the wind comes at it", () =>
+    expect(written(dial({ baselineBearingDeg: null, windward: [] }))).not.toContain("A"));
+  it("an old reading is dashed, and says so", () => {
+    expect([dashed(dial({})), dashed(dial({ is: "stale" }))]).toEqual([0, 2]);
+    expect(written(dial({ is: "stale" }))).toContain("Too old");
+  });
+  it("none is a question mark, and says so", () =>
+    expect(written(dial({ is: "none", reading: null }))).toEqual(expect.arrayContaining(["?", "No reading"])));
+  it("too much is a filled sign, and says so", () => {
+    const sign = all(dial({ is: "over", reading: { mph: 19, gustMph: 28, fromDeg: null, minAgo: 0 } })).filter(
+      (e) => e.name === "polygon" && e.attributes.points!.split(" ").length === 8,
+    );
+    expect(sign.map((e) => e.attributes.fill)).toEqual(["currentColor"]);
+  });
+  it("is told in a sentence", () => {
+    const [title, desc] = dial({ is: "stale" }).children as Element[];
+    expect(textOf(title!)).toBe("Wind 9 gusting 14 mph, 6 min ago, too old");
+    expect(textOf(desc!)).toBe("Needs a gust under 20. raise at 20, stop at 25, out at 30. From NW. Wind comes at A–B.");
+  });
+});
