@@ -1,5 +1,6 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
@@ -20,7 +21,7 @@ import { follow } from "./follow.ts";
 import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf, knownDevice } from "./screen.ts";
+import { deviceOf, holderOf, knownDevice, quartersOf } from "./screen.ts";
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
@@ -29,6 +30,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const device = (c: Context) => deviceOf(c, newId);
   const screen = (c: Context, live: LiveJob, on: string | null): Screen => ({
     guide: guide(c, live, on),
+    drawn: drawnOf(live, quartersOf(c, live)),
     me: holderOf(c, live),
     newKey: newId,
     words: c.get("words"),
@@ -105,8 +107,12 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const on = device(c);
     const first = screen(c, await liveJobs.load(id), on);
     return follow(c, hub, id, async () => {
-      const state = guide(c, await liveJobs.load(id), on);
-      return { entry: state.entry, html: await (<Live {...first} guide={state} notice={null} />).toString() };
+      const live = await liveJobs.load(id);
+      const state = guide(c, live, on);
+      return {
+        entry: state.entry,
+        html: await (<Live {...first} guide={state} drawn={drawnOf(live, quartersOf(c, live))} notice={null} />).toString(),
+      };
     });
   });
   // For the pages that stay as they are otherwise: somebody hurt stands on each of them at once.

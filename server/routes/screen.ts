@@ -29,3 +29,12 @@ export function holderOf(c: Context, { job, entries }: LiveJob): string | null {
   if (named && me === named) setCookie(c, `as-${id}`, me, { ...COOKIE, path: `/jobs/${id}`, maxAge: 30 * DAY_S });
   return me;
 }
+
+/** How often somebody turned the plan of a job on this screen by a quarter: asked for in the address, or remembered. */
+export function quartersOf(c: Context, { entries }: LiveJob): number {
+  const id = entries.at(0)!.entry.job;
+  const asked = quartersIn(c.req.query("turned"));
+  if (asked !== null) setCookie(c, `turned-${id}`, String(asked), { ...COOKIE, path: `/jobs/${id}`, maxAge: 30 * DAY_S });
+  return asked ?? quartersIn(getCookie(c, `turned-${id}`)) ?? 0;
+}
+const quartersIn = (text: string | undefined): number | null => (text !== undefined && /^[0-3]$/.test(text) ? Number(text) : null);

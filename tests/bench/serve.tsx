@@ -8,6 +8,7 @@ import Database from "libsql";
 import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { page } from "../../server/routes/page.ts";
+import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
@@ -42,7 +43,8 @@ const insert = bareDb.prepare("INSERT INTO rows (key, bytes) VALUES (?, ?)");
 
 const swapped = await (await world.app.request(`/jobs/${fresh}/now?as=p1`)).text();
 const bytes = Buffer.from((await made.journal.read(fresh)).at(-1)!.bytes);
-const screen = { guide: buildGuideState(await world.liveJobs.load(fresh), "device", en), me: "p1", notice: null, words: en };
+const live = await world.liveJobs.load(fresh);
+const screen = { guide: buildGuideState(live, "device", en), drawn: drawnOf(live, 0), me: "p1", notice: null, words: en };
 let ids = 0;
 const newKey = () => `id-${String(++ids).padStart(8, "0")}`;
 const bare = new Hono()

@@ -4,6 +4,7 @@ import type { Brief, Role } from "../../machines/install/brief.ts";
 import type { Value } from "../../machines/install/gates.ts";
 import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
 import type { CommandEntry, Sealed } from "../../machines/record/entry.ts";
+import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
@@ -36,7 +37,13 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise
   const { zone } = live.job.frozen.brief;
   const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
-  const screen = { guide: buildGuideState(live, device, en), me: PEOPLE.lead, newKey: () => `key-${++keys}`, words: en };
+  const screen = {
+    guide: buildGuideState(live, device, en),
+    drawn: drawnOf(live, 0),
+    me: PEOPLE.lead,
+    newKey: () => `key-${++keys}`,
+    words: en,
+  };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
   return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]! };
 }

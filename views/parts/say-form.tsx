@@ -1,4 +1,5 @@
 import type { Child } from "hono/jsx";
+import type { Drawn } from "../drawing/call/drawn.ts";
 import type { GuideState } from "../pages/guide/state.ts";
 import type { Words } from "../text/words.ts";
 
@@ -8,6 +9,7 @@ export type Screen = {
   readonly me: string | null;
   readonly newKey: () => string;
   readonly words: Words;
+  readonly drawn: Drawn;
   /** What somebody asked to answer besides what comes next: see `picked`. */
   readonly pick?: string | null;
 };

@@ -1,13 +1,21 @@
+import { CallPicture } from "../../drawing/call/call-picture.tsx";
 import { JobScreen } from "../../parts/job-screen.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { Lesson } from "./lesson.tsx";
 
-/** The call that is on, at length: the tent, why it is done, how it is done well, what goes wrong, where a limit comes from. */
+/** On a phone the drawing has the upper half. */
+const BOX = { widePx: 328, highPx: 250 } as const;
+
+/** The call that is on, at length: the tent, turned as one stands; why it is done, how it is done well, what goes wrong. */
 export const CallPage = (screen: Screen) => {
-  const { guide, words } = screen;
+  const { drawn, guide, words } = screen;
   const { call, gate } = guide;
   return (
-    <JobScreen screen={screen} title={call?.say ?? words.guide.closed}>
+    <JobScreen screen={screen} title={call?.say ?? words.guide.closed} class="this-call">
+      <CallPicture {...drawn} box={BOX} words={words} />
+      <a class="button" href={`/jobs/${guide.job}/call?turned=${(drawn.quarters + 1) % 4}`}>
+        {words.guide.turn}
+      </a>
       <Lesson {...screen} />
       {gate && <p class="source">{words.guide.source(gate.source)}</p>}
     </JobScreen>

@@ -1,4 +1,5 @@
 import { isCumulative } from "../../../machines/install/checks/any-check.ts";
+import { CallPicture } from "../../drawing/call/call-picture.tsx";
 import { Hurt } from "../../parts/hurt.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
@@ -32,6 +33,7 @@ export const Call = (screen: Screen) => {
       data-step={guide.step}
       data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
     >
+      <Drawing {...screen} />
       {guide.hurt && <Hurt hurt={guide.hurt} words={words} />}
       {stop !== "" && <p class="alarm stop">{stop}</p>}
       {lines.map(([is, line]) => (
@@ -55,6 +57,14 @@ export const Call = (screen: Screen) => {
     </article>
   );
 };
+
+/** The tent with what this call is about: where there is room, and else behind a press on the strip. A press shows it large. */
+const Drawing = ({ guide, drawn, words }: Screen) =>
+  guide.hurt || guide.readBack ? null : (
+    <a class="drawing" href={`/jobs/${guide.job}/call`} aria-label={words.guide.largeDrawing}>
+      <CallPicture {...drawn} words={words} />
+    </a>
+  );
 
 /** What everybody has to know before the call, the graver first. */
 function alarmsOf({ guide, words: { guide: text } }: Screen): ["alarm" | "warning", string][] {

@@ -1,3 +1,4 @@
+import { WindDial } from "../../drawing/call/call-picture.tsx";
 import { JobScreen, Way } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { WindForm } from "../guide/answers/wind-form.tsx";
@@ -7,6 +8,7 @@ export const WindPage = (screen: Screen) => {
   const { guide, words } = screen;
   return (
     <JobScreen screen={screen} title={guide.weather.words} class="wind-page">
+      <WindDial facts={screen.drawn.wind} turn={screen.drawn.turn} words={words} />
       <Way screen={screen} to="weather" text={words.more.alarms} />
       <WindForm screen={screen} />
     </JobScreen>

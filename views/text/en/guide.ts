@@ -78,6 +78,8 @@ export const guide = {
   toMean: "Wind",
   change: "A change of the plan",
   lookAtIt: "Look at it",
+  largeDrawing: "The tent, large, and more on this call",
+  turn: "Turn the drawing",
   unlock: "Unlock",
   unlockNow: "Unlock: press here too",
   nobodys: "Whose screen?",

@@ -1,0 +1,26 @@
+import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import type { Picture, WindFacts } from "../../../machines/picture/picture.ts";
+import { pictureOf } from "../../../machines/picture/picture-of.ts";
+import { windFacts } from "../../../machines/picture/wind-facts.ts";
+import type { TentPlan } from "../../../machines/tent/types.ts";
+import type { Surroundings } from "./around.tsx";
+import { TURNS, type Turn, usualTurn } from "./small-frame.ts";
+
+/** All that a screen draws of a job: where its call is, the wind, the plan with what is around it, and which way it is turned. */
+export type Drawn = {
+  readonly picture: Picture;
+  readonly wind: WindFacts;
+  readonly plan: TentPlan;
+  readonly surroundings: Surroundings;
+  readonly turn: Turn;
+  /** By how many quarters somebody turned it from how it lies best. */
+  readonly quarters: number;
+};
+
+/** What a screen draws of a job as it is now; `quarters` is how often somebody turned the plan on it. */
+export function drawnOf({ job, now }: LiveJob, quarters: number): Drawn {
+  const { brief, plan } = job.frozen;
+  const usual = TURNS.indexOf(usualTurn(plan));
+  const turn = TURNS[(usual + quarters) % TURNS.length]!;
+  return { picture: pictureOf(job, now.at), wind: windFacts(job, now.at), plan, surroundings: brief.site, turn, quarters };
+}
