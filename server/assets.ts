@@ -28,7 +28,7 @@ const FILE = /^([\w-]+)(?:\.([\da-f]{12}))?\.(css|js)$/;
 export function createAssets(): Hono {
   const built = buildAssets();
   const paths: AssetPaths = (name) => `/assets/${name.replace(/\.\w+$/, `.${built.get(name)!.hash}$&`)}`;
-  const zipped = new Map([...built].map(([name, { text }]) => [name, once(() => gzipSync(text, { level: 9 }))]));
+  const zipped = new Map([...built].map(([name, { text }]) => [name, once(() => new Uint8Array(gzipSync(text, { level: 9 })))]));
   const app = new Hono();
   app.use(async (c, next) => {
     c.set("assets", paths);
@@ -43,9 +43,7 @@ export function createAssets(): Hono {
     const asset = built.get(name);
     if (!asset) return next();
     const headers = headersOf(asset, hash === asset.hash);
-    return takesGzip(c)
-      ? c.body(new Uint8Array(zipped.get(name)!()), 200, { ...headers, "content-encoding": "gzip" })
-      : c.body(asset.text, 200, headers);
+    return takesGzip(c) ? c.body(zipped.get(name)!(), 200, { ...headers, "content-encoding": "gzip" }) : c.body(asset.text, 200, headers);
   });
   return app;
 }
@@ -65,7 +63,10 @@ const takesGzip = (c: Context): boolean =>
     header: "Accept-Encoding",
     supports: ["gzip", "identity"],
     default: "identity",
-    match: (asked) => (asked.some(({ type, q }) => (type === "gzip" || type === "*") && q > 0) ? "gzip" : "identity"),
+    match: (asked) => {
+      const gzip = asked.find(({ type }) => type === "gzip") ?? asked.find(({ type }) => type === "*");
+      return gzip && gzip.q > 0 ? "gzip" : "identity";
+    },
   }) === "gzip";
 
 const keptForADay: MiddlewareHandler = async (c, next) => {

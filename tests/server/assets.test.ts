@@ -82,8 +82,9 @@ describe("what goes over the wire", () => {
     expect(gunzipSync(bytes).length).toBe(new TextEncoder().encode(text).length);
   });
 
-  it("is not compressed for one who refuses it", async () =>
-    expect((await ask("/assets/client.js", { "accept-encoding": "gzip;q=0" })).headers.get("content-encoding")).toBeNull());
+  it.each(["gzip;q=0", "*, gzip;q=0, deflate;q=0", "br"])("is not compressed for one who does not take it: %s", async (encoding) =>
+    expect((await ask("/assets/client.js", { "accept-encoding": encoding })).headers.get("content-encoding")).toBeNull(),
+  );
 
   it("has its head alone where that is asked for", async () => {
     const answer = await ask("/assets/client.js", GZIP, "HEAD");
