@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { allSteps } from "../../machines/install/job.ts";
+import { allSteps, questionAt } from "../../machines/install/job.ts";
 import { keyOf, type Mark } from "../../machines/picture/mark.ts";
 import type { PlanPicture } from "../../machines/picture/picture.ts";
+import { pictureOf } from "../../machines/picture/picture-of.ts";
 import { hasPlace } from "../../machines/picture/places.ts";
 import { CORNERS, type Corner, EDGES, type TentPlan } from "../../machines/tent/types.ts";
 import { calls } from "../../views/text/en/calls.ts";
@@ -145,6 +146,25 @@ describe("on the demo job", () => {
       ["back"],
       ["look"],
     ]));
+});
+
+it("a job that is closed has nothing to point at", () => {
+  const kept = new KeptJob(demo);
+  kept.until(() => kept.call === "strike.ground").goOn();
+  expect(kept.call).toBe("closed");
+  expect(pictureOf(kept.job, kept.at)).toEqual({ kind: "plan", about: [], done: [], next: [], counts: false });
+});
+
+it("where poles are to be counted again, no pole of the call is drawn either", () => {
+  const { job, at } = new KeptJob(demo).to("round.again");
+  const { context } = job.snapshot;
+  const { "poles.pinned": _, ...answers } = context.answers;
+  const reopened = { "poles.pinned": { by: "amendment", entry: 1 } } as const;
+  const again = { ...job, snapshot: { ...job.snapshot, context: { ...context, answers, reopened } } } as typeof job;
+  expect(questionAt(again, at)?.gate.id).toBe("poles.pinned");
+  const picture = pictureOf(again, at);
+  expect(picture).toMatchObject({ kind: "plan", counts: true });
+  expect(picture.kind === "plan" && picture.about.map((m) => m.is)).toEqual(["stakeLine", "stakeLine", "stakeLine", "stakeLine"]);
 });
 
 describe("what is asked first is drawn first", () => {

@@ -332,6 +332,6 @@ describe("the wind", () => {
   it("is told in a sentence", () => {
     const [title, desc] = dial({ is: "stale" }).children as Element[];
     expect(textOf(title!)).toBe("Wind 9 gusting 14 mph, 6 min ago, too old");
-    expect(textOf(desc!)).toBe("Needs a gust under 20. raise at 20, stop at 25, out at 30. From NW. Wind comes at A–B.");
+    expect(textOf(desc!)).toBe("Needs a gust under 20. Limits: raise 20, stop 25, out 30. From NW. Wind comes at A–B.");
   });
 });

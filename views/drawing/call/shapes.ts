@@ -1,6 +1,6 @@
 import type { Mark } from "../../../machines/picture/mark.ts";
 import { cornerOf, endsOf, stakeLines } from "../../../machines/tent/tape.ts";
-import type { Corner, EdgeName, Point, Seam, SeamHalf, TentPlan } from "../../../machines/tent/types.ts";
+import type { Corner, Point, Seam, SeamHalf, TentPlan } from "../../../machines/tent/types.ts";
 import type { XY } from "../dimension.tsx";
 import { type SmallFrame, tenth } from "./small-frame.ts";
 
@@ -16,7 +16,6 @@ export type Tick = { readonly at: XY; readonly turnDeg: number };
 const INSET_PX = 3;
 const CORNER_PX = 11;
 const STATION_PX = 7;
-const POLE_PX = { most: 11, least: 6.5 } as const;
 
 /** The shapes of a mark. With `counts` nothing on a way can be counted. */
 export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: boolean): Shape[] {
@@ -49,13 +48,14 @@ export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: 
     case "edge":
       return [way(endsOf(mark.edge).map(corner), "arrow")];
     case "stakeLine": {
-      const { start, end } = stakeLines(plan).find((l) => l.edge === mark.edge)!;
-      const plates = counts ? [] : platesAlong(plan, mark.edge);
+      const { start, end, marks } = stakeLines(plan).find((l) => l.edge === mark.edge)!;
+      // Plates on the diagonal of a corner would cross the arrows there.
+      const plates = counts ? [] : marks.filter((m) => m.bearingDeg % 90 === 0);
       return [
         way(
           [start, end],
           "arrow",
-          plates.map((p) => ({ at: at(p), turnDeg: p.bearingDeg + turn })),
+          plates.map((m) => ({ at: at(toward(start, end, m.readingFt)), turnDeg: m.bearingDeg + turn })),
         ),
       ];
     }
@@ -108,30 +108,13 @@ function toward(from: Point, to: Point, ft: number): Point {
   return { xFt: from.xFt + (to.xFt - from.xFt) * part, yFt: from.yFt + (to.yFt - from.yFt) * part };
 }
 
-/** The plates of an edge's stake line that stand square to it: those on the diagonal of a corner would cross its arrows. */
-function platesAlong(plan: TentPlan, edge: EdgeName) {
-  const named = new Set(
-    stakeLines(plan)
-      .find((l) => l.edge === edge)!
-      .marks.map((m) => `${m.station}.${m.plate}`),
-  );
-  const nth = new Map<string, number>();
-  return plan.plates.filter(({ station, bearingDeg }) => {
-    const no = (nth.get(station) ?? 0) + 1;
-    nth.set(station, no);
-    return bearingDeg % 90 === 0 && named.has(`${station}.${no}`);
-  });
-}
-
 /** Each pole a spot, and those of a ring of quarters, or of a cross line, on one band. */
-function polesOf(ids: readonly string[], { poles }: TentPlan, { at, pxPerFt }: SmallFrame): Shape[] {
-  const gapFt = Math.min(...poles.flatMap((a, i) => poles.slice(i + 1).map((b) => Math.hypot(a.xFt - b.xFt, a.yFt - b.yFt))));
-  const px = tenth(Math.min(POLE_PX.most, Math.max(POLE_PX.least, gapFt * pxPerFt * 0.38)));
+function polesOf(ids: readonly string[], { poles }: TentPlan, { at, polePx }: SmallFrame): Shape[] {
   const here = ids.map((id) => poles.find((p) => p.id === id)!);
   const rows = [...new Set(here.map((p) => p.yFt))].map((yFt) => here.filter((p) => p.yFt === yFt).sort((a, b) => a.xFt - b.xFt));
   return [
     ...rows.flatMap((row): Shape[] => (row.length > 1 ? [{ is: "band", points: [at(row[0]!), at(row.at(-1)!)] }] : [])),
-    ...here.map((pole): Shape => ({ is: "spot", at: at(pole), px })),
+    ...here.map((pole): Shape => ({ is: "spot", at: at(pole), px: polePx })),
   ];
 }
 

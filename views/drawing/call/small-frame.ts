@@ -25,6 +25,8 @@ export type SmallFrame = Pen & {
   readonly box: Box;
   readonly turn: Turn;
   readonly pxPerFt: number;
+  /** Radius of the ring around a pole: no two touch. */
+  readonly polePx: number;
   /** Position of a point of the plan. */
   readonly at: (p: Point) => XY;
   /** Position of a point on the cloth, laid between the actual corner marks. */
@@ -32,6 +34,8 @@ export type SmallFrame = Pen & {
   /** Direction out of the tent at an edge, of length 1. */
   readonly out: (edge: EdgeName) => XY;
 };
+
+const POLE_PX = { most: 11, least: 6.5 } as const;
 
 /** Colors of a small drawing: a page may set its ground, which is that of what the drawing stands on. */
 export const SMALL_PALETTE = { ink: "currentColor", ground: "var(--drawn-ground, Canvas)" } as const;
@@ -62,6 +66,7 @@ export function smallFrame(plan: TentPlan, points: readonly Point[], turn: Turn,
     box,
     turn,
     pxPerFt,
+    polePx: tenth(Math.min(POLE_PX.most, Math.max(POLE_PX.least, closestFt(plan.poles) * pxPerFt * 0.38))),
     at,
     cloth: (p) => at(toSite(p)),
     out: (edge) => outward(edge, turn),
@@ -70,6 +75,14 @@ export function smallFrame(plan: TentPlan, points: readonly Point[], turn: Turn,
 
 /** Direction out of the tent at an edge, of length 1, in a plan that is turned. */
 export const outward = (edge: EdgeName, turn: Turn): XY => turned(OUTWARD[edge], turn);
+
+/** How far apart the two points are that are closest to each other. */
+function closestFt(points: readonly Point[]): number {
+  let closest = Number.POSITIVE_INFINITY;
+  for (const [i, a] of points.entries())
+    for (let j = i + 1; j < points.length; j++) closest = Math.min(closest, Math.hypot(a.xFt - points[j]!.xFt, a.yFt - points[j]!.yFt));
+  return closest;
+}
 
 /** A point of the plan with y down, turned clockwise about A. */
 export function turned({ xFt, yFt }: Point, turn: Turn): XY {

@@ -24,7 +24,6 @@ export const picture = {
   corners: "The corner marks",
   square: "Square",
   larger: (times: number) => `Off ×${times} as drawn`,
-  largerTold: (times: number) => `What is off is drawn ${times} times as large.`,
   again: "Tape again",
   off: (byIn: number) => `${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
   taping: (name: LengthName) => `Now ${lengthName(name)}.`,
@@ -33,7 +32,7 @@ export const picture = {
   under: (mph: number) => `Under ${number(mph)}`,
   limitMark: (mph: number) => number(mph),
   windAgainst: ({ belowMph, limits }: WindFacts) =>
-    `Needs a gust under ${number(belowMph)}. ${limits.map((l) => `${LIMIT[l.is]} at ${number(l.mph)}`).join(", ")}.`,
+    `Needs a gust under ${number(belowMph)}. Limits: ${limits.map((l) => `${LIMIT[l.is]} ${number(l.mph)}`).join(", ")}.`,
   windFrom: (deg: number) => `From ${compassPoint(deg)}`,
   windSide: (edges: readonly EdgeName[]) => `Wind comes at ${edges.map(edgeName).join(" and ")}.`,
   fromNotSaid: "From ?",
