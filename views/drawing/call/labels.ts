@@ -7,7 +7,7 @@ import { unitVector, type XY } from "../dimension.tsx";
 import { middleOf, rightAngleAt, runOf, setbackAt } from "./shapes.ts";
 import { type SmallFrame, tenth } from "./small-frame.ts";
 
-/** A text in the picture, centered at a place in px; `ring` puts it in a circle, as the order of a piece; `backed` on a ground of its own, over hatching. */
+/** A text in the picture, centered at a place in px; `ring` puts it in a circle, as the order of a piece; `backed` on a ground of its own, over hatching and marks. */
 export type PlacedLabel = { readonly text: string; readonly at: XY; readonly px: number; readonly ring?: true; readonly backed?: true };
 
 type Of = { readonly plan: TentPlan; readonly frame: SmallFrame; readonly words: Words };
@@ -75,7 +75,7 @@ function inside(edge: EdgeName, text: string, px: number, { plan, frame }: Pick<
   const [x, y] = frame.out(edge);
   const middle = middleOf(frame.at(cornerOf(plan, edge[0] as Corner)), frame.at(cornerOf(plan, edge[1] as Corner)));
   const inward = y === 0 ? halfWide(text, px) + 12 : px / 2 + 12;
-  return { text, at: [tenth(middle[0] - x * inward), tenth(middle[1] - y * inward)], px };
+  return { text, at: [tenth(middle[0] - x * inward), tenth(middle[1] - y * inward)], px, backed: true };
 }
 
 /** Where along a mid its name stands where all are named: by turns, so that no two names touch. */
@@ -108,7 +108,7 @@ function ringLabel(id: string, { plan, frame, words }: Of): PlacedLabel[] {
   const { box } = frame;
   const middle: XY = [box.widePx / 2, box.highPx / 2];
   const label = beside(from, to, middle[0] === end[0] || middle[1] === end[1] ? [middle[0] + 1, middle[1] + 1] : middle, { text });
-  return [label];
+  return [{ ...label, backed: true }];
 }
 
 function poleLabels(ids: readonly string[], { poles }: TentPlan, frame: SmallFrame): PlacedLabel[] {
