@@ -9,7 +9,7 @@ import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { replyText } from "../../views/text/replies.ts";
-import { MINUTE, PEOPLE, SECOND } from "../proof/fixtures.ts";
+import { briefOf, PEOPLE, SECOND, SMALL } from "../proof/fixtures.ts";
 import { badValue, goodValue } from "./answers.ts";
 import { KeptJob } from "./kept-job.ts";
 
@@ -20,7 +20,7 @@ const NAMES: Readonly<Record<string, string>> = {
   [PEOPLE.competent]: "Maren Lindqvist",
   [PEOPLE.crew]: "Jory Castellano",
 };
-/** The device that `commandOf` says everything on. */
+/** A call of a job in one state, as a phone shows it. */
 export type Look = { readonly call: string; readonly state: string; readonly html: string };
 
 /** A job as the server would hand it on to a page. */
@@ -30,6 +30,8 @@ export function liveOf(kept: KeptJob): LiveJob {
   return { job: jobAt(kept.job, now), now, jump: null, entries, names: NAMES, readOnly: null, warning: null, unrecorded: null };
 }
 
+/** It takes what room there is, whatever is on it; the real one is drawn once a call. */
+const quickDrawing = drawnOf(liveOf(new KeptJob(briefOf(SMALL))), 0);
 let keys = 0;
 /** The guide of a job as a phone shows it, with the reply to the last entry. */
 async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise<Look> {
@@ -39,7 +41,7 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
   const screen = {
     guide: buildGuideState(live, device, en),
-    drawn: drawnOf(live, 0),
+    drawn: state === "open" ? drawnOf(live, 0) : quickDrawing,
     me: PEOPLE.lead,
     newKey: () => `key-${++keys}`,
     words: en,
@@ -83,25 +85,18 @@ async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
   yield after("hurt", (fork) => fork.say({ type: "hurt", words: "he came off the ladder, it's his leg" }, "crew"));
 }
 
-/** Every call of a job, ways out besides, in every state. */
+/** Every call of a job, each way out besides, in every state. */
 export async function* everyCall(brief: Brief): AsyncGenerator<Look> {
   const kept = new KeptJob(brief);
-  const ways = new Set<string>();
+  const waysOut = new Set<string>();
   while (currentStep(kept.job) !== null) {
     yield* looksAt(kept);
     const out = kept.fork();
-    const safe = out.say({ type: "makeSafe", because: null });
-    if ("did" in safe.outcome && !ways.has(out.call)) {
-      ways.add(out.call);
-      for (const from = kept.call; out.call !== "closed" && out.job.snapshot.context.resumeAt !== null && from; ) {
-        yield* looksAt(out);
-        out.goOn();
-      }
-    }
+    out.say({ type: "makeSafe", because: null });
+    const isNew = out.job.snapshot.context.resumeAt !== null && !waysOut.has(out.call);
+    waysOut.add(out.call);
+    for (; isNew && out.job.snapshot.context.resumeAt !== null; out.goOn()) yield* looksAt(out);
     kept.goOn();
-    if (kept.entries.length > 3000) throw new Error(`never over; stands at ${kept.call}`);
   }
   yield look(kept, "closed");
 }
-
-export { MINUTE };

@@ -61,9 +61,11 @@ export const Call = (screen: Screen) => {
 /** The tent with what this call is about: where there is room, and else behind a press on the strip. A press shows it large. */
 const Drawing = ({ guide, drawn, words }: Screen) =>
   guide.hurt || guide.readBack ? null : (
-    <a class="drawing" href={`/jobs/${guide.job}/call`} aria-label={words.guide.largeDrawing}>
-      <CallPicture {...drawn} words={words} />
-    </a>
+    <div class="drawing">
+      <a href={`/jobs/${guide.job}/call`} aria-label={words.guide.largeDrawing}>
+        <CallPicture {...drawn} words={words} />
+      </a>
+    </div>
   );
 
 /** What everybody has to know before the call, the graver first. */

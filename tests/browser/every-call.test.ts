@@ -1,0 +1,124 @@
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it, onTestFinished } from "vitest";
+import { createAssets } from "../../server/assets.ts";
+import { people } from "../proof/fixtures.ts";
+import { briefFor } from "../support/briefs.ts";
+import { everyCall, type Look } from "../support/every-call.tsx";
+import { newPhone, PHONE } from "../support/shared-browser.ts";
+import { eighty, hundred } from "../tent/tents.ts";
+
+/** So many at a time go to the browser. */
+const BATCH = 200;
+const looks: Record<string, Look[]> = { "the demo tent": [], "a 100 by 200": [] };
+beforeAll(async () => {
+  for (const [name, tent] of [
+    ["the demo tent", eighty],
+    ["a 100 by 200", hundred],
+  ] as const)
+    for await (const look of everyCall(briefFor(tent, { crew: people }))) looks[name]!.push(look);
+});
+
+/** A phone that shows guides one after the other, in their own style; the browser can listen, which leaves least room. */
+async function showing(size: { width: number; height: number }): Promise<Page> {
+  const page = await newPhone();
+  onTestFinished(() => page.context().close());
+  await page.setViewportSize(size);
+  const style = await (await createAssets().request("/assets/guide.css")).text();
+  await page.setContent('<!DOCTYPE html><html lang="en"><head></head><body class="can-hear"></body></html>');
+  await page.addStyleTag({ content: style });
+  return page;
+}
+
+/** What is wrong with each: what does not stand whole, what is too small for a glove or too near, what lies over something. */
+async function troubles(page: Page, all: readonly Look[], whole: boolean): Promise<string[]> {
+  const found: string[] = [];
+  for (let i = 0; i < all.length; i += BATCH) found.push(...(await page.evaluate(measure, { looks: all.slice(i, i + BATCH), whole })));
+  return found.slice(0, 20);
+}
+
+/** Runs in the page. */
+function measure({ looks, whole }: { looks: readonly Look[]; whole: boolean }): string[] {
+  type Target = { name: string; box: DOMRect; least: number; key: boolean; scrolls: boolean };
+  return looks.flatMap(({ call, state, html }) => {
+    document.body.innerHTML = html;
+    const shown = (of: string) =>
+      [...document.querySelectorAll<HTMLElement>(of)].filter((e) => e.checkVisibility() && e.getBoundingClientRect().width > 1);
+    const middle = document.querySelector(".middle")!;
+    const view = middle.getBoundingClientRect();
+    const targets = shown(".answers :is(button, a.button, input, select), .dock :is(button, a.button), .strip a, .drawing a").map(
+      (e): Target => ({
+        name: (e.querySelector("svg title")?.textContent ?? (e.textContent || e.getAttribute("name") || "")).slice(0, 24),
+        box: e.getBoundingClientRect(),
+        least: e.matches("[data-key], .keypad select") ? 64 : e.closest(".main") && !e.matches("input") ? 96 : 72,
+        key: e.closest(".keypad") !== null,
+        scrolls: e.closest(".middle") !== null,
+      }),
+    );
+    const texts = shown(".call > p, .call h1, .gate p, .notice:not(:has(.said-above)), .read-back p, .call .hurt p").map((e) => ({
+      name: e.textContent!.slice(0, 24),
+      box: e.getBoundingClientRect(),
+    }));
+    const inside = ({ top, bottom, left, right }: DOMRect, of: DOMRect) =>
+      top >= of.top - 0.5 && bottom <= of.bottom + 0.5 && left >= of.left - 0.5 && right <= of.right + 0.5;
+    const gap = (a: DOMRect, b: DOMRect) =>
+      Math.max(Math.max(a.left - b.right, b.left - a.right), Math.max(a.top - b.bottom, b.top - a.bottom));
+    const cut = whole
+      ? [
+          ...texts.filter(({ box }) => !inside(box, view)),
+          ...targets.filter(({ box }) => !inside(box, new DOMRect(0, 0, innerWidth, innerHeight))),
+        ].map(({ name }) => `cut off: ${name}`)
+      : [];
+    const scrolls = whole && document.querySelector<HTMLElement>(".stage")!.offsetHeight > middle.clientHeight ? ["scrolls"] : [];
+    const small = targets
+      .filter(({ box, least }) => Math.min(box.height, least === 96 ? box.height : box.width) < least - 0.5)
+      .map(({ name, box }) => `small: ${name} ${Math.round(box.width)}×${Math.round(box.height)}`);
+    const near = targets.flatMap((a, i) =>
+      targets.slice(i + 1).flatMap((b) => {
+        // What scrolls goes in under what does not.
+        if (!whole && a.scrolls !== b.scrolls) return [];
+        const least = !whole ? 0 : a.key && b.key ? 8 : 16;
+        return gap(a.box, b.box) < least - 0.5 ? [`close: ${a.name} / ${b.name} ${Math.round(gap(a.box, b.box))}`] : [];
+      }),
+    );
+    const over = texts.flatMap((text) =>
+      targets.filter(({ box }) => gap(text.box, box) < -0.5 && inside(box, view)).map((t) => `${text.name} lies over ${t.name}`),
+    );
+    const spilt = shown(".answers button, .answers a.button, .dock button, .dock a.button")
+      .filter((e) => e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1)
+      .map((e) => `spills: ${e.textContent}`);
+    const hold = document.querySelector(".dock .hold button")!.getBoundingClientRect();
+    const held = inside(hold, new DOMRect(0, 0, innerWidth, innerHeight)) ? [] : ["no hold"];
+    return [...cut, ...scrolls, ...small, ...near, ...over, ...spilt, ...held].map((wrong) => `${call}, ${state}: ${wrong}`);
+  });
+}
+
+describe("every call in every state: open, refused, not good, read back, held, stopped, somebody hurt", () => {
+  it.each(Object.keys(looks))("stands whole on a phone of 360 by 640, with every answer as a glove needs it: %s", async (name) => {
+    expect(looks[name]!.length).toBeGreaterThan(1000);
+    expect(await troubles(await showing(PHONE), looks[name]!, true)).toEqual([]);
+  });
+
+  it("has Hold in the same place and of the same size", async () => {
+    const page = await showing(PHONE);
+    const places = await page.evaluate(
+      (all) => {
+        const at = all.map((html) => {
+          document.body.innerHTML = html;
+          const { x, y, width, height } = document.querySelector(".dock .hold button")!.getBoundingClientRect();
+          return [x, y, width, height].map(Math.round).join();
+        });
+        return [...new Set(at)];
+      },
+      looks["the demo tent"]!.filter((_, i) => i % 3 === 0).map(({ html }) => html),
+    );
+    expect(places).toHaveLength(1);
+  });
+
+  it.each([
+    { width: 640, height: 360 },
+    { width: 320, height: 568 },
+  ])("lies over nothing on $width by $height, where it may scroll", async (size) => {
+    const open = looks["the demo tent"]!.filter(({ state }) => state === "open" || state === "refused" || state === "hurt");
+    expect(await troubles(await showing(size), open, false)).toEqual([]);
+  });
+});
