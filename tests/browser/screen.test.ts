@@ -125,4 +125,76 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect(told).toMatch(/just moved/);
     expect((await job.state()).entry).toBe(before);
   });
+
+  it("a second tap in the moment after a swap does nothing, and Hold is taken all the same", async () => {
+    const job = world.at("corner.first");
+    const page = await job.screen("p1");
+    const { step, entry } = await job.state();
+    const next = page.locator(".answers .main button");
+    const box = (await next.boundingBox())!;
+    const tap = () => page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    await tap();
+    await page.locator(`article.call:not([data-step="${step}"])`).waitFor();
+    await tap();
+    await page.locator(".dock .hold button").click();
+    await page.locator(".call .alarm").waitFor();
+    const { entry: after, held } = await job.state();
+    expect([after, held?.by]).toEqual([entry + 2, "Ines"]);
+    await press(page, ".answers .main button");
+  });
+
+  it("a finger that slides off its target before it is let go has pressed nothing", async () => {
+    const job = world.at("corner.first");
+    const page = await job.screen("p1");
+    const { entry } = await job.state();
+    const box = (await page.locator(".answers .main button").boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, box.y - 60);
+    await page.mouse.up();
+    await job.say({ as: "p4", key: "after-slide", seen: entry, type: "note", text: "nothing was pressed" });
+    expect((await job.state()).entry).toBe(entry + 1);
+  });
+
+  it("locked for the pocket only Hold and Unlock are left, two presses apart", async () => {
+    const job = world.at("corner.first");
+    const page = await job.screen("p1");
+    await page.click("text=More");
+    await page.click("text=Settings");
+    await page.click("[data-lock]");
+    await page.locator("body.locked article.call").waitFor();
+    const left = () => page.locator(":is(.answers, .dock) :is(button, a, input):visible").allTextContents();
+    expect(await left()).toEqual(["HOLD", "Unlock"]);
+    await page.reload();
+    expect(await left()).toEqual(["HOLD", "Unlock"]);
+    const first = (await page.locator("[data-unlock]").boundingBox())!;
+    await page.click("[data-unlock]");
+    const second = (await page.locator("[data-unlock-now]").boundingBox())!;
+    expect(first.y - (second.y + second.height)).toBeGreaterThan(8);
+    await page.click("[data-unlock-now]");
+    expect(await left()).toContain("Next");
+  });
+
+  it("the drawing moves on in place on every screen, is told in words, and turns as one stands", async () => {
+    const job = world.at("baseline");
+    const [page, other] = [await job.screen("p2"), await job.screen("p3", { scripts: false })];
+    const shown = page.locator(".drawing svg");
+    const same = await shown.elementHandle();
+    const before = await shown.locator("title").textContent();
+    await press(await job.screen("p1"), ".answers .main button");
+    await page.locator(`article.call[data-step="${(await job.state()).step}"]`).waitFor();
+    expect(await shown.locator("title").textContent()).not.toBe(before);
+    expect(await same!.evaluate((svg) => svg.isConnected)).toBe(true);
+    await other.reload();
+    expect(await other.locator(".drawing svg").isVisible()).toBe(true);
+    await page.click(".drawing a");
+    const desc = () => page.locator(".this-call svg desc").textContent();
+    const lies = await desc();
+    await page.click("text=Turn it");
+    expect(await desc()).not.toBe(lies);
+    const turned = await desc();
+    await page.click("text=Back to the call");
+    expect(await page.locator(".drawing svg desc").textContent()).toBe(turned);
+    expect(world.troubles).toEqual([]);
+  });
 });

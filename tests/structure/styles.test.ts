@@ -4,8 +4,8 @@ import { describe, expect, it } from "vitest";
 import { STYLESHEETS } from "../../views/stylesheets.ts";
 
 const ORDER = "@layer tokens, base, parts, pages;";
-/** The layer of what lies in a folder; the first two of the shared sheets have one each. */
-const layerOf = (file: string): string => /^parts\/(tokens|base)\.css$/.exec(file)?.[1] ?? file.split("/")[0]!;
+/** A page's own sheet is of the pages' layer, all others of the parts'; the first two of the shared sheets have one each. */
+const layerOf = (file: string): string => /^parts\/(tokens|base)\.css$/.exec(file)?.[1] ?? (file.startsWith("pages/") ? "pages" : "parts");
 
 const sheets = readdirSync("views", { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".css"))

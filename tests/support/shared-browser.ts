@@ -53,6 +53,6 @@ async function wipe(page: Page): Promise<void> {
   });
   await page.goto("about:blank");
   await context.clearCookies();
-  await page.emulateMedia({ media: null });
+  await page.emulateMedia({ media: null, forcedColors: null });
   await page.setViewportSize(PHONE);
 }

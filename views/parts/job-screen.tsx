@@ -3,19 +3,27 @@ import { Hold } from "../pages/guide/row.tsx";
 import { Page } from "./page.tsx";
 import type { Screen } from "./say-form.tsx";
 
-type Props = { readonly screen: Screen; readonly title: string; readonly class?: string; readonly children?: Child };
+type Props = {
+  readonly screen: Screen;
+  readonly title: string;
+  readonly class?: string;
+  /** Another way from here, between Hold and the way back. */
+  readonly beside?: { readonly to: string; readonly text: string };
+  readonly children?: Child;
+};
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
-export const JobScreen = ({ screen, screen: { guide, me, words }, title, children, ...rest }: Props) => (
+export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside, children, ...rest }: Props) => (
   <Page words={words} title={title} styles="guide" hurt={guide.hurt} follows={guide.job}>
     <div class="beside-guide" hx-ignore>
-      <main class={`more ${rest.class ?? ""}`}>
+      <main class={`more ${rest.class ?? ""}`.trim()} tabindex={0}>
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
         <h1>{title}</h1>
         {children}
       </main>
       <footer class="dock">
         {me !== null && <Hold {...screen} />}
+        {beside && <Way screen={screen} {...beside} class="beside" />}
         <a class="button back-to-call" href={`/jobs/${guide.job}`}>
           {words.page.guide}
         </a>
@@ -25,8 +33,8 @@ export const JobScreen = ({ screen, screen: { guide, me, words }, title, childre
 );
 
 /** A way to another page of the job. */
-export const Way = ({ screen, to, text }: { screen: Screen; to: string; text: string }) => (
-  <a class="button" href={`/jobs/${screen.guide.job}/${to}`}>
+export const Way = ({ screen, to, text, ...rest }: { screen: Screen; to: string; text: string; class?: string }) => (
+  <a class={`button ${rest.class ?? ""}`.trim()} href={`/jobs/${screen.guide.job}/${to}`}>
     {text}
   </a>
 );

@@ -9,13 +9,27 @@ export function useKeypads(): void {
     if (key.dataset.key === "⇄") turn(field);
     else field.value = typed(field.value, key.dataset.key!);
   });
+  document.addEventListener("keydown", typeInto);
   // The phone's own keys stay away: ours are there.
   document.addEventListener("pointerdown", (event) => {
     const field = event.target as HTMLElement;
-    if (!field.matches?.(FIELD) || !field.closest("form:has(.keypad)")) return;
+    if (!field.matches?.(FIELD) || !field.closest(FIELDS_OF_A_PAD)) return;
     field.setAttribute("inputmode", "none");
     touch(field as HTMLInputElement);
   });
+}
+
+const FIELDS_OF_A_PAD = "form:has(.keypad)";
+/** What a number begins with. */
+const DIGIT = /^[\d.-]$/;
+
+/** Whoever has a keyboard types a number without going to its field first. */
+function typeInto(event: KeyboardEvent): void {
+  if (!DIGIT.test(event.key) || event.ctrlKey || event.metaKey || event.altKey) return;
+  if ((event.target as Element).matches("input, select, textarea")) return;
+  const forms = document.querySelectorAll(FIELDS_OF_A_PAD);
+  // The character follows the focus.
+  if (forms.length === 1) fieldOf(forms[0]!.querySelector(".keypad")!)?.focus();
 }
 
 const FIELD = "input:not([type=hidden]):not([type=radio])";

@@ -35,7 +35,11 @@ export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, c
     </head>
     <body>
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
-      {hurtWay !== undefined && <HurtWay job={hurtWay} words={words} />}
+      {hurtWay !== undefined && (
+        <nav aria-label={words.hurt.press}>
+          <HurtWay job={hurtWay} words={words} />
+        </nav>
+      )}
       {children}
       {follows !== undefined && (
         <div hx-sse:connect={`/jobs/${follows}/hurt/live`} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none" hidden></div>

@@ -13,7 +13,7 @@ export type Screen = {
   /** What somebody asked to answer besides what comes next: see `picked`. */
   readonly pick?: string | null;
 };
-type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; id?: string; children?: Child };
+type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
 
 /** One command as a form: a plain post without scripts, three regions swapped with them. Each has a key of its own. */
 export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...rest }: Props) => (
@@ -24,7 +24,6 @@ export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...re
     hx-swap="none"
     hx-sync="this:drop"
     class={rest.class}
-    id={rest.id}
   >
     <input type="hidden" name="as" value={me ?? ""} />
     <input type="hidden" name="seen" value={guide.revision} />

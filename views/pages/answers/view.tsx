@@ -22,6 +22,7 @@ export const AnswersPage = (screen: Screen) => {
           {takesUnknown(gate) && <Unknown screen={screen} gate={gate} />}
           {gate.paper !== null && <PaperInstead screen={screen} gate={gate} />}
           {!gate.hard && <Left screen={screen} gate={gate} />}
+          {itemsOf(gate, words).length === 0 && !takesUnknown(gate) && gate.paper === null && gate.hard && <p>{words.guide.noOther}</p>}
         </>
       )}
     </JobScreen>

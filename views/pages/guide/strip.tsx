@@ -7,7 +7,7 @@ export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
   return (
     <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
-      <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.words)}>
+      <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.reading, guide.weather.words)}>
         {guide.weather.reading}
       </a>
       <a class="cell how-far" href={at("call")}>

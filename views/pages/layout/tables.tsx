@@ -35,7 +35,7 @@ export const rowsIn = (plan: TentPlan): number =>
 /** A table whose first column heads its rows. */
 function Table({ name, note, class: kind, id, head, rows }: TableProps) {
   return (
-    <div class="reading" id={id}>
+    <section class="reading" id={id} tabindex={0} aria-label={name}>
       <table class={kind}>
         <caption>
           <b>{name}</b>
@@ -61,7 +61,7 @@ function Table({ name, note, class: kind, id, head, rows }: TableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

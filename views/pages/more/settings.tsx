@@ -9,26 +9,26 @@ export const SettingsPage = ({ wakeWord, ...screen }: Screen & { wakeWord: strin
     <JobScreen screen={screen} title={more.settings}>
       <div class="tiles">
         <Way screen={screen} to="people" text={page.who} />
-        <button type="button" data-lock hidden>
-          {more.lock}
-        </button>
         <form method="post" action={`/jobs/${guide.job}/rehearse`}>
           <input type="hidden" name="key" value={newKey()} />
           <button type="submit">{more.rehearse}</button>
         </form>
       </div>
       <section id="voice" hidden>
-        <p data-status></p>
         <div class="tiles">
-          <button type="button" data-setting="listens">
-            {client.listen}
+          <button type="button" data-lock>
+            {more.lock}
           </button>
           <button type="button" data-setting="speaks">
             {client.speak}
           </button>
+          <button type="button" data-setting="listens">
+            {client.listen}
+          </button>
         </div>
-        <p>{more.wakeWord(wakeWord)}</p>
-        <p>{more.leaves}</p>
+        <p data-status></p>
+        <p class="source">{more.wakeWord(wakeWord)}</p>
+        <p class="source">{more.leaves}</p>
       </section>
     </JobScreen>
   );

@@ -1,5 +1,5 @@
 import { WindDial } from "../../drawing/call/call-picture.tsx";
-import { JobScreen, Way } from "../../parts/job-screen.tsx";
+import { JobScreen } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { WindForm } from "../guide/answers/wind-form.tsx";
 
@@ -7,9 +7,10 @@ import { WindForm } from "../guide/answers/wind-form.tsx";
 export const WindPage = (screen: Screen) => {
   const { guide, words } = screen;
   return (
-    <JobScreen screen={screen} title={guide.weather.words} class="wind-page">
-      <WindDial facts={screen.drawn.wind} turn={screen.drawn.turn} words={words} />
-      <Way screen={screen} to="weather" text={words.more.alarms} />
+    <JobScreen screen={screen} title={guide.weather.words} class="wind-page" beside={{ to: "weather", text: words.more.sky }}>
+      <div>
+        <WindDial facts={screen.drawn.wind} turn={screen.drawn.turn} words={words} />
+      </div>
       <WindForm screen={screen} />
     </JobScreen>
   );

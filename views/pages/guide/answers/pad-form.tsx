@@ -1,7 +1,7 @@
 import type { Child } from "hono/jsx";
 import type { Fields } from "../../../../machines/install/checks/value-form.ts";
 import { Keypad, type PadUnit } from "../../../parts/keypad.tsx";
-import { Answer, type Props } from "./press.tsx";
+import { Answer, fieldId, type Props } from "./press.tsx";
 
 type Pad = Props & {
   readonly unit: PadUnit;
@@ -11,21 +11,12 @@ type Pad = Props & {
   readonly children?: Child;
 };
 
-/**
- * A number put in with our own keys. Its id names what it is put in for and the answer that it follows, so that a swap keeps
- * what is typed while the question stands, and makes the field anew for another: a number typed for one never waits in
- * the field of another. `children` answer besides, in the same row.
- */
+/** A number put in with our own keys. `children` answer besides, in the same row. */
 export const PadForm = ({ unit, label, fields, of = "", children, ...props }: Pad) => (
   <div class={children ? "put-in-by three" : "put-in-by"}>
-    <Answer
-      {...props}
-      fields={fields}
-      class="pad number"
-      id={`pad-${props.gate.id}-${of}-${props.gate.answered}`.replaceAll(/[^\w-]/g, "_")}
-    >
+    <Answer {...props} fields={fields} class="pad number">
       <Keypad unit={unit} words={props.screen.words} />
-      <label class="put-in">
+      <label class="put-in" id={fieldId("pad", props.gate.id, of, props.gate.answered)}>
         {label}
         <input name="value" required maxlength={40} inputmode="decimal" autocomplete="off" />
       </label>

@@ -1,5 +1,5 @@
 import type { TileInput } from "../../../../machines/install/checks/tile-input.ts";
-import { Answer, Press, type Props } from "./press.tsx";
+import { Answer, fieldId, Press, type Props } from "./press.tsx";
 
 /** A paper by its number: the one that is expected is one press. */
 export const PaperNamed = ({
@@ -10,8 +10,8 @@ export const PaperNamed = ({
   return (
     <>
       {expected !== null && <Press {...props} fields={{ ...fields, value: expected }} text={guide.thisOne(expected)} class="main" />}
-      <Answer {...props} fields={fields} class="paper-no" id={`paper-${props.gate.id}-${props.gate.answered}`.replaceAll(/[^\w-]/g, "_")}>
-        <label class="put-in">
+      <Answer {...props} fields={fields} class="paper-no">
+        <label class="put-in" id={fieldId("paper", props.gate.id, props.gate.answered)}>
           {expected === null ? guide.paperNo : guide.another}
           <input name="value" required maxlength={80} autocomplete="off" />
         </label>

@@ -8,17 +8,18 @@ import type { GateState } from "../state.ts";
 export type Props = { readonly screen: Screen; readonly gate: GateState };
 
 /** An answer to a gate as a form. */
-export const Answer = ({
-  screen,
-  gate,
-  fields,
-  children,
-  ...rest
-}: Props & { fields: Fields; class?: string; id?: string; children?: Child }) => (
+export const Answer = ({ screen, gate, fields, children, ...rest }: Props & { fields: Fields; class?: string; children?: Child }) => (
   <SayForm screen={screen} fields={{ type: "answer", gate: gate.id, ...fields }} {...rest}>
     {children}
   </SayForm>
 );
+
+/**
+ * The id of a field: it names what is put in there and the answer that this follows. So a swap keeps what is typed while the
+ * question stands, and makes the field anew for another: a number typed for one never waits in the field of another. The form
+ * around it stays, or what it is answered with would find nobody.
+ */
+export const fieldId = (...of: readonly (string | number)[]): string => `put-in-${of.join("-").replaceAll(/[^\w-]/g, "_")}`;
 
 /** An answer that is one press. */
 export const Press = ({ text, ...props }: Props & { fields: Fields; text: string; class?: string }) => (

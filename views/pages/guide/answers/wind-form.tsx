@@ -1,17 +1,13 @@
 import { Keypad } from "../../../parts/keypad.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
+import { fieldId } from "./press.tsx";
 
 /** The eight points of the compass. */
 const POINTS_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
 
 /** A wind reading, taken now: wind, gust, and where it comes from. */
 export const WindForm = ({ screen, screen: { guide: state, words } }: { screen: Screen }) => (
-  <SayForm
-    screen={screen}
-    fields={{ type: "reading", reading: "wind" }}
-    class="put-in-by three pad-alone wind"
-    id={`wind-${state.revision}`}
-  >
+  <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="put-in-by three wind">
     <Keypad unit="wind" words={words}>
       <select name="fromDeg" aria-label={words.guide.from} class="from">
         <option value="">{words.guide.from}</option>
@@ -20,11 +16,11 @@ export const WindForm = ({ screen, screen: { guide: state, words } }: { screen: 
         ))}
       </select>
     </Keypad>
-    <label class="put-in">
+    <label class="put-in" id={fieldId("wind", state.revision)}>
       {words.guide.wind}
       <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
-    <label class="put-in">
+    <label class="put-in" id={fieldId("gust", state.revision)}>
       {words.guide.gust}
       <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>

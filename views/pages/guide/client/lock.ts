@@ -8,7 +8,6 @@ export function useLock(): void {
   const is = () => localStorage.getItem(KEY) !== null;
   const show = () => body.toggle("locked", is());
   let timer = 0;
-  for (const button of document.querySelectorAll<HTMLElement>("[data-lock]")) button.hidden = false;
   document.addEventListener("click", (event) => {
     const pressed = (name: string) => (event.target as Element).closest(`[data-${name}]`) !== null;
     if (pressed("lock")) {
