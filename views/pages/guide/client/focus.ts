@@ -12,9 +12,7 @@ export function keepFocus(): void {
   new MutationObserver(() => {
     if (within === null || document.activeElement !== document.body) return;
     const places = [within, regions.answers, regions.dock].map((id) => document.getElementById(id));
-    places
-      .map((place) => place?.querySelector<HTMLElement>(TAKES))
-      .find((target) => target != null)
-      ?.focus({ preventScroll: true });
+    const targets = places.flatMap((place) => [...(place?.querySelectorAll<HTMLElement>(TAKES) ?? [])]);
+    targets.find((target) => target.getClientRects().length > 0)?.focus({ preventScroll: true });
   }).observe(document.body, { subtree: true, childList: true });
 }
