@@ -3,6 +3,7 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { thingsOf } from "../../machines/install/things-of.ts";
 import { AnswersPage } from "../../views/pages/answers/view.tsx";
 import { CallPage } from "../../views/pages/call/view.tsx";
+import { DrawingPage } from "../../views/pages/drawing/view.tsx";
 import { ChangePage } from "../../views/pages/more/change.tsx";
 import { SettingsPage } from "../../views/pages/more/settings.tsx";
 import { StandDownPage } from "../../views/pages/more/stand-down.tsx";
@@ -32,6 +33,7 @@ const PAGES: Readonly<Record<string, BesideGuide>> = {
   wind: (shown) => <WindPage {...shown} />,
   weather: (shown) => <WeatherPage {...shown} />,
   call: (shown) => <CallPage {...shown} />,
+  drawing: (shown) => <DrawingPage {...shown} />,
   answers: (shown) => <AnswersPage {...shown} />,
 };
 

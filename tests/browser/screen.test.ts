@@ -188,7 +188,7 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await other.reload();
     expect(await other.locator(".drawing svg").isVisible()).toBe(true);
     await page.click(".drawing a");
-    const desc = () => page.locator(".this-call svg desc").textContent();
+    const desc = () => page.locator(".whole-drawing svg desc").textContent();
     const lies = await desc();
     await page.click("text=Turn it");
     expect(await desc()).not.toBe(lies);

@@ -7,13 +7,13 @@ type Props = {
   readonly screen: Screen;
   readonly title: string;
   readonly class?: string;
-  /** Another way from here, between Hold and the way back. */
-  readonly beside?: { readonly to: string; readonly text: string };
+  /** At most two other ways from here, between Hold and the way back. */
+  readonly beside?: readonly { readonly to: string; readonly text: string }[];
   readonly children?: Child;
 };
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
-export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside, children, ...rest }: Props) => (
+export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside = [], children, ...rest }: Props) => (
   <Page words={words} title={title} styles="guide" hurt={guide.hurt} follows={guide.job}>
     <div class="beside-guide" hx-ignore>
       <main class={`more ${rest.class ?? ""}`.trim()} tabindex={0}>
@@ -23,7 +23,9 @@ export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside,
       </main>
       <footer class="dock">
         {me !== null && <Hold {...screen} />}
-        {beside && <Way screen={screen} {...beside} class="beside" />}
+        {beside.map((way) => (
+          <Way screen={screen} {...way} class="beside" />
+        ))}
         <a class="button back-to-call" href={`/jobs/${guide.job}`}>
           {words.page.guide}
         </a>

@@ -122,7 +122,10 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
     told = step();
     const text = (selector: string) => document.querySelector(selector)?.textContent?.trim() ?? "";
     // What was said here is answered with the call that it led to; a call that somebody else moved is read out.
-    const parts = [mine ? text(`#${regions.notice}`) : moved ? text("article.call h1") : "", moved ? text(".gate .ask") : ""];
+    const parts = [
+      mine ? text(`#${regions.notice}`) : moved ? text("article.call h1") : "",
+      moved ? text(".gate .ask") || text(".gate .missing") : "",
+    ];
     mouth.say(parts.filter((part) => part !== "").join(" "));
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-reply", "data-step"] });
 }

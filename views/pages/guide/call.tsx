@@ -62,7 +62,7 @@ export const Call = (screen: Screen) => {
 const Drawing = ({ guide, drawn, words }: Screen) =>
   guide.hurt || guide.readBack ? null : (
     <div class="drawing">
-      <a href={`/jobs/${guide.job}/call`}>
+      <a href={`/jobs/${guide.job}/drawing`}>
         <CallPicture {...drawn} words={words} />
       </a>
     </div>

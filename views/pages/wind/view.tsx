@@ -7,7 +7,7 @@ import { WindForm } from "../guide/answers/wind-form.tsx";
 export const WindPage = (screen: Screen) => {
   const { guide, words } = screen;
   return (
-    <JobScreen screen={screen} title={guide.weather.words} class="wind-page" beside={{ to: "weather", text: words.more.sky }}>
+    <JobScreen screen={screen} title={guide.weather.words} class="wind-page" beside={[{ to: "weather", text: words.more.sky }]}>
       <div>
         <WindDial facts={screen.drawn.wind} turn={screen.drawn.turn} words={words} />
       </div>

@@ -80,6 +80,8 @@ export const guide = {
   change: "A change of the plan",
   lookAtIt: "Look at it",
   turn: "Turn it",
+  drawing: "The tent",
+  whyHow: "Why, how",
   unlock: "Unlock",
   unlockNow: "Unlock: press here too",
   nobodys: "Whose screen?",
