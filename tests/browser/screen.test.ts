@@ -70,6 +70,29 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect(await page.inputValue(".answers .number input[name=value]")).toBe("");
   });
 
+  it("the drawing moves on in place on every screen, is told in words, and turns as one stands", async () => {
+    const job = world.at("baseline");
+    const [page, other] = [await job.screen("p2"), await job.screen("p3", { scripts: false })];
+    const shown = page.locator(".drawing svg");
+    const same = await shown.elementHandle();
+    const before = await shown.locator("title").textContent();
+    await press(await job.screen("p1"), ".answers .main button");
+    await page.locator(`article.call[data-step="${(await job.state()).step}"]`).waitFor();
+    expect(await shown.locator("title").textContent()).not.toBe(before);
+    expect(await same!.evaluate((svg) => svg.isConnected)).toBe(true);
+    await other.reload();
+    expect(await other.locator(".drawing svg").isVisible()).toBe(true);
+    await page.click(".drawing a");
+    const desc = () => page.locator(".whole-drawing svg desc").textContent();
+    const lies = await desc();
+    await page.click("text=Turn it");
+    expect(await desc()).not.toBe(lies);
+    const turned = await desc();
+    await page.click("text=Back to the call");
+    expect(await page.locator(".drawing svg desc").textContent()).toBe(turned);
+    expect(world.troubles).toEqual([]);
+  });
+
   it("a second screen on the job follows without being touched", async () => {
     const job = world.at("baseline");
     const [first, second] = [await job.screen("p1"), await job.screen("p2")];
@@ -173,28 +196,5 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     expect(first.y - (second.y + second.height)).toBeGreaterThan(8);
     await page.click("[data-unlock-now]");
     expect(await left()).toContain("Next");
-  });
-
-  it("the drawing moves on in place on every screen, is told in words, and turns as one stands", async () => {
-    const job = world.at("baseline");
-    const [page, other] = [await job.screen("p2"), await job.screen("p3", { scripts: false })];
-    const shown = page.locator(".drawing svg");
-    const same = await shown.elementHandle();
-    const before = await shown.locator("title").textContent();
-    await press(await job.screen("p1"), ".answers .main button");
-    await page.locator(`article.call[data-step="${(await job.state()).step}"]`).waitFor();
-    expect(await shown.locator("title").textContent()).not.toBe(before);
-    expect(await same!.evaluate((svg) => svg.isConnected)).toBe(true);
-    await other.reload();
-    expect(await other.locator(".drawing svg").isVisible()).toBe(true);
-    await page.click(".drawing a");
-    const desc = () => page.locator(".whole-drawing svg desc").textContent();
-    const lies = await desc();
-    await page.click("text=Turn it");
-    expect(await desc()).not.toBe(lies);
-    const turned = await desc();
-    await page.click("text=Back to the call");
-    expect(await page.locator(".drawing svg desc").textContent()).toBe(turned);
-    expect(world.troubles).toEqual([]);
   });
 });
