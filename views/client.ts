@@ -1,4 +1,5 @@
 import { watchContact } from "./pages/guide/client/contact.ts";
+import { followCall } from "./pages/guide/client/desk.ts";
 import { keepFocus } from "./pages/guide/client/focus.ts";
 import { useLock } from "./pages/guide/client/lock.ts";
 import { showCall, watchPresses } from "./pages/guide/client/press.ts";
@@ -14,6 +15,7 @@ watchPresses();
 keepFocus();
 useLock();
 watchContact();
+followCall();
 followPlan();
 useVoice();
 offerVoice();

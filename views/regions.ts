@@ -4,6 +4,7 @@ export const regions = {
   strip: "strip",
   thread: "thread",
   call: "call",
+  desk: "desk",
   answers: "answers",
   dock: "dock",
   notice: "notice",

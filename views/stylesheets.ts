@@ -1,5 +1,5 @@
 /** What every page wears, in the order of its layers. */
-const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/hurt.css"] as const;
+const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/page-header.css", "parts/hurt.css"] as const;
 const MARKS = "parts/findings.css";
 const PICTURE = "drawing/call/style.css";
 const KEYPAD = "parts/keypad.css";
@@ -14,6 +14,7 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
  */
 export const STYLESHEETS = {
   plain: sheet(),
+  home: sheet("pages/home/style.css"),
   guide: sheet(KEYPAD, PICTURE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   plan: sheet("pages/plan/style.css"),

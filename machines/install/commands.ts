@@ -61,6 +61,10 @@ export type Intent =
   | { readonly type: "agree"; readonly target: EntryNo }
   | { readonly type: "disagree"; readonly target: EntryNo };
 
+type Amend = Extract<Intent, { type: "amend" }>;
+/** What is asked for, without the plan that a change would put in force: all that its words are made from. */
+export type Gist = Exclude<Intent, Amend> | Omit<Amend, "to">;
+
 /** The server adds who, in what role, on which device and when; `seen` is the entry the screen showed when the press began. */
 export type Command = Intent &
   Moment & {

@@ -11,6 +11,7 @@ import type { Moment } from "./moment.ts";
 import { type Neighbor, nearest } from "./neighbors.ts";
 import { putBack, takenOut } from "./out-of-use.ts";
 import { isSecondLook, paperRefusal } from "./paper.ts";
+import { onlyWarns, withReading } from "./reading.ts";
 import type { Refusal } from "./refusals.ts";
 import { arrived, reopen, reopenFor } from "./reopen.ts";
 import { indexOf } from "./script-index.ts";
@@ -19,14 +20,13 @@ import { answerStatus, isPassed, sessionSince } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 import { clocksIn } from "./wall-time.ts";
-import { canOnlyStop, isWorse, WARNING, weatherAt } from "./weather.ts";
+import { canOnlyStop, weatherAt } from "./weather.ts";
 
 export type Event =
   | Command
   | ({ readonly type: "clock" } & Moment)
   /** The question has changed: what a screen showed before is out of date. */
   | { readonly type: "questionChanged"; readonly at: Instant; readonly entry: EntryNo };
-type ReadingCommand = Extract<Command, { type: "reading" }>;
 export type Judged = { context: JobState; event: Event };
 /** A leaf of the chart: the call that it stands for, in its script. */
 export type Leaf = { readonly script: Script; readonly step: Step };
@@ -47,30 +47,6 @@ export function gateSpokenOf({ script, step }: Leaf, { context, event }: Judged)
 function shutsOnly({ script }: Leaf, gate: Gate, { context, event }: Judged): boolean {
   if (event.type !== "answer" || !indexOf(script).conditions.has(gate.id)) return false;
   return accepts(gate, event.value, context) && !meetsLimit(gate.check, event.value, context);
-}
-
-/** A wind from somebody who may report it, but may not clear work with it. */
-const onlyWarns = ({ reading, role }: ReadingCommand, state: JobState): boolean =>
-  reading.kind === "wind" && !canOnlyStop(reading, state) && !COMPETENT.includes(role) && isWorse(reading, state);
-
-/** What can only stop counts from now, whatever its time says. A wind that only warns keeps the age of the reading before it. */
-function withReading(state: JobState, command: ReadingCommand): JobState {
-  const { reading, at, by, device, entry } = command;
-  const stale = at - state.limits.windOtherwiseS * 1000 - 1;
-  const warns = onlyWarns(command, state);
-  const takenAt = warns ? Math.min(at, state.wind?.takenAt ?? stale) : canOnlyStop(reading, state) ? at : reading.takenAt;
-  switch (reading.kind) {
-    case "wind":
-      return { ...state, wind: { mph: reading.mph, gustMph: reading.gustMph, fromDeg: reading.fromDeg, takenAt } };
-    case "thunder":
-      return { ...state, thunderAt: takenAt };
-    case "warning": {
-      const answer = { gate: WARNING, value: { kind: "yesNo", yes: false }, by, device, at, entry } as const;
-      return { ...state, answers: { ...state.answers, [WARNING]: answer } };
-    }
-    case "rain":
-      return state;
-  }
 }
 
 /** Guards and actions by name. Those that are candidates for a refusal say when to refuse. */

@@ -59,11 +59,11 @@ export const warned = ({ answers }: Pick<JobState, "answers">): boolean => {
 };
 
 /** Thunder stops work until it has been quiet for the whole time; a clock that ran backwards does not shorten it. */
-export const thundery = ({ thunderAt, limits }: JobState, at: Instant): boolean =>
+export const thundery = ({ thunderAt, limits }: Pick<JobState, "thunderAt" | "limits">, at: Instant): boolean =>
   thunderAt !== null && at - thunderAt < limits.thunderS * 1000;
 
 /** What the weather allows. Too much wind stays too much until a new reading says otherwise; it never ages into "unknown". */
-export function weatherAt(state: JobState, at: Instant): Weather {
+export function weatherAt(state: Pick<JobState, "wind" | "limits" | "lastAt" | "thunderAt" | "answers">, at: Instant): Weather {
   const { wind, limits, lastAt } = state;
   if (thundery(state, at) || warned(state) || (wind && worstMph(wind) >= limits.stopGustMph)) return "stop";
   if (!wind || !fresh(wind.takenAt, at, limits.windOtherwiseS, lastAt)) return "unknown";

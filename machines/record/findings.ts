@@ -8,6 +8,7 @@ import { clockJump } from "./clock-jump.ts";
 import { answerValue, effectiveCommandBy } from "./effective-command.ts";
 import { type Entries, type EntryLookup, lookupIn } from "./entries.ts";
 import type { CommandEntry, Entry, JobId, Opening } from "./entry.ts";
+import { type Glance, glanceAfter, openGlance } from "./glance.ts";
 import { frozenAfter, frozenIn } from "./in-force.ts";
 import { addWorkTime, startWorkTime, timeSince, type WorkTime } from "./work-time.ts";
 
@@ -19,7 +20,7 @@ export const FLAGS = ["refused", "waived", "outOfLimit", "paper", "wentBack", "a
 export type Flag = (typeof FLAGS)[number];
 
 /** Version of the folding rules. A fold of another version is rebuilt from the entries. */
-export const FOLD_VERSION = 5;
+export const FOLD_VERSION = 6;
 /** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 
@@ -48,6 +49,8 @@ export type Fold = {
   readonly counted: Readonly<Record<GateId, Answer>>;
   /** The first entry that does not fit the chain; nothing from there on is folded in. */
   readonly mismatch: EntryNo | null;
+  /** What a list of jobs says of it. */
+  readonly glance: Glance;
 };
 export type Folded = { readonly fold: Fold; readonly flags: readonly Flag[] };
 
@@ -68,6 +71,7 @@ export function openFold(entry: Opening): Fold {
     frozenAt: entry.no,
     counted: {},
     mismatch: null,
+    glance: openGlance(entry.opened),
   };
 }
 
@@ -79,20 +83,22 @@ export function foldIn(fold: Fold, entry: CommandEntry, earlier: EntryLookup): F
   const frozen = frozenIn(frozenAt, earlier);
   const spent = timeSince(fold, entry);
   const phase = phaseAfter(entry, frozen);
+  const changed = frozenAt === fold.frozenAt ? null : frozen;
   return {
     flags,
     fold: {
       ...fold,
       no: entry.no,
-      ...(frozenAt === fold.frozenAt ? {} : headlineOf(frozen)),
+      ...(changed ? headlineOf(changed) : {}),
       lastAt: Math.max(fold.lastAt, entry.at),
       lastWall: entry.wall,
       phase,
       phaseMs: fold.phase === "closed" ? fold.phaseMs : { ...fold.phaseMs, [fold.phase]: (fold.phaseMs[fold.phase] ?? 0) + spent },
       counts: flags.length === 0 ? fold.counts : addFlags(fold.counts, flags),
-      worked: addWorkTime(fold, entry, phase, frozenAt === fold.frozenAt ? null : frozen),
+      worked: addWorkTime(fold, entry, phase, changed),
       frozenAt,
       counted: countsAfter(fold, entry, earlier),
+      glance: glanceAfter(fold.glance, entry, changed, earlier),
     },
   };
 }

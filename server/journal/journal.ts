@@ -47,6 +47,8 @@ export interface Journal {
   refold(job: JobId): Promise<void>;
   /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Promise<Names>;
+  /** The same of every job, in one go: to list who leads them. */
+  allNames(): Promise<ReadonlyMap<JobId, Names>>;
   /** The tents that are kept in the same place. */
   readonly catalog: Catalog;
   /** How the store is doing now. Never rejects. */

@@ -43,6 +43,7 @@ export function memoryJournal(): Journal {
       if (kept) kept.fold = folded(kept.lines);
     },
     names: async (job) => ({ ...jobs.get(job)?.names }),
+    allNames: async () => new Map([...jobs].map(([job, { names }]) => [job, { ...names }])),
     catalog: memoryCatalog(),
     condition: async () => ({ is: "sound" }),
     close: async () => {},

@@ -1,4 +1,5 @@
 import type Sqlite from "better-sqlite3";
+import type { PersonId } from "../../machines/install/ids.ts";
 import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
 import { closeDatabase, openDatabase } from "./data-file.ts";
 import { foldsIn } from "./folds.ts";
@@ -22,6 +23,7 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
   const first = db.prepare(`${LINE} WHERE no = 1 ORDER BY seq DESC`);
   const before = db.prepare(`${LINE} WHERE job = ? AND no < ? ORDER BY no DESC LIMIT 1`);
   const named = db.prepare(`SELECT ${as("person")}, ${as("name")} FROM names WHERE job = ?`);
+  const everyName = db.prepare(`SELECT ${as("job")}, ${as("person")}, ${as("name")} FROM names`);
   const putName = db.prepare(
     "INSERT INTO names (job, person, name) VALUES (?, ?, ?) ON CONFLICT (job, person) DO UPDATE SET name = excluded.name",
   );
@@ -76,6 +78,12 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
     refold: (job) => group.run(() => folds.refold(job)),
     names: async (job) =>
       Object.fromEntries((named.all(job) as { person: Uint8Array; name: Uint8Array }[]).map((n) => [text(n.person), text(n.name)])),
+    allNames: async () => {
+      const byJob = new Map<JobId, [PersonId, string][]>();
+      for (const row of everyName.all() as { job: Uint8Array; person: Uint8Array; name: Uint8Array }[])
+        byJob.set(text(row.job), [...(byJob.get(text(row.job)) ?? []), [text(row.person), text(row.name)]]);
+      return new Map([...byJob].map(([job, named]) => [job, Object.fromEntries(named)]));
+    },
     catalog: tentsIn(db, group.run),
     condition: async () => watch.condition(),
     close: async () => {

@@ -2,6 +2,7 @@ import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
+import { Desk } from "../../views/pages/guide/desk.tsx";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
@@ -43,6 +44,10 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   app.get("/jobs/:id{[\\w-]+}", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));
     return c.html(page(c, <GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
+  });
+  app.get("/jobs/:id{[\\w-]+}/drawing", async (c) => {
+    const live = await liveJobs.load(c.req.param("id"));
+    return c.html(<Desk {...screen(c, live, null)} />);
   });
   besideGuide(app, liveJobs, (c, live) => screen(c, live, null));
   const amending = async (c: Context) => ({

@@ -1,8 +1,7 @@
-import { Hono } from "hono";
+import { type Context, Hono } from "hono";
+import { buildHome } from "../../views/pages/home/build-state.ts";
 import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
-import { placeName } from "../../views/pages/record/lines.ts";
-import type { Words } from "../../views/text/words.ts";
 import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { usualTent } from "../input/tent.ts";
@@ -19,29 +18,17 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const { journal, newId } = world;
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
-  const listed = async (words: Words) =>
-    (await journal.folds()).flatMap(({ job, entries, fold }) =>
-      fold
-        ? [
-            {
-              id: job,
-              title: fold.title,
-              size: words.page.size(fold.widthFt, fold.lengthFt),
-              phase: fold.phase,
-              phaseName: placeName(fold.phase, words),
-              entries,
-              rehearsal: fold.rehearsal,
-            },
-          ]
-        : [],
-    );
+  const listed = async (c: Context) => {
+    const [kept, names] = await Promise.all([journal.folds(), journal.allNames()]);
+    return buildHome({ kept, names, wall: world.clock().wall }, c.req.query("q") ?? "", c.get("words"));
+  };
   const plan = async (id: string) => {
     const { job } = await liveJobs.load(id);
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
-  app.get("/", async (c) => c.html(page(c, <HomePage jobs={await listed(c.get("words"))} words={c.get("words")} />)));
-  app.get("/jobs.json", async (c) => c.json({ jobs: await listed(c.get("words")) }));
+  app.get("/", async (c) => c.html(page(c, <HomePage state={await listed(c)} words={c.get("words")} />)));
+  app.get("/jobs.json", async (c) => c.json(await listed(c)));
   const opening = { action: "/jobs", newKey: newId };
   app.get("/jobs/new", async (c) => {
     const { tent, width, length } = c.req.query();

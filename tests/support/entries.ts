@@ -6,9 +6,10 @@ import type { Stored } from "../../server/journal/journal.ts";
 const frozen = (title: string) =>
   ({
     procedure: "test",
-    brief: { title, zone: "America/Denver" },
+    brief: { title, zone: "America/Denver", site: { address: "" }, crew: [] },
     plan: { widthFt: 40, lengthFt: 80 },
     script: { steps: [], ways: {} },
+    limits: { raiseGustMph: {}, stopGustMph: {}, windOtherwiseS: {}, thunderS: {}, sessionS: {} },
   }) as unknown as Frozen;
 const here = { phase: "utilitiesMarked", step: "sheet.atHand" };
 

@@ -14,7 +14,14 @@ type Props = {
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
 export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside = [], children, ...rest }: Props) => (
-  <Page words={words} title={title} styles="guide" hurt={guide.hurt} follows={guide.job}>
+  <Page
+    words={words}
+    title={title}
+    where={{ on: null, job: { id: guide.job, title: guide.title } }}
+    styles="guide"
+    hurt={guide.hurt}
+    follows={guide.job}
+  >
     <div class="beside-guide" hx-ignore>
       <main class={`more ${rest.class ?? ""}`.trim()} tabindex={0}>
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}

@@ -6,10 +6,12 @@ import { Hurt } from "./hurt.tsx";
 import { HurtWay } from "./hurt-press.tsx";
 import type { HurtState } from "./hurt-state.ts";
 import { Loads } from "./loads.tsx";
+import { PageHeader, type Where } from "./page-header.tsx";
 
 type Props = {
   words: Words;
   title: string;
+  where?: Where;
   styles?: Stylesheet;
   hurt?: HurtState | null;
   follows?: string | undefined;
@@ -18,11 +20,12 @@ type Props = {
 };
 
 /**
- * A whole document. Everything on it works before any script has loaded. `styles` is the sheet that a page wears;
+ * A whole document. Everything on it works before any script has loaded. `where` is where the page lies among those
+ * in the header; `styles` is the sheet that it wears;
  * `hurt` stands first on every page of a job on which somebody is; `follows` is the job from which a page that stays as it
  * is otherwise hears of it; `hurtWay` the job of a page on which nobody can tell it, and from which a press leads to where they can.
  */
-export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, children }: Props) => (
+export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, follows, hurtWay, children }: Props) => (
   <html lang={words.lang}>
     <head>
       <meta charset="utf-8" />
@@ -34,6 +37,7 @@ export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, c
       <Loads styles={styles} />
     </head>
     <body>
+      <PageHeader where={where} words={words} />
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
       {hurtWay !== undefined && (
         <nav aria-label={words.hurt.press}>
@@ -47,6 +51,8 @@ export const Page = ({ words, title, styles = "plain", hurt, follows, hurtWay, c
     </body>
   </html>
 );
+
+const NOWHERE: Where = { on: null };
 
 /** What such a page gets, whenever something happens on its job. */
 export const HurtLive = (now: { hurt: HurtState | null; words: Words }) => (

@@ -4,7 +4,7 @@ import type { TentPlan } from "../../../machines/tent/types.ts";
 import type { Words } from "../../text/words.ts";
 import { roomFor, type Surroundings } from "./around.tsx";
 import { PlanDrawing } from "./plan-picture.tsx";
-import { ACROSS_A_PHONE, type Box, reachOf, smallFrame, type Turn } from "./small-frame.ts";
+import { ACROSS_A_PHONE, type Box, PICTURE, reachOf, smallFrame, type Turn } from "./small-frame.ts";
 import { SquareDrawing } from "./square-picture.tsx";
 import { type Told, toldOf, windTold } from "./told.ts";
 import { Dial } from "./wind-dial.tsx";
@@ -16,6 +16,8 @@ export type CallPictureProps = {
   turn: Turn;
   surroundings?: Surroundings;
   box?: Box;
+  /** Its name on the page, where there is another. */
+  id?: string;
 };
 
 /**
@@ -25,23 +27,23 @@ export type CallPictureProps = {
  *
  * @example <CallPicture picture={pictureOf(job, at)} plan={plan} words={words} turn={usualTurn(plan)} surroundings={brief.site} />
  */
-export function CallPicture({ picture, plan, words, turn, surroundings = {}, box = ACROSS_A_PHONE }: CallPictureProps) {
+export function CallPicture({ picture, plan, words, turn, surroundings = {}, box = ACROSS_A_PHONE, id = PICTURE }: CallPictureProps) {
   const told = toldOf({ picture, plan, turn, surroundings }, words);
   if (picture.kind === "wind")
     return (
-      <Sheet kind="wind" told={told} box={WIND_BOX}>
-        <Dial facts={picture.facts} turn={turn} words={words} />
+      <Sheet id={id} kind="wind" told={told} box={WIND_BOX}>
+        <Dial facts={picture.facts} turn={turn} fills={id} words={words} />
       </Sheet>
     );
   if (picture.kind === "square")
     return (
-      <Sheet kind="square" told={told} box={box}>
+      <Sheet id={id} kind="square" told={told} box={box}>
         <SquareDrawing picture={picture} plan={plan} turn={turn} box={box} words={words} />
       </Sheet>
     );
-  const frame = smallFrame(plan, reachOf(plan), turn, { box, room: roomFor(surroundings, turn) });
+  const frame = { ...smallFrame(plan, reachOf(plan), turn, { box, room: roomFor(surroundings, turn) }), fills: id };
   return (
-    <Sheet kind="plan" told={told} box={box}>
+    <Sheet id={id} kind="plan" told={told} box={box}>
       <PlanDrawing picture={picture} plan={plan} frame={frame} around={surroundings} words={words} />
     </Sheet>
   );
@@ -56,14 +58,16 @@ const WIND_BOX = ACROSS_A_PHONE;
  * @example <WindDial facts={windFacts(job, at)} words={words} />
  */
 export const WindDial = ({ facts, words, turn = 0 }: { facts: WindFacts; words: Words; turn?: Turn }) => (
-  <Sheet kind="wind" told={windTold(facts, words)} box={WIND_BOX}>
+  <Sheet id={PICTURE} kind="wind" told={windTold(facts, words)} box={WIND_BOX}>
     <Dial facts={facts} turn={turn} words={words} />
   </Sheet>
 );
 
-const Sheet = ({ kind, told, box, children }: { kind: Picture["kind"]; told: Told; box: Box; children?: Child }) => (
+type SheetProps = { id: string; kind: Picture["kind"]; told: Told; box: Box; children?: Child };
+
+const Sheet = ({ id, kind, told, box, children }: SheetProps) => (
   <svg
-    id="picture"
+    id={id}
     class={`drawn-call drawn-call-${kind}`}
     xmlns="http://www.w3.org/2000/svg"
     viewBox={`0 0 ${box.widePx} ${box.highPx}`}

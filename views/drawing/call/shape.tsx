@@ -2,22 +2,23 @@ import { unitVector, type XY } from "../dimension.tsx";
 import type { Pen } from "../palette.ts";
 import type { Shape, Tick } from "./shapes.ts";
 import { middleOf } from "./shapes.ts";
-import { tenth } from "./small-frame.ts";
+import { PICTURE, tenth } from "./small-frame.ts";
 
 /** How strongly a thing is drawn: what the call is about, what was done, what comes next. They differ by shape and weight, not by color. */
 export type How = "about" | "done" | "next";
 type Drawn<S> = { pen: Pen; shape: Extract<Shape, { is: S }>; how: How };
 
-const HATCH = "picture-hatch";
-const LIGHT = "picture-light";
+/** Patterns have the name of their drawing: one that is not shown takes those in it along, and a page may have two. */
+export const hatchOf = ({ fills = PICTURE }: Pen): string => `${fills}-hatch`;
+const lightOf = ({ fills = PICTURE }: Pen): string => `${fills}-light`;
 
 /** The fills of surfaces: dense lines for what is meant, wide thin ones for what is done. */
-export const Fills = ({ pen: { ink } }: { pen: Pen }) => (
+export const Fills = ({ pen, pen: { ink } }: { pen: Pen }) => (
   <defs>
-    <pattern id={HATCH} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+    <pattern id={hatchOf(pen)} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
       <line x1="3.5" y1="0" x2="3.5" y2="7" stroke={ink} stroke-width="2.6" />
     </pattern>
-    <pattern id={LIGHT} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+    <pattern id={lightOf(pen)} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
       <line x1="3" y1="0" x2="3" y2="6" stroke={ink} stroke-width="0.7" />
     </pattern>
   </defs>
@@ -37,16 +38,16 @@ export function DrawnShape({ pen, shape, how }: { pen: Pen; shape: Shape; how: H
   }
 }
 
-const Area = ({ pen: { ink, ground, ...pen }, shape: { points, middle, open }, how }: Drawn<"area">) => (
+const Area = ({ pen, pen: { ink }, shape: { points, middle, open }, how }: Drawn<"area">) => (
   <>
     <polygon
       points={pointsOf(points)}
-      fill={{ about: open ? "none" : `url(#${HATCH})`, done: `url(#${LIGHT})`, next: "none" }[how]}
+      fill={{ about: open ? "none" : `url(#${hatchOf(pen)})`, done: `url(#${lightOf(pen)})`, next: "none" }[how]}
       stroke={ink}
       stroke-width={{ about: 4, done: 1, next: 2.6 }[how]}
       stroke-dasharray={how === "next" ? "7 5" : undefined}
     />
-    {how === "done" && <CheckMark pen={{ ink, ground, ...pen }} at={middle} px={8} />}
+    {how === "done" && <CheckMark pen={pen} at={middle} px={8} />}
   </>
 );
 

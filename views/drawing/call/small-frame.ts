@@ -14,8 +14,13 @@ export type Box = { readonly widePx: number; readonly highPx: number };
 export const ACROSS_A_PHONE: Box = { widePx: 328, highPx: 170 };
 /** Half of a desk, or a tablet: shown at twice its px, with the names of poles and the numbers of stations. */
 export const HALF_A_DESK: Box = { widePx: 450, highPx: 300 };
+/** Beside a call and what answers it, from a desk's width on: about as high as wide. */
+export const LEFT_OF_A_DESK: Box = { widePx: 450, highPx: 410 };
 /** A whole phone held upright. */
 export const DOWN_A_PHONE: Box = { widePx: 328, highPx: 560 };
+
+/** The name of a drawing that is given no other. */
+export const PICTURE = "picture";
 
 /** Room in px that is kept free of the plan on each side. */
 export type Room = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };

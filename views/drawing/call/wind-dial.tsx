@@ -2,8 +2,8 @@ import type { WindFacts } from "../../../machines/picture/picture.ts";
 import type { Words } from "../../text/words.ts";
 import type { XY } from "../dimension.tsx";
 import { Label } from "../label.tsx";
-import { CheckMark, Fills, Head, pointsOf } from "./shape.tsx";
-import { SMALL_PALETTE, type Turn, tenth } from "./small-frame.ts";
+import { CheckMark, Fills, Head, hatchOf, pointsOf } from "./shape.tsx";
+import { PICTURE, SMALL_PALETTE, type Turn, tenth } from "./small-frame.ts";
 import { WindOnTent } from "./wind-on-tent.tsx";
 
 const PEN = { ...SMALL_PALETTE, px: (n: number) => n };
@@ -14,15 +14,16 @@ const SCALE_PX = 92;
 const BAND_PX = 80;
 
 /** The last reading on a half dial: what blows, what it gusts to, the limits on the scale, how old it is, and where it comes from. */
-export function Dial({ facts, turn, words }: { facts: WindFacts; turn: Turn; words: Words }) {
+export function Dial({ facts, turn, fills = PICTURE, words }: { facts: WindFacts; turn: Turn; fills?: string; words: Words }) {
+  const pen = { ...PEN, fills };
   const { reading, limits, belowMph, is } = facts;
   const mostMph = Math.ceil((Math.max(belowMph, reading?.mph ?? 0, reading?.gustMph ?? 0, ...limits.map((l) => l.mph)) * 1.25) / 10) * 10;
   const deg = (mph: number) => 180 - (Math.min(mph, mostMph) / mostMph) * 180;
   const marks = [...new Set([belowMph, ...limits.map((l) => l.mph)])].sort((a, b) => a - b);
   return (
     <>
-      <Fills pen={PEN} />
-      <path d={ring(deg(belowMph), 0)} fill="url(#picture-hatch)" stroke={ink} stroke-width="1.4" />
+      <Fills pen={pen} />
+      <path d={ring(deg(belowMph), 0)} fill={`url(#${hatchOf(pen)})`} stroke={ink} stroke-width="1.4" />
       <path d={arc(SCALE_PX, 180, 0)} fill="none" stroke={ink} stroke-width="1.4" />
       {reading && <Reading reading={reading} old={is === "stale"} deg={deg} />}
       {marks.map((mph) => (

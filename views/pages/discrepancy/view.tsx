@@ -19,7 +19,7 @@ export const DiscrepancyPage = ({ job, title, hurt, plan, message, values, probl
   const on = (what: string) =>
     values.what === what ? { job, what, words, values, problems } : { job, what, words, values: {}, problems: {} };
   return (
-    <Page words={words} title={text.title} hurt={hurt} follows={job} hurtWay={job}>
+    <Page words={words} title={text.title} where={{ on: null, job: { id: job, title } }} hurt={hurt} follows={job} hurtWay={job}>
       <main class="open discrepancy">
         <p class="small">{title}</p>
         <h1>{text.title}</h1>
@@ -70,7 +70,7 @@ type Proposed = Job & { readonly effect: Effect; readonly values: Values; readon
 
 /** What it would change, before a second person is asked. */
 export const ProposeDiscrepancyPage = ({ job, title, hurt, effect, values, words, words: { discrepancy: text, page } }: Proposed) => (
-  <Page words={words} title={text.title} hurt={hurt} follows={job} hurtWay={job}>
+  <Page words={words} title={text.title} where={{ on: null, job: { id: job, title } }} hurt={hurt} follows={job} hurtWay={job}>
     <main class="open discrepancy">
       <p class="small">{title}</p>
       <h1>{text.title}</h1>

@@ -8,7 +8,7 @@ type Props = { state: Findings; jobs: Child; rehearsals: Child; words: Words };
 
 /** The frame of the findings; the rows of the jobs go inside, then those of the rehearsals. */
 export const FindingsPage = ({ state, jobs, rehearsals, words, words: { findings } }: Props) => (
-  <Page words={words} title={findings.title} styles="findings">
+  <Page words={words} title={findings.title} where={{ on: "findings" }} styles="findings">
     <main class="findings" hx-ignore>
       <h1>{findings.title}</h1>
       <p>{findings.intro}</p>

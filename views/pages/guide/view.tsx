@@ -4,6 +4,7 @@ import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { Answers } from "./answers/answers.tsx";
 import { Call } from "./call.tsx";
+import { Desk } from "./desk.tsx";
 import { Row } from "./row.tsx";
 import { Strip } from "./strip.tsx";
 
@@ -86,7 +87,12 @@ export const Live = (screen: Shown) => (
  * screen is too small for all of it: nothing ever lies over anything.
  */
 export const GuidePage = (screen: Shown) => (
-  <Page words={screen.words} title={screen.guide.title} styles="guide">
+  <Page
+    words={screen.words}
+    title={screen.guide.title}
+    where={{ on: "guide", job: { id: screen.guide.job, title: screen.guide.title } }}
+    styles="guide"
+  >
     <div class="guide">
       <Strip {...screen} />
       <main class="middle" tabindex={0}>
@@ -102,6 +108,7 @@ export const GuidePage = (screen: Shown) => (
         </div>
       </main>
       <Row {...screen} />
+      <Desk {...screen} />
       {[regions.ear, regions.alarm].map((id) => (
         <form id={id} method="post" action={`/jobs/${screen.guide.job}/say`} hx-sync="this:queue all" hidden>
           <input type="hidden" name="as" value={screen.me ?? ""} />

@@ -15,7 +15,7 @@ export function LayoutPage({ state: { job, plan, site, version }, units, paper, 
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
   return (
-    <Page words={words} title={layout.title} styles="layout" hurt={hurt} follows={job.id} hurtWay={job.id}>
+    <Page words={words} title={layout.title} where={{ on: "layout", job }} styles="layout" hurt={hurt} follows={job.id} hurtWay={job.id}>
       <main class={`layout ${paper}`} hx-ignore>
         {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{job.title}</h1>

@@ -6,6 +6,7 @@ import { Changes } from "../../parts/changes.tsx";
 import { Field, type Filled, Wrong } from "../../parts/fields.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
+import type { Where } from "../../parts/page-header.tsx";
 import { type Preview, TentPart } from "../../parts/tent-part.tsx";
 import type { Effect } from "../guide/state.ts";
 
@@ -43,13 +44,25 @@ const Group = ({ title, names, values, problems, words }: Filled & { title: stri
   </fieldset>
 );
 
+/** A change is a page of its job. */
+const whereOf = (amending: string | undefined, { title = "" }: Filled["values"]): Where =>
+  amending === undefined ? { on: null } : { on: null, job: { id: amending, title } };
+
 /** The brief as one form: to open a job, or to change one. What was wrong stands beside its field; nothing typed is lost. */
 export const OpenJobPage = ({ values, problems, words, preview, message, action, newKey, amending, effect, hurt }: OpenJobProps) => {
   const part = { values, problems, words };
   const { fields, groups, openJob: text } = words;
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
-    <Page words={words} title={amending ? text.amend : text.open} styles="open-job" hurt={hurt} follows={amending} hurtWay={amending}>
+    <Page
+      words={words}
+      title={amending ? text.amend : text.open}
+      where={whereOf(amending, values)}
+      styles="open-job"
+      hurt={hurt}
+      follows={amending}
+      hurtWay={amending}
+    >
       <main class="open tent-form">
         <h1>{amending ? text.amend : text.open}</h1>
         {amending && values.rehearsal === "yes" && <p class="rehearsal">{words.page.notReal}</p>}

@@ -8,7 +8,7 @@ type Props = { job: { id: string; title: string; rehearsal: boolean }; plan: Ten
 
 /** What stands on the ground at a glance: drawn for a phone, the pieces and the kit. Every place and reading is on the layout sheet. */
 export const PlanPage = ({ job, plan, hurt, words, words: { kitName, layout, page, pieceName, plan: text } }: Props) => (
-  <Page words={words} title={page.plan} styles="plan" hurt={hurt} follows={job.id} hurtWay={job.id}>
+  <Page words={words} title={page.plan} where={{ on: "plan", job }} styles="plan" hurt={hurt} follows={job.id} hurtWay={job.id}>
     <main class="plan">
       {job.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{job.title}</h1>

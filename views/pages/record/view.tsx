@@ -15,7 +15,15 @@ type Framed = Props & { readonly hurt: HurtState | null };
 
 /** The frame of a record: what the job is, whether it holds, what to look for. The phases go inside, one after another. */
 export const RecordPage = ({ state, show, shown, hurt, words, words: { markName, record }, children }: Framed) => (
-  <Page words={words} title={record.of(state.title)} styles="record" hurt={hurt} follows={state.job} hurtWay={state.job}>
+  <Page
+    words={words}
+    title={record.of(state.title)}
+    where={{ on: "record", job: { id: state.job, title: state.title } }}
+    styles="record"
+    hurt={hurt}
+    follows={state.job}
+    hurtWay={state.job}
+  >
     <main class="record" hx-ignore>
       <h1>{state.title}</h1>
       <p>{state.size}</p>

@@ -30,7 +30,7 @@ const Lines = ({ tents, words }: { tents: readonly Tent[]; words: Words }) => (
 
 /** All tents: saved ones by name, then the examples by size. */
 export const TentsPage = ({ saved, examples, newKey, pasted, words, words: { page, tents } }: Props) => (
-  <Page words={words} title={tents.title} styles="tents">
+  <Page words={words} title={tents.title} where={{ on: "tents" }} styles="tents">
     <main class="home tents">
       <h1>{tents.title}</h1>
       <p>{tents.intro}</p>

@@ -11,7 +11,15 @@ type Shown = Props & { hurt: HurtState | null };
 
 /** Crew and time of one job: the forecast in large type, another crew, each phase, what is assumed. */
 export const TimePage = ({ state, asked, hurt, words, words: { page, time } }: Shown) => (
-  <Page words={words} title={time.title} styles="time" hurt={hurt} follows={state.job} hurtWay={state.job}>
+  <Page
+    words={words}
+    title={time.title}
+    where={{ on: "time", job: { id: state.job, title: state.title } }}
+    styles="time"
+    hurt={hurt}
+    follows={state.job}
+    hurtWay={state.job}
+  >
     <main class="time" hx-ignore>
       {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
       <h1>{time.of(state.title)}</h1>

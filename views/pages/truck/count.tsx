@@ -11,7 +11,14 @@ export const TruckCountPage = ({ screen, line, typed, problem }: Props) => {
   const { page, truck } = words;
   const list = `/jobs/${state.job}/truck`;
   return (
-    <Page words={words} title={truck.title} styles="truck" hurt={screen.hurt} hurtWay={state.job}>
+    <Page
+      words={words}
+      title={truck.title}
+      where={{ on: "truck", job: { id: state.job, title: state.title } }}
+      styles="truck"
+      hurt={screen.hurt}
+      hurtWay={state.job}
+    >
       <main class="truck one" hx-ignore>
         {state.rehearsal && <p class="rehearsal">{page.notReal}</p>}
         <h1>{truck.howMany(line.item, state.way)}</h1>

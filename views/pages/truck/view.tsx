@@ -35,7 +35,14 @@ export const TruckPage = (screen: Shown) => {
   const { state, notice, words } = screen;
   const { page, truck } = words;
   return (
-    <Page words={words} title={truck.title} styles="truck" hurt={screen.hurt} hurtWay={state.job}>
+    <Page
+      words={words}
+      title={truck.title}
+      where={{ on: "truck", job: { id: state.job, title: state.title } }}
+      styles="truck"
+      hurt={screen.hurt}
+      hurtWay={state.job}
+    >
       <main class="truck">
         <div class="top">
           <Head {...screen} />

@@ -13,7 +13,7 @@ import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
 import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
-import { home, page, plan, problem } from "./page.ts";
+import { header, home, page, plan, problem } from "./page.ts";
 import { picture } from "./picture.ts";
 import { duration, findings, markName, record, sourceName } from "./record.ts";
 import {
@@ -28,7 +28,7 @@ import {
   stopText,
   takenText,
 } from "./refusals.ts";
-import { phaseName, roleName, weatherShort, weatherWords } from "./roles.ts";
+import { phaseName, readingListed, roleName, weatherListed, weatherShort, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
 import { start } from "./start.ts";
@@ -47,6 +47,7 @@ export const en = {
 
   // Pages, each with its words.
   page,
+  header,
   home,
   openJob,
   guide,
@@ -102,6 +103,8 @@ export const en = {
   leanText,
   weatherWords,
   weatherShort,
+  weatherListed,
+  readingListed,
 
   // What is wrong with a request.
   errors,

@@ -79,6 +79,7 @@ export const guide = {
   toMean: "Wind",
   change: "A change of the plan",
   lookAtIt: "Look at it",
+  tentNow: "The tent, at this call",
   turn: "Turn it",
   drawing: "The tent",
   whyHow: "Why, how",

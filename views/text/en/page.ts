@@ -13,6 +13,21 @@ export const page = {
   size: (widthFt: number, lengthFt: number) => `${widthFt} × ${lengthFt} ft`,
 } as const;
 
+/** The header of a wide screen: the ways between pages. */
+export const header = {
+  site: "Pages",
+  job: "This job",
+  home: "Jobs",
+  tents: "Tents",
+  findings: "Findings",
+  guide: "Guide",
+  plan: "Plan",
+  layout: "Layout",
+  truck: "Truck",
+  time: "Time",
+  record: "Record",
+} as const;
+
 /** The list of jobs. */
 export const home = {
   jobs: "Jobs",
@@ -21,6 +36,36 @@ export const home = {
   defers: "It defers to the tent's sheet, the maker's manual, locate law, the local code, the fire official and a licensed engineer.",
   open: "Open a job",
   rehearsals: "Rehearsals",
+  find: "Find a job",
+  findHint: "Tent, place, lead",
+  findIt: "Find",
+  found: (n: number, q: string) => `${n === 0 ? "No job" : n === 1 ? "1 job" : `${n} jobs`} for "${q}".`,
+  showAll: "Show all jobs",
+  none: "No job yet.",
+  today: "Today",
+  before: "Before today",
+  columns: {
+    tent: "Tent",
+    where: "Where",
+    phase: "Phase",
+    lead: "Lead",
+    weather: "Weather",
+    lastWord: "Last word",
+    standsOut: "Stands out",
+  },
+  noLead: "Nobody",
+  heard: (words: string) => `"${words}"`,
+  refused: (said: string) => `Refused: ${said}`,
+  opened: "Job opened",
+  hurt: "SOMEBODY HURT",
+  held: "ON HOLD",
+  mismatch: (no: number) => `Entry ${no} does not fit`,
+  /** The gravest mark, and how many others. */
+  mark: (mark: string, count: number) => `${mark}: ${count}`,
+  more: (count: number) => `${count} more`,
+  moreOf: (count: number, title: string) => `${count} more that stand out: ${title}`,
+  nothing: "Nothing",
+  closed: "Closed",
 } as const;
 
 /** A job's plan at a glance. */

@@ -4,6 +4,7 @@ import type { Weather } from "../../../machines/install/weather.ts";
 import { own } from "../../../machines/lookup/own.ts";
 import type { EdgeName } from "../../../machines/tent/types.ts";
 import type { WeatherFacts } from "../../pages/guide/weather.ts";
+import type { WeatherListed } from "../../pages/home/state.ts";
 import { wholeMinute } from "../whole-minute.ts";
 import { number } from "./names.ts";
 import { compassPoint } from "./said.ts";
@@ -66,8 +67,19 @@ export function weatherShort({ is, wind, windMinAgo, stops }: WeatherFacts): str
   return `${reading}, ${is === "unknown" ? "too old" : `${windMinAgo} min`}`;
 }
 
+/** What the weather allowed when it was read, for a list that is looked at later: nothing in it grows older. */
+export function weatherListed({ is, zone, wind, stops }: WeatherListed): string {
+  if (is === "unknown") return wind === null ? WEATHER.unknown : "Wind reading too old";
+  if (is !== "stop") return is === "workable" ? "Wind OK when read" : WEATHER[is];
+  if (stops.lightningUntil !== null) return `STOP: lightning, not before ${when.clock(zone, wholeMinute(stops.lightningUntil))}`;
+  return stops.warning ? "STOP: weather warning" : "STOP: wind";
+}
+
+/** A reading with its time on the site's clock: "09:42: 8 gusting 11 mph from SW". */
+export const readingListed = (clock: string, wind: Pick<Wind, "mph" | "gustMph" | "fromDeg">): string => `${clock}: ${windText(wind, [])}`;
+
 /** "20 gusting 26 mph from SW, AB side". */
-function windText({ mph, gustMph, fromDeg }: Wind, windward: readonly EdgeName[]): string {
+function windText({ mph, gustMph, fromDeg }: Pick<Wind, "mph" | "gustMph" | "fromDeg">, windward: readonly EdgeName[]): string {
   const from = fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`;
   const side = windward.length === 0 ? "" : `, ${windward.join(" and ")} ${windward.length === 1 ? "side" : "sides"}`;
   return `${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${from}${side}`;

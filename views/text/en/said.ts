@@ -1,9 +1,9 @@
-import { type BindingIntent, type Command, PRESSED, type Reading } from "../../../machines/install/commands.ts";
+import { type BindingIntent, type Gist, PRESSED, type Reading } from "../../../machines/install/commands.ts";
 import { valueText } from "./limits.ts";
 import { backText, outText } from "./trouble.ts";
 
 /** A command that was pressed or sent, as it reads in the thread. */
-export function saidText(command: Command): string {
+export function saidText(command: Gist): string {
   switch (command.type) {
     case "next":
       return "Next";
