@@ -48,7 +48,7 @@ const Find = ({ q, words: { home } }: { q: string; words: Words }) => (
     <form method="get" action="/" class="find">
       <label>
         {home.find}
-        <input type="search" name="q" value={q} maxlength={MAX_QUERY} placeholder={home.findHint} autocomplete="off" />
+        <input type="search" name="q" value={q} maxlength={MAX_QUERY} autocomplete="off" />
       </label>
       <button type="submit">{home.findIt}</button>
     </form>

@@ -25,22 +25,26 @@ export const RecordPage = ({ state, show, shown, hurt, words, words: { markName,
     hurtWay={state.job}
   >
     <main class="record" hx-ignore>
-      <h1>{state.title}</h1>
-      <p>{state.size}</p>
-      {state.fold.rehearsal && <p class="alarm">{record.rehearsal}</p>}
-      <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
-        {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
-      </p>
-      <Papers papers={state.papers} words={words} />
-      <Facts state={state} words={words} />
-      <Filter state={state} show={show} words={words} />
-      {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS)}</p>}
-      {show.marks.length > 0 && (
-        <p class="showing">
-          {shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map((mark) => markName(mark)).join(", "))}
+      <div class="about">
+        <h1>{state.title}</h1>
+        <p>{state.size}</p>
+        {state.fold.rehearsal && <p class="alarm">{record.rehearsal}</p>}
+        <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
+          {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
         </p>
-      )}
-      {children}
+        <Papers papers={state.papers} words={words} />
+        <Facts state={state} words={words} />
+        <Filter state={state} show={show} words={words} />
+      </div>
+      <div class="entries">
+        {show.unknown.length > 0 && <p class="alarm">{record.noSuch(show.unknown.join(", ").slice(0, 80), FLAGS)}</p>}
+        {show.marks.length > 0 && (
+          <p class="showing">
+            {shown === 0 ? record.none : record.showing(shown, state.entries, show.marks.map((mark) => markName(mark)).join(", "))}
+          </p>
+        )}
+        {children}
+      </div>
     </main>
   </Page>
 );
