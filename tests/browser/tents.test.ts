@@ -104,7 +104,7 @@ it.each([
 ])("a tent is saved, copied, edited and used to open a job, scripts %s", async (_is, scripts) => {
   const name = `Blue, scripts ${scripts}`;
   const page = await at("", { scripts });
-  await page.locator("a", { hasText: "Tents" }).click();
+  await page.locator("main a", { hasText: "Tents" }).click();
   await page.locator('a[href="/tents/example-60x120-split"]').click();
   await page.locator("a", { hasText: "Copy it" }).click();
   await field(page, "name").fill(name);

@@ -39,7 +39,7 @@ describe("what a page loads", () => {
   it("answers to its plain name, and to one of before, with what is current, asked about each time", async () => {
     const [named] = loadedBy(await htmlOf("/"));
     const current = await (await ask(named!)).text();
-    for (const path of ["/assets/plain.css", "/assets/plain.000000000000.css"]) {
+    for (const path of ["/assets/home.css", "/assets/home.000000000000.css"]) {
       const answer = await ask(path);
       expect([await answer.text(), answer.headers.get("cache-control")]).toEqual([current, "no-cache"]);
       expect((await ask(path, { "if-none-match": answer.headers.get("etag")! })).status).toBe(304);
@@ -59,7 +59,7 @@ describe("what a page loads", () => {
   });
 
   it("is named plainly by an application that serves none of it", async () => {
-    expect(loadedBy(await (await testApp().app.request("/")).text())).toEqual(["/assets/plain.css", "/assets/client.js"]);
+    expect(loadedBy(await (await testApp().app.request("/")).text())).toEqual(["/assets/home.css", "/assets/client.js"]);
   });
 });
 

@@ -29,7 +29,7 @@ export const HomePage = ({ state: { q, jobs }, words, words: { findings, home, p
             <Table jobs={rehearsals} words={words} />
           </section>
         )}
-        <a class="button main open" href="/jobs/new">
+        <a class="button main open-one" href="/jobs/new">
           {home.open}
         </a>
         <a class="button elsewhere" href="/tents">
