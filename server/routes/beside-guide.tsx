@@ -3,7 +3,6 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { thingsOf } from "../../machines/install/things-of.ts";
 import { AnswersPage } from "../../views/pages/answers/view.tsx";
 import { CallPage } from "../../views/pages/call/view.tsx";
-import { DrawingPage } from "../../views/pages/drawing/view.tsx";
 import { ChangePage } from "../../views/pages/more/change.tsx";
 import { SettingsPage } from "../../views/pages/more/settings.tsx";
 import { StandDownPage } from "../../views/pages/more/stand-down.tsx";
@@ -12,6 +11,7 @@ import { TroublePage } from "../../views/pages/more/trouble.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { WordsPage } from "../../views/pages/more/words.tsx";
 import { PeoplePage } from "../../views/pages/people/view.tsx";
+import { PicturePage } from "../../views/pages/picture/view.tsx";
 import { WeatherPage, WindPage } from "../../views/pages/wind/view.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { LiveJobs } from "../jobs.ts";
@@ -33,7 +33,7 @@ const PAGES: Readonly<Record<string, BesideGuide>> = {
   wind: (shown) => <WindPage {...shown} />,
   weather: (shown) => <WeatherPage {...shown} />,
   call: (shown) => <CallPage {...shown} />,
-  drawing: (shown) => <DrawingPage {...shown} />,
+  picture: (shown) => <PicturePage {...shown} />,
   answers: (shown) => <AnswersPage {...shown} />,
 };
 

@@ -31,7 +31,7 @@ const PAGES = [
   "tents",
   "tents/new?width=40&length=60",
   "findings",
-  ..."more words tent settings people wind weather call drawing answers trouble stand-down change plan layout truck time record amend discrepancy"
+  ..."more words tent settings people wind weather call picture answers trouble stand-down change plan layout truck time record amend discrepancy"
     .split(" ")
     .map((path) => `jobs/JOB/${path}`),
 ];

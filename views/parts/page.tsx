@@ -40,7 +40,7 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
       <PageHeader where={where} words={words} />
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
       {hurtWay !== undefined && (
-        <nav aria-label={words.hurt.press}>
+        <nav class="hurt-nav" aria-label={words.hurt.press}>
           <HurtWay job={hurtWay} words={words} />
         </nav>
       )}

@@ -7,7 +7,7 @@ export const CallPage = (screen: Screen) => {
   const { call, gate } = screen.guide;
   const { guide } = screen.words;
   return (
-    <JobScreen screen={screen} title={call?.say ?? guide.closed} beside={[{ to: "drawing", text: guide.drawing }]}>
+    <JobScreen screen={screen} title={call?.say ?? guide.closed} beside={[{ to: "picture", text: guide.drawing }]}>
       <Lesson {...screen} />
       {gate && <p class="source">{guide.source(gate.source)}</p>}
     </JobScreen>

@@ -62,7 +62,7 @@ export const Call = (screen: Screen) => {
 const Drawing = ({ guide, drawn, words }: Screen) =>
   guide.hurt || guide.readBack ? null : (
     <div class="drawing">
-      <a href={`/jobs/${guide.job}/drawing`}>
+      <a href={`/jobs/${guide.job}/picture`}>
         <CallPicture {...drawn} words={words} />
       </a>
     </div>

@@ -10,7 +10,7 @@ export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
       <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.reading, guide.weather.words)}>
         {guide.weather.reading}
       </a>
-      <a class="cell how-far" href={at("drawing")}>
+      <a class="cell how-far" href={at("picture")}>
         {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
         <strong>{guide.toward}</strong>
         <span>{text.calls(guide.progress.at, guide.progress.of)}</span>

@@ -6,10 +6,10 @@ import type { Screen } from "../../parts/say-form.tsx";
 const BOX = { widePx: 328, highPx: 450 } as const;
 
 /** The tent with what the call is about, as large as the screen; a press turns it to how one stands. */
-export const DrawingPage = (screen: Screen) => {
+export const PicturePage = (screen: Screen) => {
   const { drawn, guide, words } = screen;
   const beside = [
-    { to: `drawing?turned=${(drawn.quarters + 1) % 4}`, text: words.guide.turn },
+    { to: `picture?turned=${(drawn.quarters + 1) % 4}`, text: words.guide.turn },
     { to: "call", text: words.guide.whyHow },
   ];
   return (
