@@ -41,10 +41,10 @@ export class NameTaken extends Error {
     this.by = by;
   }
 }
-/** The tent is of another version, or gone. */
+/** The tent or draft is of another version, or gone. */
 export class Changed extends Error {
   constructor(id: string) {
-    super(`the tent ${id} was changed or taken out meanwhile; read it again`);
+    super(`${id} was changed or taken out meanwhile; read it again`);
     this.name = "Changed";
   }
 }
@@ -58,3 +58,6 @@ export class WriteRepeated extends Error {
 
 /** A name as it is compared: composed letters, one space between words, lower case. */
 export const foldedName = (name: string): string => name.normalize("NFC").replaceAll(/\s+/g, " ").trim().toLowerCase();
+
+/** The order of two texts by their code units, the same wherever they are kept. */
+export const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

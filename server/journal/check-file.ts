@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
 import { start } from "../terminal.ts";
-import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
+import { APPLICATION_ID, LAYOUT, LAYOUTS } from "./tables.ts";
 
 /** What SQLite keeps beside a data file while it is open, and leaves there when it is killed: entries not yet moved into the file. */
 const LOGS = ["-wal", "-journal"] as const;
@@ -71,7 +71,7 @@ function check(readable: string, file: string): string | null {
     if (value("PRAGMA application_id") !== APPLICATION_ID) return start.notOurs(file);
     const layout = Number(value("PRAGMA user_version"));
     if (layout > LAYOUT) return start.newer(file, layout, LAYOUT);
-    return layout === LAYOUT && tablesOf(db) === ourTables() ? null : start.damaged(file);
+    return layout >= 1 && tablesOf(db) === ourTables(layout) ? null : start.damaged(file);
   } catch (error) {
     if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return start.damaged(file);
     throw error;
@@ -83,14 +83,14 @@ function check(readable: string, file: string): string | null {
 /** How the tables were made, to the letter: one bent letter in there is another table. Triggers are left to who looks at the record. */
 function tablesOf(db: Sqlite.Database): string {
   const made = db.prepare(
-    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('entries', 'folds', 'names', 'openings', 'tents', 'writes') ORDER BY name",
+    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('drafts', 'entries', 'folds', 'names', 'openings', 'people', 'sheets', 'tents', 'writes') ORDER BY name",
   );
   return (made.all() as { sql: Uint8Array }[]).map(({ sql }) => new TextDecoder().decode(sql)).join("\n");
 }
-/** As the program makes them. */
-function ourTables(): string {
+/** As the program makes them in a layout. */
+function ourTables(layout: number): string {
   const db = new Database(":memory:") as unknown as Sqlite.Database;
-  db.exec(TABLES);
+  db.exec(LAYOUTS.slice(0, layout).join(""));
   const tables = tablesOf(db);
   db.close();
   return tables;

@@ -1,6 +1,6 @@
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
-import { APPLICATION_ID, LAYOUT, TABLES } from "./tables.ts";
+import { APPLICATION_ID, LAYOUT, LAYOUTS } from "./tables.ts";
 
 /** Opens a data file, or one in memory for `:memory:`, with our tables in it; makes what is not there. */
 export function openDatabase(file: string): Sqlite.Database {
@@ -19,9 +19,13 @@ function prepare(db: Sqlite.Database) {
   for (const pragma of ["locking_mode = EXCLUSIVE", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "busy_timeout = 0"])
     db.pragma(pragma);
   const value = (query: string) => Number(Object.values(db.prepare(query).get() as object)[0]);
-  if (value("SELECT count(*) FROM sqlite_schema") === 0)
-    db.exec(`BEGIN IMMEDIATE; ${TABLES} PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${LAYOUT}; COMMIT;`);
-  else db.exec("BEGIN IMMEDIATE; COMMIT;");
+  const has = value("PRAGMA user_version");
+  if (has === LAYOUT) db.exec("BEGIN IMMEDIATE; COMMIT;");
+  // A new file is of no layout yet; an older one gains what it has not. Whole or not at all, and once.
+  else
+    db.exec(
+      `BEGIN IMMEDIATE; ${LAYOUTS.slice(has).join("")} PRAGMA application_id = ${APPLICATION_ID}; PRAGMA user_version = ${LAYOUT}; COMMIT;`,
+    );
 }
 
 /** Closes it: one file at rest, and the lock let go at once. Open statements would hold it until they are collected. Never throws. */

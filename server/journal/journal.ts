@@ -4,6 +4,8 @@ import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
 import type { Failure, Lost, LowSpace } from "../../machines/record/storage.ts";
 import type { Catalog } from "./catalog.ts";
+import type { Drafts } from "./drafts.ts";
+import type { Firm } from "./firm.ts";
 
 /** A line as it lies in the store, not trusted yet. */
 export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
@@ -51,6 +53,10 @@ export interface Journal {
   allNames(): Promise<ReadonlyMap<JobId, Names>>;
   /** The tents that are kept in the same place. */
   readonly catalog: Catalog;
+  /** The same of jobs that are not opened yet. */
+  readonly drafts: Drafts;
+  /** The same of what the firm keeps for its next job. */
+  readonly firm: Firm;
   /** How the store is doing now. Never rejects. */
   condition(): Promise<Condition>;
   /** Lets the store go, in one piece where it can be. Nothing may be called after it. Never rejects. */

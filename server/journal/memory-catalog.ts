@@ -1,4 +1,14 @@
-import { type Catalog, Changed, foldedName, NameTaken, type SavedTent, type TentBody, type Write, WriteRepeated } from "./catalog.ts";
+import {
+  type Catalog,
+  Changed,
+  compareText,
+  foldedName,
+  NameTaken,
+  type SavedTent,
+  type TentBody,
+  type Write,
+  WriteRepeated,
+} from "./catalog.ts";
 
 /** A list of tents that lasts as long as the program does. */
 export function memoryCatalog(): Catalog {
@@ -46,5 +56,4 @@ export function memoryCatalog(): Catalog {
   };
 }
 
-const byName = (a: SavedTent, b: SavedTent) => compare(foldedName(a.name), foldedName(b.name)) || compare(a.id, b.id);
-const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+const byName = (a: SavedTent, b: SavedTent) => compareText(foldedName(a.name), foldedName(b.name)) || compareText(a.id, b.id);

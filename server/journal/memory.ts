@@ -3,6 +3,8 @@ import { type Fold, foldAll, foldIn } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { Conflict, type Journal, KeyUsed, type Names, type Stored } from "./journal.ts";
 import { memoryCatalog } from "./memory-catalog.ts";
+import { memoryDrafts } from "./memory-drafts.ts";
+import { memoryFirm } from "./memory-firm.ts";
 
 type Kept = { readonly lines: Sealed[]; readonly keys: Map<string, Sealed>; names: Names; fold: Fold | null };
 
@@ -45,6 +47,8 @@ export function memoryJournal(): Journal {
     names: async (job) => ({ ...jobs.get(job)?.names }),
     allNames: async () => new Map([...jobs].map(([job, { names }]) => [job, { ...names }])),
     catalog: memoryCatalog(),
+    drafts: memoryDrafts(),
+    firm: memoryFirm(),
     condition: async () => ({ is: "sound" }),
     close: async () => {},
   };

@@ -6,6 +6,15 @@ const utf8 = new TextDecoder();
 export const as = (column: string) => `CAST(${column} AS BLOB) AS ${column}`;
 export const text = (bytes: Uint8Array): string => utf8.decode(bytes);
 
+/** JSON of a column; `null` where it no longer is any. */
+export function parsed(bytes: Uint8Array): unknown {
+  try {
+    return JSON.parse(text(bytes));
+  } catch {
+    return null;
+  }
+}
+
 /** A line of the table of entries. */
 export const LINE = `SELECT ${as("job")}, no, ${as("key")}, ${as("hash")}, bytes FROM entries`;
 export type Row = { job: Uint8Array; no: number; key: Uint8Array; hash: Uint8Array; bytes: Uint8Array };

@@ -6,6 +6,8 @@ import { foldsIn } from "./folds.ts";
 import { groupCommit } from "./group-commit.ts";
 import { Conflict, type Journal, KeyUsed, type Listed, type Names } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
+import { draftsIn } from "./sqlite-drafts.ts";
+import { firmIn } from "./sqlite-firm.ts";
 import { tentsIn } from "./tents.ts";
 import { transactionsIn } from "./transactions.ts";
 import { NO_FILE, watchFile } from "./watch-file.ts";
@@ -85,6 +87,8 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
       return new Map([...byJob].map(([job, named]) => [job, Object.fromEntries(named)]));
     },
     catalog: tentsIn(db, group.run),
+    drafts: draftsIn(db, group.run),
+    firm: firmIn(db, group.run),
     condition: async () => watch.condition(),
     close: async () => {
       group.flush();

@@ -1,10 +1,10 @@
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
-export const LAYOUT = 1;
+export const LAYOUT = 2;
 
-/** The tables, the text they are made from. A change here, be it of a space, is a new layout once there was a release. */
-export const TABLES = `
+/** The tables of the first layout, the text they are made from. */
+const FIRST = `
   CREATE TABLE entries (
     seq INTEGER PRIMARY KEY, job TEXT NOT NULL, no INTEGER NOT NULL, prev TEXT NOT NULL, hash TEXT NOT NULL UNIQUE,
     key TEXT NOT NULL, bytes BLOB NOT NULL, UNIQUE (job, no), UNIQUE (job, key)) STRICT;
@@ -23,3 +23,16 @@ export const TABLES = `
     version INTEGER NOT NULL, at INTEGER NOT NULL) STRICT;
   CREATE TABLE writes (key TEXT NOT NULL PRIMARY KEY, request TEXT NOT NULL, tent TEXT NOT NULL) STRICT;
 `;
+
+/** What the second layout has besides. "body" and "sheet" are JSON, "folded" is a name as it is compared. */
+const SECOND = `
+  CREATE TABLE drafts (
+    id TEXT NOT NULL PRIMARY KEY, body TEXT NOT NULL, version INTEGER NOT NULL, at INTEGER NOT NULL,
+    opened INTEGER NOT NULL) STRICT;
+  CREATE TABLE people (
+    folded TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, role TEXT NOT NULL, onLast INTEGER NOT NULL, at INTEGER NOT NULL) STRICT;
+  CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT;
+`;
+
+/** What each layout has besides the one before. A change here, be it of a space, is a new layout once there was a release. */
+export const LAYOUTS: readonly string[] = [FIRST, SECOND];

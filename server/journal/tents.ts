@@ -1,6 +1,6 @@
 import type Sqlite from "better-sqlite3";
 import { type Catalog, Changed, foldedName, NameTaken, type SavedTent, type TentBody, type Write, WriteRepeated } from "./catalog.ts";
-import { as, text } from "./rows.ts";
+import { as, parsed, text } from "./rows.ts";
 
 type TentRow = { id: Uint8Array; name: Uint8Array; spec: Uint8Array; kit: Uint8Array | null; version: number; at: number };
 const TENT = `SELECT ${["id", "name", "spec", "kit"].map(as).join(", ")}, version, at FROM tents`;
@@ -69,11 +69,3 @@ const saved = ({ id, name, spec, kit, version, at }: TentRow): SavedTent => ({
   version,
   at,
 });
-
-function parsed(bytes: Uint8Array): unknown {
-  try {
-    return JSON.parse(text(bytes));
-  } catch {
-    return null;
-  }
-}

@@ -24,9 +24,9 @@ function sql(text: string) {
   }
 }
 
-it("a new data file is of the first layout", () => {
+it("a new data file is of the second layout", () => {
   const db = new Database(file);
-  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 1 });
+  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 2 });
   db.close();
 });
 
@@ -36,6 +36,10 @@ describe("a data file that is not as this program makes it", () => {
     ["without its folds", "DROP TABLE folds"],
     ["without its tents", "DROP TABLE tents"],
     ["without its writes", "DROP TABLE writes"],
+    ["without its drafts", "DROP TABLE drafts"],
+    ["without its people", "DROP TABLE people"],
+    ["without its sheets", "DROP TABLE sheets"],
+    ["of the first layout with a table of the second", "PRAGMA user_version = 1"],
     ["with a table made otherwise", "DROP TABLE names; CREATE TABLE names (job, person, name)"],
     ["that says it is of no layout", "PRAGMA user_version = 0"],
   ])("%s is turned away as damaged, and no byte of it is changed", (_what, damage) => {
@@ -47,10 +51,32 @@ describe("a data file that is not as this program makes it", () => {
 });
 
 it("a file of the next layout is refused in one sentence, and no byte of it is changed", () => {
-  sql("PRAGMA user_version = 2");
+  sql("PRAGMA user_version = 3");
   const before = hashOf(readFileSync(file));
   expect(() => openJournal(file)).toThrow(
-    /was written by a newer version \(layout 2, this one knows 1\); update, or open it where it was written\.$/,
+    /was written by a newer version \(layout 3, this one knows 2\); update, or open it where it was written\.$/,
   );
   expect(hashOf(readFileSync(file))).toBe(before);
+});
+
+describe("a file of the first layout, made before there were drafts", () => {
+  const FIRST = "DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1";
+
+  it("gains their tables when it is opened, and keeps what is in it", async () => {
+    const before = openJournal(file);
+    await before.catalog.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: null, at: 1 }, { key: "key-1", request: "r" });
+    await before.close();
+    sql(FIRST);
+    const journal = openJournal(file);
+    await journal.drafts.save("d-1", 0, { body: {}, at: 1, opened: false });
+    expect(await journal.catalog.tents()).toHaveLength(1);
+    await journal.close();
+    const again = openJournal(file);
+    expect(await again.drafts.unopened(9)).toHaveLength(1);
+    await again.close();
+  });
+  it("is turned away as damaged where a table of it is missing", () => {
+    sql(`${FIRST}; DROP TABLE tents`);
+    expect(() => openJournal(file)).toThrow(/is damaged and was left as it is/);
+  });
 });

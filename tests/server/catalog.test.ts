@@ -7,15 +7,18 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { catalogContract } from "./catalog.contract.ts";
+import { draftsContract } from "./drafts.contract.ts";
 
 const folder = scratchFolder("tents");
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
-catalogContract("in a file", () => openJournal(newFile()));
-catalogContract("in SQLite's memory", () => sqliteJournal(":memory:"));
-catalogContract("in memory", memoryJournal);
+for (const contract of [catalogContract, draftsContract]) {
+  contract("in a file", () => openJournal(newFile()));
+  contract("in SQLite's memory", () => sqliteJournal(":memory:"));
+  contract("in memory", memoryJournal);
+}
 
 /** A closed file with two tents, changed behind the program's back. */
 async function meddled(sql: string) {
@@ -46,4 +49,20 @@ describe("a tent spoiled in the file", () => {
     expect(await journal.catalog.tents()).toHaveLength(1);
     await journal.close();
   });
+});
+
+it("a draft spoiled in the file cannot be read, and hides no other", async () => {
+  const file = newFile();
+  const journal = openJournal(file);
+  for (const id of ["d-1", "d-2"]) await journal.drafts.save(id, 0, { body: { fields: {} }, at: 1, opened: false });
+  await journal.close();
+  const db = new Database(file);
+  db.exec("UPDATE drafts SET body = '{' WHERE id = 'd-1'");
+  db.close();
+  const again = openJournal(file);
+  expect((await again.drafts.unopened(9)).map(({ id, body }) => [id, body])).toEqual([
+    ["d-2", { fields: {} }],
+    ["d-1", null],
+  ]);
+  await again.close();
 });

@@ -1,0 +1,61 @@
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { Changed } from "../../server/journal/catalog.ts";
+import type { Journal } from "../../server/journal/journal.ts";
+
+const draft = (at: number, more: object = {}) => ({ body: { fields: { title: `ü ${at}` } }, at, opened: false, ...more });
+
+/** What drafts promise, and what the firm keeps from job to job, wherever it lies. */
+export function draftsContract(where: string, create: () => Journal) {
+  let journal: Journal;
+  beforeEach(() => {
+    journal = create();
+  });
+  afterEach(() => journal.close());
+
+  describe(`drafts ${where}`, () => {
+    it("gives a draft back as it was saved, and counts its versions", async () => {
+      await journal.drafts.save("d-1", 0, draft(1));
+      await journal.drafts.save("d-1", 1, draft(2));
+      expect(await journal.drafts.draft("d-1")).toEqual({ id: "d-1", version: 2, ...draft(2) });
+      expect(await journal.drafts.draft("d-9")).toBeNull();
+    });
+    it.each([
+      ["begun already", 0],
+      ["of an older version", 1],
+      ["of a version to come", 3],
+    ])("does not save over one %s", async (_what, version) => {
+      await journal.drafts.save("d-1", 0, draft(1));
+      await journal.drafts.save("d-1", 1, draft(2));
+      await expect(journal.drafts.save("d-1", version, draft(3))).rejects.toThrow(Changed);
+      expect(await journal.drafts.draft("d-1")).toMatchObject({ version: 2, at: 2 });
+    });
+    it("lists those that have become no job, newest first, and no more than asked for", async () => {
+      for (const n of [1, 2, 3, 4]) await journal.drafts.save(`d-${n}`, 0, draft(n));
+      await journal.drafts.save("d-4", 1, draft(9, { opened: true }));
+      await journal.drafts.save("d-1", 1, draft(8));
+      expect((await journal.drafts.unopened(2)).map(({ id }) => id)).toEqual(["d-1", "d-3"]);
+    });
+    it("are no jobs: the journal beside them stays empty", async () => {
+      await journal.drafts.save("d-1", 0, draft(1));
+      expect([await journal.jobs(), await journal.catalog.tents()]).toEqual([[], []]);
+    });
+  });
+
+  describe(`what the firm keeps ${where}`, () => {
+    const people = (...names: string[]) => names.map((name) => ({ name, role: "crew" }));
+    it("is who was on a job, with their last role, and nobody twice", async () => {
+      await journal.firm.keep({ people: [...people("Tobias"), { name: "Ines", role: "lead" }], sheet: null, at: 1 });
+      await journal.firm.keep({ people: [{ name: "INES", role: "deputy" }], sheet: null, at: 2 });
+      expect(await journal.firm.people()).toEqual([
+        { name: "INES", role: "deputy", onLast: true },
+        { name: "Tobias", role: "crew", onLast: false },
+      ]);
+    });
+    it("is the last sheet of each tent; another job leaves it as it is", async () => {
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 1" } }, at: 1 });
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 2" } }, at: 2 });
+      await journal.firm.keep({ people: [], sheet: null, at: 3 });
+      expect([await journal.firm.sheet("t-1"), await journal.firm.sheet("t-2")]).toEqual([{ document: "ü 2" }, null]);
+    });
+  });
+}
