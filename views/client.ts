@@ -1,3 +1,4 @@
+import { fillFromDevice } from "./pages/draft/client.ts";
 import { watchContact } from "./pages/guide/client/contact.ts";
 import { followCall } from "./pages/guide/client/desk.ts";
 import { keepFocus } from "./pages/guide/client/focus.ts";
@@ -17,6 +18,7 @@ useLock();
 watchContact();
 followCall();
 followPlan();
+fillFromDevice();
 useVoice();
 offerVoice();
 showCall();

@@ -17,6 +17,7 @@ export const STYLESHEETS = {
   home: sheet("pages/home/style.css"),
   guide: sheet(KEYPAD, PICTURE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
+  draft: sheet(TENT_PART, "pages/draft/style.css"),
   plan: sheet("pages/plan/style.css"),
   layout: sheet("pages/layout/style.css"),
   truck: sheet(KEYPAD, "pages/truck/style.css"),

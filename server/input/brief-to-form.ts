@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Brief } from "../../machines/install/brief.ts";
+import type { Brief, Sheet } from "../../machines/install/brief.ts";
 import type { Words } from "../../views/text/words.ts";
 import type { Fields } from "./form.ts";
 import { kitToForm } from "./kit.ts";
@@ -19,9 +19,7 @@ export function briefToForm(brief: Brief, names: Readonly<Record<string, string>
     rehearsal: yesNo(brief.rehearsal === true),
     ...tentToForm(tent, words),
     ...kitToForm(brief.kit),
-    ...flat("sheet", sheet),
-    "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),
-    "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
+    ...sheetToForm(sheet),
     ...flat("site", site),
     "site.soilKnown": yesNo(site.soilKnown),
     "site.street.edge": text(site.street?.edge),
@@ -44,6 +42,13 @@ export function briefToForm(brief: Brief, names: Readonly<Record<string, string>
     ),
   };
 }
+
+/** A tent's sheet as the fields of its form. */
+export const sheetToForm = (sheet: Sheet): Fields => ({
+  ...flat("sheet", sheet),
+  "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),
+  "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
+});
 
 /** A local time, to the minute where it falls on one; the last moment of a day is the day, as it was written. */
 function local(at: number, zone: string): string {

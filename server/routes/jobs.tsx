@@ -2,16 +2,20 @@ import { type Context, Hono } from "hono";
 import { buildHome } from "../../views/pages/home/build-state.ts";
 import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
+import type { Words } from "../../views/text/words.ts";
+import { draftsLeftOff } from "../draft/draft.ts";
+import { usualTitle } from "../draft/draft-brief.ts";
 import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
-import { usualTent } from "../input/tent.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { requestDigest } from "../next-entry.ts";
-import { createTentCatalog } from "../tent-catalog.ts";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
-import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
+import { planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
+
+/** So many drafts are offered to go on with. */
+const LEFT_OFF = 3;
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
@@ -27,12 +31,21 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     return { job: { id, title: job.frozen.brief.title, rehearsal: job.frozen.brief.rehearsal === true }, plan: job.frozen.plan };
   };
 
-  app.get("/", async (c) => c.html(page(c, <HomePage state={await listed(c)} words={c.get("words")} />)));
+  const leftOff = async (words: Words) =>
+    (await draftsLeftOff(journal.drafts, LEFT_OFF)).map(({ id, fields }) => ({
+      id,
+      title: fields.title?.trim() || usualTitle(fields, words),
+    }));
+
+  app.get("/", async (c) => {
+    const words = c.get("words");
+    return c.html(page(c, <HomePage state={await listed(c)} drafts={await leftOff(words)} words={words} />));
+  });
   app.get("/jobs.json", async (c) => c.json(await listed(c)));
   const opening = { action: "/jobs", newKey: newId };
-  app.get("/jobs/new", async (c) => {
-    const { tent, width, length } = c.req.query();
-    return briefPage(c, tent === undefined ? usualTent(width, length) : await createTentCatalog(world, c.get("words")).form(tent), opening);
+  app.get("/jobs/new", (c) => {
+    const { tent } = c.req.query();
+    return c.redirect(tent === undefined ? "/drafts/new" : `/drafts/new?${new URLSearchParams({ tent })}`, 303);
   });
   app.get("/jobs/:id{[\\w-]+}/plan.json", async (c) => c.json(await plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", async (c) =>

@@ -127,7 +127,13 @@ describe.each(NAMES)("the name %s", (name) => {
     ];
     for (const query of [...asked, ...more].map((q) => `/jobs/${job}/${q}${name}`))
       expect([query, (await get(query)) < 500]).toEqual([query, true]);
-    for (const query of [`/tents/new?from=${name}`, `/jobs/new?tent=${name}`, `/jobs/new?${name}=1`, `/?${name}=1`])
+    for (const query of [
+      `/tents/new?from=${name}`,
+      `/drafts/new?tent=${name}`,
+      `/jobs/new?tent=${name}`,
+      `/jobs/new?${name}=1`,
+      `/?${name}=1`,
+    ])
       expect([query, (await get(query)) < 500]).toEqual([query, true]);
   });
 

@@ -29,7 +29,7 @@ describe("what a page loads", () => {
   });
 
   it("is named on pages of every kind, the streamed ones and those that refuse too", async () => {
-    for (const path of ["/", "/findings", "/tents", "/jobs/new", "/nothing-here", "/jobs/none", `/jobs/${job.job}/record`])
+    for (const path of ["/", "/findings", "/tents", "/drafts/new", "/nothing-here", "/jobs/none", `/jobs/${job.job}/record`])
       expect([path, loadedBy(await htmlOf(path))]).toEqual([
         path,
         [expect.stringMatching(/\.[\da-f]{12}\.css$/), expect.stringMatching(/\.[\da-f]{12}\.js$/)],

@@ -5,13 +5,11 @@ import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 
 describe("pages", () => {
-  it("the open form starts from the usual tent; where nothing is usual, the field is left to be asked", async () => {
+  it("the way to a new job leads to its first step, with the tent that was asked for", async () => {
     const { app } = testApp();
-    const field = async (query: string, name: string) =>
-      new RegExp(`name="${name}"[^>]* value="([^"]*)"`).exec(await (await app.request(`/jobs/new?${query}`)).text())?.[1];
-    expect(await field("width=80&length=100", "tent.quarterRings")).toBe("1");
-    expect(await field("width=50&length=100", "tent.quarterRings")).toBe("");
-    expect(await field("width=40&length=100", "tent.quarterRings")).toBe("0");
+    const to = async (path: string) => (await app.request(path)).headers.get("location");
+    expect(await to("/jobs/new")).toBe("/drafts/new");
+    expect(await to("/jobs/new?tent=t-1&width=40")).toBe("/drafts/new?tent=t-1");
   });
 
   it("a form with something wrong comes back with all that was typed, and the reason beside the field", async () => {

@@ -1,5 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { readBrief } from "../../server/input/brief.ts";
+import { briefToForm } from "../../server/input/brief-to-form.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
+import { en } from "../../views/text/en/en.ts";
 import { brief, testApp } from "../support/app.ts";
 import { drive } from "../support/crew-lead.ts";
 
@@ -73,7 +76,10 @@ describe("a job rehearsed", () => {
       job: string;
     };
     expect((await site.state(job)).rehearsal).toBe(true);
-    expect(await site.html("/jobs/new")).toContain('name="rehearsal"');
+    const { frozen, names } = readBrief({ ...brief(), rehearsal: true });
+    const body = new URLSearchParams(briefToForm(frozen.brief, names, en));
+    const sent = await site.app.request("/jobs", { method: "POST", body, headers: { origin: "http://localhost" } });
+    expect((await site.state(sent.headers.get("location")!.split("/").at(-1)!)).rehearsal).toBe(true);
   });
   it("of a job that is not there is said to be of none", async () => {
     const response = await site.app.request("/jobs/nothing-here/rehearse", {

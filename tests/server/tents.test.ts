@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { EXAMPLES } from "../../machines/tent/examples.ts";
 import { planTent } from "../../machines/tent/plan.ts";
+import { kitFromForm } from "../../server/input/kit.ts";
+import { readTentForm } from "../../server/input/tent.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { errors } from "../../views/text/en/errors.ts";
 import { brief, testApp } from "../support/app.ts";
@@ -253,7 +255,7 @@ describe("the pages of the list", () => {
     await catalog.add("t-9", { name: "Spoiled", spec: { widthFt: "?" }, kit: null, at: 1 }, { key: "key-00001", request: "r" });
     expect(await html("/tents")).toContain("cannot be read");
     expect(await html("/tents/t-9")).toContain("This tent cannot be read any more");
-    expect((await world.app.request("/jobs/new?tent=t-9")).status).toBe(409);
+    expect((await world.app.request("/drafts/new?tent=t-9")).status).toBe(409);
     expect((await form("/tents/t-9/remove", { key: "key-00002", version: "1" })).status).toBe(303);
   });
 });
@@ -297,38 +299,14 @@ describe("the plan while one types", () => {
 });
 
 describe("a job with a tent of the list", () => {
-  it("is opened with it: its spec and its notes on the kit", async () => {
+  it("is told with it: its spec and its notes on the kit", async () => {
     const id = await add({ ...blue, kit: { sidePole: { spare: 0.1 } } });
-    const { site, ticket, ...rest } = brief();
-    const page = await html(`/jobs/new?tent=${id}`);
-    const typed = {
-      ...filled(page),
-      title: rest.title,
-      zone: rest.zone,
-      ...Object.fromEntries(Object.entries(rest.sheet).map(([k, v]) => [`sheet.${k}`, String(v ?? "")])),
-      "site.address": site.address,
-      "site.rallyPoint": site.rallyPoint,
-      "site.stormShelter": site.stormShelter,
-      "site.firstAid": site.firstAid,
-      "ticket.number": ticket.number,
-      "ticket.validFrom": ticket.validFrom,
-      "ticket.validTo": ticket.validTo,
-      "ticket.utilities.gas": "marked",
-      "crew.1.name": "Ines",
-      "crew.2.name": "Tobias",
+    const told = await form("/drafts", { tent: id });
+    const { fields } = (await world.journal.drafts.draft(told.headers.get("location")!.split("/")[2]!))!.body as {
+      fields: Record<string, string>;
     };
-    const r = await form("/jobs", typed);
-    expect(r.status).toBe(303);
-    const { frozen } = (await world.liveJobs.load(r.headers.get("location")!.split("/").at(-1)!)).job;
-    expect(frozen.brief.tent).toStrictEqual(specOf(eighty));
-    expect(frozen.brief.kit).toEqual({ sidePole: { spare: 0.1 } });
-  });
-  it("the form shows its plan, and a press on Show the plan opens nothing", async () => {
-    const page = await html("/jobs/new?tent=example-40x80-whole");
-    expect(page).toContain("Drawn: 40 × 80 ft, whole ends.");
-    const shown = await form("/jobs", { ...filled(page), show: "plan", "tent.lengthFt": "30" });
-    expect(await shown.text()).toContain("30 ft long is less than the width");
-    expect(await world.journal.jobs()).toEqual([]);
+    expect(readTentForm(fields)).toStrictEqual({ spec: specOf(eighty) });
+    expect(kitFromForm(fields)).toEqual({ sidePole: { spare: 0.1 } });
   });
   it("an amendment's form shows its plan too, and changes nothing until it is sent", async () => {
     const { job } = (await send("/jobs", { key: "open-0001", brief: brief() })).body as unknown as { job: string };

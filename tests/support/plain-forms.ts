@@ -45,10 +45,25 @@ const isForm = ({ name, attributes }: Element) => name === "form" && attributes.
 
 function formOf(form: Element): Form {
   const inputs = all(form).filter(({ name, attributes }) => name === "input" && attributes.name);
-  const sent = inputs.filter(({ attributes: a }) => a.type === "hidden" || (a.type === "radio" && "checked" in a));
+  const selects = all(form).filter(({ name, attributes }) => name === "select" && attributes.name);
+  const sent = inputs.filter(({ attributes: a }) => (TICKED.includes(a.type ?? "") ? "checked" in a : a.type === "hidden" || a.value));
   return {
     action: form.attributes.action!.split("#")[0]!,
-    fields: Object.fromEntries(sent.map(({ attributes }) => [attributes.name!, attributes.value ?? ""])),
-    open: inputs.filter(({ attributes }) => attributes.type !== "hidden").map(({ attributes }) => attributes.name!),
+    fields: Object.fromEntries([
+      ...sent.map(({ attributes }) => [attributes.name!, attributes.value ?? ""]),
+      ...selects.map((select) => [select.attributes.name!, chosenIn(select)]),
+    ]) as Record<string, string>,
+    open: [
+      ...inputs.filter(({ attributes }) => attributes.type !== "hidden").map(({ attributes }) => attributes.name!),
+      ...selects.map(({ attributes }) => attributes.name!),
+      ...all(form).flatMap(({ name, attributes }) => (name === "button" && attributes.name ? [attributes.name] : [])),
+    ],
   };
+}
+const TICKED = ["radio", "checkbox"];
+
+/** What a choice says until somebody chooses: the option that is selected, or the first. */
+function chosenIn(select: Element): string {
+  const options = all(select).filter(({ name }) => name === "option");
+  return (options.find(({ attributes }) => "selected" in attributes) ?? options[0])?.attributes.value ?? "";
 }

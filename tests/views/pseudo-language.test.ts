@@ -101,13 +101,47 @@ describe("every sentence comes through the words of its screen", () => {
       await readOn(crew, at("/rehearse"), { key: "rehearse-0001" });
       await read(crew, "/");
     });
-    it("the form of a job: empty, from a size, looked at, refused", async () => {
-      await read(crew, "/jobs/new");
-      const usual = filled(await read(crew, "/jobs/new?width=40&length=60"));
+    it("the form of a job: looked at, refused", async () => {
+      const usual = filled(await read(crew, "/tents/new?width=40&length=60"));
       await read(crew, "/jobs", { fields: { ...usual, show: "plan" } });
       await read(crew, "/jobs", { fields: { ...usual, "tent.widthFt": "wide", "tent.rings.AB": "900", show: "plan" } });
       await read(crew, "/jobs", { fields: { ...usual, title: "", zone: "Mars", "ticket.validFrom": "someday" }, status: 422 });
       await read(crew, "/jobs", { fields: { title: "x".repeat(99), "crew.1.name": "№ 1" }, status: 422 });
+    });
+    it("a job told step by step: no tent yet, a size, a tent of the list, what is wrong at each step, changed meanwhile, opened already", async () => {
+      const draft = async (path: string, fields: Record<string, string>, status = 422) => read(crew, path, { fields, status });
+      await read(crew, "/drafts/new");
+      const shown = filled(await read(crew, "/drafts/new?tent=example-40x80-whole"));
+      expect(shown).toBeDefined();
+      await read(crew, "/drafts/preview", { fields: { "tent.widthFt": "40", "tent.lengthFt": "30" } });
+      await read(crew, "/drafts/preview", { fields: { "tent.widthFt": "40", "tent.lengthFt": "60" } });
+      await readOn(crew, "/drafts", { copy: crew.job });
+      await readOn(crew, "/drafts", { "tent.widthFt": "4", "tent.lengthFt": "60" });
+      const spec = { ...letterless().tent, spacingFt: 10 };
+      const tent = (await (await crew.post("/tents", { name: "№ 8", spec })).json()) as { id: string; version: number };
+      const begun = await crew.app.request("/drafts", {
+        method: "POST",
+        body: new URLSearchParams({ tent: tent.id }),
+        headers: { origin: "http://localhost" },
+      });
+      const at = (step: string) => `/drafts/${begun.headers.get("location")!.split("/")[2]}/${step}`;
+      for (const step of ["tent", "sheet", "site", "ticket", "crew"]) await read(crew, at(step));
+      await draft(at("tent"), { "tent.widthFt": "900" });
+      await readOn(crew, at("tent"), { tent: tent.id });
+      await draft(at("sheet"), { "sheet.document": "", "sheet.stakeLengthIn": "long", "sheet.raiseGustMph": "90" });
+      await draft(at("site"), { "site.address": "", "site.stormShelter": "", zone: "Mars" });
+      await draft(at("ticket"), { "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
+      await draft(at("crew"), { "crew.1.name": "№", "crew.1.role": "lead" });
+      await draft(at("nowhere"), {}, 404);
+      await read(crew, "/drafts/none/tent", { status: 404 });
+      await crew.post(`/tents/${tent.id}`, { name: "№ 8", spec: { ...spec, spacingFt: 5 }, version: tent.version });
+      await read(crew, at("tent"));
+      await read(crew, at("site"));
+      await draft(at("tent"), {}, 409);
+      await read(crew, "/");
+      const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, lead: "71", device: "another", at: MORNING } };
+      await crew.journal.drafts.save("d-9", 0, { body, at: MORNING, opened: true });
+      await read(crew, "/drafts/d-9/crew");
     });
     it("the form that changes it: as it is, what it would change, refused", async () => {
       const form = filled(await read(crew, at("/amend"), { as: "p1" }));

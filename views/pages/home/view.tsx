@@ -3,10 +3,11 @@ import type { Words } from "../../text/words.ts";
 import { MAX_QUERY } from "./build-state.ts";
 import type { HomeState, ListedJob } from "./state.ts";
 
-type Props = { state: HomeState; words: Words };
+type Draft = { readonly id: string; readonly title: string };
+type Props = { state: HomeState; drafts: readonly Draft[]; words: Words };
 
 /** All jobs, those of today first, rehearsals apart: a table on a desk, a card for each on a phone. */
-export const HomePage = ({ state: { q, jobs }, words, words: { findings, home, page } }: Props) => {
+export const HomePage = ({ state: { q, jobs }, drafts, words, words: { draft, findings, home, page } }: Props) => {
   const real = jobs.filter((job) => !job.rehearsal);
   const rehearsals = jobs.filter((job) => job.rehearsal);
   return (
@@ -29,7 +30,13 @@ export const HomePage = ({ state: { q, jobs }, words, words: { findings, home, p
             <Table jobs={rehearsals} words={words} />
           </section>
         )}
-        <a class="button main open-one" href="/jobs/new">
+        {drafts.map(({ id, title }) => (
+          <a class="button left-off" href={`/drafts/${id}`}>
+            <b>{title}</b>
+            <span>{draft.leftOff}</span>
+          </a>
+        ))}
+        <a class="button main open-one" href="/drafts/new">
           {home.open}
         </a>
         <a class="button elsewhere" href="/tents">

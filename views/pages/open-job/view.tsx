@@ -72,24 +72,6 @@ export const OpenJobPage = ({ values, problems, words, preview, message, action,
           </p>
         )}
         {effect && <Changes {...effect} words={words} />}
-        {!amending && message === null && (
-          <form method="get" action="/jobs/new" class="size">
-            <label>
-              {fields["tent.widthFt"]?.label}
-              <input name="width" inputmode="decimal" value={values["tent.widthFt"] ?? ""} required maxlength={6} />
-            </label>
-            <label>
-              {fields["tent.lengthFt"]?.label}
-              <input name="length" inputmode="decimal" value={values["tent.lengthFt"] ?? ""} required maxlength={6} />
-            </label>
-            <button type="submit">{text.usual}</button>
-          </form>
-        )}
-        {!amending && message === null && (
-          <a class="button" href="/tents">
-            {text.fromTents}
-          </a>
-        )}
         <form method="post" action={action}>
           <input type="hidden" name="key" value={newKey()} />
           {amending && <input type="hidden" name="rehearsal" value={values.rehearsal ?? "no"} />}

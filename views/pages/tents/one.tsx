@@ -22,7 +22,7 @@ export const TentPage = ({ tent: { id, name, version, plan, kit }, words, words:
       )}
       {plan ? (
         <>
-          <a class="button main" href={`/jobs/new?tent=${id}`}>
+          <a class="button main" href={`/drafts/new?tent=${id}`}>
             {tents.useIt}
           </a>
           <div class="do">

@@ -9,7 +9,6 @@ export const openJob = {
   amend: "Change the plan",
   look: "Show what changes",
   usual: "Start from the usual tent of this size; check it against the sheet",
-  fromTents: "Start from a tent in the list",
   person: (n: number) => `The crew ${n}`,
 } as const;
 

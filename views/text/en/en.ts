@@ -4,6 +4,7 @@ import { calls } from "./calls.ts";
 import { changes, changeText, discrepancy } from "./changes.ts";
 import { figureText } from "./checks.ts";
 import { client } from "./client.ts";
+import { draft } from "./draft.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
 import { guide, more } from "./guide.ts";
@@ -50,6 +51,7 @@ export const en = {
   header,
   home,
   openJob,
+  draft,
   guide,
   handOver,
   hurt,

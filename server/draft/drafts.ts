@@ -1,0 +1,124 @@
+import type { DraftStep } from "../../views/pages/draft/steps.ts";
+import type { Words } from "../../views/text/words.ts";
+import { readBrief } from "../input/brief.ts";
+import type { Fields } from "../input/form.ts";
+import { Problem } from "../input/problem.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { Changed } from "../journal/catalog.ts";
+import { NotWritten } from "../journal/journal.ts";
+import { requestDigest } from "../next-entry.ts";
+import { createQueues } from "../queues.ts";
+import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
+import { firstWrong } from "./check-draft.ts";
+import { leadOf, rowsOf } from "./crew-rows.ts";
+import { bodyOf, type Draft, type OpenedAs, readDraft } from "./draft.ts";
+import { briefFromDraft } from "./draft-brief.ts";
+import { copyOf, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
+import { withTyped } from "./typed-in.ts";
+
+/** The tent that was picked is another by now, or is gone from the list. */
+export type Stale = { readonly picked: string; readonly now: ListedTent | null };
+/** How opening went: the job, by this press or an earlier one; or why not, and the step where that is seen to. */
+export type Opened = { readonly as: OpenedAs; readonly before: boolean } | { readonly step: DraftStep };
+
+/** Jobs while they are being told. The one place where a draft is written. */
+export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: LiveJobs) {
+  const { drafts, firm } = journal;
+  const inTurn = createQueues();
+  const now = () => clock().wall;
+
+  /** A draft by its id. Throws a Problem where there is none, or it cannot be read. */
+  async function get(id: string): Promise<Draft> {
+    const saved = await drafts.draft(id);
+    if (!saved) throw new Problem(404, (w) => w.draft.noDraft(id));
+    return readDraft(saved);
+  }
+
+  /** Changes a draft as it stands when it is written. One that has become a job stays as it is. */
+  async function change(id: string, to: (draft: Draft) => Draft | Promise<Draft>): Promise<Draft> {
+    const draft = await get(id);
+    if (draft.opened) return draft;
+    const next = await to(draft);
+    try {
+      await drafts.save(id, draft.version, { body: bodyOf(next), at: now(), opened: next.opened !== null });
+      return { ...next, version: draft.version + 1 };
+    } catch (error) {
+      // Another phone was faster: what it typed stays, with this over it.
+      if (error instanceof Changed) return change(id, to);
+      throw error;
+    }
+  }
+
+  /** Begins a draft: empty but for the firm's people, or as an earlier job was. */
+  async function begin(copy: string | null, words: Words): Promise<Draft> {
+    const id = newId();
+    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words);
+    const fields = { ...copied?.fields, ...rowsOf(await firm.people(), copied?.people ?? null) };
+    const draft: Draft = { id, version: 1, fields, tent: null, opened: null };
+    await drafts.save(id, 0, { body: bodyOf(draft), at: now(), opened: false });
+    return draft;
+  }
+
+  /** Puts a tent of the list into a draft, with the sheet it had on its last job. */
+  const pick = async (id: string, tentId: string, words: Words): Promise<Draft> => {
+    const tent = await createTentCatalog({ journal, clock, newId }, words).get(tentId);
+    const kept = await firm.sheet(tentId);
+    return change(id, async (draft) => {
+      const before = draft.tent ? await firm.sheet(draft.tent.id) : null;
+      const fields = withListedTent(draft.fields, tent, words);
+      // The same tent taken again as it is now: its sheet is on the draft, as somebody may have typed it.
+      const filled = draft.tent?.id === tentId ? fields : withKeptSheet(fields, kept, before);
+      return { ...draft, fields: filled, tent: { id: tentId, name: tent.name, digest: tentDigest(tent) } };
+    });
+  };
+
+  /** Keeps the tent as it was drawn, whatever became of it in the list. */
+  const keepDrawn = (id: string): Promise<Draft> => change(id, (draft) => ({ ...draft, tent: null }));
+
+  /** Takes what was typed in a step. A tent with something typed otherwise is no longer the one of the list. */
+  const type = (id: string, step: DraftStep, form: Fields): Promise<Draft> =>
+    change(id, (draft) => {
+      const fields = withTyped(draft.fields, step, form);
+      const sameTent = Object.keys({ ...draft.fields, ...fields }).every(
+        (name) => !/^tent\./.test(name) || (fields[name] ?? "") === (draft.fields[name] ?? ""),
+      );
+      return { ...draft, fields, tent: sameTent ? draft.tent : null };
+    });
+
+  /** What became of the tent that was picked; `null` where it is as it was then, or none was. */
+  async function stale({ tent }: Draft, words: Words): Promise<Stale | null> {
+    if (!tent) return null;
+    const is = await createTentCatalog({ journal, clock, newId }, words).find(tent.id);
+    return is && tentDigest(is) === tent.digest ? null : { picked: tent.name, now: is };
+  }
+
+  /** Opens the job, once, however many press. */
+  const open = (id: string, device: string, words: Words): Promise<Opened> =>
+    inTurn(id, async () => {
+      const draft = await get(id);
+      if (draft.opened) return { as: draft.opened, before: true };
+      const { fields } = draft;
+      const step = (await stale(draft, words)) ? "tent" : firstWrong(fields, now(), words);
+      if (step) return { step };
+      const parsed = readBrief(briefFromDraft(fields, now(), words));
+      const job = await liveJobs.open(parsed, `draft-${id}`, requestDigest({ draft: id }));
+      const as: OpenedAs = { job, lead: leadOf(fields), device, at: now() };
+      await change(id, (standing) => ({ ...standing, opened: as }));
+      await keepForNext(draft, parsed);
+      return { as, before: false };
+    });
+
+  /** What the job leaves for the next one. It is open all the same where there is no room for that. */
+  async function keepForNext({ tent }: Draft, { frozen, names }: ReturnType<typeof readBrief>) {
+    const people = frozen.brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role }));
+    const sheet = tent && { tent: tent.id, sheet: frozen.brief.sheet };
+    try {
+      await firm.keep({ people, sheet, at: now() });
+    } catch (error) {
+      if (!(error instanceof NotWritten)) throw error;
+    }
+  }
+
+  return { get, begin, pick, keepDrawn, type, stale, open, now };
+}
+export type DraftDesk = ReturnType<typeof createDrafts>;

@@ -1,0 +1,107 @@
+import type { Context } from "hono";
+import { CrewStep } from "../../views/pages/draft/crew.tsx";
+import { OpenedPage } from "../../views/pages/draft/opened.tsx";
+import { SheetStep } from "../../views/pages/draft/sheet.tsx";
+import { SiteStep } from "../../views/pages/draft/site.tsx";
+import type { StepProps, TentNews } from "../../views/pages/draft/state.ts";
+import { type DraftStep, STEP_FIELDS } from "../../views/pages/draft/steps.ts";
+import { TentStep } from "../../views/pages/draft/tent.tsx";
+import { TicketStep } from "../../views/pages/draft/ticket.tsx";
+import { factsOf } from "../../views/parts/tent-facts.ts";
+import type { Words } from "../../views/text/words.ts";
+import { problemsAt } from "../draft/check-draft.ts";
+import { crewRows, usualRole } from "../draft/crew-rows.ts";
+import type { Draft, OpenedAs } from "../draft/draft.ts";
+import { shownFields, usualTitle } from "../draft/draft-brief.ts";
+import type { DraftDesk, Stale } from "../draft/drafts.ts";
+import { tentDigest, withListedTent } from "../draft/fill.ts";
+import type { Fields } from "../input/form.ts";
+import { previewOf } from "../input/preview.ts";
+import { inWords } from "../input/problem.ts";
+import type { Dependencies } from "../jobs.ts";
+import { createTentCatalog } from "../tent-catalog.ts";
+import { page } from "./page.ts";
+
+/** How a step is shown: with what is wrong in it or without, and with a tent of the list to be looked at. */
+export type Shown = { readonly wrong?: boolean; readonly tent?: string | undefined; readonly status?: 200 | 409 | 422 };
+
+const EARLIER = 5;
+const MOST_PEOPLE = 40;
+
+/** The pages of a draft. */
+export function draftPages({ journal, clock, newId }: Dependencies, desk: DraftDesk) {
+  const listOf = (words: Words) => createTentCatalog({ journal, clock, newId }, words);
+
+  /** A step of a draft as it stands; of none yet where `draft` is `null`. */
+  async function step(c: Context, draft: Draft | null, at: DraftStep, { wrong = false, tent, status = 200 }: Shown = {}) {
+    const words = c.get("words");
+    const stale = draft && (await desk.stale(draft, words));
+    const fields = draft?.fields ?? {};
+    const now = desk.now();
+    const problems = wrong ? inWords(problemsAt(at, fields, now, words), words) : {};
+    const props: StepProps = {
+      words,
+      draft: draft?.id ?? null,
+      values: shownFields(fields, now),
+      problems,
+      untyped: new Set(STEP_FIELDS[at].filter((name) => !fields[name])),
+      message: Object.keys(problems).length > 0 ? words.draft.wrong : null,
+    };
+    const news = stale && toldOf(fields, stale, words).told;
+    if (at === "tent") return c.html(page(c, await tentStep(props, fields, stale, tent)), status);
+    const view = { sheet: SheetStep, site: SiteStep, ticket: TicketStep }[at as Exclude<DraftStep, "tent" | "crew">];
+    const shown = view ? view({ ...props, news }) : <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} news={news} />;
+    return c.html(page(c, shown), status);
+  }
+
+  /** The tent as it is told, or one of the list that is looked at: the one that was picked, as it is now, where it changed. */
+  async function tentStep(props: StepProps, fields: Fields, stale: Stale | null, asked: string | undefined) {
+    const { words } = props;
+    const looked = asked !== undefined ? await listOf(words).get(asked) : (stale?.now ?? null);
+    const values = looked ? withListedTent(fields, looked, words) : fields;
+    const folds = (await journal.folds()).flatMap(({ job, fold }) => (fold && !fold.rehearsal ? [{ id: job, ...fold }] : []));
+    return (
+      <TentStep
+        {...props}
+        values={{ ...props.values, ...values }}
+        preview={previewOf(values, words).preview}
+        offered={looked && { id: looked.id, digest: tentDigest(looked) }}
+        news={asked === undefined && stale ? toldOf(fields, stale, words) : null}
+        tents={[...(await listOf(words).saved()), ...listOf(words).examples()]}
+        earlier={folds
+          .slice(0, EARLIER)
+          .map(({ id, title, widthFt, lengthFt }) => ({ id, title, size: words.page.size(widthFt, lengthFt) }))}
+      />
+    );
+  }
+
+  /** A draft that has become a job. */
+  const opened = (c: Context, { fields }: Draft, { job, lead, at }: OpenedAs, status: 200 | 409 = 200) => {
+    const words = c.get("words");
+    const { zone = "UTC" } = shownFields(fields, at);
+    const title = fields.title?.trim() || usualTitle(fields, words);
+    return c.html(page(c, <OpenedPage job={job} title={title} told={words.draft.openedBy(lead, zone, at)} words={words} />), status);
+  };
+
+  return { step, opened };
+}
+
+/** What became of a tent, and what is another figure in its plan by now. */
+function toldOf(fields: Fields, { picked, now }: Stale, words: Words): TentNews {
+  if (!now) return { told: words.draft.gone(picked), rows: [], gone: true };
+  const { preview } = previewOf(fields, words);
+  const before = "plan" in preview ? factsOf(preview.plan, words) : [];
+  const rows = (now.plan ? factsOf(now.plan, words) : []).flatMap(([name, is], i) =>
+    before[i] && before[i][1] !== is ? [words.draft.was(name, before[i][1], is)] : [],
+  );
+  return { told: words.draft.changed(picked), rows, gone: false };
+}
+
+/** Who stands in the rows of a draft, and the empty rows after them: two, and two more for each time that more were asked for. */
+function crewOf(fields: Fields, more: string | undefined) {
+  const rows = crewRows(fields);
+  const last = Math.max(0, ...rows.map(({ row }) => row));
+  const asked = /^\d$/.test(more ?? "") ? Number(more) : 0;
+  const empty = Math.max(1, Math.min(2 + 2 * asked, MOST_PEOPLE - rows.length));
+  return { rows, empty: Array.from({ length: empty }, (_, i) => ({ row: last + 1 + i, role: usualRole(last + 1 + i) })) };
+}

@@ -1,0 +1,111 @@
+import { type Context, Hono } from "hono";
+import { type DraftStep, draftStep, stepFrom } from "../../views/pages/draft/steps.ts";
+import { TentStepPreview } from "../../views/pages/draft/tent.tsx";
+import { problemsAt } from "../draft/check-draft.ts";
+import type { Draft } from "../draft/draft.ts";
+import { createDrafts } from "../draft/drafts.ts";
+import { tentDigest, withListedTent } from "../draft/fill.ts";
+import { withTyped } from "../draft/typed-in.ts";
+import type { Fields } from "../input/form.ts";
+import { previewOf } from "../input/preview.ts";
+import { Problem } from "../input/problem.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { createTentCatalog } from "../tent-catalog.ts";
+import { formBody } from "./body.ts";
+import { draftPages } from "./draft-page.tsx";
+import { deviceOf } from "./screen.ts";
+
+const ID = ":id{[\\w-]+}";
+/** The address of a draft at a step. */
+const pathOf = ({ id }: Pick<Draft, "id">, step: DraftStep): string => `/drafts/${id}/${step}`;
+
+/** A job told in five steps, kept as it is typed, and opened with the last. */
+export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
+  const app = new Hono();
+  const desk = createDrafts(world, liveJobs);
+  const show = draftPages(world, desk);
+  const wrongAt = (c: Context, draft: Draft, step: DraftStep) =>
+    Object.keys(problemsAt(step, draft.fields, desk.now(), c.get("words"))).length > 0;
+
+  /** Takes a tent of the list as it was shown. Gives `null` where it is another by now. */
+  async function taken(c: Context, id: string, { tent = "", digest }: Fields): Promise<Draft | null> {
+    const is = await createTentCatalog(world, c.get("words")).get(tent);
+    return digest !== undefined && digest !== tentDigest(is) ? null : desk.pick(id, tent, c.get("words"));
+  }
+
+  /** The tent that stood on the page before somebody typed: one of the list that was looked at, or the draft's. */
+  async function drawnBefore(c: Context, tent: string | undefined): Promise<Fields> {
+    const words = c.get("words");
+    if (tent !== undefined) return withListedTent({}, await createTentCatalog(world, words).get(tent), words);
+    const { draft } = c.req.query();
+    return draft === undefined ? {} : (await desk.get(draft)).fields;
+  }
+
+  app.get("/drafts/new", (c) => show.step(c, null, "tent", { tent: c.req.query("tent") }));
+  app.post("/drafts/preview", async (c) => {
+    const words = c.get("words");
+    const form = await formBody(c);
+    const told = withTyped(await drawnBefore(c, form.tent), "tent", form);
+    const { preview, problems } = previewOf(told, words);
+    return c.html(await (<TentStepPreview preview={preview} problems={problems} words={words} />).toString());
+  });
+  app.post("/drafts", async (c) => {
+    const form = await formBody(c);
+    const { copy, go = "on" } = form;
+    if (form.tent !== undefined) await createTentCatalog(world, c.get("words")).get(form.tent);
+    const draft = await desk.begin(copy ?? null, c.get("words"));
+    if (form.tent !== undefined && !(await taken(c, draft.id, form))) return c.redirect(`${pathOf(draft, "tent")}?tent=${form.tent}`, 303);
+    const told = await desk.type(draft.id, "tent", form);
+    if (go === "back") return c.redirect("/", 303);
+    const settled = copy === undefined && go === "on" && !wrongAt(c, told, "tent");
+    const nothing = form.tent === undefined && !form["tent.widthFt"] && !form["tent.lengthFt"];
+    return c.redirect(settled ? pathOf(draft, "sheet") : `${pathOf(draft, "tent")}${copy || nothing ? "" : "?wrong=yes"}`, 303);
+  });
+
+  app.get(`/drafts/${ID}`, (c) => c.redirect(`/drafts/${c.req.param("id")}/tent`, 303));
+  app.get(`/drafts/${ID}/:step`, async (c) => {
+    const draft = await desk.get(c.req.param("id"));
+    const step = stepOf(c);
+    if (draft.opened) return show.opened(c, draft, draft.opened);
+    return show.step(c, draft, step, { wrong: c.req.query("wrong") !== undefined, tent: c.req.query("tent") });
+  });
+  app.post(`/drafts/${ID}/:step`, async (c) => {
+    const id = c.req.param("id");
+    const step = stepOf(c);
+    const words = c.get("words");
+    const { go = "on", ...form } = await formBody(c);
+    const before = await desk.get(id);
+    const takes = !before.opened && step === "tent" && form.tent !== undefined && go !== "back";
+    if (takes && !(await taken(c, id, form))) return show.step(c, before, step, { tent: form.tent, status: 409 });
+    if (go === "keep") await desk.keepDrawn(id);
+    const draft = await desk.type(id, step, form);
+    if (draft.opened) return toldOpened(c, draft);
+    if (go === "back") return c.redirect(stepFrom(step, -1) === null ? "/" : pathOf(draft, stepFrom(step, -1)!), 303);
+    if (go === "look") return c.redirect(`${pathOf(draft, step)}?wrong=yes`, 303);
+    if (go === "more") return c.redirect(`${pathOf(draft, step)}?more=1`, 303);
+    if (step === "tent" && (await desk.stale(draft, words))) return show.step(c, draft, step, { status: 409 });
+    if (wrongAt(c, draft, step)) return show.step(c, draft, step, { wrong: true, status: 422 });
+    const next = stepFrom(step, 1);
+    return next === null ? opened(c, draft) : c.redirect(pathOf(draft, next), 303);
+  });
+
+  /** Opens it, or leads to where something is still wrong. */
+  async function opened(c: Context, draft: Draft) {
+    const went = await desk.open(draft.id, deviceOf(c, world.newId), c.get("words"));
+    if ("step" in went) return c.redirect(`${pathOf(draft, went.step)}?wrong=yes`, 303);
+    return went.before ? toldOpened(c, await desk.get(draft.id)) : c.redirect(`/jobs/${went.as.job}`, 303);
+  }
+  /** The phone that opened it is led on, and any other told who did. */
+  function toldOpened(c: Context, draft: Draft) {
+    const as = draft.opened!;
+    return as.device === deviceOf(c, world.newId) ? c.redirect(`/jobs/${as.job}`, 303) : show.opened(c, draft, as, 409);
+  }
+  return app;
+}
+
+function stepOf(c: Context): DraftStep {
+  const name = c.req.param("step") ?? "";
+  const step = draftStep(name);
+  if (step === null) throw new Problem(404, (w) => w.draft.noStep(name));
+  return step;
+}

@@ -1,0 +1,142 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { opened, type World } from "../support/browser.ts";
+import { leastContrast } from "../support/contrast.ts";
+
+let world: World;
+beforeAll(async () => {
+  world = await opened();
+});
+afterAll(() => world.close());
+
+/** Somebody's thumb: every field that is filled, and every press, is counted. */
+function thumb(page: Page) {
+  let counted = 0;
+  return {
+    press: async (selector: string) => {
+      counted++;
+      await page.locator(selector).first().click();
+    },
+    put: async (name: string, text: string) => {
+      counted++;
+      const field = page.locator(`[name="${name}"]`);
+      await (text === "marked" ? field.selectOption(text) : field.fill(text));
+    },
+    at: (step: number) => page.locator(".progress", { hasText: `Step ${step} of 5` }).waitFor(),
+    counted: () => counted,
+  };
+}
+const ON = ".draft button.main";
+/** A phone in two years takes no other day for the last one of the ticket. */
+const LAST_DAY = "2099-01-01";
+
+/** From the list of jobs to the guide, for a firm that never opened one. */
+async function openFirst(page: Page) {
+  const { press, put, at, counted } = thumb(page);
+  await press('a[href="/drafts/new"]');
+  await press('a[href$="tent=example-60x120-split"]');
+  await page.locator(".drawn-tent").waitFor();
+  await press(ON);
+  await at(2);
+  await put("sheet.document", "RC-60120 A");
+  await put("sheet.stakeKind", "steel pin");
+  await put("sheet.stakeDiameterIn", "1");
+  await put("sheet.stakeLengthIn", "42");
+  await press(ON);
+  await at(3);
+  await put("site.address", "Gate 3, Tansy Lane");
+  await put("site.rallyPoint", "gate 3");
+  await put("site.stormShelter", "the brick barn");
+  await put("site.firstAid", "truck cab");
+  await press(ON);
+  await at(4);
+  await put("ticket.number", "LT-77");
+  await put("ticket.validTo", LAST_DAY);
+  for (const kind of ["electric", "gas", "water"]) await put(`ticket.utilities.${kind}`, "marked");
+  await press(ON);
+  await at(5);
+  await put("crew.1.name", "Ines");
+  await put("crew.2.name", "Tobias");
+  await press(ON);
+  await page.locator("article.call").waitFor();
+  return counted();
+}
+
+it.each([
+  ["on", true],
+  ["off", false],
+])("from a tent of the list a job is open within 25 entries and presses, and its next one within 15, scripts %s", async (_is, scripts) => {
+  const page = await world.show("", { scripts });
+  expect(await page.locator(".tick").count()).toBe(0);
+  if (scripts) expect(await openFirst(page)).toBeLessThanOrEqual(25);
+  await page.goto(world.url);
+  const { press, put, at, counted } = thumb(page);
+  await press('a[href="/drafts/new"]');
+  await press('a[href$="tent=example-60x120-split"]');
+  for (const step of [1, 2]) {
+    await at(step);
+    await press(ON);
+  }
+  await at(3);
+  for (const name of ["address", "rallyPoint", "firstAid"]) await put(`site.${name}`, "school yard");
+  await put("site.stormShelter", "school");
+  await press(ON);
+  await at(4);
+  await put("ticket.number", "LT-78");
+  await put("ticket.validTo", LAST_DAY);
+  await put("ticket.utilities.gas", "marked");
+  await press(ON);
+  await at(5);
+  expect(await page.locator(".tick").allTextContents()).toEqual(["Ines", "Tobias"]);
+  await press(ON);
+  await page.locator("article.call").waitFor();
+  expect(counted()).toBeLessThanOrEqual(15);
+});
+
+it("the tent is drawn as its size is typed, and the device says its zone and its day, which can be typed over", async () => {
+  const page = await world.show("drafts/new");
+  await page.locator('[name="tent.widthFt"]').fill("40");
+  await page.locator('[name="tent.lengthFt"]').pressSequentially("60");
+  await page.locator("#tent-status", { hasText: "Drawn: 40 × 60 ft" }).waitFor();
+  await page.locator(ON).click();
+  const draft = page.url().split("/").at(-2)!;
+  await page.goto(`${world.url}drafts/${draft}/site`);
+  const device = await page.evaluate(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
+  expect(await page.locator('[name="zone"]').inputValue()).toBe(device);
+  await page.locator('[name="zone"]').fill("Europe/Paris");
+  await page.locator('button[value="back"]').click();
+  await page.goto(`${world.url}drafts/${draft}/site`);
+  expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
+  await page.goto(`${world.url}drafts/${draft}/ticket`);
+  const today = await page.evaluate(() => new Date().toLocaleDateString("sv-SE"));
+  expect(await page.locator('[name="ticket.validFrom"]').inputValue()).toBe(today);
+});
+
+it.each(["light", "dark"] as const)(
+  "every step fits a gloved thumb and a phone of 360 by 640 in %s, also with all of it wrong",
+  async (scheme) => {
+    const page = await world.show("drafts/new", { scheme });
+    await page.locator('[name="tent.widthFt"]').fill("40");
+    await page.locator('[name="tent.lengthFt"]').fill("60");
+    await page.locator(ON).click();
+    const draft = page.url().split("/").at(-2)!;
+    const paths = ["tent", "sheet", "site", "ticket", "crew"].flatMap((step) => [step, `${step}?wrong=yes`]);
+    for (const path of ["drafts/new", "drafts/new?tent=example-100x200-split-2-rings", ...paths.map((p) => `drafts/${draft}/${p}`)]) {
+      await page.goto(`${world.url}${path}`);
+      const small = await page.locator("main a, main button, main input:not([type=hidden]), main select").evaluateAll((all) =>
+        all.flatMap((el) => {
+          const { width, height } = el.getBoundingClientRect();
+          return width < 71.5 || height < 71.5 ? [`${el.getAttribute("name") ?? el.textContent} ${width}×${height}`] : [];
+        }),
+      );
+      expect([path, small]).toEqual([path, []]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), path).toBeLessThanOrEqual(0);
+      expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true]);
+      expect((await leastContrast(page)).ratio, path).toBeGreaterThanOrEqual(7);
+    }
+  },
+);
+
+it("nothing went wrong in any page", () => {
+  expect(world.troubles).toEqual([]);
+});
