@@ -9,6 +9,7 @@ import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
+import { factRoutes } from "./routes/facts.tsx";
 import { guideRoutes } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { inLanguage } from "./routes/language.ts";
@@ -52,6 +53,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.route("/", manifestRoutes());
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
+  app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));

@@ -1,10 +1,13 @@
 import type { BriefInput } from "./input/brief.ts";
 
+/** A brief of which nothing is unknown. */
+export type WholeInput = BriefInput & { readonly [P in "sheet" | "ticket"]: NonNullable<BriefInput[P]> };
+
 /** The key that the demo job is opened with: there is one in each data file. */
 export const DEMO_KEY = "demo-job-1";
 
 /** An invented job: no such place, people or paper. The ticket is valid around the day it is opened. */
-export function demoBrief(today: string, until: string): BriefInput {
+export function demoBrief(today: string, until: string): WholeInput {
   return {
     title: "Demo: harvest supper, lower meadow (invented)",
     zone: "America/Chicago",

@@ -48,8 +48,8 @@ export type Reply =
   | { readonly is: "asks"; readonly answer: Value | Reading; readonly finding: Finding | null; readonly reason: Reason }
   /** An answer that is good, with what it comes to. */
   | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null }
-  /** All work stops; `shelter` where the crew goes from lightning. */
-  | { readonly is: "stopped"; readonly inHand: boolean; readonly shelter: string | null }
+  /** All work stops; `shelter` where the crew goes from lightning, as far as anybody knows. */
+  | { readonly is: "stopped"; readonly inHand: boolean; readonly shelter: { readonly place: string | null } | null }
   /** A gust at which nothing goes up, though not all is stopped. */
   | { readonly is: "overRaise"; readonly limitMph: number }
   /** An answer that was recorded and keeps its gate shut. */
@@ -70,7 +70,7 @@ export type Reply =
   /** At the standing tent, a wind at or over what was agreed for it: everybody out, or the walls off. */
   | { readonly is: "overAgreed"; readonly what: Agreed; readonly mph: number; readonly agreedMph: number }
   /** Somebody is hurt: where help is sent to, and where first aid is. */
-  | { readonly is: "hurt"; readonly address: string; readonly firstAid: string };
+  | { readonly is: "hurt"; readonly address: string; readonly firstAid: string | null };
 
 /** What is agreed for a standing tent: the wind at which everybody leaves it, and the one at which its walls come off. The graver first. */
 type Agreed = keyof typeof AGREED;
@@ -153,7 +153,7 @@ function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Repl
     const { stormShelter } = frozenBefore(entry.no, then.earlier).brief.site;
     const step = stepIn(entry, then);
     const inHand = step !== null && step.resumeFrom !== null && step.phase !== "standing";
-    return { is: "stopped", inHand, shelter: reading.kind === "thunder" ? stormShelter : null };
+    return { is: "stopped", inHand, shelter: reading.kind === "thunder" ? { place: stormShelter } : null };
   }
   const { raiseGustMph } = then.state.limits;
   return reading.kind === "wind" && worstMph(reading) >= raiseGustMph ? { is: "overRaise", limitMph: raiseGustMph } : null;

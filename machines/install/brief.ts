@@ -44,11 +44,11 @@ export type Sheet = {
 
 export type Site = {
   readonly address: string;
-  /** Where the crew gathers to be counted. */
-  readonly rallyPoint: string;
+  /** Where the crew gathers to be counted. `null`, here and below: nobody knows yet. */
+  readonly rallyPoint: string | null;
   /** A building or a hard-topped vehicle for thunder and storm: never a tree, never a tent. */
-  readonly stormShelter: string;
-  readonly firstAid: string;
+  readonly stormShelter: string | null;
+  readonly firstAid: string | null;
   readonly soilKnown: boolean;
   /** Lines over or near the site. `null`: the voltage is not known. */
   readonly overheadKv: readonly (number | null)[];
@@ -75,9 +75,10 @@ export type Brief = {
   /** IANA zone of the site, for what is local: tickets, the time of day on screen. */
   readonly zone: string;
   readonly tent: TentSpec;
-  readonly sheet: Sheet;
+  /** `null`, as with the ticket: nobody has it yet. */
+  readonly sheet: Sheet | null;
   readonly site: Site;
-  readonly ticket: Ticket;
+  readonly ticket: Ticket | null;
   readonly use: Use;
   readonly crew: readonly Person[];
   /** Spares and weights of the yard. Absent: the usual spares, and no weight is known. */

@@ -1,4 +1,5 @@
 import type { Brief } from "./brief.ts";
+import { knownOf } from "./facts.ts";
 import { COMPETENT, type Gate, gate, noneOf, yes } from "./gates.ts";
 import type { GateId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
@@ -30,7 +31,7 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
   const told = (id: string, during: During, declared: Partial<Gate>): Condition => ({
     ...during,
     wordsKey: id,
-    params: { ticket: ticket.number },
+    params: knownOf({ ticket: ticket?.number ?? null }),
     gate: { id, ...gate(yes, { roles: COMPETENT, ...declared }) },
   });
   /** The gate of a call, asked again over the work that needs it. */

@@ -2,6 +2,7 @@ import type { Role } from "./brief.ts";
 import type { FigureLimit } from "./checks/figures.ts";
 import type { Check, Value } from "./checks/registry.ts";
 import type { Unit } from "./checks/units.ts";
+import type { FactName } from "./facts.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 
 export type { Check, Value } from "./checks/registry.ts";
@@ -119,3 +120,6 @@ export const measures = (unit: Unit, names: readonly string[], from: number | nu
   figures(unit, Object.fromEntries(names.map((name) => [name, { from, to }])));
 export const each = (names: readonly string[]): Check => ({ kind: "each", names });
 export const document = (expected: string | null): Check => ({ kind: "document", expected, validFrom: null, validTo: null });
+/** A gate of a call that needs what nobody knows yet, declared otherwise as the one that it stands for. */
+export const unknownGate = (facts: readonly FactName[], declared: Partial<Omit<GateDraft, "check">>): GateDraft =>
+  gate({ kind: "notKnown", facts }, { source: BRIEF, roles: COMPETENT, ...declared });

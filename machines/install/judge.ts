@@ -2,6 +2,7 @@ import { applyAmendment } from "./amend.ts";
 import { isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
+import { forgotten } from "./facts.ts";
 import type { Job } from "./job.ts";
 import { currentStep, missingNow } from "./job.ts";
 import { looserRefusals } from "./looser.ts";
@@ -33,6 +34,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   const [after, outcome] = inChart(job, command);
   if ("refused" in outcome) return [after, outcome];
   if (command.type === "amend") {
+    const facts = forgotten(job.frozen.brief, command.to.brief);
+    if (facts.length > 0) return [job, { refused: [{ why: "forgets", facts }] }];
     const looser = looserRefusals(job.frozen, command.to);
     if (looser.length > 0) return [job, { refused: looser }];
   }

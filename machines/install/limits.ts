@@ -98,20 +98,21 @@ export function limitsFor({ sheet, site, ticket, use }: Brief): Limits {
   return {
     ...DEFAULTS,
     ...gustLimits(sheet),
-    squareInPer50Ft: bySheet(sheet.squareInPer50Ft, DEFAULTS.squareInPer50Ft),
-    stakeLeanDeg: bySheet<Range>(sheet.stakeLeanDeg, DEFAULTS.stakeLeanDeg),
-    maxShowingIn: bySheet(showingBy(sheet), DEFAULTS.maxShowingIn),
-    sidePoleLeanDeg: bySheet(sheet.sidePoleLeanDeg, DEFAULTS.sidePoleLeanDeg),
-    toleranceIn: ticket.toleranceIn === DEFAULTS.toleranceIn.is ? DEFAULTS.toleranceIn : { is: ticket.toleranceIn, source: BRIEF },
+    squareInPer50Ft: bySheet(sheet?.squareInPer50Ft ?? null, DEFAULTS.squareInPer50Ft),
+    stakeLeanDeg: bySheet<Range>(sheet?.stakeLeanDeg ?? null, DEFAULTS.stakeLeanDeg),
+    maxShowingIn: bySheet(sheet && showingBy(sheet), DEFAULTS.maxShowingIn),
+    sidePoleLeanDeg: bySheet(sheet?.sidePoleLeanDeg ?? null, DEFAULTS.sidePoleLeanDeg),
+    toleranceIn:
+      ticket === null || ticket.toleranceIn === DEFAULTS.toleranceIn.is ? DEFAULTS.toleranceIn : { is: ticket.toleranceIn, source: BRIEF },
     overheadFt: { is: (site.overheadKv.length > 0 ? site.overheadKv : [null]).map(overheadClearanceFt), source: OVERHEAD },
     exits: { is: use.occupants === null ? null : exitsFor(use.occupants), source: EXITS },
   };
 }
 
 /** The wind limits, whatever brings them: a form, a script, or the brief of an old record. */
-function gustLimits(sheet: Sheet): Pick<Limits, keyof typeof MAX_GUST_MPH> {
+function gustLimits(sheet: Sheet | null): Pick<Limits, keyof typeof MAX_GUST_MPH> {
   const gust = (key: keyof typeof MAX_GUST_MPH): Limit => {
-    const figure = sheet[key];
+    const figure = sheet?.[key] ?? null;
     if (figure === null) return DEFAULTS[key];
     return figure > MAX_GUST_MPH[key] ? practice(MAX_GUST_MPH[key]) : { is: figure, source: SHEET };
   };

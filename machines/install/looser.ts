@@ -1,4 +1,4 @@
-import type { Brief, Sheet } from "./brief.ts";
+import type { Brief, Sheet, Ticket } from "./brief.ts";
 import { isPaperNumber } from "./checks/paper-form.ts";
 import { SHEET } from "./gates.ts";
 import type { Limits } from "./limits.ts";
@@ -37,28 +37,43 @@ const LIMITS = [
  */
 export function looserIn(from: Frozen, to: Frozen): Looser[] {
   const [was, is] = [from.brief, to.brief];
-  const bySheet = (key: keyof Limits) => [from, to].some(({ limits }) => limits[key].source === SHEET);
+  const bySheet = (key: keyof Limits) => was.sheet !== null && [from, to].some(({ limits }) => limits[key].source === SHEET);
   const sheet = [
-    ...FIGURES.flatMap(([key, looser]) => (looser(was.sheet[key]!, is.sheet[key]!) ? [`sheet.${key}`] : [])),
-    // Another stake or other ground is another anchorage, whatever the figures.
-    ...(["stakeKind", "soil"] as const).flatMap((key) => (is.sheet[key] === was.sheet[key] ? [] : [`sheet.${key}`])),
+    // Where nobody had the sheet all was shut, and nothing is looser than that.
+    ...(was.sheet && is.sheet ? looserStakes(was.sheet, is.sheet) : []),
     ...stakeShows(from, to, bySheet("maxShowingIn")),
     ...(bySheet("stakeLeanDeg") ? leansFurther(from.limits.stakeLeanDeg.is, to.limits.stakeLeanDeg.is) : []),
     ...LIMITS.flatMap(([key, looser]) => (bySheet(key) && looser(from.limits[key].is, to.limits[key].is) ? [`sheet.${key}`] : [])),
     ...fewerAnchors(from, to),
     // A steeper strap pulls its stake out sooner.
     ...(to.plan.spec.setbackFt < from.plan.spec.setbackFt ? ["tent.setbackFt"] : []),
-    ...(pullOf(is) < pullOf(was) ? ["sheet.pullTestLbf"] : []),
-    // Each line tied before the next goes up, or all of them only when they stand.
-    ...(was.sheet.interiorTies === "byLine" && is.sheet.interiorTies === "afterAll" ? ["sheet.interiorTies"] : []),
+    ...(was.sheet && is.sheet ? looserHold(was.sheet, is.sheet) : []),
     ...(!was.site.soilKnown && is.site.soilKnown ? ["site.soilKnown"] : []),
   ];
   return [
     ...[...new Set(sheet)].map((field): Looser => ({ field, paper: "sheet" })),
-    ...ticketSaysLess(was.ticket, is.ticket).map((field): Looser => ({ field: `ticket.${field}`, paper: "ticket" })),
+    ...(was.ticket && is.ticket ? ticketSaysLess(was.ticket, is.ticket) : []).map(
+      (field): Looser => ({ field: `ticket.${field}`, paper: "ticket" }),
+    ),
     ...(comesNearer(from, to) ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
     ...(isGone(from, to) ? [{ field: "site.overheadKv", paper: null }] : []),
     ...opensWithLess(was.use, is.use).map((field): Looser => ({ field: `use.${field}`, paper: null })),
+  ];
+}
+
+function looserStakes(was: Sheet, is: Sheet): string[] {
+  return [
+    ...FIGURES.flatMap(([key, looser]) => (looser(was[key]!, is[key]!) ? [`sheet.${key}`] : [])),
+    // Another stake or other ground is another anchorage, whatever the figures.
+    ...(["stakeKind", "soil"] as const).flatMap((key) => (is[key] === was[key] ? [] : [`sheet.${key}`])),
+  ];
+}
+
+function looserHold(was: Sheet, is: Sheet): string[] {
+  return [
+    ...(pullOf(is) < pullOf(was) ? ["sheet.pullTestLbf"] : []),
+    // Each line tied before the next goes up, or all of them only when they stand.
+    ...(was.interiorTies === "byLine" && is.interiorTies === "afterAll" ? ["sheet.interiorTies"] : []),
   ];
 }
 
@@ -71,7 +86,7 @@ function opensWithLess(was: Brief["use"], is: Brief["use"]): string[] {
 }
 
 /** Stakes nearer to a mark, days on which it was not in force, and utilities whose lines are gone or that nobody asks any more. */
-function ticketSaysLess(was: Brief["ticket"], is: Brief["ticket"]): string[] {
+function ticketSaysLess(was: Ticket, is: Ticket): string[] {
   const gone = was.utilities.filter(({ kind, marked }) => {
     const now = is.utilities.find((utility) => utility.kind === kind);
     return !now || (marked && !now.marked);
@@ -88,8 +103,8 @@ function ticketSaysLess(was: Brief["ticket"], is: Brief["ticket"]): string[] {
 export function looserRefusals(from: Frozen, to: Frozen): Refusal[] {
   const looser = looserIn(from, to);
   const isNew = {
-    sheet: newNumber(from.brief.sheet.document, to.brief.sheet.document),
-    ticket: newNumber(from.brief.ticket.number, to.brief.ticket.number),
+    sheet: newNumber(from.brief.sheet?.document ?? null, to.brief.sheet?.document ?? null),
+    ticket: newNumber(from.brief.ticket?.number ?? null, to.brief.ticket?.number ?? null),
     lineOwner: false,
   };
   return (["sheet", "ticket", "lineOwner"] as const).flatMap((paper): Refusal[] => {
@@ -99,19 +114,22 @@ export function looserRefusals(from: Frozen, to: Frozen): Refusal[] {
 }
 
 /** Spaces, strokes and capitals make no other paper of it. */
-const newNumber = (from: string, to: string): boolean => isPaperNumber(to) && plain(from) !== plain(to);
+const newNumber = (from: string | null, to: string | null): boolean =>
+  to !== null && isPaperNumber(to) && (from === null || plain(from) !== plain(to));
 const plain = (number: string): string => (foldName(number).match(/[\p{L}\p{N}]/gu) ?? []).join("");
 
 /** Less of the stake in the ground, or more of it above; told of the embedment where that is what was changed. */
 function stakeShows(from: Frozen, to: Frozen, bySheet: boolean): string[] {
-  const changed = from.brief.sheet.embedmentIn !== to.brief.sheet.embedmentIn;
-  const shallower = changed && embeddedIn(to) < embeddedIn(from);
+  const [was, is] = [from.brief.sheet, to.brief.sheet];
+  if (!was || !is) return [];
+  const changed = was.embedmentIn !== is.embedmentIn;
+  const shallower = changed && embeddedIn(is, to) < embeddedIn(was, from);
   const shows = bySheet && to.limits.maxShowingIn.is > from.limits.maxShowingIn.is;
   return shallower || shows ? [changed ? "sheet.embedmentIn" : "sheet.stakeLengthIn"] : [];
 }
 
 /** What has to stand in the ground, in: where the sheet gives no embedment, all but what may show. */
-const embeddedIn = ({ brief: { sheet }, limits }: Frozen): number => sheet.embedmentIn ?? sheet.stakeLengthIn - limits.maxShowingIn.is;
+const embeddedIn = (sheet: Sheet, { limits }: Frozen): number => sheet.embedmentIn ?? sheet.stakeLengthIn - limits.maxShowingIn.is;
 
 function leansFurther(was: Limits["stakeLeanDeg"]["is"], is: Limits["stakeLeanDeg"]["is"]): string[] {
   const lean = "sheet.stakeLeanDeg";
@@ -129,7 +147,7 @@ function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
 }
 
 /** Without a figure only an engineer's paper opens the pull: no figure is stricter than any. */
-const pullOf = ({ sheet }: Brief): number => sheet.pullTestLbf ?? Number.POSITIVE_INFINITY;
+const pullOf = ({ pullTestLbf }: Sheet): number => pullTestLbf ?? Number.POSITIVE_INFINITY;
 
 /** A line is off the list. Nobody signs for one that was never there: it is shown as looser, and those that are left are asked again. */
 const isGone = (from: Frozen, to: Frozen): boolean => to.brief.site.overheadKv.length < from.brief.site.overheadKv.length;

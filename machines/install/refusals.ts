@@ -1,6 +1,7 @@
 import type { Bounds } from "./bounds.ts";
 import type { Role } from "./brief.ts";
 import type { Did } from "./commands.ts";
+import type { FactName } from "./facts.ts";
 import type { Unit, Value } from "./gates.ts";
 import type { EntryNo, GateId, PersonId, WallTime } from "./ids.ts";
 import type { OutOfUse, Reopened } from "./state.ts";
@@ -84,6 +85,8 @@ export type Refusal =
   | { readonly why: "olderReading" }
   /** A change that makes limits looser, by their fields in the brief, under the number of the paper in force. */
   | { readonly why: "looserLimit"; readonly paper: "sheet" | "ticket" | "lineOwner"; readonly fields: readonly string[] }
+  /** A change that would no longer know what is known. */
+  | { readonly why: "forgets"; readonly facts: readonly FactName[] }
   | { readonly why: "noProposal" }
   | { readonly why: "sameAsProposer" }
   | { readonly why: "alreadyStandingDown" }

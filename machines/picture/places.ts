@@ -47,6 +47,9 @@ export const windwardIn = (params: Step["params"]): EdgeName[] | null =>
 const PLACES: Readonly<Record<string, Where>> = {
   // Papers, the truck, the talk.
   "sheet.atHand": nowhere,
+  "sheet.unknown": nowhere,
+  "places.unknown": nowhere,
+  "ticket.unknown": nowhere,
   permit: nowhere,
   "permit.unknown": nowhere,
   certificate: nowhere,

@@ -16,7 +16,11 @@ const PARTS: Readonly<Record<DraftStep, { readonly of: (b: Input) => object; rea
   tent: { of: ({ title, tent, kit }) => ({ title, tent, kit }), fields: /^(?:title|tent|kit)\b/ },
   sheet: { of: ({ sheet }) => ({ sheet }), fields: /^sheet\.(?!soil)/ },
   site: {
-    of: ({ zone, site, sheet }) => ({ zone, site, sheet: { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil } }),
+    of: ({ zone, site, sheet }) => ({
+      zone,
+      site,
+      sheet: { ...WHOLE.sheet, ...(sheet ? { soil: (sheet as { soil?: unknown }).soil } : {}) },
+    }),
     fields: /^(?:zone|site\b|sheet\.soil)/,
   },
   ticket: { of: ({ ticket }) => ({ ticket }), fields: /^ticket\b/ },

@@ -1,4 +1,5 @@
 import { Temporal } from "temporal-polyfill";
+import { PLACES } from "../../machines/install/facts.ts";
 import type { WallTime } from "../../machines/install/ids.ts";
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import type { Words } from "../../views/text/words.ts";
@@ -31,18 +32,28 @@ export const shownFields = (f: Fields, now: WallTime): Fields => ({ ...startingV
  */
 export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
   const soil = f["site.soil"]?.trim() ?? "";
+  const shown = shownFields(f, now);
   const all = {
     "use.walls": "yes",
     "use.hungLoads": "yes",
-    ...Object.fromEntries(Object.entries(shownFields(f, now)).filter(([name]) => !/^crew\./.test(name))),
+    ...Object.fromEntries(Object.entries(shown).filter(([name]) => !leftOut(name, f))),
     title: f.title?.trim() || usualTitle(f, words),
     rehearsal: "no",
-    "site.soilKnown": soil === "" ? "no" : "yes",
+    ...Object.fromEntries(PLACES.map((place) => [`unknown.${place}`, "yes"])),
+    // What soil the sheet means is on the sheet.
+    "site.soilKnown": soil === "" || isUnknown(f, "sheet") ? "no" : "yes",
     "sheet.soil": soil || f["sheet.soil"]?.trim() || words.draft.soilNotNamed,
     ...gusts(f),
   };
   return { ...briefFromForm(all), crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])) };
 }
+
+/** Whether it was said of the whole sheet, or ticket, that nobody has it yet. */
+export const isUnknown = (f: Fields, fact: "sheet" | "ticket"): boolean => f[`unknown.${fact}`] === "yes";
+
+/** The crew is told in rows; of a sheet or ticket that nobody has, nothing counts that was typed before. */
+const leftOut = (name: string, f: Fields): boolean =>
+  /^crew\./.test(name) || (["sheet", "ticket"] as const).some((fact) => name.startsWith(`${fact}.`) && isUnknown(f, fact));
 
 /** Where one gust is told it is the sheet's lowest: it stops raising, and all other lifting and lowering with it. */
 function gusts(f: Fields): Fields {

@@ -111,7 +111,7 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
   /** What the job leaves for the next one. It is open all the same where there is no room for that. */
   async function keepForNext({ tent }: Draft, { frozen, names }: ReturnType<typeof readBrief>) {
     const people = frozen.brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role }));
-    const sheet = tent && { tent: tent.id, sheet: frozen.brief.sheet };
+    const sheet = tent && frozen.brief.sheet && { tent: tent.id, sheet: frozen.brief.sheet };
     try {
       await firm.keep({ people, sheet, at: now() });
     } catch (error) {

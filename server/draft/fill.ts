@@ -37,7 +37,7 @@ const ANEW = /^(?:title|rehearsal|crew\.|ticket\.(?!toleranceIn))/;
 /** The tent, sheet, site, kit and use of an earlier job as the fields of a draft, and who was on it. */
 export function copyOf({ job, names }: LiveJob, words: Words) {
   const { brief } = job.frozen;
-  const soil = brief.site.soilKnown ? brief.sheet.soil : "";
+  const soil = (brief.site.soilKnown && brief.sheet?.soil) || "";
   return {
     fields: { ...without(briefToForm(brief, names, words), ANEW), "site.soil": soil },
     people: brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role })),

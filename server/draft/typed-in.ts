@@ -27,7 +27,11 @@ export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields
     }),
   );
   if (step === "tent") return withSize(fields, typed);
-  return step === "crew" ? withPeople(fields, typed, form) : { ...fields, ...typed };
+  if (step === "crew") return withPeople(fields, typed, form);
+  const unknown = `unknown.${step}`;
+  if (form.go === "unknown") return { ...fields, ...typed, [unknown]: "yes" };
+  // Going back says nothing of it; going on says that it is known.
+  return { ...fields, ...typed, ...(form.go !== "back" && fields[unknown] ? { [unknown]: "" } : {}) };
 }
 
 /** Another size is another tent, the usual one of it; where nothing is usual, what was typed and nothing else of a tent. */

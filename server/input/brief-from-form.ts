@@ -1,4 +1,5 @@
 import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../machines/install/brief-choices.ts";
+import { type FactName, PLACES } from "../../machines/install/facts.ts";
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import type { Fields } from "./form.ts";
@@ -12,6 +13,9 @@ const yes = (text: string | undefined) => text === "yes";
 
 /** The form of a job as a brief, not checked yet. What cannot be read stays as it was typed, for `readBrief` to name. */
 export function briefFromForm(f: Fields) {
+  // What was not known stays so until somebody fills it in.
+  const unknown = (fact: FactName, field: string) => yes(f[`unknown.${fact}`]) && (f[field] ?? "").trim() === "";
+  const places = Object.fromEntries(PLACES.filter((place) => unknown(place, `site.${place}`)).map((place) => [place, null]));
   const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
   const lean = typedAll(f, "sheet.stakeLeanDeg", ["from", "to"], "deg");
   const rows = [...new Set(Object.keys(f).flatMap((k) => /^crew\.(\d+)\./.exec(k)?.[1] ?? []))];
@@ -21,31 +25,36 @@ export function briefFromForm(f: Fields) {
     zone: f.zone ?? "",
     rehearsal: yes(f.rehearsal),
     tent: tentFromForm(f),
-    sheet: {
-      ...texts("sheet", ["document", "stakeKind", "soil"]),
-      ...typedAll(f, "sheet", ["stakeDiameterIn", "stakeLengthIn", "embedmentIn", "squareInPer50Ft"], "in"),
-      ...typedAll(f, "sheet", ["pullTestLbf"], "lbf"),
-      ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),
-      ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph", "insideGustMph"], "mph"),
-      stakeLeanDeg: lean.from === null && lean.to === null ? null : { from: lean.from ?? LEAN_DEG.from, to: lean.to ?? LEAN_DEG.to },
-      interiorOrder: f["sheet.interiorOrder"] || INTERIOR_ORDERS[0],
-      interiorTies: f["sheet.interiorTies"] || INTERIOR_TIES[0],
-    },
+    sheet: unknown("sheet", "sheet.document")
+      ? null
+      : {
+          ...texts("sheet", ["document", "stakeKind", "soil"]),
+          ...typedAll(f, "sheet", ["stakeDiameterIn", "stakeLengthIn", "embedmentIn", "squareInPer50Ft"], "in"),
+          ...typedAll(f, "sheet", ["pullTestLbf"], "lbf"),
+          ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),
+          ...typedAll(f, "sheet", ["raiseGustMph", "stopGustMph", "insideGustMph"], "mph"),
+          stakeLeanDeg: lean.from === null && lean.to === null ? null : { from: lean.from ?? LEAN_DEG.from, to: lean.to ?? LEAN_DEG.to },
+          interiorOrder: f["sheet.interiorOrder"] || INTERIOR_ORDERS[0],
+          interiorTies: f["sheet.interiorTies"] || INTERIOR_TIES[0],
+        },
     site: {
       ...texts("site", ["address", "rallyPoint", "stormShelter", "firstAid"]),
+      ...places,
       soilKnown: yes(f["site.soilKnown"]),
       overheadKv: overheadFrom(f["site.overhead"]),
       baselineBearingDeg: typed(f["site.baselineBearingDeg"], "deg"),
       street: streetFrom(f),
     },
-    ticket: {
-      ...texts("ticket", ["number", "validFrom", "validTo"]),
-      toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? DEFAULTS.toleranceIn.is,
-      utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
-        const is = f[`ticket.utilities.${kind}`];
-        return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
-      }),
-    },
+    ticket: unknown("ticket", "ticket.number")
+      ? null
+      : {
+          ...texts("ticket", ["number", "validFrom", "validTo"]),
+          toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? DEFAULTS.toleranceIn.is,
+          utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
+            const is = f[`ticket.utilities.${kind}`];
+            return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
+          }),
+        },
     use: {
       ...typedAll(f, "use", ["occupants"], "count"),
       permit: f["use.permit"] || PAPERWORK[0],

@@ -1,5 +1,6 @@
 import { Temporal } from "temporal-polyfill";
-import type { Brief, Sheet } from "../../machines/install/brief.ts";
+import type { Brief, Sheet, Ticket } from "../../machines/install/brief.ts";
+import { unknownIn } from "../../machines/install/facts.ts";
 import type { Words } from "../../views/text/words.ts";
 import type { Fields } from "./form.ts";
 import { kitToForm } from "./kit.ts";
@@ -19,18 +20,14 @@ export function briefToForm(brief: Brief, names: Readonly<Record<string, string>
     rehearsal: yesNo(brief.rehearsal === true),
     ...tentToForm(tent, words),
     ...kitToForm(brief.kit),
-    ...sheetToForm(sheet),
+    ...(sheet ? sheetToForm(sheet) : {}),
     ...flat("site", site),
     "site.soilKnown": yesNo(site.soilKnown),
     "site.street.edge": text(site.street?.edge),
     "site.street.name": text(site.street?.name),
     "site.overhead": site.overheadKv.length === 0 ? "none" : site.overheadKv.map((kv) => kv ?? "unknown").join(", "),
-    ...flat("ticket", ticket),
-    "ticket.validFrom": local(ticket.validFrom, brief.zone),
-    "ticket.validTo": local(ticket.validTo, brief.zone),
-    // So that a change of something else leaves the ticket as it is, to the letter.
-    "ticket.order": ticket.utilities.map((u) => u.kind).join(","),
-    ...Object.fromEntries(ticket.utilities.map((u) => [`ticket.utilities.${u.kind}`, u.marked ? "marked" : "clear"])),
+    ...(ticket ? ticketToForm(ticket, brief.zone) : {}),
+    ...Object.fromEntries(unknownIn(brief).map((fact) => [`unknown.${fact}`, "yes"])),
     ...flat("use", use),
     "use.walls": yesNo(use.walls),
     "use.hungLoads": yesNo(use.hungLoads),
@@ -48,6 +45,15 @@ export const sheetToForm = (sheet: Sheet): Fields => ({
   ...flat("sheet", sheet),
   "sheet.stakeLeanDeg.from": text(sheet.stakeLeanDeg?.from),
   "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
+});
+
+const ticketToForm = (ticket: Ticket, zone: string): Fields => ({
+  ...flat("ticket", ticket),
+  "ticket.validFrom": local(ticket.validFrom, zone),
+  "ticket.validTo": local(ticket.validTo, zone),
+  // So that a change of something else leaves the ticket as it is, to the letter.
+  "ticket.order": ticket.utilities.map((u) => u.kind).join(","),
+  ...Object.fromEntries(ticket.utilities.map((u) => [`ticket.utilities.${u.kind}`, u.marked ? "marked" : "clear"])),
 });
 
 /** A local time, to the minute where it falls on one; the last moment of a day is the day, as it was written. */

@@ -59,49 +59,53 @@ export const briefSchema = strict({
   title: words(80),
   zone: v.pipe(words(60), v.check(isZone, says("zone"))),
   tent: v.custom<Record<string, unknown>>((tent) => typeof tent === "object" && tent !== null),
-  sheet: strict({
-    document: words(80),
-    stakeKind: words(60),
-    stakeDiameterIn: number(0.25, 6),
-    stakeLengthIn: number(12, 96),
-    embedmentIn: orNull(number(6, 96)),
-    stakeLeanDeg: orNull(
-      v.pipe(
-        strict({ from: number(0, 60), to: number(0, 60) }),
-        v.check((d) => d.from <= d.to, says("order")),
+  sheet: v.nullable(
+    strict({
+      document: words(80),
+      stakeKind: words(60),
+      stakeDiameterIn: number(0.25, 6),
+      stakeLengthIn: number(12, 96),
+      embedmentIn: orNull(number(6, 96)),
+      stakeLeanDeg: orNull(
+        v.pipe(
+          strict({ from: number(0, 60), to: number(0, 60) }),
+          v.check((d) => d.from <= d.to, says("order")),
+        ),
       ),
-    ),
-    soil: words(60),
-    pullTestLbf: orNull(number(1, 20_000)),
-    squareInPer50Ft: orNull(number(0.05, 12)),
-    sidePoleLeanDeg: orNull(number(0, 10)),
-    raiseGustMph: orNull(number(1, MAX_GUST_MPH.raiseGustMph)),
-    stopGustMph: orNull(number(1, MAX_GUST_MPH.stopGustMph)),
-    insideGustMph: orNull(number(1, MAX_GUST_MPH.insideGustMph)),
-    interiorOrder: firstOf(INTERIOR_ORDERS),
-    interiorTies: firstOf(INTERIOR_TIES),
-  }),
+      soil: words(60),
+      pullTestLbf: orNull(number(1, 20_000)),
+      squareInPer50Ft: orNull(number(0.05, 12)),
+      sidePoleLeanDeg: orNull(number(0, 10)),
+      raiseGustMph: orNull(number(1, MAX_GUST_MPH.raiseGustMph)),
+      stopGustMph: orNull(number(1, MAX_GUST_MPH.stopGustMph)),
+      insideGustMph: orNull(number(1, MAX_GUST_MPH.insideGustMph)),
+      interiorOrder: firstOf(INTERIOR_ORDERS),
+      interiorTies: firstOf(INTERIOR_TIES),
+    }),
+  ),
   site: strict({
     address: words(),
-    rallyPoint: words(),
-    stormShelter: shelter,
-    firstAid: words(),
+    rallyPoint: v.nullable(words()),
+    stormShelter: v.nullable(shelter),
+    firstAid: v.nullable(words()),
     soilKnown: v.boolean(says("yesOrNo")),
     overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, says("tooMany", 6))), []),
     baselineBearingDeg: v.nullish(number(0, 360)),
     street: v.nullish(strict({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
   }),
-  ticket: strict({
-    number: words(40),
-    validFrom: words(40),
-    validTo: words(40),
-    toleranceIn: v.optional(number(MIN_TOLERANCE_IN, 120), DEFAULTS.toleranceIn.is),
-    utilities: v.pipe(
-      v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(says("yesOrNo")) })),
-      v.minLength(1, says("noUtilities")),
-      v.maxLength(6, says("tooMany", 6)),
-    ),
-  }),
+  ticket: v.nullable(
+    strict({
+      number: words(40),
+      validFrom: words(40),
+      validTo: words(40),
+      toleranceIn: v.optional(number(MIN_TOLERANCE_IN, 120), DEFAULTS.toleranceIn.is),
+      utilities: v.pipe(
+        v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(says("yesOrNo")) })),
+        v.minLength(1, says("noUtilities")),
+        v.maxLength(6, says("tooMany", 6)),
+      ),
+    }),
+  ),
   use: strict({
     occupants: orNull(v.pipe(number(0, 50_000), v.integer(says("whole")))),
     permit: firstOf(PAPERWORK),
@@ -132,22 +136,12 @@ export function readBrief(input: unknown): Parsed {
   if (!read.success || "problems" in tent || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, fields);
   const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
   const kit = kitOf(read.output.kit);
-  const validFrom = instant(ticket.validFrom, zone, "start");
-  const validTo = instant(ticket.validTo, zone, "end");
-  if (validFrom === null) fields["ticket.validFrom"] = (w) => w.errors.date(ticket.validFrom);
-  if (validTo === null) fields["ticket.validTo"] = (w) => w.errors.date(ticket.validTo);
-  if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = (w) => w.errors.endsBefore;
-  const { embedmentIn, stakeLengthIn } = sheet;
-  if (embedmentIn !== null && embedmentIn > stakeLengthIn)
-    fields["sheet.embedmentIn"] = (w) => w.errors.deeperThanStake(embedmentIn, stakeLengthIn);
-  const raiseMph = sheet.raiseGustMph ?? DEFAULTS.raiseGustMph.is;
-  const stopMph = sheet.stopGustMph ?? DEFAULTS.stopGustMph.is;
-  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = (w) => w.errors.raiseOverStop(raiseMph, stopMph);
+  const days = ticket && { validFrom: instant(ticket.validFrom, zone, "start"), validTo: instant(ticket.validTo, zone, "end") };
+  if (ticket && days) Object.assign(fields, wrongTicket(ticket, days));
+  if (sheet) Object.assign(fields, wrongSheet(sheet));
   if (!crew.some((p) => p.role === "lead")) fields.crew = (w) => w.errors.noLead;
   else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = (w) => w.errors.secondCompetent;
   else if (new Set(crew.map((p) => foldName(p.name))).size < crew.length) fields.crew = (w) => w.errors.sameName;
-  if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length)
-    fields["ticket.utilities"] = (w) => w.errors.utilityTwice;
   if (Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, fields);
   const people = crew.map((p, i) => ({ id: `p${i + 1}`, role: p.role }));
   const brief: Brief = {
@@ -158,7 +152,7 @@ export function readBrief(input: unknown): Parsed {
     site: siteOf(site),
     use,
     crew: people,
-    ticket: { ...ticket, validFrom: validFrom!, validTo: validTo! },
+    ticket: ticket && { ...ticket, validFrom: days!.validFrom!, validTo: days!.validTo! },
     ...(kit ? { kit } : {}),
     ...(rehearsal ? { rehearsal } : {}),
   };
@@ -166,6 +160,33 @@ export function readBrief(input: unknown): Parsed {
     frozen: freeze(brief),
     names: Object.fromEntries(crew.map((p, i) => [`p${i + 1}`, p.name])),
   };
+}
+
+type Read = v.InferOutput<typeof briefSchema>;
+
+/** What the parts of a ticket say against one another. */
+function wrongTicket(
+  ticket: NonNullable<Read["ticket"]>,
+  { validFrom, validTo }: Readonly<Record<"validFrom" | "validTo", WallTime | null>>,
+): Record<string, Sentence> {
+  const fields = noFields<Sentence>();
+  if (validFrom === null) fields["ticket.validFrom"] = (w) => w.errors.date(ticket.validFrom);
+  if (validTo === null) fields["ticket.validTo"] = (w) => w.errors.date(ticket.validTo);
+  if (validFrom !== null && validTo !== null && validTo <= validFrom) fields["ticket.validTo"] = (w) => w.errors.endsBefore;
+  if (new Set(ticket.utilities.map((u) => u.kind)).size < ticket.utilities.length)
+    fields["ticket.utilities"] = (w) => w.errors.utilityTwice;
+  return fields;
+}
+
+/** What the figures of a sheet say against one another. */
+function wrongSheet({ embedmentIn, stakeLengthIn, raiseGustMph, stopGustMph }: NonNullable<Read["sheet"]>): Record<string, Sentence> {
+  const fields = noFields<Sentence>();
+  if (embedmentIn !== null && embedmentIn > stakeLengthIn)
+    fields["sheet.embedmentIn"] = (w) => w.errors.deeperThanStake(embedmentIn, stakeLengthIn);
+  const raiseMph = raiseGustMph ?? DEFAULTS.raiseGustMph.is;
+  const stopMph = stopGustMph ?? DEFAULTS.stopGustMph.is;
+  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = (w) => w.errors.raiseOverStop(raiseMph, stopMph);
+  return fields;
 }
 
 const openingSchema = strict({
@@ -188,7 +209,7 @@ const sentenceOf = (issue: v.BaseIssue<unknown>): Sentence =>
   issue.received === "undefined" ? wrongKindOf(issue) : (saidOf(issue) ?? wrongKindOf(issue));
 
 /** What was not said of a site is not there: a brief without it is frozen as it always was. */
-function siteOf({ baselineBearingDeg, street, ...site }: v.InferOutput<typeof briefSchema>["site"]): Site {
+function siteOf({ baselineBearingDeg, street, ...site }: Read["site"]): Site {
   return {
     ...site,
     ...(typeof baselineBearingDeg === "number" ? { baselineBearingDeg } : {}),

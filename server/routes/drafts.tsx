@@ -73,7 +73,8 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const id = c.req.param("id");
     const step = stepOf(c);
     const words = c.get("words");
-    const { go = "on", ...form } = await formBody(c);
+    const form = await formBody(c);
+    const { go = "on" } = form;
     const before = await desk.get(id);
     const takes = !before.opened && step === "tent" && form.tent !== undefined && go !== "back";
     if (takes && !(await taken(c, id, form))) return show.step(c, before, step, { tent: form.tent, status: 409 });

@@ -23,7 +23,7 @@ export function rehearseRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
 /** The ticket is taken to be in force, so that a job of next month can be rehearsed today; its number is asked as always. */
 function rehearsalOf({ job, names, now: { wall } }: LiveJob): Parsed {
   const { brief, plan } = job.frozen;
-  const ticket = { ...brief.ticket, validFrom: wall - DAY_MS, validTo: wall + 14 * DAY_MS };
+  const ticket = brief.ticket && { ...brief.ticket, validFrom: wall - DAY_MS, validTo: wall + 14 * DAY_MS };
   const practiced = { ...brief, ticket, rehearsal: true as const };
   return { frozen: freeze(practiced, plan), names };
 }

@@ -9,7 +9,7 @@ const lastLaid = () => at(at("damage").job.frozen.script.steps.findLast((s) => s
 describe("a ticket that runs out with the side poles up", () => {
   it("keeps everybody out from under: no pole is stood that could not be tied", () => {
     const crew = at("under.center.C1");
-    crew.at = crew.job.frozen.brief.ticket.validTo + HOUR;
+    crew.at = crew.job.frozen.brief.ticket!.validTo + HOUR;
     const asked: string[] = [];
     while (crew.missing !== "locate.ticket" && asked.length < 20) {
       asked.push(crew.missing!);

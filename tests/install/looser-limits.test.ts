@@ -204,7 +204,7 @@ describe("a ticket", () => {
     ["itself hold from earlier on", { validFrom: START - 2 * DAY }, ["ticket.validFrom"]],
   ] as const)("lets %s only under a number of its own", (_what, ticket, looser) => {
     const to = (number: string) => frozenOf(given({ ticket: { ...ticket, number } }));
-    const { number } = strict.brief.ticket;
+    const { number } = strict.brief.ticket!;
     expect(new Crew(strict.brief).say({ type: "amend", because: "they called", to: to(number) })).toEqual({
       refused: [{ why: "looserLimit", paper: "ticket", fields: looser }],
     });

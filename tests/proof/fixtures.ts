@@ -4,7 +4,7 @@ import { freeze } from "../../machines/install/freeze.ts";
 import { type Job, openJob } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
-import { briefFor, type Changes } from "../support/briefs.ts";
+import { briefFor, type Changes, type WholeBrief } from "../support/briefs.ts";
 import { eighty, twenty } from "../tent/tents.ts";
 
 export const SECOND = 1000;
@@ -32,7 +32,7 @@ export const SMALL = twenty;
 export const MIDDLE = eighty;
 
 /** The job that is explored: the one that tests are about, with one of each role on it and more that is asked. */
-export function briefOf(input: SpecInput, { sheet, site, ticket, use, crew = people }: Changes = {}): Brief {
+export function briefOf(input: SpecInput, { sheet, site, ticket, use, crew = people }: Changes = {}): WholeBrief {
   return briefFor(input, {
     sheet: { embedmentIn: null, pullTestLbf: 900, raiseGustMph: null, stopGustMph: null, ...sheet },
     site: { soilKnown: false, overheadKv: [7.2], ...site },
@@ -41,13 +41,13 @@ export function briefOf(input: SpecInput, { sheet, site, ticket, use, crew = peo
     crew,
   });
 }
-const UTILITIES: Brief["ticket"]["utilities"] = [
+const UTILITIES: WholeBrief["ticket"]["utilities"] = [
   { kind: "gas", marked: true },
   { kind: "water", marked: false },
 ];
 
 /** The brief of the middle tent differs where a brief can: ground known, lines of unknown and very high voltage, nobody knows how many guests. */
-export const middleBrief = (): Brief =>
+export const middleBrief = (): WholeBrief =>
   briefOf(MIDDLE, {
     site: { soilKnown: true, overheadKv: [null, 1200] },
     use: { occupants: null, permit: "unknown", fabricCertificate: "notRequired", walls: false, hungLoads: true },

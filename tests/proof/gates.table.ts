@@ -20,7 +20,7 @@ export type Row = {
 const seams = (_: Brief, plan: TentPlan) => plan.pieces.length > 1;
 const soilKnown = ({ site }: Brief) => site.soilKnown;
 const walls = ({ use }: Brief) => use.walls;
-const tiesAtTheEnd = ({ sheet }: Brief, plan: TentPlan) => sheet.interiorTies === "afterAll" && plan.poles.length > 0;
+const tiesAtTheEnd = ({ sheet }: Brief, plan: TentPlan) => sheet?.interiorTies === "afterAll" && plan.poles.length > 0;
 /** The table of exits ends at 999 people and does not know what nobody knows. */
 const tabled = ({ use }: Brief) => use.occupants !== null && use.occupants < 1000;
 
@@ -36,6 +36,9 @@ export const TABLE: readonly Row[] = [
   hard("utilitiesMarked", "permit", { when: ({ use }) => use.permit !== "notRequired" }),
   hard("utilitiesMarked", "certificate", { when: ({ use }) => use.fabricCertificate !== "notRequired" }),
   soft("utilitiesMarked", "kit.loaded"),
+  // Told to nobody before somebody knows it.
+  hard("utilitiesMarked", "talk.rallyPoint", { when: ({ site }) => site.rallyPoint === null || site.stormShelter === null }),
+  hard("utilitiesMarked", "talk.firstAid", { when: ({ site }) => site.firstAid === null }),
   hard("utilitiesMarked", "talk.briefed", { goodForMin: WORKING_DAY }),
   hard("utilitiesMarked", "talk.headcount", { goodForMin: WORKING_DAY }),
   hard("utilitiesMarked", "white.stakeLine"),
@@ -191,7 +194,7 @@ export const WORK: readonly (readonly [RegExp, Work])[] = [
 
 /** What each kind in a name stands for, from what was ordered and what stands on the ground. */
 const KINDS: Record<string, (brief: Brief, plan: TentPlan) => readonly string[]> = {
-  markedUtility: ({ ticket }) => ticket.utilities.filter((u) => u.marked).map((u) => u.kind),
+  markedUtility: ({ ticket }) => (ticket?.utilities ?? []).filter((u) => u.marked).map((u) => u.kind),
   overheadLine: ({ site }) => (site.overheadKv.length > 0 ? site.overheadKv.map((_, i) => `${i + 1}`) : ["1"]),
   edge: () => ["AB", "BC", "CD", "DA"],
   half: (_, plan) => plan.seams.flatMap((s) => s.halves.map((h) => h.id)),

@@ -67,7 +67,7 @@ export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => 
 function blockOf(id: string, { sheet }: Brief): string | null {
   if (/^(?:under|out)\.ties$/.test(id)) return "under.ties";
   const up = /^(under|lift|tied|out)\.((?:quarters|center)\..+)$/.exec(id);
-  if (up) return up[1] === "tied" && sheet.interiorTies === "afterAll" ? "under.ties" : `under.${up[2]}`;
+  if (up) return up[1] === "tied" && sheet?.interiorTies === "afterAll" ? "under.ties" : `under.${up[2]}`;
   const down = /^(?:strike\.under|lower)\.((?:quarters|center)\..+)$/.exec(id);
   return down ? `strike.under.${down[1]}` : null;
 }

@@ -196,7 +196,7 @@ describe("a brief through its form", () => {
   it("with one end of the lean left empty takes what the field says of an empty one", () => {
     const { frozen, names } = readBrief(brief());
     const form = { ...briefToForm(frozen.brief, names, en), "sheet.stakeLeanDeg.to": "6" };
-    expect(readBrief(briefFromForm(form)).frozen.brief.sheet.stakeLeanDeg).toEqual({ from: 0, to: 6 });
+    expect(readBrief(briefFromForm(form)).frozen.brief.sheet?.stakeLeanDeg).toEqual({ from: 0, to: 6 });
   });
   it("from a script with fields missing, of the wrong kind, or unheard of is refused field by field, in our words", () => {
     const { title: _, ...rest } = brief();

@@ -57,10 +57,10 @@ describe("a default that is changed in its one place", () => {
     expect(fields["ticket.toleranceIn"]!.hint).toBe("local law's figure, 18 at least; empty: 27");
   });
   it("is what an empty field of a brief or of its form comes to", () => {
-    expect(frozen.brief.ticket.toleranceIn).toBe(27);
+    expect(frozen.brief.ticket?.toleranceIn).toBe(27);
     const form = { ...briefToForm(frozen.brief, names, en), "ticket.toleranceIn": "", "sheet.stakeLeanDeg.from": "4" };
     const read = readBrief(briefFromForm(form)).frozen.brief;
-    expect([read.ticket.toleranceIn, read.sheet.stakeLeanDeg]).toEqual([27, { from: 4, to: 9 }]);
+    expect([read.ticket?.toleranceIn, read.sheet?.stakeLeanDeg]).toEqual([27, { from: 4, to: 9 }]);
     expect(() => readBrief({ ...brief(), sheet: { ...sheet, raiseGustMph: 24 } })).toThrow();
   });
   it("is what the calls ask", () => {

@@ -53,6 +53,7 @@ const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K
     bad: ({ names }) => ({ kind: "each", yes: Object.fromEntries(names.map((name, i) => [name, i > 0])) }),
   },
   paperOnly: { good: null, bad: null },
+  notKnown: { good: null, bad: null },
 };
 
 const answersTo = ({ kind }: Check) => ANSWERS[kind] as Answers<Check>;

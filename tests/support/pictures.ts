@@ -27,7 +27,7 @@ const around: Changes["site"] = { baselineBearingDeg: 40, street: { edge: "CD", 
 
 /** The jobs whose every call is looked at: the demo job, the largest tent with all that lies around it, one of one piece. */
 export const JOBS = {
-  "the demo job": { ...demo, ticket: { ...demo.ticket, ...IN_FORCE } },
+  "the demo job": { ...demo, ticket: { ...demo.ticket!, ...IN_FORCE } },
   "a 100 by 200": briefFor(hundred, { ticket: IN_FORCE, site: around }),
   "a 20 by 20 of one piece": briefFor(twenty, { ticket: IN_FORCE, site: { soilKnown: false }, sheet: { pullTestLbf: 900 } }),
 } as const satisfies Record<string, Brief>;

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readBrief } from "../../server/input/brief.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
@@ -142,6 +143,29 @@ describe("every sentence comes through the words of its screen", () => {
       const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, lead: "71", device: "another", at: MORNING } };
       await crew.journal.drafts.save("d-9", 0, { body, at: MORNING, opened: true });
       await read(crew, "/drafts/d-9/crew");
+    });
+    it("a job of which neither sheet, ticket nor places are known: its calls, the page to fill them in, somebody hurt", async () => {
+      const { site, ...told } = letterless(SMALL);
+      const bare = { ...told, sheet: null, ticket: null, site: { ...site, rallyPoint: null, stormShelter: null, firstAid: null } };
+      const there = await openedJob(bare, crew);
+      const path = (page: string) => `/jobs/${there.job}${page}`;
+      await read(there, path(""), { as: "p1" });
+      await read(there, path("/answers"), { as: "p1" });
+      await read(there, path("/facts"), { as: "p1" });
+      await read(there, path("/facts"), {
+        fields: { key: "facts-0001", "sheet.document": "№", "site.firstAid": "№ 1" },
+        as: "p1",
+        status: 422,
+      });
+      await there.say({ type: "next" }, "p1");
+      await read(there, path(""), { as: "p1" });
+      const known = { ...bare, site: { ...bare.site, firstAid: "№ 6" } };
+      await there.say({ type: "amend", because: "1", to: readBrief(known).frozen }, "p1");
+      await there.say({ type: "amend", because: "1", to: readBrief({ ...known, sheet: told.sheet }).frozen }, "p1");
+      await read(there, path(""), { as: "p1" });
+      await there.say({ type: "hurt", words: "as heard" }, "p4");
+      await read(there, path(""), { as: "p2" });
+      await read(crew, at("/facts"), { as: "p1" });
     });
     it("the form that changes it: as it is, what it would change, refused", async () => {
       const form = filled(await read(crew, at("/amend"), { as: "p1" }));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Did } from "../../machines/install/commands.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Gate } from "../../machines/install/gates.ts";
 import { allSteps } from "../../machines/install/job.ts";
 import type { MissingGate, Refusal, Status, UnmetStatus } from "../../machines/install/refusals.ts";
@@ -12,7 +13,7 @@ import { feetInches, inches } from "../../views/text/en/names.ts";
 import { type About, didText, refusalText, statusText } from "../../views/text/en/refusals.ts";
 import { phaseName } from "../../views/text/en/roles.ts";
 import { brief } from "../support/app.ts";
-import { frozenFor } from "../support/briefs.ts";
+import { briefFor, frozenFor, nothingKnown } from "../support/briefs.ts";
 import { eighty, forty, hundred, sixty, twenty } from "../tent/tents.ts";
 
 const NONSENSE = /undefined|NaN|null|\[object/;
@@ -35,6 +36,7 @@ const jobs = {
     site: { soilKnown: false, overheadKv: [null, 115, 1500] },
     use: { occupants: null, permit: "unknown", fabricCertificate: "unknown", walls: false, hungLoads: true },
   }),
+  "a 20 by 20 of which neither sheet, ticket nor places are known": freeze(nothingKnown(briefFor(twenty))),
   "a 100 by 200 with more people than the table": frozenFor(hundred, { use: { occupants: 1500 } }),
 };
 
@@ -160,6 +162,7 @@ describe("refusals", () => {
     held: { why: "held", by: "lena" },
     paused: { why: "paused", by: "lena" },
     looserLimit: { why: "looserLimit", paper: "sheet", fields: ["sheet.stakeDiameterIn", "sheet.embedmentIn"] },
+    forgets: { why: "forgets", facts: ["sheet", "firstAid"] },
     ownPaper: { why: "ownPaper" },
     ownPhone: { why: "ownPhone" },
     datedAhead: { why: "datedAhead", gate: "squared", dated: "2027-01-01" },

@@ -44,8 +44,8 @@ export function hurtState({ job, entries, names, unrecorded }: LiveJob, words: W
     said,
     address,
     meets: meets ? name(meets.id) : null,
-    firstAid,
-    rally: rallyPoint,
+    firstAid: firstAid ?? words.hurt.notKnown,
+    rally: rallyPoint ?? words.hurt.notKnown,
     rehearsal: brief.rehearsal === true,
   };
 }

@@ -14,8 +14,8 @@ export type Parts = Readonly<Record<string, number>>;
  */
 export type CheckKind<C extends Kinded, V extends Kinded = never, F extends Kinded = never> = {
   readonly kind: C["kind"];
-  /** Answered by a person; or by the last wind reading or by time, and then never by hand. */
-  readonly answeredBy: "person" | "windReading" | "time";
+  /** Answered by a person; or by the last wind reading, by time or by a change of the plan, and then never by hand. */
+  readonly answeredBy: "person" | "windReading" | "time" | "amendment";
   /** The kinds of value that it takes. Empty where only a paper or a reading opens it. */
   readonly values: readonly ValueForm<V>[];
   /** Whether a value of one of these kinds can be an answer at all: in its unit, whole, of a thing that is on the list. */

@@ -7,6 +7,7 @@ import { type EachCheck, type EachFinding, type EachValue, each } from "./each.t
 import { type FiguresCheck, type FiguresFinding, type FiguresValue, figures } from "./figures.ts";
 import { type LengthsCheck, type LengthsFinding, type LengthsValue, lengths } from "./lengths.ts";
 import { type MeasureCheck, type MeasureValue, measure, type NoneValue } from "./measure.ts";
+import { type NotKnownCheck, notKnown } from "./not-known.ts";
 import { type PaperOnlyCheck, paperOnly } from "./paper-only.ts";
 import { type QuietCheck, quiet } from "./quiet.ts";
 import { type SameCountCheck, sameCount } from "./same-count.ts";
@@ -26,7 +27,8 @@ export type Check =
   | DocumentCheck
   | WindCheck
   | QuietCheck
-  | PaperOnlyCheck;
+  | PaperOnlyCheck
+  | NotKnownCheck;
 
 /** An answer. */
 export type Value =
@@ -59,6 +61,7 @@ export const CHECKS = {
   wind,
   quiet,
   paperOnly,
+  notKnown,
 } as const satisfies { readonly [K in Check["kind"]]: { readonly kind: K } };
 
 /** The kind of a check, by the check. What reaches it has to be an `ownValue` of that check. */

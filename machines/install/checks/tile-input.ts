@@ -41,6 +41,6 @@ export type TileInput<V> =
   | { readonly input: "each"; readonly fields: Fields; readonly rows: readonly { readonly name: string; readonly yes: boolean | null }[] }
   | { readonly input: "document"; readonly fields: Fields; readonly expected: string | null }
   /** Answered on a page of its own. */
-  | { readonly input: "link"; readonly to: "truck" }
+  | { readonly input: "link"; readonly to: "truck" | "facts" }
   | { readonly input: "wind" }
   | { readonly input: "none" };

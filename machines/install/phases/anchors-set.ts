@@ -2,7 +2,7 @@ import { lengthFt } from "../../site/lengths.ts";
 import { rightAngle, USUAL_TAPE_FT } from "../../site/right-angle.ts";
 import { CORNERS, type Corner, type EdgePlan, type Point, type TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { COMPETENT, exactlyEach, figures, type GateDraft, gate, measure, measures, noneOf, SHEET, yes } from "../gates.ts";
+import { COMPETENT, exactlyEach, figures, type GateDraft, gate, measure, measures, noneOf, SHEET, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { DRIVING, kitLines } from "./needs.ts";
@@ -33,7 +33,14 @@ function marks(plan: TentPlan, { squareInPer50Ft, taping }: Limits): StepDraft[]
   ];
 }
 
-function kit({ sheet, site }: Brief, { stakeWearIn, stakeShortIn }: Limits): StepDraft[] {
+function kit({ sheet, site }: Brief, limits: Limits): StepDraft[] {
+  const bent: StepDraft = { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) };
+  const dug = { id: "soil", wordsKey: site.soilKnown ? "soil.named" : "soil.unknown" };
+  if (sheet === null) {
+    const unknown = { wordsKey: "sheet.unknown", gate: unknownGate(["sheet"], { reopenedBy: ["sheet"] }) };
+    return [{ id: "kit.spread", ...unknown }, { ...dug, ...(site.soilKnown ? unknown : {}) }, { id: "stakes.size", ...unknown }, bent];
+  }
+  const { stakeWearIn, stakeShortIn } = limits;
   const { stakeKind: kind, stakeDiameterIn: diameterIn, stakeLengthIn: lengthIn } = sheet;
   const size = figures("in", {
     thinnest: { from: diameterIn - stakeWearIn.is, to: null },
@@ -42,13 +49,12 @@ function kit({ sheet, site }: Brief, { stakeWearIn, stakeShortIn }: Limits): Ste
   return [
     { id: "kit.spread", params: { kind, diameterIn, lengthIn }, gate: gate(yes, { source: SHEET, reopenedBy: ["sheet"] }) },
     {
-      id: "soil",
-      wordsKey: site.soilKnown ? "soil.named" : "soil.unknown",
+      ...dug,
       params: { soil: sheet.soil },
       ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["site", "sheet", "rain"] }) } : {}),
     },
     { id: "stakes.size", gate: gate(size, { source: SHEET, roles: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }) },
-    { id: "stakes.bent", gate: gate(noneOf, { reopenedBy: ["sheet"] }) },
+    bent,
   ];
 }
 
@@ -117,8 +123,9 @@ function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDra
  * Ground of unknown kind: at least one pull an edge, at the worst-looking stake, and one inside while the ground there is bare.
  * Without a figure on the sheet only an engineer's paper will do.
  */
-function pulls({ sheet: { pullTestLbf: lbf }, site }: Brief, { edges, poles }: TentPlan): StepDraft[] {
+function pulls({ sheet, site }: Brief, { edges, poles }: TentPlan): StepDraft[] {
   if (site.soilKnown) return [];
+  const lbf = sheet?.pullTestLbf ?? null;
   const words = lbf === null ? "noFigure" : "test";
   const held = (reopenedBy: GateDraft["reopenedBy"]): GateDraft =>
     gate(lbf === null ? { kind: "paperOnly" } : measure("lbf", lbf, null), {

@@ -22,8 +22,8 @@ export function interiorRaised(brief: Brief, plan: TentPlan, limits: Limits): St
   return [
     { id: "poles.pinned", gate: gate(exactly(plan.poles.length), { reopenedBy: ["poles"] }) },
     { id: "under.hands", gate: gate(atLeast(MIN_HANDS), { roles: COMPETENT, reopenedBy: ["crew", "poles", "strike"] }) },
-    ...lines.flatMap((line) => lineCalls(brief, plan, line, brief.sheet.interiorTies === "byLine" ? [ties(line)] : [])),
-    ...(brief.sheet.interiorTies === "byLine" || lines.length === 0 ? [] : asOne(TYING, tying)),
+    ...lines.flatMap((line) => lineCalls(brief, plan, line, !tiedAtTheEnd(brief) ? [ties(line)] : [])),
+    ...(!tiedAtTheEnd(brief) || lines.length === 0 ? [] : asOne(TYING, tying)),
     { id: "groundCloth.out", work: "openCloth", gate: gate(yes, { reopenedBy: ["pieces"] }) },
   ];
 }
@@ -69,3 +69,6 @@ const tied = (line: Line, { maxShowingIn }: Limits): StepDraft => ({
     paper: "engineer",
   }),
 });
+
+/** Each line is tied before the next goes up, unless the sheet says otherwise. */
+const tiedAtTheEnd = ({ sheet }: Brief): boolean => sheet !== null && sheet.interiorTies !== "byLine";

@@ -1,5 +1,6 @@
 import type { Brief } from "../brief.ts";
 import { onSite } from "../crew.ts";
+import { knownOf } from "../facts.ts";
 import { COMPETENT, exactly, gate, yes } from "../gates.ts";
 import type { EscapeId, StepDraft } from "../step.ts";
 
@@ -12,15 +13,14 @@ const WAY_OUT: Record<EscapeId, readonly string[]> = {
 
 /** The way out, a count, and a look by somebody else. What the work needs is asked when it is gone on with. */
 export function makingSafe(route: EscapeId, { crew, site: { rallyPoint, stormShelter } }: Brief): StepDraft[] {
+  const params = knownOf({ rallyPoint, stormShelter });
   const counted = `safe.${route}.headcount`;
   return [
-    ...WAY_OUT[route].map(
-      (call): StepDraft => ({ id: `safe.${route}.${call}`, wordsKey: `safe.${call}`, params: { rallyPoint, stormShelter } }),
-    ),
+    ...WAY_OUT[route].map((call): StepDraft => ({ id: `safe.${route}.${call}`, wordsKey: `safe.${call}`, params })),
     {
       id: counted,
       wordsKey: "safe.headcount",
-      params: { rallyPoint, stormShelter },
+      params,
       gate: gate(exactly(onSite(crew).length), { roles: COMPETENT, reopenedBy: ["crew"] }),
     },
     { id: `safe.${route}.looked`, wordsKey: "safe.looked", gate: gate(yes, { roles: COMPETENT, secondPersonTo: counted }) },

@@ -1,5 +1,6 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
+import { INTERIOR_ORDERS } from "../brief-choices.ts";
 import { onSite } from "../crew.ts";
 import { COMPETENT, type GateDraft, gate } from "../gates.ts";
 import type { StepDraft } from "../step.ts";
@@ -15,7 +16,7 @@ export function linesOf({ sheet }: Brief, plan: TentPlan): Line[] {
   const centers = plan.rows.flatMap((r) =>
     r.centers.map((pole): Line => ({ id: `center.${pole}`, kind: "center", row: r.id, poles: [pole] })),
   );
-  return sheet.interiorOrder === "quartersFirst" ? [...quarters, ...centers] : [...centers, ...quarters];
+  return (sheet?.interiorOrder ?? INTERIOR_ORDERS[0]) === "quartersFirst" ? [...quarters, ...centers] : [...centers, ...quarters];
 }
 
 export const lineParams = ({ kind, row, poles }: Line) => ({ kind, row, poles: poles.join(" "), count: poles.length });

@@ -1,7 +1,8 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Paperwork, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
-import { BRIEF, COMPETENT, document, each, exactly, gate, measure, yes } from "../gates.ts";
+import { type FactName, knownOf, PLACES } from "../facts.ts";
+import { BRIEF, COMPETENT, document, each, exactly, gate, measure, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { truckLoadOf } from "../truck-load.ts";
@@ -29,8 +30,12 @@ function papers(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   return [
     {
       id: "sheet.atHand",
-      params: { document: sheet.document },
-      gate: gate(document(sheet.document), { source: BRIEF, roles: COMPETENT, reopenedBy: ["sheet"] }),
+      ...(sheet === null
+        ? { wordsKey: "sheet.unknown", gate: unknownGate(["sheet"], { reopenedBy: ["sheet"] }) }
+        : {
+            params: { document: sheet.document },
+            gate: gate(document(sheet.document), { source: BRIEF, roles: COMPETENT, reopenedBy: ["sheet"] }),
+          }),
     },
     ...paper("permit", use.permit),
     ...paper("certificate", use.fabricCertificate),
@@ -52,16 +57,24 @@ const forTheDay = ({ dayS }: Limits) => ({
 function talk({ crew, site }: Brief, limits: Limits): StepDraft[] {
   const { rallyPoint, stormShelter, firstAid, address } = site;
   const day = forTheDay(limits);
+  const params = { ...knownOf({ rallyPoint, stormShelter, firstAid }), address };
+  const missing = (...needed: readonly FactName[]) => PLACES.filter((place) => needed.includes(place) && site[place] === null);
+  /** A call at which these places are told: nobody is told what nobody knows. */
+  const told = (id: string, facts: readonly FactName[], call: Pick<StepDraft, "params" | "gate">): StepDraft => {
+    const reopenedBy = call.gate?.reopenedBy ?? (["places"] as const);
+    return facts.length === 0
+      ? { id, ...call }
+      : { id, wordsKey: "places.unknown", params, gate: unknownGate(facts, { validForS: call.gate?.validForS ?? null, reopenedBy }) };
+  };
   return [
     { id: "talk.hazards" },
     { id: "talk.stopSignal" },
-    { id: "talk.rallyPoint", params: { rallyPoint, stormShelter } },
-    { id: "talk.firstAid", params: { firstAid, address } },
-    {
-      id: "talk.briefed",
-      params: { rallyPoint, stormShelter, firstAid, address },
+    told("talk.rallyPoint", missing("rallyPoint", "stormShelter"), { params: knownOf({ rallyPoint, stormShelter }) }),
+    told("talk.firstAid", missing("firstAid"), { params: { ...knownOf({ firstAid }), address } }),
+    told("talk.briefed", missing(...PLACES), {
+      params,
       gate: gate(yes, { ...day, roles: COMPETENT, reopenedBy: [...day.reopenedBy, "places"] }),
-    },
+    }),
     {
       id: "talk.headcount",
       gate: gate(exactly(onSite(crew).length), { ...day, source: BRIEF, roles: COMPETENT }),
@@ -83,13 +96,17 @@ function outline({ spec, poles }: TentPlan): StepDraft[] {
 }
 
 function locates({ ticket }: Brief): StepDraft[] {
-  const marked = ticket.utilities.filter((u) => u.marked);
+  const marked = ticket?.utilities.filter((u) => u.marked) ?? [];
+  const unknown = { wordsKey: "ticket.unknown", gate: unknownGate(["ticket"], { reopenedBy: ["ticket"] }) };
   return [
-    { id: "locate.ticket", params: { ticket: ticket.number }, gate: inForce(ticket) },
+    { id: "locate.ticket", ...(ticket === null ? unknown : { params: { ticket: ticket.number }, gate: inForce(ticket) }) },
     { id: "locate.covers", work: "outside", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["ticket", "stations", "corner"] }) },
     {
       id: "locate.answers",
-      gate: gate(each(ticket.utilities.map((u) => u.kind)), { roles: COMPETENT, reopenedBy: ["ticket"] }),
+      // Of no utilities all have answered.
+      ...(ticket === null
+        ? unknown
+        : { gate: gate(each(ticket.utilities.map((u) => u.kind)), { roles: COMPETENT, reopenedBy: ["ticket"] }) }),
     },
     { id: "marks.walked", work: "outside", params: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket", "stations"] }) },
     { id: "private.lines", gate: gate(each(PRIVATE_LINES), { roles: COMPETENT, reopenedBy: ["site"] }) },
@@ -100,7 +117,7 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
   const { is: toleranceIn, source: nearest } = limits.toleranceIn;
   return [
     ...overhead(site.overheadKv, plan.spec.centerPoleFt, limits),
-    ...ticket.utilities
+    ...(ticket?.utilities ?? [])
       .filter((u) => u.marked)
       .map(
         (u): StepDraft => ({

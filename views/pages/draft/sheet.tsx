@@ -14,7 +14,11 @@ export const SheetStep = (props: StepProps & { news: string | null }) => (
         <StepField name="sheet.embedmentIn" keys="decimal" {...props} />
         <StepField name="sheet.raiseGustMph" keys="decimal" {...props} />
       </div>
-      <Send words={props.words} main={props.words.draft.on} />
+      <Send words={props.words} main={props.words.draft.on}>
+        <button type="submit" name="go" value="unknown">
+          {props.words.draft.noSheet}
+        </button>
+      </Send>
     </form>
   </Frame>
 );

@@ -4,7 +4,8 @@ import { StepField } from "./field.tsx";
 import { Frame, Send } from "./frame.tsx";
 import type { StepProps } from "./state.ts";
 
-const ANSWERS = ["notOnTicket", "marked", "clear"];
+/** What a utility can have answered. */
+export const ANSWERS = ["notOnTicket", "marked", "clear"];
 
 /** The locate ticket: its number and days, how near a stake may come to a mark, and what each utility answered. */
 export const TicketStep = (props: StepProps & { news: string | null }) => (
@@ -23,7 +24,11 @@ export const TicketStep = (props: StepProps & { news: string | null }) => (
           ))}
         </div>
       </fieldset>
-      <Send words={props.words} main={props.words.draft.on} />
+      <Send words={props.words} main={props.words.draft.on}>
+        <button type="submit" name="go" value="unknown">
+          {props.words.draft.noTicket}
+        </button>
+      </Send>
     </form>
   </Frame>
 );

@@ -1,4 +1,5 @@
 import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../../machines/install/brief-choices.ts";
+import { FACTS } from "../../../machines/install/facts.ts";
 import { ROLES } from "../../../machines/install/roles.ts";
 import { UTILITIES } from "../../../machines/install/utilities.ts";
 import { EDGES } from "../../../machines/tent/types.ts";
@@ -74,6 +75,9 @@ export const OpenJobPage = ({ values, problems, words, preview, message, action,
         {effect && <Changes {...effect} words={words} />}
         <form method="post" action={action}>
           <input type="hidden" name="key" value={newKey()} />
+          {FACTS.filter((fact) => values[`unknown.${fact}`] === "yes").map((fact) => (
+            <input type="hidden" name={`unknown.${fact}`} value="yes" />
+          ))}
           {amending && <input type="hidden" name="rehearsal" value={values.rehearsal ?? "no"} />}
           {amending && <Field name="because" {...part} />}
           <Group title={groups.job} names={amending ? ["title", "zone"] : ["title", "zone", "rehearsal"]} {...part} />

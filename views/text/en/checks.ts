@@ -2,6 +2,7 @@ import type { Check, Finding, Value } from "../../../machines/install/checks/reg
 import { DEFAULTS } from "../../../machines/install/limits.ts";
 import { LENGTHS, lengthFt } from "../../../machines/site/lengths.ts";
 import { toleranceIn } from "../../../machines/site/squaring.ts";
+import { factName } from "./facts.ts";
 import { feetInches, inches, kitName, partName, quantity, things } from "./names.ts";
 import { squaredText } from "./squaring.ts";
 
@@ -35,6 +36,7 @@ export const CHECK_TEXT: { readonly [K in Check["kind"]]: CheckText<K> } = {
   wind: { limit: ({ belowMph }) => `a fresh reading, gusts under ${belowMph} mph` },
   quiet: { limit: () => `${DEFAULTS.thunderS.is / 60} minutes without thunder or lightning` },
   paperOnly: { limit: () => "a paper only" },
+  notKnown: { limit: ({ facts }) => `${facts.map(factName).join(" and ")}, filled in and agreed to` },
 };
 
 /** Every kind of value, as it was given. */

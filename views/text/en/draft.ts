@@ -48,13 +48,18 @@ export const draft = {
     "sheet.embedmentIn": `empty: ${DEFAULTS.maxShowingIn.is} showing`,
     "sheet.raiseGustMph": `at most ${MAX_GUST_MPH.raiseGustMph}; empty: ${DEFAULTS.raiseGustMph.is}`,
     "site.address": "help is sent here",
-    "site.stormShelter": "a building or a hard-topped vehicle",
+    "site.rallyPoint": "empty: don't know yet",
+    "site.stormShelter": "a building or a hard-topped vehicle; empty: don't know yet",
+    "site.firstAid": "empty: don't know yet",
     "site.soil": "as the sheet names it; empty: pull tests",
     zone: "like America/Chicago",
     "ticket.toleranceIn": `local law's figure, at least ${MIN_TOLERANCE_IN}`,
   } as Readonly<Record<string, string>>,
   utilities: "Who is on it, and what did they answer?",
   choices: { notOnTicket: "not on it", marked: "marked", clear: "clear" } as Readonly<Record<string, string>>,
+
+  noSheet: "Don't know yet",
+  noTicket: "Don't have it yet",
 
   // The crew.
   onIt: (name: string) => `${name} is on it`,

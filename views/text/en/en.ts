@@ -7,6 +7,7 @@ import { client } from "./client.ts";
 import { draft } from "./draft.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
+import { factName, facts } from "./facts.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
 import { hurt } from "./hurt.ts";
@@ -52,6 +53,8 @@ export const en = {
   home,
   openJob,
   draft,
+  facts,
+  factName,
   guide,
   handOver,
   hurt,

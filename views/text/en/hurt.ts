@@ -9,14 +9,15 @@ export const hurt = {
   somebodyMeet: "One of you: meet the ambulance at the road.",
   firstAid: "First aid:",
   rally: "Rally point:",
+  notKnown: "not known: ask the lead",
   rehearsal: "Rehearsal. Call only if somebody really is hurt.",
   press: "Somebody's hurt",
   who: "Somebody's hurt. Who's reporting it?",
   became: "What became of it?",
   /** Said aloud at once. The address comes whole, whatever else there is room for. */
-  reply: (address: string, firstAid: string) => {
+  reply: (address: string, firstAid: string | null) => {
     const must = `HOLD. Call 911: ${ended(address)}`;
-    const all = `${must} First aid: ${ended(firstAid)}`;
+    const all = `${must} First aid: ${ended(firstAid ?? "not known, ask the lead")}`;
     return all.split(/\s+/).length <= MAX_SPOKEN_WORDS ? all : must;
   },
 } as const;

@@ -4,6 +4,7 @@ import type { MissingGate, Refusal, Status, UnmetStatus } from "../../../machine
 import type { Reopened } from "../../../machines/install/state.ts";
 import { fieldName } from "./changes.ts";
 import { errors } from "./errors.ts";
+import { factName } from "./facts.ts";
 import { number } from "./names.ts";
 import { roleName } from "./roles.ts";
 import { aloud } from "./spoken.ts";
@@ -83,6 +84,8 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "looserLimit":
       if (refusal.paper === "lineOwner") return "Only the line's owner can allow less clearance. Bring their paper to that call.";
       return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
+    case "forgets":
+      return `What is known stays known: ${refusal.facts.map(factName).join(", ")}.`;
     case "noProposal":
       return "No change is waiting for that.";
     case "sameAsProposer":
@@ -205,11 +208,11 @@ const DID: Readonly<Record<Did, string>> = {
 };
 export const didText = (did: Did): string => DID[did];
 /** All stops: what is in hand first, and from lightning into the shelter. */
-export const stopText = (inHand: boolean, shelter: string | null): string =>
+export const stopText = (inHand: boolean, shelter: { readonly place: string | null } | null): string =>
   [
     "STOP.",
     inHand ? "Finish or lower what's in hand." : "",
-    shelter === null ? "Everyone out. Make safe." : `Everyone to shelter: ${shelter}.`,
+    shelter === null ? "Everyone out. Make safe." : `Everyone to shelter: ${shelter.place ?? "not known, ask the lead"}.`,
   ]
     .filter((part) => part !== "")
     .join(" ");

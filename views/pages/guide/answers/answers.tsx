@@ -28,7 +28,7 @@ const INPUTS: Inputs = {
   document: ({ asked: _, ...props }) => <PaperNamed {...props} />,
   link: ({ tile, screen: { guide, words } }) => (
     <a class="button main" href={`/jobs/${guide.job}/${tile.to}`}>
-      {words.lengths.list}
+      {tile.to === "facts" ? words.facts.fill : words.lengths.list}
     </a>
   ),
   wind: ({ screen }) => <WindForm screen={screen} />,

@@ -1,6 +1,7 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
+import { hurt } from "../hurt.ts";
 
-const places = (of: WordParams) => `Rally: ${of.rallyPoint}. Storm: ${of.stormShelter}.`;
+const places = (of: WordParams) => `Rally: ${of.rallyPoint ?? hurt.notKnown}. Storm: ${of.stormShelter ?? hurt.notKnown}.`;
 
 export const makingSafe: CallTexts = {
   "safe.tools": {

@@ -14,6 +14,14 @@ export const utilitiesMarked: CallTexts = {
     well: "Read the tag on the tent, then the top of the sheet, out loud. Same tent, same size, same revision, before anything comes off the truck.",
     ifNot: "Get the right sheet first. If it was reissued, change the plan.",
   },
+  "sheet.unknown": {
+    say: () => "Nobody has this tent's sheet yet. Get it, and fill in what it says.",
+    ask: () => "What does the sheet say?",
+    why: "Stakes, depth and wind limits come off the sheet. Without it nobody knows if it holds.",
+    wrong: "The crew goes by the last tent of that size. This one wants longer stakes, and the first gust pulls the short ones.",
+    well: "Call the yard or the maker with the number on the tent's tag. Read every figure back to them.",
+    ifNot: "Fill it in here. A second person agrees, and it goes on.",
+  },
   permit: {
     say: () => "Get out the permit.",
     ask: () => "What's the permit number?",
@@ -78,6 +86,15 @@ export const utilitiesMarked: CallTexts = {
     wrong: "Somebody is hurt, and nobody on the phone can say which gate. The ambulance drives right by.",
     well: "Open the box and look in it. Hear the address said back, and name who meets the ambulance at the gate.",
   },
+  "places.unknown": {
+    say: (of) =>
+      `Rally point: ${of.rallyPoint ?? "not known"}. Storm shelter: ${of.stormShelter ?? "not known"}. First aid: ${of.firstAid ?? "not known"}.`,
+    ask: () => "Where are they?",
+    why: "When it happens there's no time to look for a place.",
+    wrong: "Everybody nods, and nobody knows where to. In the lightning they run for the nearest tree.",
+    well: "Walk to each one before you name it. The shelter is a building or a hard-topped vehicle, open now. The box is full, and not locked.",
+    ifNot: "Fill it in here. A second person agrees, and it goes on.",
+  },
   "talk.briefed": {
     say: () => "Crew talk: hazards, stop signal, rally point, storm shelter, first aid, address.",
     ask: () => "Everybody here today briefed?",
@@ -116,6 +133,14 @@ export const utilitiesMarked: CallTexts = {
     wrong: "It's last week's ticket, or the one for the field next door. The first stake goes in on nobody's word.",
     well: "Read number, place and both dates off the ticket itself, not from memory. Any doubt: call the one-call center.",
     ifNot: "Call it in or renew it, and update the ticket here. No driving until it starts.",
+  },
+  "ticket.unknown": {
+    say: () => "There is no locate ticket yet. Call the one-call center.",
+    ask: () => "What does the ticket say?",
+    why: "Driving a stake is digging under most locate laws. No ticket, no stake.",
+    wrong: "Somebody says it was called in. It was the field next door, and the first stake finds the gas.",
+    well: "Call it in for the whole stake line, inside marks too. Write down the number, both dates, and each name they read out.",
+    ifNot: "Fill it in here once you have it. A second person agrees, and it goes on.",
   },
   "locate.covers": {
     say: () => "Walk the stake line with the ticket.",

@@ -1,0 +1,73 @@
+import { type Context, Hono } from "hono";
+import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { unknownIn } from "../../machines/install/facts.ts";
+import { FactsPage } from "../../views/pages/facts/view.tsx";
+import { hurtState } from "../../views/parts/hurt-state.ts";
+import type { Words } from "../../views/text/words.ts";
+import { refuseIfClosed } from "../input/amendment.ts";
+import { briefFromForm } from "../input/brief-from-form.ts";
+import { briefToForm } from "../input/brief-to-form.ts";
+import type { Fields } from "../input/form.ts";
+import { inWords, Problem } from "../input/problem.ts";
+import { besideField } from "../input/tent.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
+import { backTo } from "./back-to.ts";
+import { formBody } from "./body.ts";
+import { page } from "./page.ts";
+import { sayTo } from "./say.ts";
+import { deviceOf, holderOf } from "./screen.ts";
+
+/** What a job was opened without: filled in on a page of its own, and put forward as every amendment, for a second person to agree to. */
+export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
+  const app = new Hono();
+  const shown = (c: Context, live: LiveJob, typed: Fields, problem: Problem | null) => {
+    const words = c.get("words");
+    const beside = Object.entries(problem?.fields ?? {}).map(([field, why]) => [besideField(field, typed), why] as const);
+    return page(
+      c,
+      <FactsPage
+        words={words}
+        job={c.req.param("id")!}
+        unknown={unknownIn(live.job.frozen.brief)}
+        values={typed}
+        problems={inWords(Object.fromEntries(beside), words)}
+        message={problem?.sentence(words) ?? null}
+        hurt={hurtState(live, words)}
+        newKey={newId}
+      />,
+    );
+  };
+
+  app.get("/jobs/:id{[\\w-]+}/facts", async (c) => c.html(shown(c, await liveJobs.load(c.req.param("id")), {}, null)));
+  app.post("/jobs/:id{[\\w-]+}/facts", async (c) => {
+    const id = c.req.param("id");
+    const words = c.get("words");
+    const { key, ...typed } = await formBody(c);
+    const live = await liveJobs.load(id);
+    try {
+      refuseIfClosed(live.job);
+      const seen = live.job.snapshot.context.revision;
+      const brief = briefFromForm(withTyped(live, typed, words));
+      const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because: words.facts.because, brief };
+      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+      return backTo(c, `/jobs/${id}`, reply.reply);
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      return c.html(shown(c, live, typed, error), error.status);
+    }
+  });
+  return app;
+}
+
+/** The brief as it stands, with what was typed of what nobody knew. Soil that is not known needs no name on the sheet. */
+function withTyped({ job, names }: LiveJob, typed: Fields, words: Words): Fields {
+  const { brief } = job.frozen;
+  const unknown = unknownIn(brief);
+  const fields = Object.entries(typed).filter(
+    ([name]) => unknown.some((fact) => name.startsWith(`${fact}.`) || name === `site.${fact}`) && !name.startsWith("was."),
+  );
+  const soil = typed["sheet.soil"]?.trim() || (brief.site.soilKnown ? "" : words.draft.soilNotNamed);
+  const raise = typed["sheet.raiseGustMph"];
+  const sheet: Fields = unknown.includes("sheet") ? { "sheet.soil": soil, ...(raise ? { "sheet.stopGustMph": raise } : {}) } : {};
+  return { ...briefToForm(brief, names, words), ...Object.fromEntries(fields), ...sheet };
+}
