@@ -5,7 +5,6 @@ import type { Fields } from "../input/form.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { Changed } from "../journal/catalog.ts";
-import { NotWritten } from "../journal/journal.ts";
 import { requestDigest } from "../next-entry.ts";
 import { createQueues } from "../queues.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
@@ -14,6 +13,7 @@ import { leadOf, rowsOf } from "./crew-rows.ts";
 import { bodyOf, type Draft, type OpenedAs, readDraft } from "./draft.ts";
 import { briefFromDraft } from "./draft-brief.ts";
 import { copyOf, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
+import { keepForNext } from "./keep-for-next.ts";
 import { withTyped } from "./typed-in.ts";
 
 /** The tent that was picked is another by now, or is gone from the list. */
@@ -104,20 +104,9 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
       const job = await liveJobs.open(parsed, `draft-${id}`, requestDigest({ draft: id }));
       const as: OpenedAs = { job, lead: leadOf(fields), device, at: now() };
       await change(id, (standing) => ({ ...standing, opened: as }));
-      await keepForNext(draft, parsed);
+      await keepForNext(firm, parsed, draft.tent?.id ?? null, now());
       return { as, before: false };
     });
-
-  /** What the job leaves for the next one. It is open all the same where there is no room for that. */
-  async function keepForNext({ tent }: Draft, { frozen, names }: ReturnType<typeof readBrief>) {
-    const people = frozen.brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role }));
-    const sheet = tent && frozen.brief.sheet && { tent: tent.id, sheet: frozen.brief.sheet };
-    try {
-      await firm.keep({ people, sheet, at: now() });
-    } catch (error) {
-      if (!(error instanceof NotWritten)) throw error;
-    }
-  }
 
   return { get, begin, pick, keepDrawn, type, stale, open, now };
 }

@@ -5,6 +5,7 @@ import { PlanPage } from "../../views/pages/plan/view.tsx";
 import type { Words } from "../../views/text/words.ts";
 import { draftsLeftOff } from "../draft/draft.ts";
 import { usualTitle } from "../draft/draft-brief.ts";
+import { keepForNext } from "../draft/keep-for-next.ts";
 import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
@@ -19,7 +20,7 @@ const LEFT_OFF = 3;
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
-  const { journal, newId } = world;
+  const { journal, clock, newId } = world;
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = async (c: Context) => {
@@ -47,6 +48,13 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const { tent } = c.req.query();
     return c.redirect(tent === undefined ? "/drafts/new" : `/drafts/new?${new URLSearchParams({ tent })}`, 303);
   });
+  /** Opens a job with a brief from outside; `request` is the body that it came with. */
+  const opened = async (brief: unknown, key: string, request: unknown) => {
+    const parsed = readBrief(brief);
+    const id = await liveJobs.open(parsed, key, requestDigest(request));
+    await keepForNext(journal.firm, parsed, null, clock().wall);
+    return id;
+  };
   app.get("/jobs/:id{[\\w-]+}/plan.json", async (c) => c.json(await plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", async (c) =>
     c.html(page(c, <PlanPage {...(await plan(c.req.param("id")))} hurt={await hurtOn(c, liveJobs)} words={c.get("words")} />)),
@@ -55,7 +63,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (wantsJson(c)) {
       const body = await jsonBody(c);
       const { key = newId(), brief } = readOpening(body);
-      const id = await liveJobs.open(readBrief(brief), key, requestDigest(brief));
+      const id = await opened(brief, key, brief);
       const { job, names } = await liveJobs.load(id);
       return c.json({ job: id, title: job.frozen.brief.title, people: names, entry: 1 }, 201);
     }
@@ -63,7 +71,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (wantsPlan(fields)) return planPage(c, fields, opening);
     try {
       const { key, ...rest } = fields;
-      const id = await liveJobs.open(readBrief(briefFromForm(fields)), key ?? newId(), requestDigest(rest));
+      const id = await opened(briefFromForm(fields), key ?? newId(), rest);
       return c.redirect(`/jobs/${id}`, 303);
     } catch (error) {
       return refusedBrief(c, fields, error, opening);

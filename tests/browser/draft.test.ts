@@ -26,6 +26,15 @@ function thumb(page: Page) {
     counted: () => counted,
   };
 }
+/** Targets under 72 px a side, and a page wider than its screen. */
+const troublesOf = (page: Page) =>
+  page.locator("main a, main button, main input:not([type=hidden]), main select").evaluateAll((all) => [
+    ...all.flatMap((el) => {
+      const { width, height } = el.getBoundingClientRect();
+      return width < 71.5 || height < 71.5 ? [`${el.getAttribute("name") ?? el.textContent} ${width}×${height}`] : [];
+    }),
+    ...(document.documentElement.scrollWidth > window.innerWidth ? ["wider than the screen"] : []),
+  ]);
 const ON = ".draft button.main";
 /** A phone in two years takes no other day for the last one of the ticket. */
 const LAST_DAY = "2099-01-01";
@@ -123,19 +132,46 @@ it.each(["light", "dark"] as const)(
     const paths = ["tent", "sheet", "site", "ticket", "crew"].flatMap((step) => [step, `${step}?wrong=yes`]);
     for (const path of ["drafts/new", "drafts/new?tent=example-100x200-split-2-rings", ...paths.map((p) => `drafts/${draft}/${p}`)]) {
       await page.goto(`${world.url}${path}`);
-      const small = await page.locator("main a, main button, main input:not([type=hidden]), main select").evaluateAll((all) =>
-        all.flatMap((el) => {
-          const { width, height } = el.getBoundingClientRect();
-          return width < 71.5 || height < 71.5 ? [`${el.getAttribute("name") ?? el.textContent} ${width}×${height}`] : [];
-        }),
-      );
-      expect([path, small]).toEqual([path, []]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), path).toBeLessThanOrEqual(0);
+      expect([path, await troublesOf(page)]).toEqual([path, []]);
       expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true]);
       expect((await leastContrast(page)).ratio, path).toBeGreaterThanOrEqual(7);
     }
   },
 );
+
+it("a job of which nothing is known is open within 10 entries and presses, and is filled in with the same thumb", async () => {
+  const page = await world.show("");
+  const { press, put, at, counted } = thumb(page);
+  await press('a[href="/drafts/new"]');
+  await press('a[href$="tent=example-40x80-whole"]');
+  await press(ON);
+  await at(2);
+  await press('button[value="unknown"]');
+  await at(3);
+  await put("site.address", "Gate 3, Tansy Lane");
+  await press(ON);
+  await at(4);
+  await press('button[value="unknown"]');
+  await at(5);
+  if ((await page.locator(".tick").count()) === 0)
+    for (const [row, name] of ["Ines", "Tobias"].entries()) await put(`crew.${row + 1}.name`, name);
+  await press(ON);
+  await page.locator("article.call").waitFor();
+  expect(counted()).toBeLessThanOrEqual(10);
+  await page.locator(".who button").first().click();
+  await page.locator(".answers a.main").click();
+  await page.locator("h1", { hasText: "Not known yet" }).waitFor();
+  expect(await troublesOf(page)).toEqual([]);
+  for (const [name, text] of [
+    ["document", "RC-1 A"],
+    ["stakeKind", "pin"],
+    ["stakeDiameterIn", "1"],
+    ["stakeLengthIn", "42"],
+  ] as const)
+    await put(`sheet.${name}`, text);
+  await press(ON);
+  await page.locator(".answers", { hasText: "Look at it" }).waitFor();
+});
 
 it("nothing went wrong in any page", () => {
   expect(world.troubles).toEqual([]);

@@ -57,6 +57,7 @@ it.each([
   ["", PHONE, "screen"],
   ["tents/new?width=50&length=100", PHONE, "screen"],
   ["tents", DESK, "screen"],
+  ["drafts/new?tent=example-80x100-split", PHONE, "screen"],
   ["findings", DESK, "screen"],
   ["JOB", PHONE, "screen"],
   ["JOB/truck", PHONE, "screen"],

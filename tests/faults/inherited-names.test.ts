@@ -106,6 +106,8 @@ describe.each(NAMES)("the name %s", (name) => {
       `/tents/${name}`,
       `/tents/${name}.json`,
       `/tents/${name}/edit`,
+      `/drafts/${name}/tent`,
+      `/jobs/${name}/facts`,
     ])
       expect([path, await get(path)]).toEqual([path, 404]);
     const asked = [

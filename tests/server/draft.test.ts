@@ -232,6 +232,16 @@ describe("a tent of the list on a draft", () => {
   });
 });
 
+it("who was on a job that a script opened is known to the next draft; who was on a rehearsal is not", async () => {
+  const crew = (name: string) => [
+    { name, role: "lead" as const },
+    { name: "Tobias", role: "deputy" as const },
+  ];
+  await world.post("/jobs", { key: "open-00001", brief: { ...brief(), crew: crew("Ines") } });
+  await world.post("/jobs", { key: "open-00002", brief: { ...brief(), crew: crew("Trainee"), rehearsal: true } });
+  expect(await fieldsOf(await told())).toMatchObject({ "crew.1.name": "Ines", "crew.1.on": "yes", "crew.2.name": "Tobias" });
+});
+
 describe("a copy of an earlier job", () => {
   it("takes its tent, sheet, site and crew, and asks the ticket anew", async () => {
     const earlier = brief();
