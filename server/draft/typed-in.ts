@@ -29,6 +29,8 @@ export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields
   if (step === "tent") return withSize(fields, typed);
   if (step === "crew") return withPeople(fields, typed, form);
   const unknown = `unknown.${step}`;
+  // One gust is asked for and means both: the one that came with an earlier sheet goes with it.
+  if (typed["sheet.raiseGustMph"] !== undefined) typed["sheet.stopGustMph"] = "";
   if (form.go === "unknown") return { ...fields, ...typed, [unknown]: "yes" };
   // Going back says nothing of it; going on says that it is known.
   return { ...fields, ...typed, ...(form.go !== "back" && fields[unknown] ? { [unknown]: "" } : {}) };

@@ -1,6 +1,6 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
-import { unknownIn } from "../../machines/install/facts.ts";
+import { type FactName, unknownIn } from "../../machines/install/facts.ts";
 import { FactsPage } from "../../views/pages/facts/view.tsx";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
@@ -20,6 +20,13 @@ import { deviceOf, holderOf } from "./screen.ts";
 /** What a job was opened without: filled in on a page of its own, and put forward as every amendment, for a second person to agree to. */
 export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   const app = new Hono();
+  /** What a call asks for, where one led here; else all that nobody knows. */
+  const asked = (c: Context, { job }: LiveJob): FactName[] => {
+    const of = (c.req.query("of") ?? "").split(/[ +]/);
+    const unknown = unknownIn(job.frozen.brief);
+    const these = unknown.filter((fact) => of.includes(fact));
+    return these.length > 0 ? these : unknown;
+  };
   const shown = (c: Context, live: LiveJob, typed: Fields, problem: Problem | null) => {
     const words = c.get("words");
     const beside = Object.entries(problem?.fields ?? {}).map(([field, why]) => [besideField(field, typed), why] as const);
@@ -28,7 +35,7 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
       <FactsPage
         words={words}
         job={c.req.param("id")!}
-        unknown={unknownIn(live.job.frozen.brief)}
+        unknown={asked(c, live)}
         values={typed}
         problems={inWords(Object.fromEntries(beside), words)}
         message={problem?.sentence(words) ?? null}

@@ -20,7 +20,7 @@ const LEFT_OFF = 3;
 
 /** The list of jobs, opening one, and its plan. Each page has its facts as JSON on the same path with `.json`. */
 export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
-  const { journal, clock, newId } = world;
+  const { journal, newId } = world;
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = async (c: Context) => {
@@ -52,8 +52,9 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const opened = async (brief: unknown, key: string, request: unknown) => {
     const parsed = readBrief(brief);
     const id = await liveJobs.open(parsed, key, requestDigest(request));
-    await keepForNext(journal.firm, parsed, null, clock().wall);
-    return id;
+    const live = await liveJobs.load(id);
+    await keepForNext(journal.firm, parsed, null, live.entries.at(0)!.entry.at);
+    return { id, live };
   };
   app.get("/jobs/:id{[\\w-]+}/plan.json", async (c) => c.json(await plan(c.req.param("id"))));
   app.get("/jobs/:id{[\\w-]+}/plan", async (c) =>
@@ -63,15 +64,14 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (wantsJson(c)) {
       const body = await jsonBody(c);
       const { key = newId(), brief } = readOpening(body);
-      const id = await opened(brief, key, brief);
-      const { job, names } = await liveJobs.load(id);
-      return c.json({ job: id, title: job.frozen.brief.title, people: names, entry: 1 }, 201);
+      const { id, live } = await opened(brief, key, brief);
+      return c.json({ job: id, title: live.job.frozen.brief.title, people: live.names, entry: 1 }, 201);
     }
     const fields = await formBody(c);
     if (wantsPlan(fields)) return planPage(c, fields, opening);
     try {
       const { key, ...rest } = fields;
-      const id = await opened(briefFromForm(fields), key ?? newId(), rest);
+      const { id } = await opened(briefFromForm(fields), key ?? newId(), rest);
       return c.redirect(`/jobs/${id}`, 303);
     } catch (error) {
       return refusedBrief(c, fields, error, opening);

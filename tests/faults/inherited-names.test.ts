@@ -131,6 +131,7 @@ describe.each(NAMES)("the name %s", (name) => {
       expect([query, (await get(query)) < 500]).toEqual([query, true]);
     for (const query of [
       `/tents/new?from=${name}`,
+      `/jobs/${job}/facts?of=${name}`,
       `/drafts/new?tent=${name}`,
       `/jobs/new?tent=${name}`,
       `/jobs/new?${name}=1`,

@@ -223,6 +223,16 @@ describe("a tent of the list on a draft", () => {
     });
     expect((await fieldsOf(next))["ticket.number"]).toBeUndefined();
   });
+  it("takes a gust that is typed over a kept one for both, up or down", async () => {
+    const { id } = await add();
+    const first = await pick(id);
+    await send(`${first}/sheet`, { ...TOLD.sheet, "sheet.raiseGustMph": "15" });
+    for (const step of ["site", "ticket", "crew"]) await send(`${first}/${step}`, TOLD[step]!);
+    const next = await pick(id);
+    await send(`${next}/sheet`, { "was.sheet.raiseGustMph": "15", "sheet.raiseGustMph": "18" });
+    for (const step of ["site", "ticket"]) await send(`${next}/${step}`, TOLD[step]!);
+    expect((await jobOf(await send(`${next}/crew`, {}))).sheet).toMatchObject({ raiseGustMph: 18, stopGustMph: 18 });
+  });
   it("leaves somebody out who is not ticked", async () => {
     const draft = await told(...ALL_BUT_LAST);
     await send(`${draft}/crew`, { ...TOLD.crew, "crew.3.name": "Odd", "crew.3.role": "crew", go: "more" });

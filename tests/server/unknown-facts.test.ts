@@ -77,8 +77,10 @@ describe("what was not known", () => {
   });
 
   it("leads from its call to a page of its own, and back to the call once a second person agreed", async () => {
-    expect(await html(`/jobs/${job}`, as("p1"))).toContain(`href="/jobs/${job}/facts"`);
-    const page = filled(await html(`/jobs/${job}/facts`, as("p1")));
+    expect(await html(`/jobs/${job}`, as("p1"))).toContain(`href="/jobs/${job}/facts?of=sheet"`);
+    const asked = await html(`/jobs/${job}/facts?of=sheet`, as("p1"));
+    expect([asked.includes('name="ticket.number"'), asked.includes('name="site.rallyPoint"')]).toEqual([false, false]);
+    const page = filled(asked);
     const sent = await form(`/jobs/${job}/facts`, { ...page, ...SHEET }, as("p1"));
     expect(sent.status).toBe(303);
     const { entries } = await world.liveJobs.load(job);

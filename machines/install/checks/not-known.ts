@@ -11,6 +11,6 @@ export const notKnown: CheckKind<NotKnownCheck> = {
   values: [],
   accepts: () => false,
   meetsLimit: () => false,
-  tile: () => ({ input: "link", to: "facts" }),
+  tile: ({ facts }) => ({ input: "facts", facts }),
   expects: () => ({ expects: "nothing" }),
 };

@@ -1,4 +1,5 @@
 import type { LengthName } from "../../site/lengths.ts";
+import type { FactName } from "../facts.ts";
 import type { Unit } from "./units.ts";
 import type { Fields } from "./value-form.ts";
 
@@ -41,6 +42,8 @@ export type TileInput<V> =
   | { readonly input: "each"; readonly fields: Fields; readonly rows: readonly { readonly name: string; readonly yes: boolean | null }[] }
   | { readonly input: "document"; readonly fields: Fields; readonly expected: string | null }
   /** Answered on a page of its own. */
-  | { readonly input: "link"; readonly to: "truck" | "facts" }
+  | { readonly input: "link"; readonly to: "truck" }
+  /** Said on a page of its own, as a change of the plan. */
+  | { readonly input: "facts"; readonly facts: readonly FactName[] }
   | { readonly input: "wind" }
   | { readonly input: "none" };

@@ -23,6 +23,8 @@ const FIELDS: Readonly<Record<FactName, readonly string[]>> = {
   firstAid: ["site.firstAid"],
 };
 
+const KEYS: Readonly<Record<string, "date">> = { "ticket.validFrom": "date", "ticket.validTo": "date" };
+
 /** What nobody knew when the job was opened, to be filled in by now: only that, and as far as it is known. */
 export const FactsPage = ({ job, unknown, newKey, hurt, message, ...filled }: Props) => {
   const { facts } = filled.words;
@@ -38,14 +40,14 @@ export const FactsPage = ({ job, unknown, newKey, hurt, message, ...filled }: Pr
         )}
         <p>{unknown.length === 0 ? facts.none : facts.intro}</p>
         {unknown.length > 0 && (
-          <form method="post" action={`/jobs/${job}/facts`}>
+          <form method="post" action={`/jobs/${job}/facts?of=${unknown.join("+")}`}>
             <input type="hidden" name="key" value={newKey()} />
             {unknown.map((fact) => (
               <fieldset>
                 <legend>{filled.words.factName(fact)}</legend>
                 <div class="fields-in">
                   {FIELDS[fact].map((name) => (
-                    <StepField name={name} {...part} />
+                    <StepField name={name} keys={KEYS[name] ?? (/(?:In|Mph)$/.test(name) ? "decimal" : "text")} {...part} />
                   ))}
                 </div>
                 {fact === "ticket" && (

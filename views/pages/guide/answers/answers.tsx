@@ -28,7 +28,12 @@ const INPUTS: Inputs = {
   document: ({ asked: _, ...props }) => <PaperNamed {...props} />,
   link: ({ tile, screen: { guide, words } }) => (
     <a class="button main" href={`/jobs/${guide.job}/${tile.to}`}>
-      {tile.to === "facts" ? words.facts.fill : words.lengths.list}
+      {words.lengths.list}
+    </a>
+  ),
+  facts: ({ tile, screen: { guide, words } }) => (
+    <a class="button main" href={`/jobs/${guide.job}/facts?of=${tile.facts.join("+")}`}>
+      {words.facts.fill}
     </a>
   ),
   wind: ({ screen }) => <WindForm screen={screen} />,

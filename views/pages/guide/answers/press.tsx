@@ -50,5 +50,4 @@ export const Unknown = (props: Props) => {
 };
 
 /** Whether a gate takes that nobody knows. What is read off a paper or off a meter is not known by leaving it. */
-export const takesUnknown = ({ tile }: GateState): boolean =>
-  !["document", "wind", "none"].includes(tile.input) && !(tile.input === "link" && tile.to === "facts");
+export const takesUnknown = ({ tile: { input } }: GateState): boolean => !["document", "facts", "wind", "none"].includes(input);
