@@ -17,8 +17,9 @@ async function found(page: Page, onlyColors = false): Promise<string[]> {
   return page.evaluate(async (onlyColors) => {
     const { run } = (window as unknown as { axe: typeof axe }).axe;
     const contrast = ["color-contrast", "color-contrast-enhanced"];
+    const resultTypes: axe.resultGroups[] = ["violations"];
     const enhanced = { "color-contrast-enhanced": { enabled: true } };
-    const { violations } = await run(document, onlyColors ? { runOnly: contrast } : { rules: enhanced });
+    const { violations } = await run(document, onlyColors ? { runOnly: contrast, resultTypes } : { rules: enhanced, resultTypes });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")}: ${failureSummary}`),
     );

@@ -81,13 +81,25 @@ export type OnJob = Omit<World, "at" | "show" | "close">;
 /** Whoever works by keyboard comes to it by the Tab key from where they are; more often than this nobody would. */
 const MAX_TABS = 150;
 
+/** Runs in the page: how many stops of the Tab key are before a target, by the order of the document; at least one where it is not there. */
+function tabsLeft(selector: string): number {
+  const target = document.querySelector(selector);
+  if (document.activeElement === target) return 0;
+  const stops = [
+    ...document.querySelectorAll<HTMLElement>("a[href], button, input:not([type=hidden]), select, summary, [tabindex]"),
+  ].filter((e) => e.tabIndex >= 0 && e.getClientRects().length > 0);
+  const before = document.activeElement ? stops.indexOf(document.activeElement as HTMLElement) : -1;
+  return Math.max(1, stops.indexOf(target as HTMLElement) - before);
+}
+
 /** To the first target of a selector by the Tab key. */
 async function tabTo(page: Page, selector: string): Promise<void> {
   await page.locator(selector).first().waitFor();
-  const isThere = () => page.evaluate((selector) => document.activeElement === document.querySelector(selector), selector);
-  for (let tabs = 0; !(await isThere()); tabs++) {
-    if (tabs === MAX_TABS) throw new Error(`${selector} is not reached by keyboard`);
-    await page.keyboard.press("Tab");
+  for (let tabs = 0; ; tabs++) {
+    const left = await page.evaluate(tabsLeft, selector);
+    if (left === 0) return;
+    if (tabs > MAX_TABS) throw new Error(`${selector} is not reached by keyboard`);
+    for (let n = 0; n < left; n++) await page.keyboard.press("Tab");
   }
 }
 
