@@ -98,13 +98,8 @@ describe("a guide on a desk", () => {
 describe("the header", () => {
   it.each([
     ["", "Jobs"],
-    ["tents", "Tents"],
-    ["findings", "Findings"],
     ["jobs/JOB", "Guide"],
-    ["jobs/JOB/plan", "Plan"],
-    ["jobs/JOB/layout", "Layout"],
     ["jobs/JOB/truck", "Truck"],
-    ["jobs/JOB/time", "Time"],
     ["jobs/JOB/record", "Record"],
   ])("of /%s says that it is %s, and is gone below 900 px and on paper", async (path, name) => {
     const page = await world.show(path.replace("JOB", world.at("lift.center.C1").job));

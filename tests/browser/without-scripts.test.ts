@@ -6,13 +6,10 @@ const CALLS = [
   ["utilitiesMarked", "a document", "sheet.atHand"],
   ["utilitiesMarked", "counts, on their own page", "kit.loaded"],
   ["anchorsSet", "lengths, one at a time", "squared"],
-  ["utilitiesMarked", "a yes for each, one at a time", "locate.answers"],
-  ["anchorsSet", "figures, one at a time", "marked"],
   ["anchorsSet", "a measurement", "drive.AB"],
   ["sectionsJoined", "a yes of somebody else", "laid.looked"],
   ["perimeterRaised", "a wind reading", "sides.laid"],
   ["interiorRaised", "as many as before, counted by somebody else", "out.quarters.line-1"],
-  ["struck", "a yes, and the job is closed", "strike.ground"],
 ] as const;
 
 let world: World;
@@ -31,7 +28,7 @@ describe("the demo job with scripts off", () => {
     expect((await job.state()).step).toBe(step);
     const { state } = await play(page, job, (s) => s.step !== step, new Set([phase]));
     expect(state.step).not.toBe(step);
-    expect(state.closed).toBe(step === "strike.ground");
+    expect(state.closed).toBe(false);
   });
   it("went without trouble", () => expect(world.troubles).toEqual([]));
 });
