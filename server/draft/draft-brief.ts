@@ -61,10 +61,10 @@ function gusts(f: Fields): Fields {
   return typeof typed(raise, "mph") === "number" && !f["sheet.stopGustMph"] ? { "sheet.stopGustMph": raise } : {};
 }
 
-const MOST = 80;
+const MAX_TITLE = 80;
 /** What a job is called where nobody named it. */
 export function usualTitle(f: Fields, words: Words): string {
   const [widthFt, lengthFt] = [typed(f["tent.widthFt"], "ft"), typed(f["tent.lengthFt"], "ft")];
   const size = typeof widthFt === "number" && typeof lengthFt === "number" ? words.page.size(widthFt, lengthFt) : words.groups.tent;
-  return words.draft.titleOf(size, f["site.address"]?.trim() ?? "").slice(0, MOST);
+  return words.draft.titleOf(size, f["site.address"]?.trim() ?? "").slice(0, MAX_TITLE);
 }

@@ -27,7 +27,7 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
   const inTurn = createQueues();
   const now = () => clock().wall;
 
-  /** A draft by its id. Throws a Problem where there is none, or it cannot be read. */
+  /** A draft by its id. Throws a Problem if there is none or it cannot be read. */
   async function get(id: string): Promise<Draft> {
     const saved = await drafts.draft(id);
     if (!saved) throw new Problem(404, (w) => w.draft.noDraft(id));

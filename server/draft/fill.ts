@@ -31,15 +31,15 @@ export function withKeptSheet(fields: Fields, kept: unknown, before: unknown): F
 /** It was checked when it was kept, and is again when the job is opened. */
 const isSheet = (kept: unknown): kept is Sheet => typeof kept === "object" && kept !== null && "document" in kept;
 
-/** What is told anew for each job: its name, and the ticket with all that was answered to it. */
-const ANEW = /^(?:title|rehearsal|crew\.|ticket\.(?!toleranceIn))/;
+/** What each job is asked for again: its name, and the ticket with every answer to it. */
+const ASKED_AGAIN = /^(?:title|rehearsal|crew\.|ticket\.(?!toleranceIn))/;
 
 /** The tent, sheet, site, kit and use of an earlier job as the fields of a draft, and who was on it. */
 export function copyOf({ job, names }: LiveJob, words: Words) {
   const { brief } = job.frozen;
   const soil = (brief.site.soilKnown && brief.sheet?.soil) || "";
   return {
-    fields: { ...without(briefToForm(brief, names, words), ANEW), "site.soil": soil },
+    fields: { ...without(briefToForm(brief, names, words), ASKED_AGAIN), "site.soil": soil },
     people: brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role })),
   };
 }

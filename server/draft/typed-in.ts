@@ -5,7 +5,7 @@ import { usualTent } from "../input/tent.ts";
 import { CREW_FIELD, crewRows } from "./crew-rows.ts";
 
 /** What is kept of one field: enough to be told that it is too long. */
-const MOST = 400;
+const MAX_CHARACTERS = 400;
 const SIZE = ["tent.widthFt", "tent.lengthFt"] as const;
 
 const belongsTo = (step: DraftStep, name: string): boolean =>
@@ -22,7 +22,7 @@ export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields
   const names = [...new Set(sent)].filter((name) => belongsTo(step, name));
   const typed = Object.fromEntries(
     names.flatMap((name) => {
-      const value = (form[name] ?? "").slice(0, MOST);
+      const value = (form[name] ?? "").slice(0, MAX_CHARACTERS);
       return value === form[`was.${name}`] ? [] : [[name, value]];
     }),
   );

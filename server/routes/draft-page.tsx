@@ -26,7 +26,7 @@ import { page } from "./page.ts";
 export type Shown = { readonly wrong?: boolean; readonly tent?: string | undefined; readonly status?: 200 | 409 | 422 };
 
 const EARLIER = 5;
-const MOST_PEOPLE = 40;
+const MAX_PEOPLE = 40;
 
 /** The pages of a draft. */
 export function draftPages({ journal, clock, newId }: Dependencies, desk: DraftDesk) {
@@ -102,6 +102,6 @@ function crewOf(fields: Fields, more: string | undefined) {
   const rows = crewRows(fields);
   const last = Math.max(0, ...rows.map(({ row }) => row));
   const asked = /^\d$/.test(more ?? "") ? Number(more) : 0;
-  const empty = Math.max(1, Math.min(2 + 2 * asked, MOST_PEOPLE - rows.length));
+  const empty = Math.max(1, Math.min(2 + 2 * asked, MAX_PEOPLE - rows.length));
   return { rows, empty: Array.from({ length: empty }, (_, i) => ({ row: last + 1 + i, role: usualRole(last + 1 + i) })) };
 }

@@ -180,7 +180,7 @@ describe("a tent of the list on a draft", () => {
     const form = filled(page.slice(0, page.indexOf('class="lines"')));
     expect(toOf(await send("/drafts", { ...form, go: "on" }))).toMatch(/\/sheet$/);
   });
-  it("that was changed since is drawn anew with what is another figure, opens nothing, and is taken as it is by one press", async () => {
+  it("that has changed since is drawn again with the figures that differ, opens no job, and is taken as it is now by one press", async () => {
     const { id, version } = await add();
     const draft = await pick(id);
     for (const step of ["sheet", "site", "ticket"]) await send(`${draft}/${step}`, TOLD[step]!);
@@ -253,7 +253,7 @@ it("who was on a job that a script opened is known to the next draft; who was on
 });
 
 describe("a copy of an earlier job", () => {
-  it("takes its tent, sheet, site and crew, and asks the ticket anew", async () => {
+  it("takes its tent, sheet, site and crew, and asks for the ticket again", async () => {
     const earlier = brief();
     const { job } = (await (await world.post("/jobs", { key: "open-00001", brief: earlier })).json()) as { job: string };
     expect(await html("/drafts/new")).toContain(`name="copy" value="${job}"`);

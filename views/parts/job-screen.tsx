@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { Hold } from "../pages/guide/row.tsx";
+import { Hold } from "./hold.tsx";
 import { Page } from "./page.tsx";
 import type { Screen } from "./say-form.tsx";
 

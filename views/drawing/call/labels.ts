@@ -13,7 +13,7 @@ export type PlacedLabel = { readonly text: string; readonly at: XY; readonly px:
 type Of = { readonly plan: TentPlan; readonly frame: SmallFrame; readonly words: Words };
 
 /** Above this many poles only the first and the last of a line are named. */
-const MOST_POLES = 3;
+const MAX_POLES = 3;
 /** How wide a letter of bold text is, as a part of its size. */
 const LETTER = 0.62;
 
@@ -112,7 +112,7 @@ function ringLabel(id: string, { plan, frame, words }: Of): PlacedLabel[] {
 }
 
 function poleLabels(ids: readonly string[], { poles }: TentPlan, frame: SmallFrame): PlacedLabel[] {
-  const named = ids.length > MOST_POLES ? [ids[0]!, ids.at(-1)!] : ids;
+  const named = ids.length > MAX_POLES ? [ids[0]!, ids.at(-1)!] : ids;
   return named.map((id) => {
     const [x, y] = frame.at(poles.find((p) => p.id === id)!);
     return { text: id, at: [tenth(x + 9 + textWidePx(id, 16) / 2), tenth(y - 14)], px: 16 };

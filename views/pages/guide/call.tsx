@@ -4,7 +4,7 @@ import { Hurt } from "../../parts/hurt.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { Lesson } from "../call/lesson.tsx";
-import { answerKind, hasPad } from "./answers/answers.tsx";
+import { answerKind, hasPad } from "./answers/answer-kind.ts";
 import { askedNow } from "./asked.ts";
 import { SaidBack } from "./read-back.tsx";
 import type { GateState } from "./state.ts";

@@ -1,6 +1,7 @@
+import { Hold } from "../../parts/hold.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
-import { answerKind } from "./answers/answers.tsx";
+import { answerKind } from "./answers/answer-kind.ts";
 import { takesUnknown, Unknown } from "./answers/press.tsx";
 import { askedNow, pickIt } from "./asked.ts";
 
@@ -19,12 +20,6 @@ export const Row = (screen: Screen) => (
       {screen.words.guide.more}
     </a>
   </footer>
-);
-
-export const Hold = (screen: Screen) => (
-  <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
-    <button type="submit">{screen.words.guide.hold}</button>
-  </SayForm>
 );
 
 /** Shows where the browser can listen. */

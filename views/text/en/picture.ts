@@ -8,7 +8,7 @@ import { compassPoint } from "./said.ts";
 import { lengthName } from "./squaring.ts";
 
 /** Above this many of one kind, only the first and the last are told. */
-const MOST_TOLD = 3;
+const MAX_TOLD = 3;
 
 /** Words of the drawing that stands with a call: what it points at, told to who cannot see it. No count is given away here. */
 export const picture = {
@@ -81,7 +81,7 @@ function ofKind(marks: readonly Mark[], plan: TentPlan): string[] {
   const [first, last] = [marks[0]!, marks.at(-1)!];
   const all = allOf(first, marks.length, plan);
   if (all !== null) return [all];
-  return marks.length > MOST_TOLD ? [`${place(first)} through ${place(last)}`] : marks.map(place);
+  return marks.length > MAX_TOLD ? [`${place(first)} through ${place(last)}`] : marks.map(place);
 }
 
 /** What all of a kind are called together; `null` where there are fewer, or but one. */

@@ -4,7 +4,8 @@ import type { TileInput } from "../../../../machines/install/checks/tile-input.t
 import { HurtWay } from "../../../parts/hurt-press.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { regions } from "../../../regions.ts";
-import { type Asked, askedNow, picked } from "../asked.ts";
+import { type Asked, askedNow } from "../asked.ts";
+import { answerKind } from "./answer-kind.ts";
 import { EachOne, Figure, Reading } from "./item.tsx";
 import { PadForm } from "./pad-form.tsx";
 import { PaperNamed, PaperSeen } from "./paper.tsx";
@@ -54,29 +55,6 @@ export const Answers = (screen: Screen) => (
     </button>
   </section>
 );
-
-/** What stands in the dock; the gate only while it is to be answered, or somebody asked to. */
-export type AnswerKind = "nobody" | "readBack" | "hurt" | "closed" | "held" | "seen" | "gate" | "next";
-
-export function answerKind({ guide, me, pick }: Screen): AnswerKind {
-  const { gate } = guide;
-  if (me === null) return "nobody";
-  if (guide.readBack) return "readBack";
-  if (guide.hurt) return "hurt";
-  if (guide.closed) return "closed";
-  if (gate && picked(gate, pick) !== null) return "gate";
-  if (guide.held) return "held";
-  if (gate?.shown) return "seen";
-  return gate && gate.status !== "good" && gate.status !== "waived" ? "gate" : "next";
-}
-
-/** Whether a pad takes the room under the call. */
-export function hasPad(screen: Screen): boolean {
-  const { gate } = screen.guide;
-  if (!gate || answerKind(screen) !== "gate") return false;
-  return PADS.has(gate.tile.input) && !askedNow(gate, screen.pick, screen.words).settled;
-}
-const PADS: ReadonlySet<Input> = new Set(["number", "readings", "figures", "wind"]);
 
 const What = (screen: Screen) => {
   const { guide, pick, words } = screen;

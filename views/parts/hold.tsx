@@ -1,0 +1,8 @@
+import { SayForm, type Screen } from "./say-form.tsx";
+
+/** Stops the work at once: on the guide and on every page beside it, in the same place. */
+export const Hold = (screen: Screen) => (
+  <SayForm screen={screen} fields={{ type: "hold" }} class="hold">
+    <button type="submit">{screen.words.guide.hold}</button>
+  </SayForm>
+);
