@@ -1,8 +1,12 @@
 import type { Child } from "hono/jsx";
 import { JobScreen } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { TextField } from "../../parts/text-field.tsx";
 import { Answer, type Props, takesUnknown, Unknown } from "../guide/answers/press.tsx";
 import { type Item, itemsOf, pickOf } from "../guide/asked.ts";
+
+/** What a paper, or a reason, is told in at most. */
+const MAX_PAPER = 80;
 
 /** All ways to answer what is asked now: the list it asks through, that nobody knows, a paper instead, or left with a reason. */
 export const AnswersPage = (screen: Screen) => {
@@ -42,17 +46,11 @@ const Folded = ({ text, children }: { text: string; children: Child }) => (
 
 const PaperInstead = (props: Props) => {
   const { guide, page } = props.screen.words;
-  const text = (name: string, label: string) => (
-    <label>
-      {label}
-      <input name={name} required maxlength={80} autocomplete="off" />
-    </label>
-  );
   return (
     <Folded text={guide.paper}>
       <Answer {...props} fields={{ kind: "paper" }} class="paper-instead">
-        {text("by", guide.paperBy)}
-        {text("document", guide.paperNo)}
+        <TextField name="by" label={guide.paperBy} max={MAX_PAPER} />
+        <TextField name="document" label={guide.paperNo} max={MAX_PAPER} />
         <label>
           {guide.paperDate}
           <input type="date" name="dated" required />
@@ -68,10 +66,7 @@ const Left = ({ screen, gate }: Props) => {
   return (
     <Folded text={guide.leave}>
       <SayForm screen={screen} fields={{ type: "waive", gate: gate.id }} class="left">
-        <label>
-          {page.because}
-          <input name="because" required maxlength={80} autocomplete="off" />
-        </label>
+        <TextField name="because" label={page.because} max={MAX_PAPER} />
         <button type="submit">{guide.leave}</button>
       </SayForm>
     </Folded>

@@ -9,9 +9,9 @@ import { Frame, Send } from "./frame.tsx";
 import type { Earlier, TentNews, TentStepProps } from "./state.ts";
 import { STEP_FIELDS } from "./steps.ts";
 
-/** The plan of the tent as it is told so far; a sentence where it is none yet. */
+/** The plan of the tent as it is told so far; where there is none yet, the status says so. */
 const Plan = ({ preview, words }: { preview: Preview; words: Words }) =>
-  "plan" in preview ? <TentDrawing plan={preview.plan} words={words} /> : <p>{words.draft.notDrawn}</p>;
+  "plan" in preview ? <TentDrawing plan={preview.plan} words={words} /> : null;
 
 const statusOf = (preview: Preview, words: Words): string =>
   "plan" in preview ? words.tents.drawn(glanceOf(preview.plan, words)) : words.draft.notDrawn;

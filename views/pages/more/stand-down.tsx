@@ -1,5 +1,6 @@
 import { JobScreen } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { TextField } from "../../parts/text-field.tsx";
 
 /** The job stood down before it is over, with the reason. */
 export const StandDownPage = (screen: Screen) => {
@@ -7,10 +8,7 @@ export const StandDownPage = (screen: Screen) => {
   return (
     <JobScreen screen={screen} title={more.standDown}>
       <SayForm screen={screen} fields={{ type: "standDown" }} class="stand-down">
-        <label>
-          {page.because}
-          <input name="because" required maxlength={300} autocomplete="off" />
-        </label>
+        <TextField name="because" label={page.because} />
         <button type="submit">{more.standDown}</button>
       </SayForm>
     </JobScreen>

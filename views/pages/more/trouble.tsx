@@ -2,6 +2,7 @@ import type { Thing } from "../../../machines/install/thing.ts";
 import type { Things } from "../../../machines/install/things-of.ts";
 import { JobScreen } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
+import { TextField } from "../../parts/text-field.tsx";
 
 type Props = { readonly screen: Screen; readonly things: Things };
 type Named = { readonly value: string; readonly text: string };
@@ -14,13 +15,13 @@ export const TroublePage = ({ screen, things, screen: { guide, words } }: Props)
       {guide.outOfUse.map(({ thing, line }) => (
         <SayForm screen={screen} fields={{ type: "backInUse", ...fieldsOf(thing) }} class="put-back">
           <p class="alarm">{line}</p>
-          <Text name="because" text={trouble.how} />
+          <TextField name="because" label={trouble.how} />
           <button type="submit">{trouble.putBack(thing)}</button>
         </SayForm>
       ))}
       <SayForm screen={screen} fields={{ type: "outOfUse", is: "piece" }} class="take-out">
         <Select name="id" text={trouble.piece} of={things.pieces.map((id) => ({ value: id, text: words.pieceName(id) }))} />
-        <Text name="because" text={trouble.whatIsWrong} />
+        <TextField name="because" label={trouble.whatIsWrong} />
         <button type="submit">{trouble.takeOut}</button>
       </SayForm>
       <SayForm screen={screen} fields={{ type: "outOfUse", is: "kit", because: trouble.counted }} class="short">
@@ -36,13 +37,6 @@ export const TroublePage = ({ screen, things, screen: { guide, words } }: Props)
 };
 
 const fieldsOf = (thing: Thing): Record<string, string | number> => ({ ...thing });
-
-const Text = ({ name, text }: { name: string; text: string }) => (
-  <label>
-    {text}
-    <input name={name} required maxlength={300} autocomplete="off" />
-  </label>
-);
 
 const Select = ({ name, text, of }: { name: string; text: string; of: readonly Named[] }) => (
   <label>
