@@ -30,7 +30,7 @@ export function liveOf(kept: KeptJob): LiveJob {
   return { job: jobAt(kept.job, now), now, jump: null, entries, names: NAMES, readOnly: null, warning: null, unrecorded: null };
 }
 
-/** It takes what room there is, whatever is on it; the real one is drawn once a call. */
+/** It takes what room there is, whatever is on it: none has any other, and nothing is left on it. */
 const quickDrawing = drawnOf(liveOf(new KeptJob(briefOf(SMALL))), 0);
 let keys = 0;
 /** The guide of a job as a phone shows it, with the reply to the last entry. */
@@ -41,13 +41,14 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
   const screen = {
     guide: buildGuideState(live, device, en),
-    drawn: state === "open" ? drawnOf(live, 0) : quickDrawing,
+    drawn: quickDrawing,
     me: PEOPLE.lead,
     newKey: () => `key-${++keys}`,
     words: en,
   };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
-  return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]! };
+  const html = /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(/(<svg id="(?:desk-)?picture".*?<\/title>).*?<\/svg>/gs, "$1</svg>");
+  return { call: kept.call, state, html };
 }
 
 /** A list is said a few lines at a time. */
