@@ -65,9 +65,9 @@ describe.each(SIZES)("printed, the layout of a %s", (size) => {
   });
 });
 
-describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) => {
+describe("the layout on a phone", () => {
   it.each(SIZES.map(([size]) => size))("%s: the drawing is scrolled in its box, the page is not wider than the screen", async (size) => {
-    const page = await world.show(path(size), { scheme });
+    const page = await world.show(path(size));
     const seen = await page.evaluate(() => {
       const box = document.querySelector(".sheet")!;
       return { page: document.documentElement.scrollWidth, box: box.getBoundingClientRect().right, within: box.scrollWidth };
@@ -78,7 +78,7 @@ describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) 
   });
   it("has no letter under 12 px in the drawing, and none outside its frame", async () => {
     for (const [size] of SIZES) {
-      const page = await world.show(path(size), { scheme });
+      const page = await world.show(path(size));
       const { least, outside } = await page.evaluate(() => {
         const svg = document.querySelector<SVGSVGElement>("main svg")!;
         const frame = svg.getBoundingClientRect();
@@ -100,15 +100,6 @@ describe.each(["light", "dark"] as const)("the layout on a phone, %s", (scheme) 
 });
 
 describe("the layout page", () => {
-  it("has no target under 72 px a side", async () => {
-    for (const path of ["layout", "plan"]) {
-      const page = await world.show(`jobs/${jobs.get("80×100")}/${path}`);
-      const small = await page
-        .locator("button:visible, a.button:visible")
-        .evaluateAll((all) => all.filter((e) => e.getBoundingClientRect().width < 71.5 || e.getBoundingClientRect().height < 71.5).length);
-      expect(small, path).toBe(0);
-    }
-  });
   it("is chosen in units and paper with scripts off", async () => {
     const page = await world.show(path("80×100"), { scripts: false });
     await page.getByRole("link", { name: "Millimeters" }).click();

@@ -36,6 +36,13 @@ const troubles = (page: Page) =>
     return [...small, ...close, ...(document.documentElement.scrollWidth > innerWidth ? ["wider than the screen"] : [])];
   });
 
+const PATHS = [
+  "",
+  ..."more words tent settings people wind weather answers call trouble stand-down amend plan truck time layout discrepancy"
+    .split(" ")
+    .map((path) => `/${path}`),
+];
+
 async function expectFitForGloves(page: Page, where: string): Promise<void> {
   for (const viewport of [PHONE, DESK]) {
     await page.setViewportSize(viewport);
@@ -49,7 +56,7 @@ describe("what a gloved thumb hits is what it was meant for", () => {
     const page = await job.screen("p1");
     for (const hurt of [false, true]) {
       if (hurt) await job.say({ as: "p4", key: "hurt-00001", seen: 1, type: "hurt", words: "her arm is hurt" });
-      for (const path of ["", "/more", "/wind", "/answers", "/people", "/amend", "/plan", "/truck", "/time", "/layout", "/discrepancy"]) {
+      for (const path of PATHS) {
         await page.goto(`${job.url}jobs/${job.job}${path}`);
         expect(await page.locator(".hurt").isVisible()).toBe(hurt);
         await expectFitForGloves(page, `${path}${hurt ? ", hurt" : ""}`);

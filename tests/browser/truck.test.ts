@@ -142,27 +142,34 @@ describe("the loading list, ticked with gloves on", () => {
     expect(page.url()).toMatch(/#line-\w+$/);
   });
 
-  it.each(["light", "dark"] as const)(
-    "on a %s screen every text has a contrast of 7 to 1, also where a line is short or a number refused",
-    async (scheme) => {
-      const page = await world.screen("p1", { scheme, scripts: false });
-      await page.goto(`${list()}?line=sidePole`);
-      await page.fill(".number input[name=value]", "half");
-      await page.click(".number .main");
-      expect((await leastContrast(page)).ratio).toBeGreaterThanOrEqual(7);
-      await page.fill(".number input[name=value]", "2");
-      await page.click(".number .main");
-      await page.locator(".line.short").first().waitFor();
-      const least = await leastContrast(page);
-      expect(least.ratio, least.text).toBeGreaterThanOrEqual(7);
-    },
-  );
+  it("every text has a contrast of 7 to 1 in light and dark, also where a line is short or a number refused", async () => {
+    const page = await world.screen("p1");
+    const expectClear = async () => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        const least = await leastContrast(page);
+        expect(least.ratio, `${colorScheme}: ${least.text}`).toBeGreaterThanOrEqual(7);
+      }
+    };
+    await page.goto(`${list()}?line=sidePole`);
+    await page.fill(".number input[name=value]", "half");
+    await page.click(".number .main");
+    await page.locator("#wrong").waitFor();
+    await expectClear();
+    await page.fill(".number input[name=value]", "2");
+    await page.click(".number .main");
+    await page.locator(".line.short").first().waitFor();
+    await expectClear();
+  });
 
   it("nothing went wrong in any page", () => expect(world.troubles).toEqual([]));
 });
 
-describe.each(["light", "dark"] as const)("printed from a %s screen, the list of a 100×200", (scheme) => {
-  it.each(["A4", "Letter"])("is one page of %s, with a box to tick on every line and room to sign", async (format) => {
+describe("printed, the list of a 100×200", () => {
+  it.each([
+    ["A4", "light"],
+    ["Letter", "dark"],
+  ] as const)("is one page of %s from a %s screen, with a box to tick on every line and room to sign", async (format, scheme) => {
     const demo = brief();
     const told = await fetch(`${world.url}jobs`, {
       method: "POST",
