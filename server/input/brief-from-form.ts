@@ -14,7 +14,7 @@ const yes = (text: string | undefined) => text === "yes";
 /** The form of a job as a brief, not checked yet. What cannot be read stays as it was typed, for `readBrief` to name. */
 export function briefFromForm(f: Fields) {
   // What was not known stays so until somebody fills it in.
-  const unknown = (fact: FactName, field: string) => yes(f[`unknown.${fact}`]) && (f[field] ?? "").trim() === "";
+  const unknown = (fact: FactName, field: string) => yes(f[`unknown.${fact}`]) && !isTyped(f[field]);
   const places = Object.fromEntries(PLACES.filter((place) => unknown(place, `site.${place}`)).map((place) => [place, null]));
   const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
   const lean = typedAll(f, "sheet.stakeLeanDeg", ["from", "to"], "deg");
@@ -66,6 +66,20 @@ export function briefFromForm(f: Fields) {
     ...(kit ? { kit } : {}),
   };
 }
+
+const isTyped = (text: string | undefined) => (text ?? "").trim() !== "";
+/** What a form holds of a sheet and a ticket before anybody said anything. */
+const HELD = ["sheet.interiorOrder", "sheet.interiorTies", "ticket.order", "ticket.toleranceIn"];
+
+/** Whether anything of a sheet or a ticket is typed. */
+export const saysOf = (f: Fields, fact: "sheet" | "ticket") =>
+  Object.entries(f).some(([name, text]) => name.startsWith(`${fact}.`) && !HELD.includes(name) && isTyped(text) && text !== "notOnTicket");
+
+/** A form of a change: a part of a sheet or a ticket that nobody knew is all of it, with something missing. */
+export const withParts = (f: Fields): Fields => ({
+  ...f,
+  ...Object.fromEntries((["sheet", "ticket"] as const).filter((fact) => saysOf(f, fact)).map((fact) => [`unknown.${fact}`, ""])),
+});
 
 /** The utilities in the order of the ticket that the form was made from. */
 const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => (UTILITIES as readonly string[]).includes(kind));

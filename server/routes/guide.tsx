@@ -10,7 +10,7 @@ import { HurtLive } from "../../views/parts/page.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { Words } from "../../views/text/words.ts";
 import { readAmendment, refuseIfClosed } from "../input/amendment.ts";
-import { briefFromForm } from "../input/brief-from-form.ts";
+import { briefFromForm, withParts } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
@@ -60,7 +60,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const effectOf = (live: LiveJob, fields: Fields, words: Words) => {
     const { job, names } = live;
     refuseIfClosed(job);
-    const to = readAmendment(live, briefFromForm(fields));
+    const to = readAmendment(live, briefFromForm(withParts(fields)));
     return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person, words);
   };
   app.get("/jobs/:id{[\\w-]+}/amend", async (c) => {
@@ -78,7 +78,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
         return briefPage(c, fields, { ...(await amending(c)), effect: effectOf(live, fields, c.get("words")) });
       const { key, because } = fields;
       const seen = live.job.snapshot.context.revision;
-      const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(fields) };
+      const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(withParts(fields)) };
       const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: device(c) }, c.get("words"));
       return backTo(c, `/jobs/${id}`, reply.reply);
     } catch (error) {
