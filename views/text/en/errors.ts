@@ -139,6 +139,7 @@ export const errors = {
   brokenForm: "The form did not come whole. Go back and send it again. Nothing was recorded.",
   low: ({ place, freeBytes }: LowSpace) =>
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
+  otherSite: "That came from another site. Nothing was recorded. Open the page here and press again.",
   tooLarge: "That is too much at once. Nothing was recorded.",
   bodyShape: "Something in the body is not what it should be. Fix these:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
