@@ -22,7 +22,7 @@ export type Stale = { readonly picked: string; readonly now: ListedTent | null }
 export type Opened = { readonly as: OpenedAs; readonly before: boolean } | { readonly step: DraftStep };
 
 /** Jobs while they are being told. The one place where a draft is written. */
-export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: LiveJobs) {
+export function createLiveDrafts({ journal, clock, newId, languages }: Dependencies, liveJobs: LiveJobs) {
   const { drafts, firm } = journal;
   const inTurn = createQueues();
   const now = () => clock().wall;
@@ -52,7 +52,7 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
   /** Begins a draft: empty but for the firm's people, or as an earlier job was. */
   async function begin(copy: string | null, words: Words): Promise<Draft> {
     const id = newId();
-    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words);
+    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words, languages);
     const fields = { ...copied?.fields, ...rowsOf(await firm.people(), copied?.people ?? null) };
     const draft: Draft = { id, version: 1, fields, tent: null, opened: null };
     await drafts.save(id, 0, { body: bodyOf(draft), at: now(), opened: false });
@@ -62,13 +62,17 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
   /** Puts a tent of the list into a draft, with the sheet it had on its last job. */
   const pick = async (id: string, tentId: string, words: Words): Promise<Draft> => {
     const tent = await createTentCatalog({ journal, clock, newId }, words).get(tentId);
-    const kept = await firm.sheet(tentId);
-    return change(id, async (draft) => {
-      const before = draft.tent ? await firm.sheet(draft.tent.id) : null;
+    const digest = tentDigest(tent);
+    const kept = await firm.sheet(tentId, digest);
+    return change(id, (draft) => {
       const fields = withListedTent(draft.fields, tent, words);
-      // The same tent taken again as it is now: its sheet is on the draft, as somebody may have typed it.
-      const filled = draft.tent?.id === tentId ? fields : withKeptSheet(fields, kept, before);
-      return { ...draft, fields: filled, tent: { id: tentId, name: tent.name, digest: tentDigest(tent) } };
+      // The same tent taken again: its sheet is on the draft, as somebody may have typed it. One that has changed is another.
+      const isSame = draft.tent?.id === tentId && draft.tent.digest === digest;
+      return {
+        ...draft,
+        fields: isSame ? fields : withKeptSheet(fields, kept, languages),
+        tent: { id: tentId, name: tent.name, digest },
+      };
     });
   };
 
@@ -104,10 +108,10 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
       const job = await liveJobs.open(parsed, `draft-${id}`, requestDigest({ draft: id }));
       const as: OpenedAs = { job, lead: leadOf(fields), device, at: now() };
       await change(id, (standing) => ({ ...standing, opened: as }));
-      await keepForNext(firm, parsed, draft.tent?.id ?? null, now());
+      await keepForNext(firm, parsed, draft.tent, now());
       return { as, before: false };
     });
 
   return { get, begin, pick, keepDrawn, type, stale, open, now };
 }
-export type DraftDesk = ReturnType<typeof createDrafts>;
+export type LiveDrafts = ReturnType<typeof createLiveDrafts>;

@@ -3,9 +3,9 @@ import { type DraftStep, draftStep, stepFrom } from "../../views/pages/draft/ste
 import { TentStepPreview } from "../../views/pages/draft/tent.tsx";
 import { problemsAt } from "../draft/check-draft.ts";
 import type { Draft } from "../draft/draft.ts";
-import { createDrafts } from "../draft/drafts.ts";
+import { createLiveDrafts } from "../draft/drafts.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
-import { withTyped } from "../draft/typed-in.ts";
+import { leftBehind, withTyped } from "../draft/typed-in.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
@@ -22,15 +22,15 @@ const pathOf = ({ id }: Pick<Draft, "id">, step: DraftStep): string => `/drafts/
 /** A job told in five steps, kept as it is typed, and opened with the last. */
 export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const app = new Hono();
-  const desk = createDrafts(world, liveJobs);
-  const show = draftPages(world, desk);
+  const drafts = createLiveDrafts(world, liveJobs);
+  const show = draftPages(world, drafts);
   const wrongAt = (c: Context, draft: Draft, step: DraftStep) =>
-    Object.keys(problemsAt(step, draft.fields, desk.now(), c.get("words"))).length > 0;
+    Object.keys(problemsAt(step, draft.fields, drafts.now(), c.get("words"))).length > 0;
 
   /** Takes a tent of the list as it was shown. Gives `null` where it is another by now. */
   async function taken(c: Context, id: string, { tent = "", digest }: Fields): Promise<Draft | null> {
     const is = await createTentCatalog(world, c.get("words")).get(tent);
-    return digest !== undefined && digest !== tentDigest(is) ? null : desk.pick(id, tent, c.get("words"));
+    return digest !== undefined && digest !== tentDigest(is) ? null : drafts.pick(id, tent, c.get("words"));
   }
 
   /** The tent that stood on the page before somebody typed: one of the list that was looked at, or the draft's. */
@@ -38,7 +38,7 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const words = c.get("words");
     if (tent !== undefined) return withListedTent({}, await createTentCatalog(world, words).get(tent), words);
     const { draft } = c.req.query();
-    return draft === undefined ? {} : (await desk.get(draft)).fields;
+    return draft === undefined ? {} : (await drafts.get(draft)).fields;
   }
 
   app.get("/drafts/new", (c) => show.step(c, null, "tent", { tent: c.req.query("tent") }));
@@ -53,9 +53,9 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const form = await formBody(c);
     const { copy, go = "on" } = form;
     if (form.tent !== undefined) await createTentCatalog(world, c.get("words")).get(form.tent);
-    const draft = await desk.begin(copy ?? null, c.get("words"));
+    const draft = await drafts.begin(copy ?? null, c.get("words"));
     if (form.tent !== undefined && !(await taken(c, draft.id, form))) return c.redirect(`${pathOf(draft, "tent")}?tent=${form.tent}`, 303);
-    const told = await desk.type(draft.id, "tent", form);
+    const told = await drafts.type(draft.id, "tent", form);
     if (go === "back") return c.redirect("/", 303);
     const settled = copy === undefined && go === "on" && !wrongAt(c, told, "tent");
     const nothing = form.tent === undefined && !form["tent.widthFt"] && !form["tent.lengthFt"];
@@ -64,7 +64,7 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
 
   app.get(`/drafts/${ID}`, (c) => c.redirect(`/drafts/${c.req.param("id")}/tent`, 303));
   app.get(`/drafts/${ID}/:step`, async (c) => {
-    const draft = await desk.get(c.req.param("id"));
+    const draft = await drafts.get(c.req.param("id"));
     const step = stepOf(c);
     if (draft.opened) return show.opened(c, draft, draft.opened);
     return show.step(c, draft, step, { wrong: c.req.query("wrong") !== undefined, tent: c.req.query("tent") });
@@ -75,16 +75,18 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const words = c.get("words");
     const form = await formBody(c);
     const { go = "on" } = form;
-    const before = await desk.get(id);
+    const before = await drafts.get(id);
     const takes = !before.opened && step === "tent" && form.tent !== undefined && go !== "back";
     if (takes && !(await taken(c, id, form))) return show.step(c, before, step, { tent: form.tent, status: 409 });
-    if (go === "keep") await desk.keepDrawn(id);
-    const draft = await desk.type(id, step, form);
+    if (go === "keep") await drafts.keepDrawn(id);
+    const draft = await drafts.type(id, step, form);
     if (draft.opened) return toldOpened(c, draft);
     if (go === "back") return c.redirect(stepFrom(step, -1) === null ? "/" : pathOf(draft, stepFrom(step, -1)!), 303);
     if (go === "look") return c.redirect(`${pathOf(draft, step)}?wrong=yes`, 303);
     if (go === "more") return c.redirect(`${pathOf(draft, step)}?more=1`, 303);
-    if (step === "tent" && (await desk.stale(draft, words))) return show.step(c, draft, step, { status: 409 });
+    if (go === "stay" || go === "soil") return c.redirect(pathOf(draft, step), 303);
+    if (step === "tent" && (await drafts.stale(draft, words))) return show.step(c, draft, step, { status: 409 });
+    if (leftBehind(draft.fields, step, form)) return show.step(c, draft, step, { left: true, status: 422 });
     if (wrongAt(c, draft, step)) return show.step(c, draft, step, { wrong: true, status: 422 });
     const next = stepFrom(step, 1);
     return next === null ? opened(c, draft) : c.redirect(pathOf(draft, next), 303);
@@ -92,9 +94,9 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
 
   /** Opens it, or leads to where something is still wrong. */
   async function opened(c: Context, draft: Draft) {
-    const went = await desk.open(draft.id, deviceOf(c, world.newId), c.get("words"));
+    const went = await drafts.open(draft.id, deviceOf(c, world.newId), c.get("words"));
     if ("step" in went) return c.redirect(`${pathOf(draft, went.step)}?wrong=yes`, 303);
-    return went.before ? toldOpened(c, await desk.get(draft.id)) : c.redirect(`/jobs/${went.as.job}`, 303);
+    return went.before ? toldOpened(c, await drafts.get(draft.id)) : c.redirect(`/jobs/${went.as.job}`, 303);
   }
   /** The phone that opened it is led on, and any other told who did. */
   function toldOpened(c: Context, draft: Draft) {

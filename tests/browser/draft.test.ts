@@ -20,7 +20,7 @@ function thumb(page: Page) {
     put: async (name: string, text: string) => {
       counted++;
       const field = page.locator(`[name="${name}"]`);
-      await (text === "marked" ? field.selectOption(text) : field.fill(text));
+      await (["marked", "yes"].includes(text) ? field.selectOption(text) : field.fill(text));
     },
     at: (step: number) => page.locator(".progress", { hasText: `Step ${step} of 5` }).waitFor(),
     counted: () => counted,
@@ -57,6 +57,8 @@ async function openFirst(page: Page) {
   await put("site.rallyPoint", "gate 3");
   await put("site.stormShelter", "the brick barn");
   await put("site.firstAid", "truck cab");
+  await put("sheet.soil", "firm loam");
+  await put("site.soilKnown", "yes");
   await press(ON);
   await at(4);
   await put("ticket.number", "LT-77");
@@ -89,6 +91,8 @@ it.each([
   await at(3);
   for (const name of ["address", "rallyPoint", "firstAid"]) await put(`site.${name}`, "school yard");
   await put("site.stormShelter", "school");
+  await page.locator("label", { hasText: "Is the ground firm loam?" }).waitFor();
+  await put("site.soilKnown", "yes");
   await press(ON);
   await at(4);
   await put("ticket.number", "LT-78");
@@ -109,14 +113,13 @@ it("the tent is drawn as its size is typed, and the device says its zone and its
   await page.locator("#tent-status", { hasText: "Drawn: 40 × 60 ft" }).waitFor();
   await page.locator(ON).click();
   const draft = page.url().split("/").at(-2)!;
-  await page.goto(`${world.url}drafts/${draft}/site`);
+  await page.goto(`${world.url}drafts/${draft}/ticket`);
   const device = await page.evaluate(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   expect(await page.locator('[name="zone"]').inputValue()).toBe(device);
   await page.locator('[name="zone"]').fill("Europe/Paris");
   await page.locator('button[value="back"]').click();
-  await page.goto(`${world.url}drafts/${draft}/site`);
-  expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
   await page.goto(`${world.url}drafts/${draft}/ticket`);
+  expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
   const today = await page.evaluate(() => new Date().toLocaleDateString("sv-SE"));
   expect(await page.locator('[name="ticket.validFrom"]').inputValue()).toBe(today);
 });

@@ -51,11 +51,17 @@ export function draftsContract(where: string, create: () => Journal) {
         { name: "Tobias", role: "crew", onLast: false },
       ]);
     });
-    it("is the last sheet of each tent; another job leaves it as it is", async () => {
-      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 1" } }, at: 1 });
-      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 2" } }, at: 2 });
+    it("is the last sheet of each tent as it was; another job leaves it as it is, and a tent that has changed has none", async () => {
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", digest: "as-1", sheet: { document: "ü 1" } }, at: 1 });
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", digest: "as-2", sheet: { document: "ü 2" } }, at: 2 });
       await journal.firm.keep({ people: [], sheet: null, at: 3 });
-      expect([await journal.firm.sheet("t-1"), await journal.firm.sheet("t-2")]).toEqual([{ document: "ü 2" }, null]);
+      const of = ([tent, digest]: readonly [string, string]) => journal.firm.sheet(tent, digest);
+      const asked = [
+        ["t-1", "as-2"],
+        ["t-1", "as-1"],
+        ["t-2", "as-2"],
+      ] as const;
+      expect(await Promise.all(asked.map(of))).toEqual([{ document: "ü 2" }, null, null]);
     });
   });
 }

@@ -58,7 +58,9 @@ describe("a draft of which not all is known", () => {
     const job = (await went("crew", { "crew.1.name": "Ines", "crew.1.role": "lead", "crew.2.name": "Maren", "crew.2.role": "deputy" }))!;
     const { sheet, ticket, site } = (await world.liveJobs.load(job.split("/").at(-1)!)).job.frozen.brief;
     expect([sheet, ticket, site]).toMatchObject([null, null, { rallyPoint: null, stormShelter: null, firstAid: null, soilKnown: false }]);
-    expect(await world.journal.firm.sheet("example-80x100-split")).toBeNull();
+    const next = (await form("/drafts", { tent: "example-80x100-split" })).headers.get("location")!.split("/")[2]!;
+    const { fields } = (await world.journal.drafts.draft(next))!.body as { fields: Typed };
+    expect(Object.keys(fields).filter((name) => name.startsWith("sheet."))).toEqual([]);
   });
   it("has its sheet again where one goes back and on", async () => {
     const draft = `/drafts/${(await form("/drafts", { tent: "example-80x100-split" })).headers.get("location")!.split("/")[2]}`;

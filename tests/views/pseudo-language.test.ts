@@ -130,8 +130,9 @@ describe("every sentence comes through the words of its screen", () => {
       await draft(at("tent"), { "tent.widthFt": "900" });
       await readOn(crew, at("tent"), { tent: tent.id });
       await draft(at("sheet"), { "sheet.document": "", "sheet.stakeLengthIn": "long", "sheet.raiseGustMph": "90" });
-      await draft(at("site"), { "site.address": "", "site.stormShelter": "", zone: "Mars" });
-      await draft(at("ticket"), { "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
+      await draft(at("site"), { "site.address": "", "site.stormShelter": "", "sheet.soil": "№ 2" });
+      await read(crew, at("site"));
+      await draft(at("ticket"), { zone: "Mars", "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
       await draft(at("crew"), { "crew.1.name": "№", "crew.1.role": "lead" });
       await draft(at("nowhere"), {}, 404);
       await read(crew, "/drafts/none/tent", { status: 404 });

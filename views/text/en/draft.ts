@@ -14,6 +14,7 @@ export const draft = {
   },
   on: "Go on",
   back: "Back",
+  stay: "Keep what is typed",
   open: "Open the job",
   draw: "Draw it",
   wrong: "Something here can't be right yet. Look beside the fields.",
@@ -37,7 +38,8 @@ export const draft = {
   fields: {
     title: "Name of the job",
     "tent.quarterRings": "Quarter rings",
-    "site.soil": "Soil, if known",
+    "sheet.soil": "Soil that the sheet names",
+    "site.soilKnown": "Is the ground that soil?",
     "sheet.raiseGustMph": "Lowest gust that stops work, mph",
     "ticket.validFrom": "Good from",
     "ticket.validTo": "Good to",
@@ -51,12 +53,19 @@ export const draft = {
     "site.rallyPoint": "empty: don't know yet",
     "site.stormShelter": "a building or a hard-topped vehicle; empty: don't know yet",
     "site.firstAid": "empty: don't know yet",
-    "site.soil": "as the sheet names it; empty: pull tests",
+    "sheet.soil": "empty: none, pull tests",
+    "site.soilKnown": "else: pull tests",
     zone: "like America/Chicago",
     "ticket.toleranceIn": `local law's figure, at least ${MIN_TOLERANCE_IN}`,
   } as Readonly<Record<string, string>>,
   utilities: "Who is on it, and what did they answer?",
-  choices: { notOnTicket: "not on it", marked: "marked", clear: "clear" } as Readonly<Record<string, string>>,
+  choices: { notOnTicket: "not on it", marked: "marked", clear: "clear", no: "don't know, or another", yes: "yes, it is" } as Readonly<
+    Record<string, string>
+  >,
+
+  groundIs: (soil: string) => `Is the ground ${soil}?`,
+  otherSoil: "The sheet names another soil",
+  leftBehind: "This belonged to the other address or soil, and is empty now. Say it for this one, or leave it: it is asked on site.",
 
   noSheet: "Don't know yet",
   noTicket: "Don't have it yet",
