@@ -13,8 +13,19 @@ import { namedSoil } from "./soil.ts";
 
 /** What a field shows, and means, until somebody types in it: the zone of this machine, and today there. */
 export function startingValues(f: Fields, now: WallTime): Fields {
-  const zone = f.zone || new Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const zone = f.zone || zoneHere();
   return { zone, "ticket.validFrom": today(zone, now), "ticket.toleranceIn": String(DEFAULTS.toleranceIn.is) };
+}
+
+const zoneHere = () => new Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** The zone in which a draft's own days are told: the one that was typed, or that of this machine where that is none. */
+export function zoneOf({ zone }: Fields): string {
+  try {
+    return new Intl.DateTimeFormat("en", { timeZone: zone || zoneHere() }).resolvedOptions().timeZone;
+  } catch {
+    return zoneHere();
+  }
 }
 
 function today(zone: string, now: WallTime): string {
@@ -41,7 +52,7 @@ export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
     ...without(shown, (name) => leftOut(name, f)),
     "use.walls": "yes",
     "use.hungLoads": "yes",
-    title: f.title?.trim() || usualTitle(f, words),
+    title: titleOf(f, words),
     rehearsal: "no",
     ...Object.fromEntries(PLACES.map((place) => [`unknown.${place}`, "yes"])),
     "site.soilKnown": isThat ? "yes" : "no",
@@ -59,9 +70,12 @@ export const isUnknown = (f: Fields, fact: "sheet" | "ticket"): boolean => f[`un
 const leftOut = (name: string, f: Fields): boolean =>
   /^(?:crew|use)\./.test(name) || (["sheet", "ticket"] as const).some((fact) => name.startsWith(`${fact}.`) && isUnknown(f, fact));
 
+/** What a draft is called. */
+export const titleOf = (f: Fields, words: Words): string => f.title?.trim() || usualTitle(f, words);
+
 const MAX_TITLE = 80;
 /** What a job is called where nobody named it. */
-export function usualTitle(f: Fields, words: Words): string {
+function usualTitle(f: Fields, words: Words): string {
   const [widthFt, lengthFt] = [typed(f["tent.widthFt"], "ft"), typed(f["tent.lengthFt"], "ft")];
   const size = typeof widthFt === "number" && typeof lengthFt === "number" ? words.page.size(widthFt, lengthFt) : words.groups.tent;
   return words.draft.titleOf(size, f["site.address"]?.trim() ?? "").slice(0, MAX_TITLE);

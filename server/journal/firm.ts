@@ -18,4 +18,8 @@ export interface Firm {
   sheet(tent: string, digest: Hash): Promise<unknown>;
   /** Keeps it, all or nothing. Who was not on this job is no longer on the last one. */
   keep(job: ForNextJob): Promise<void>;
+  /** Takes somebody off the list, upper and lower case being the same; nothing where nobody is called so. */
+  forget(name: string): Promise<void>;
+  /** Takes those off whose last job was opened before a moment. */
+  forgetBefore(at: Instant): Promise<void>;
 }

@@ -10,6 +10,8 @@ export function firmIn(db: Sqlite.Database, run: (write: () => void) => Promise<
   const all = db.prepare(`SELECT ${as("name")}, ${as("role")}, onLast FROM people ORDER BY folded`);
   const nobody = db.prepare("UPDATE people SET onLast = 0");
   const person = db.prepare("INSERT OR REPLACE INTO people (folded, name, role, onLast, at) VALUES (?, ?, ?, 1, ?)");
+  const drop = db.prepare("DELETE FROM people WHERE folded = ?");
+  const dropOld = db.prepare("DELETE FROM people WHERE at < ?");
   const sheet = db.prepare(`SELECT ${as("sheet")} FROM sheets WHERE tent = ? AND digest = ?`);
   const putSheet = db.prepare("INSERT OR REPLACE INTO sheets (tent, digest, sheet, at) VALUES (?, ?, ?, ?)");
   return {
@@ -25,5 +27,7 @@ export function firmIn(db: Sqlite.Database, run: (write: () => void) => Promise<
         for (const { name, role } of job.people) person.run(foldedName(name), name, role, job.at);
         if (job.sheet) putSheet.run(job.sheet.tent, job.sheet.digest, JSON.stringify(job.sheet.sheet), job.at);
       }),
+    forget: (name) => run(() => void drop.run(foldedName(name))),
+    forgetBefore: (at) => run(() => void dropOld.run(at)),
   };
 }

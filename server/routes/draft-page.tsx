@@ -12,14 +12,14 @@ import type { Words } from "../../views/text/words.ts";
 import { problemsAt } from "../draft/check-draft.ts";
 import { crewRows, usualRole } from "../draft/crew-rows.ts";
 import type { Draft, OpenedAs } from "../draft/draft.ts";
-import { isUnknown, shownFields, usualTitle } from "../draft/draft-brief.ts";
+import { isUnknown, shownFields } from "../draft/draft-brief.ts";
 import type { LiveDrafts, Stale } from "../draft/drafts.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
 import { namedSoil } from "../draft/soil.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { inWords } from "../input/problem.ts";
-import type { Dependencies } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { createTentCatalog } from "../tent-catalog.ts";
 import { page } from "./page.ts";
 
@@ -38,7 +38,7 @@ const EARLIER = 5;
 const MAX_PEOPLE = 40;
 
 /** The pages of a draft. */
-export function draftPages({ journal, clock, newId, languages }: Dependencies, drafts: LiveDrafts) {
+export function draftPages({ journal, clock, newId, languages }: Dependencies, drafts: LiveDrafts, liveJobs: LiveJobs) {
   const listOf = (words: Words) => createTentCatalog({ journal, clock, newId }, words);
 
   /** A step of a draft as it stands; of none yet where `draft` is `null`. */
@@ -80,6 +80,7 @@ export function draftPages({ journal, clock, newId, languages }: Dependencies, d
         values={{ ...props.values, ...values }}
         preview={previewOf(values, words).preview}
         offered={looked && { id: looked.id, digest: tentDigest(looked) }}
+        newKey={newId}
         news={asked === undefined && stale ? toldOf(fields, stale, words) : null}
         tents={[...(await listOf(words).saved()), ...listOf(words).examples()]}
         earlier={folds
@@ -89,13 +90,15 @@ export function draftPages({ journal, clock, newId, languages }: Dependencies, d
     );
   }
 
-  /** A draft that has become a job. */
-  const opened = (c: Context, { fields }: Draft, { job, lead, at }: OpenedAs, status: 200 | 409 = 200) => {
+  /** A draft that has become a job: what it was about is with the job. */
+  async function opened(c: Context, { job, at }: OpenedAs, status: 200 | 409 = 200) {
     const words = c.get("words");
-    const { zone = "UTC" } = shownFields(fields, at);
-    const title = fields.title?.trim() || usualTitle(fields, words);
-    return c.html(page(c, <OpenedPage job={job} title={title} told={words.draft.openedBy(lead, zone, at)} words={words} />), status);
-  };
+    const { names, job: live } = await liveJobs.load(job);
+    const { title, zone, crew } = live.frozen.brief;
+    const lead = crew.find(({ role }) => role === "lead")!.id;
+    const told = words.draft.openedBy(names[lead] ?? lead, zone, at);
+    return c.html(page(c, <OpenedPage job={job} title={title} told={told} words={words} />), status);
+  }
 
   return { step, opened };
 }

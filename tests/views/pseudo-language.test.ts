@@ -141,9 +141,19 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("site"));
       await draft(at("tent"), {}, 409);
       await read(crew, "/");
-      const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, lead: "71", device: "another", at: MORNING } };
+      const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, device: "another", at: MORNING } };
       await crew.journal.drafts.save("d-9", 0, { body, at: MORNING, opened: true });
       await read(crew, "/drafts/d-9/crew");
+      await read(crew, "/drafts");
+      const away = at("throw-away");
+      await read(crew, away);
+      await draft(away, { version: "1" }, 409);
+      await crew.app.request("/firm/people", {
+        method: "POST",
+        body: new URLSearchParams({ name: "71" }),
+        headers: { origin: "http://localhost" },
+      });
+      await read(crew, `/firm/people?draft=${away.split("/")[2]}`);
     });
     it("a job of which neither sheet, ticket nor places are known: its calls, the page to fill them in, somebody hurt", async () => {
       const { site, ...told } = letterless(SMALL);

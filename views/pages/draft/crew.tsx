@@ -78,6 +78,11 @@ export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: stri
           <button type="submit" name="go" value="more">
             {props.words.draft.moreRows}
           </button>
+          {rows.length > 0 && (
+            <button type="submit" name="go" value="people">
+              {props.words.draft.toPeople}
+            </button>
+          )}
         </Send>
       </form>
     </Frame>

@@ -48,7 +48,7 @@ const News = ({ told, rows }: TentNews) => (
 );
 
 /** Which tent: one that is drawn already, a size, one of the list, or an earlier job's. */
-export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: TentStepProps) => {
+export const TentStep = ({ preview, offered, news, tents, earlier, newKey, ...props }: TentStepProps) => {
   const { draft, words } = props;
   const { draft: text } = words;
   const drawn = "plan" in preview;
@@ -58,6 +58,7 @@ export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: T
       {news && <News {...news} />}
       <form method="post" action={own}>
         <Unpressed go={news ? "stay" : "look"} words={words} />
+        {draft === null && <input type="hidden" name="key" value={newKey()} />}
         {offered && <input type="hidden" name="tent" value={offered.id} />}
         {offered && <input type="hidden" name="digest" value={offered.digest} />}
         <div
@@ -106,7 +107,7 @@ export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: T
       {earlier.length > 0 && <h2>{text.earlier}</h2>}
       {earlier.length > 0 && <p>{text.earlierTold}</p>}
       {earlier.map((job) => (
-        <Copy {...job} />
+        <Copy {...job} newKey={newKey} />
       ))}
     </Frame>
   );
@@ -124,9 +125,10 @@ const Lines = ({ tents, draft, words }: { tents: readonly Tent[]; draft: string 
   </div>
 );
 
-const Copy = ({ id, title, size }: Earlier) => (
+const Copy = ({ id, title, size, newKey }: Earlier & Pick<TentStepProps, "newKey">) => (
   <form method="post" action="/drafts">
     <input type="hidden" name="copy" value={id} />
+    <input type="hidden" name="key" value={newKey()} />
     <button type="submit" class="job">
       <b>{title}</b>
       <span>{size}</span>

@@ -76,6 +76,7 @@ export const draft = {
   roleOf: (name: string) => `What ${name} does`,
   roleOfNew: "What they do",
   moreRows: "More people",
+  toPeople: "Take somebody off this list",
 
   // Where it ends, or did.
   titleOf: (size: string, address: string) => (address === "" ? size : `${size}, ${address}`),
@@ -83,6 +84,15 @@ export const draft = {
   openedBy: (lead: string, zone: string, at: number) => `This job was opened already, ${when.dayAndClock(zone, at)}. ${lead} leads it.`,
   toJob: "To its guide",
   leftOff: "Not opened yet",
+  allLeft: "All that are not opened yet",
+  noneLeft: "There is none.",
+  keptFor: (days: number) => `Each goes by itself ${days} days after the last thing typed in it.`,
+  lastTyped: (zone: string, at: number) => `last typed ${when.dayAndClock(zone, at)}`,
+  throwAway: "Throw it away",
+  throwTitle: (title: string) => `Throw "${title}" away?`,
+  throwTold: "What was typed in it is gone then. No job is touched.",
+  throwChanged: "Somebody typed in it meanwhile. Look at it before you throw it away.",
+  keepDraft: "Keep it",
   noDraft: (id: string) => `There is no draft ${id.slice(0, 40)}. Begin again.`,
   noStep: (step: string) => `There is no step ${step.slice(0, 40)}.`,
   unreadable: "This draft cannot be read any more. Begin again.",
