@@ -4,6 +4,7 @@ import { type FactName, unknownIn } from "../../machines/install/facts.ts";
 import { FactsPage } from "../../views/pages/facts/view.tsx";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
+import { bothGusts } from "../draft/one-gust.ts";
 import { refuseIfClosed } from "../input/amendment.ts";
 import { briefFromForm, saysOf, withParts } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
@@ -78,7 +79,6 @@ function withTyped({ job, names }: LiveJob, typed: Fields, words: Words): Fields
     fact === "sheet" || fact === "ticket" ? saysOf(fields, fact) : (fields[`site.${fact}`] ?? "").trim() !== "";
   if (!unknown.some(isSaid)) throw new Problem(422, (w) => w.facts.nothingTyped);
   const soil = typed["sheet.soil"]?.trim() || (brief.site.soilKnown ? "" : words.draft.soilNotNamed);
-  const raise = typed["sheet.raiseGustMph"];
-  const sheet: Fields = isSaid("sheet") ? { "sheet.soil": soil, ...(raise ? { "sheet.stopGustMph": raise } : {}) } : {};
+  const sheet: Fields = isSaid("sheet") ? { "sheet.soil": soil, ...bothGusts(typed) } : {};
   return { ...briefToForm(brief, names, words), ...fields, ...sheet };
 }

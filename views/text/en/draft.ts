@@ -59,7 +59,7 @@ export const draft = {
     "ticket.toleranceIn": `local law's figure, at least ${MIN_TOLERANCE_IN}`,
   } as Readonly<Record<string, string>>,
   utilities: "Who is on it, and what did they answer?",
-  choices: { notOnTicket: "not on it", marked: "marked", clear: "clear", no: "don't know, or another", yes: "yes, it is" } as Readonly<
+  choices: { notOnTicket: "not on it", marked: "marked", clear: "clear", no: "other or unknown", yes: "yes, it is" } as Readonly<
     Record<string, string>
   >,
 
@@ -84,7 +84,7 @@ export const draft = {
   openedBy: (lead: string, zone: string, at: number) => `This job was opened already, ${when.dayAndClock(zone, at)}. ${lead} leads it.`,
   toJob: "To its guide",
   leftOff: "Not opened yet",
-  allLeft: "All that are not opened yet",
+  allLeft: "All not opened yet",
   noneLeft: "There is none.",
   keptFor: (days: number) => `Each goes by itself ${days} days after the last thing typed in it.`,
   lastTyped: (zone: string, at: number) => `last typed ${when.dayAndClock(zone, at)}`,
