@@ -25,6 +25,9 @@ export type Opened = { readonly as: OpenedAs; readonly before: boolean } | { rea
 /** More than a firm tells at a time: what is left off goes by itself. */
 const ALL = 1000;
 
+/** The key with which a draft opens its job. */
+const keyOf = (id: string): string => `draft-${id}`;
+
 /** Jobs while they are being told. The one place where a draft is written. */
 export function createLiveDrafts({ journal, clock, newId, languages }: Dependencies, liveJobs: LiveJobs) {
   const { drafts, firm } = journal;
@@ -56,11 +59,12 @@ export function createLiveDrafts({ journal, clock, newId, languages }: Dependenc
 
   /**
    * Begins a draft: empty but for the firm's people, or as an earlier job was. `id` comes with the form that asks for it: sent twice,
-   * it is the same draft.
+   * it is the same draft. Where that draft opened a job and is gone since, this is another one: it would open that job again.
    */
   async function begin(id: string, copy: string | null, words: Words): Promise<Draft> {
     const before = await drafts.draft(id);
     if (before) return readDraft(before);
+    if (await journal.openedWith(keyOf(id))) return begin(newId(), copy, words);
     await removeOld(journal, now());
     const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words, languages);
     const fields = { ...copied?.fields, ...rowsOf(await firm.people(), copied?.people ?? null) };
@@ -120,7 +124,7 @@ export function createLiveDrafts({ journal, clock, newId, languages }: Dependenc
       const step = (await stale(draft, words)) ? "tent" : firstWrong(fields, now(), words);
       if (step) return { step };
       const parsed = readBrief(briefFromDraft(fields, now(), words));
-      const job = await liveJobs.open(parsed, `draft-${id}`, requestDigest({ draft: id }));
+      const job = await liveJobs.open(parsed, keyOf(id), requestDigest({ draft: id }));
       const as: OpenedAs = { job, device, at: now() };
       await change(id, (standing) => openedAs(standing, as));
       await keepForNext(firm, parsed, draft.tent, now());

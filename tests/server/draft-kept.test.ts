@@ -13,7 +13,7 @@ const STEPS: readonly (readonly [string, Typed])[] = [
   ["tent", { "tent.widthFt": "40", "tent.lengthFt": "60", title: "Wedding at the mill" }],
   ["sheet", { "sheet.document": "RC-1 A", "sheet.stakeKind": "steel pin", "sheet.stakeDiameterIn": "1", "sheet.stakeLengthIn": "42" }],
   ["site", { "site.address": "Gate 3, Tansy Lane", "site.rallyPoint": "gate 3" }],
-  ["ticket", { "ticket.number": "LT-77", "ticket.validTo": "2026-06-20", "ticket.utilities.gas": "marked" }],
+  ["ticket", { "ticket.number": "LT-77", "ticket.validTo": "2026-12-20", "ticket.utilities.gas": "marked" }],
   ["crew", { "crew.1.name": "Ines", "crew.1.role": "lead", "crew.2.name": "Tobias", "crew.2.role": "deputy" }],
 ];
 const send = (path: string, fields: Typed, device = "phone-of-ines") =>
@@ -52,6 +52,18 @@ describe("a draft that has become a job", () => {
     expect(toOf(await send("/drafts", { key: id }))).toBe(job);
     expect((await bodyOf(id)).fields).toEqual({});
   });
+});
+
+it("a form sent again long after its draft opened a job begins another draft, and that opens another job", async () => {
+  const { id, job } = await opened();
+  world.clock.pass(31 * DAY_S);
+  await begin();
+  const again = await begin({ key: id });
+  expect(again).not.toBe(id);
+  let last: Response | null = null;
+  for (const [step, typed] of STEPS) last = await send(`/drafts/${again}/${step}`, typed);
+  expect(toOf(last!)).toMatch(/^\/jobs\/id-/);
+  expect(toOf(last!)).not.toBe(job);
 });
 
 describe("a form that begins a draft", () => {
