@@ -13,6 +13,7 @@ import { isNoShelter } from "../../machines/install/storm-shelter.ts";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
+import type { Words } from "../../views/text/words.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { kitOf, kitSchema } from "./kit.ts";
 import { NAME_PROBLEM } from "./person-name.ts";
@@ -22,14 +23,23 @@ import { tentProblems, unknownFields } from "./tent.ts";
 
 const words = (most = 200) => v.pipe(v.string(), v.trim(), v.minLength(1, says("empty")), v.maxLength(most, says("tooLong", most)));
 const notNumber = saysOf(({ errors }, given) => (typeof given === "string" ? errors.notNumber(given) : errors.notANumber));
-const number = (from: number, to: number) =>
+const number = (from: number, to: number, says: (words: Words, n: number) => string = ({ errors }, n) => errors.outside(n, from, to)) =>
   v.pipe(
     v.number(notNumber),
     v.check(
       (n) => n >= from && n <= to,
-      saysOf(({ errors }, given) => errors.outside(Number(given), from, to)),
+      saysOf((words, given) => says(words, Number(given))),
     ),
   );
+/** A gust limit of a sheet: the guide goes no higher than its own, and says so. */
+const gust = (limit: keyof typeof MAX_GUST_MPH) => {
+  const cap = MAX_GUST_MPH[limit];
+  return number(1, cap, ({ errors }, mph) => (mph > cap ? errors.overCap(mph, cap) : errors.outside(mph, 1, cap)));
+};
+/** From a mark to a stake. The guide goes no nearer than any law does. */
+const tolerance = number(MIN_TOLERANCE_IN, 120, ({ errors }, inches) =>
+  inches < MIN_TOLERANCE_IN ? errors.underLeast(inches, MIN_TOLERANCE_IN) : errors.outside(inches, MIN_TOLERANCE_IN, 120),
+);
 const oneOf = (names: readonly string[]) => saysOf(({ errors }, given) => (given ? errors.notOneOf(given, names) : errors.oneOf(names)));
 const orNull = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
 /** One of a list; left out, its first. */
@@ -57,7 +67,13 @@ const shelter = v.pipe(
 /** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
 export const briefSchema = strict({
   title: words(80),
-  zone: v.pipe(words(60), v.check(isZone, says("zone"))),
+  zone: v.pipe(
+    words(60),
+    v.check(
+      isZone,
+      saysOf(({ errors }, given) => errors.zone(String(given))),
+    ),
+  ),
   tent: v.custom<Record<string, unknown>>((tent) => typeof tent === "object" && tent !== null),
   sheet: v.nullable(
     strict({
@@ -76,9 +92,9 @@ export const briefSchema = strict({
       pullTestLbf: orNull(number(1, 20_000)),
       squareInPer50Ft: orNull(number(0.05, 12)),
       sidePoleLeanDeg: orNull(number(0, 10)),
-      raiseGustMph: orNull(number(1, MAX_GUST_MPH.raiseGustMph)),
-      stopGustMph: orNull(number(1, MAX_GUST_MPH.stopGustMph)),
-      insideGustMph: orNull(number(1, MAX_GUST_MPH.insideGustMph)),
+      raiseGustMph: orNull(gust("raiseGustMph")),
+      stopGustMph: orNull(gust("stopGustMph")),
+      insideGustMph: orNull(gust("insideGustMph")),
       interiorOrder: firstOf(INTERIOR_ORDERS),
       interiorTies: firstOf(INTERIOR_TIES),
     }),
@@ -98,7 +114,7 @@ export const briefSchema = strict({
       number: words(40),
       validFrom: words(40),
       validTo: words(40),
-      toleranceIn: v.optional(number(MIN_TOLERANCE_IN, 120), DEFAULTS.toleranceIn.is),
+      toleranceIn: v.optional(tolerance, DEFAULTS.toleranceIn.is),
       utilities: v.pipe(
         v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(says("yesOrNo")) })),
         v.minLength(1, says("noUtilities")),

@@ -83,9 +83,9 @@ describe("what cannot be read is refused with a sentence, and nothing is written
   });
 
   it.each([
-    ["raiseGustMph", 26, "26 is out of range. From 1 to 25."],
-    ["stopGustMph", 31, "31 is out of range. From 1 to 30."],
-    ["insideGustMph", 39, "39 is out of range. From 1 to 38."],
+    ["raiseGustMph", 26, "26 mph is over the guide's own cap of 25, whatever the sheet allows. Enter 25."],
+    ["stopGustMph", 31, "31 mph is over the guide's own cap of 30, whatever the sheet allows. Enter 30."],
+    ["insideGustMph", 39, "39 mph is over the guide's own cap of 38, whatever the sheet allows. Enter 38."],
     ["raiseGustMph", 0, "0 is out of range. From 1 to 25."],
   ])("no sheet moves %s to %d mph, and the bound is said", async (field, mph, sentence) => {
     const sheet = { ...brief().sheet, [field]: mph };

@@ -166,9 +166,9 @@ describe("a brief through its form", () => {
     expect(readBrief(none).frozen.brief.sheet).toMatchObject({ raiseGustMph: null, stopGustMph: null, insideGustMph: null });
     const over = form({ "sheet.raiseGustMph": "25.5", "sheet.stopGustMph": "30.5", "sheet.insideGustMph": "38.5" });
     expect(problemsOf(over)).toEqual({
-      "sheet.raiseGustMph": "25.5 is out of range. From 1 to 25.",
-      "sheet.stopGustMph": "30.5 is out of range. From 1 to 30.",
-      "sheet.insideGustMph": "38.5 is out of range. From 1 to 38.",
+      "sheet.raiseGustMph": "25.5 mph is over the guide's own cap of 25, whatever the sheet allows. Enter 25.",
+      "sheet.stopGustMph": "30.5 mph is over the guide's own cap of 30, whatever the sheet allows. Enter 30.",
+      "sheet.insideGustMph": "38.5 mph is over the guide's own cap of 38, whatever the sheet allows. Enter 38.",
     });
     expect(problemsOf(form({ "sheet.raiseGustMph": "25", "sheet.stopGustMph": "24" }))).toEqual({
       "sheet.raiseGustMph": "Raising stops at 25 mph, which is over the 24 mph where everything stops.",

@@ -89,9 +89,10 @@ describe("a job told in five steps", () => {
     ["tent", { title: "x".repeat(99) }, "Too long. Keep it under 80 characters."],
     ["sheet", { "sheet.stakeLengthIn": "long" }, '"long" is not a number. Give one, like 8 or 5 1/2.'],
     ["sheet", { "sheet.embedmentIn": "60" }, "60 in of embedment is more than the 42 in stake."],
-    ["sheet", { "sheet.raiseGustMph": "40" }, "40 is out of range. From 1 to 25."],
+    ["sheet", { "sheet.raiseGustMph": "30" }, "30 mph is over the guide's own cap of 25, whatever the sheet allows. Enter 25."],
     ["site", { "site.stormShelter": "the big oak" }, "the big oak is no storm shelter."],
-    ["ticket", { zone: "Mars" }, "Not a time zone."],
+    ["ticket", { zone: "Mars" }, '"Mars" is not a time zone. Write it like America/Chicago.'],
+    ["ticket", { "ticket.toleranceIn": "12" }, "12 in is under the guide's own least of 18, whatever the law allows. Enter 18."],
     ["site", { "site.address": "x".repeat(5000) }, "Too long. Keep it under 200 characters."],
     ["ticket", { "ticket.validTo": "someday" }, '"someday" is not a date.'],
     ["ticket", { "ticket.validTo": "2026-05-01" }, "The ticket ends before it starts."],
@@ -103,7 +104,7 @@ describe("a job told in five steps", () => {
     const draft = await told(...ALL_BUT_LAST);
     const answer = await send(`${draft}/${step}`, { ...(step === "tent" ? {} : TOLD[step]), ...(typed as Typed) });
     expect(answer.status).toBe(422);
-    expect((await answer.text()).replaceAll("&quot;", '"')).toContain(sentence);
+    expect((await answer.text()).replaceAll("&quot;", '"').replaceAll("&#39;", "'")).toContain(sentence);
     for (const [name, text] of Object.entries(typed as Typed)) expect((await fieldsOf(draft))[name]).toBe(text.slice(0, 400));
     expect(await world.journal.jobs()).toEqual([]);
   });

@@ -3,11 +3,13 @@ import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
 import { namesIn } from "./names-in.ts";
 
+/** One line of the ticket, whichever of them it is called by, or all in a row as the guide calls it: "phone, cable, fiber". */
+const WIRE = "(?:communications?|comms?|tele(?:phone|com)|phone|cable|fiber|internet)";
 /** What the utilities and the private lines are called; the others are called what they are named. */
 const CALLED: Readonly<Record<string, string>> = {
   electric: "electric(?:al|ity)?|power",
   gas: "(?:natural )?gas",
-  communication: "communications?|comms?|tele(?:phone|com)|phone|cable|fiber|internet",
+  communication: `${WIRE}(?:,? (?:and )?${WIRE})*`,
   water: "(?<!reclaimed )(?<!recycled )water",
   sewer: "sewers?|sewage|sanitary",
   reclaimedWater: "(?:reclaimed|recycled)(?: water)?",

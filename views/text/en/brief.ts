@@ -19,7 +19,7 @@ const ifEmpty = (usual: number) => `empty: ${usual}`;
 export const fields: Readonly<Record<string, { readonly label: string; readonly hint?: string }>> = {
   title: { label: "What and where" },
   rehearsal: { label: "Rehearsal", hint: "nothing at stake, kept out of all counts" },
-  zone: { label: "Time zone", hint: "like Europe/Paris" },
+  zone: { label: "Time zone", hint: "like America/Chicago" },
   "tent.widthFt": { label: "Width, ft", hint: `${MIN_WIDTH_FT} to ${MAX_WIDTH_FT}` },
   "tent.lengthFt": { label: "Length, ft", hint: `up to ${MAX_LENGTH_FT}` },
   "tent.midsFt": { label: "Mid pieces, ft", hint: "like 20, 20; empty: worked out" },

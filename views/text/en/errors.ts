@@ -76,6 +76,9 @@ export const errors = {
   notNumber: (text: string) => `"${text.slice(0, 40)}" is not a number. Give one, like 8 or 5 1/2.`,
   notANumber: "Not a number. Give a number in the unit named.",
   outside: (n: number, from: number, to: number) => `${n} is out of range. From ${from} to ${to}.`,
+  overCap: (mph: number, cap: number) => `${mph} mph is over the guide's own cap of ${cap}, whatever the sheet allows. Enter ${cap}.`,
+  underLeast: (inches: number, least: number) =>
+    `${inches} in is under the guide's own least of ${least}, whatever the law allows. Enter ${least}.`,
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
   spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
@@ -84,7 +87,7 @@ export const errors = {
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
   order: "The first figure is larger than the second.",
-  zone: "Not a time zone. Write it like Europe/Paris.",
+  zone: (zone: string) => `"${zone.slice(0, 40)}" is not a time zone. Write it like America/Chicago.`,
   oneOf: (names: readonly string[]) => `Not one of: ${names.join(", ")}.`,
   noUtilities: "No utility on the ticket. List each one that answered.",
   utilityTwice: "One utility is listed twice.",

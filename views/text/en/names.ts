@@ -55,7 +55,7 @@ export const pieceName = (id: string | number | undefined): string => {
 const UTILITIES: Readonly<Record<string, string>> = {
   electric: "electric",
   gas: "gas",
-  communication: "communication",
+  communication: "phone, cable, fiber",
   water: "water",
   sewer: "sewer",
   reclaimedWater: "reclaimed water",
