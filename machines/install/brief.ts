@@ -31,7 +31,8 @@ export type Sheet = {
   readonly embedmentIn: number | null;
   /** Degrees off plumb, away from the tent. */
   readonly stakeLeanDeg: { readonly from: number; readonly to: number } | null;
-  readonly soil: string;
+  /** `null`: it names none, and no ground is that. */
+  readonly soil: string | null;
   readonly pullTestLbf: number | null;
   readonly squareInPer50Ft: number | null;
   readonly sidePoleLeanDeg: number | null;

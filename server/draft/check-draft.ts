@@ -10,7 +10,7 @@ import { noFields } from "../input/strict.ts";
 import { besideField } from "../input/tent.ts";
 import { crewRows } from "./crew-rows.ts";
 import { briefFromDraft } from "./draft-brief.ts";
-import { ONE_GUST } from "./one-gust.ts";
+import { isStakeFigure, isStakeSize, STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
 
 type Input = ReturnType<typeof briefFromDraft>;
 /** What each step says of a brief. */
@@ -43,7 +43,8 @@ export function problemsAt(step: DraftStep, f: Fields, now: WallTime, words: Wor
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const problems = noFields<Sentence>();
-    for (const [field, why] of Object.entries(error.fields)) if (stepSaying(field) === step) problems[besideStep(field, f)] ??= why;
+    for (const [field, why] of Object.entries(stakeSizeWrong(error.fields, f)))
+      if (stepSaying(field) === step) problems[besideStep(field, f)] ??= why;
     return problems;
   }
 }
@@ -56,5 +57,16 @@ function besideStep(field: string, f: Fields): string {
   const person = /^crew\.(\d+)\./.exec(field);
   const row = person && crewRows(f).filter(({ on }) => on)[Number(person[1])]?.row;
   if (row) return `crew.${row}.name`;
-  return field === ONE_GUST.meant ? ONE_GUST.asked : besideField(field, f);
+  return besideField(field, f);
+}
+
+/** What is wrong, with that of a stake's two figures beside the one field in which both are typed. */
+export function stakeSizeWrong(wrong: Wrong, f: Fields): Wrong {
+  const size = stakeSizeOf(f);
+  const said: Sentence = (w) => (size === "" ? w.errors.empty : w.draft.noStakeSize(size));
+  const problems = noFields<Sentence>();
+  for (const [field, why] of Object.entries(wrong))
+    if (isStakeFigure(field)) problems[STAKE_SIZE] ??= isStakeSize(f) ? why : said;
+    else problems[field] = why;
+  return problems;
 }

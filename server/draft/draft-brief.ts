@@ -8,8 +8,7 @@ import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
 import { without } from "./belongs.ts";
 import { crewRows } from "./crew-rows.ts";
-import { bothGusts } from "./one-gust.ts";
-import { namedSoil } from "./soil.ts";
+import { STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
 
 /** What a field shows, and means, until somebody types in it: the zone of this machine, and today there. */
 export function startingValues(f: Fields, now: WallTime): Fields {
@@ -38,14 +37,13 @@ function today(zone: string, now: WallTime): string {
 }
 
 /** The fields of a draft as they stand on its pages. */
-export const shownFields = (f: Fields, now: WallTime): Fields => ({ ...startingValues(f, now), ...f });
+export const shownFields = (f: Fields, now: WallTime): Fields => ({ ...startingValues(f, now), [STAKE_SIZE]: stakeSizeOf(f), ...f });
 
 /**
  * A draft as a brief, not checked yet. What its steps do not ask takes the stricter value: walls and hung loads are looked at,
  * papers asked for, and soil pulled on unless the sheet names one and the ground was said to be that.
  */
 export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
-  const soil = namedSoil(f["sheet.soil"], [words]);
   const isThat = f["site.soilKnown"] === "yes" && !isUnknown(f, "sheet");
   const shown = shownFields(f, now);
   const all = {
@@ -56,9 +54,6 @@ export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
     rehearsal: "no",
     ...Object.fromEntries(PLACES.map((place) => [`unknown.${place}`, "yes"])),
     "site.soilKnown": isThat ? "yes" : "no",
-    // The ground cannot be a soil that the sheet does not name: left empty, that is asked for.
-    "sheet.soil": soil || (isThat ? "" : words.draft.soilNotNamed),
-    ...bothGusts(f),
   };
   return { ...briefFromForm(all), crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])) };
 }

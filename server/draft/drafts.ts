@@ -8,11 +8,12 @@ import { Changed } from "../journal/catalog.ts";
 import { requestDigest } from "../next-entry.ts";
 import { createQueues } from "../queues.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
+import { isAnotherTent } from "./belongs.ts";
 import { firstWrong } from "./check-draft.ts";
 import { rowsOf, withoutPerson } from "./crew-rows.ts";
 import { bodyOf, type Draft, draftsLeftOff, type OpenedAs, openedAs, readDraft } from "./draft.ts";
 import { briefFromDraft } from "./draft-brief.ts";
-import { copyOf, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
+import { copyOf, sheetDigest, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
 import { keepForNext } from "./keep-for-next.ts";
 import { removeOld } from "./remove-old.ts";
 import { withTyped } from "./typed-in.ts";
@@ -29,7 +30,7 @@ const ALL = 1000;
 const keyOf = (id: string): string => `draft-${id}`;
 
 /** Jobs while they are being told. The one place where a draft is written. */
-export function createLiveDrafts({ journal, clock, newId, languages }: Dependencies, liveJobs: LiveJobs) {
+export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJobs: LiveJobs) {
   const { drafts, firm } = journal;
   const inTurn = createQueues();
   const now = () => clock().wall;
@@ -66,7 +67,7 @@ export function createLiveDrafts({ journal, clock, newId, languages }: Dependenc
     if (before) return readDraft(before);
     if (await journal.openedWith(keyOf(id))) return begin(newId(), copy, words);
     await removeOld(journal, now());
-    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words, languages);
+    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words);
     const fields = { ...copied?.fields, ...rowsOf(await firm.people(), copied?.people ?? null) };
     const draft: Draft = { id, version: 1, at: now(), fields, tent: null, opened: null };
     try {
@@ -82,14 +83,14 @@ export function createLiveDrafts({ journal, clock, newId, languages }: Dependenc
   const pick = async (id: string, tentId: string, words: Words): Promise<Draft> => {
     const tent = await createTentCatalog({ journal, clock, newId }, words).get(tentId);
     const digest = tentDigest(tent);
-    const kept = await firm.sheet(tentId, digest);
+    const kept = tent.plan && (await firm.sheet(tentId, sheetDigest(tent.plan.spec)));
     return change(id, (draft) => {
       const fields = withListedTent(draft.fields, tent, words);
       // The same tent taken again: its sheet is on the draft, as somebody may have typed it. One that has changed is another.
-      const isSame = draft.tent?.id === tentId && draft.tent.digest === digest;
+      const isSame = draft.tent?.id === tentId && !isAnotherTent(draft.fields, fields);
       return {
         ...draft,
-        fields: isSame ? fields : withKeptSheet(fields, kept, languages),
+        fields: isSame ? fields : withKeptSheet(fields, kept),
         tent: { id: tentId, name: tent.name, digest },
       };
     });

@@ -3,7 +3,7 @@ import type { Fields } from "../input/form.ts";
 import { usualTent } from "../input/tent.ts";
 import { isAnotherTent, typedOver, without, withoutSheet } from "./belongs.ts";
 import { CREW_FIELD, crewRows } from "./crew-rows.ts";
-import { ONE_GUST } from "./one-gust.ts";
+import { withStakeFigures } from "./stake-size.ts";
 
 /** What is kept of one field: enough to be told that it is too long. */
 const MAX_CHARACTERS = 400;
@@ -16,11 +16,9 @@ const belongsTo = (step: DraftStep, name: string): boolean => stepShowing(name) 
  * was is not typed, so that two phones on one draft take nothing from each other but the field that both typed in.
  */
 export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields {
-  const typed = typedIn(step, form);
+  const typed = { ...withStakeFigures(typedIn(step, form)) };
   if (step === "tent") return withTent(fields, typed);
   if (step === "crew") return withPeople(fields, typed, form);
-  // The gust that came with an earlier sheet goes with the one that is asked for.
-  if (typed[ONE_GUST.asked] !== undefined) typed[ONE_GUST.meant] = "";
   if (step === "site") Object.assign(typed, ground(fields, typed, form));
   const told = typedOver(fields, typed);
   const unknown = `unknown.${step}`;

@@ -28,7 +28,8 @@ export function briefFromForm(f: Fields) {
     sheet: unknown("sheet", "sheet.document")
       ? null
       : {
-          ...texts("sheet", ["document", "stakeKind", "soil"]),
+          ...texts("sheet", ["document", "stakeKind"]),
+          soil: isTyped(f["sheet.soil"]) ? f["sheet.soil"]! : null,
           ...typedAll(f, "sheet", ["stakeDiameterIn", "stakeLengthIn", "embedmentIn", "squareInPer50Ft"], "in"),
           ...typedAll(f, "sheet", ["pullTestLbf"], "lbf"),
           ...typedAll(f, "sheet", ["sidePoleLeanDeg"], "deg"),

@@ -88,7 +88,7 @@ export const briefSchema = strict({
           v.check((d) => d.from <= d.to, says("order")),
         ),
       ),
-      soil: words(60),
+      soil: v.nullable(words(60)),
       pullTestLbf: orNull(number(1, 20_000)),
       squareInPer50Ft: orNull(number(0.05, 12)),
       sidePoleLeanDeg: orNull(number(0, 10)),
@@ -154,7 +154,7 @@ export function readBrief(input: unknown): Parsed {
   const kit = kitOf(read.output.kit);
   const days = ticket && { validFrom: instant(ticket.validFrom, zone, "start"), validTo: instant(ticket.validTo, zone, "end") };
   if (ticket && days) Object.assign(fields, wrongTicket(ticket, days));
-  if (sheet) Object.assign(fields, wrongSheet(sheet));
+  if (sheet) Object.assign(fields, wrongSheet(sheet, site));
   if (!crew.some((p) => p.role === "lead")) fields.crew = (w) => w.errors.noLead;
   else if (crew.filter((p) => COMPETENT.includes(p.role)).length < 2) fields.crew = (w) => w.errors.secondCompetent;
   else if (new Set(crew.map((p) => foldName(p.name))).size < crew.length) fields.crew = (w) => w.errors.sameName;
@@ -195,13 +195,19 @@ function wrongTicket(
 }
 
 /** What the figures of a sheet say against one another. */
-function wrongSheet({ embedmentIn, stakeLengthIn, raiseGustMph, stopGustMph }: NonNullable<Read["sheet"]>): Record<string, Sentence> {
+function wrongSheet(
+  { embedmentIn, stakeLengthIn, raiseGustMph, stopGustMph, soil }: NonNullable<Read["sheet"]>,
+  { soilKnown }: Read["site"],
+): Record<string, Sentence> {
   const fields = noFields<Sentence>();
+  // No ground is a soil that nobody named.
+  if (soil === null && soilKnown) fields["sheet.soil"] = (w) => w.errors.empty;
   if (embedmentIn !== null && embedmentIn > stakeLengthIn)
     fields["sheet.embedmentIn"] = (w) => w.errors.deeperThanStake(embedmentIn, stakeLengthIn);
   const raiseMph = raiseGustMph ?? DEFAULTS.raiseGustMph.is;
   const stopMph = stopGustMph ?? DEFAULTS.stopGustMph.is;
-  if (raiseMph > stopMph) fields["sheet.raiseGustMph"] = (w) => w.errors.raiseOverStop(raiseMph, stopMph);
+  if (raiseMph > stopMph)
+    fields["sheet.raiseGustMph"] = (w) => (raiseGustMph === null ? w.errors.usualOverStop : w.errors.raiseOverStop)(raiseMph, stopMph);
   return fields;
 }
 

@@ -15,7 +15,6 @@ import type { Draft, OpenedAs } from "../draft/draft.ts";
 import { isUnknown, shownFields } from "../draft/draft-brief.ts";
 import type { LiveDrafts, Stale } from "../draft/drafts.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
-import { namedSoil } from "../draft/soil.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { inWords } from "../input/problem.ts";
@@ -38,7 +37,7 @@ const EARLIER = 5;
 const MAX_PEOPLE = 40;
 
 /** The pages of a draft. */
-export function draftPages({ journal, clock, newId, languages }: Dependencies, drafts: LiveDrafts, liveJobs: LiveJobs) {
+export function draftPages({ journal, clock, newId }: Dependencies, drafts: LiveDrafts, liveJobs: LiveJobs) {
   const listOf = (words: Words) => createTentCatalog({ journal, clock, newId }, words);
 
   /** A step of a draft as it stands; of none yet where `draft` is `null`. */
@@ -58,7 +57,7 @@ export function draftPages({ journal, clock, newId, languages }: Dependencies, d
     };
     const news = stale && toldOf(fields, stale, words).told;
     if (at === "tent") return c.html(page(c, await tentStep(props, fields, stale, tent)), status);
-    const soil = isUnknown(fields, "sheet") ? null : namedSoil(fields["sheet.soil"], languages);
+    const soil = isUnknown(fields, "sheet") ? null : (fields["sheet.soil"] ?? "").trim();
     const shown = {
       sheet: () => <SheetStep {...props} news={news} />,
       site: () => <SiteStep {...props} soil={soil} news={news} />,

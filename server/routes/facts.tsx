@@ -4,7 +4,8 @@ import { type FactName, unknownIn } from "../../machines/install/facts.ts";
 import { FactsPage } from "../../views/pages/facts/view.tsx";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
-import { bothGusts } from "../draft/one-gust.ts";
+import { stakeSizeWrong } from "../draft/check-draft.ts";
+import { STAKE_SIZE, stakeSizeOf, withStakeFigures } from "../draft/stake-size.ts";
 import { refuseIfClosed } from "../input/amendment.ts";
 import { briefFromForm, saysOf, withParts } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
@@ -30,14 +31,16 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   };
   const shown = (c: Context, live: LiveJob, typed: Fields, problem: Problem | null) => {
     const words = c.get("words");
-    const beside = Object.entries(problem?.fields ?? {}).map(([field, why]) => [besideField(field, typed), why] as const);
+    const beside = Object.entries(stakeSizeWrong(problem?.fields ?? {}, typed)).map(
+      ([field, why]) => [besideField(field, typed), why] as const,
+    );
     return page(
       c,
       <FactsPage
         words={words}
         job={c.req.param("id")!}
         unknown={asked(c, live)}
-        values={typed}
+        values={{ ...typed, [STAKE_SIZE]: stakeSizeOf(typed) }}
         problems={inWords(Object.fromEntries(beside), words)}
         message={problem?.sentence(words) ?? null}
         hurt={hurtState(live, words)}
@@ -50,7 +53,8 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   app.post("/jobs/:id{[\\w-]+}/facts", async (c) => {
     const id = c.req.param("id");
     const words = c.get("words");
-    const { key, ...typed } = await formBody(c);
+    const { key, ...form } = await formBody(c);
+    const typed = form[STAKE_SIZE]?.trim() ? withStakeFigures(form) : form;
     const live = await liveJobs.load(id);
     try {
       refuseIfClosed(live.job);
@@ -68,7 +72,7 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   return app;
 }
 
-/** The brief as it stands, with what was typed of what nobody knew. Soil that is not known needs no name on the sheet. Throws a Problem where nothing was typed. */
+/** The brief as it stands, with what was typed of what nobody knew. Throws a Problem where nothing was typed. */
 function withTyped({ job, names }: LiveJob, typed: Fields, words: Words): Fields {
   const { brief } = job.frozen;
   const unknown = unknownIn(brief);
@@ -78,7 +82,5 @@ function withTyped({ job, names }: LiveJob, typed: Fields, words: Words): Fields
   const isSaid = (fact: FactName) =>
     fact === "sheet" || fact === "ticket" ? saysOf(fields, fact) : (fields[`site.${fact}`] ?? "").trim() !== "";
   if (!unknown.some(isSaid)) throw new Problem(422, (w) => w.facts.nothingTyped);
-  const soil = typed["sheet.soil"]?.trim() || (brief.site.soilKnown ? "" : words.draft.soilNotNamed);
-  const sheet: Fields = isSaid("sheet") ? { "sheet.soil": soil, ...bothGusts(typed) } : {};
-  return { ...briefToForm(brief, names, words), ...fields, ...sheet };
+  return { ...briefToForm(brief, names, words), ...fields };
 }

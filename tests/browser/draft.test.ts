@@ -49,8 +49,7 @@ async function openFirst(page: Page) {
   await at(2);
   await put("sheet.document", "RC-60120 A");
   await put("sheet.stakeKind", "steel pin");
-  await put("sheet.stakeDiameterIn", "1");
-  await put("sheet.stakeLengthIn", "42");
+  await put("sheet.stakeSize", "1 1/8 x 42");
   await press(ON);
   await at(3);
   await put("site.address", "Gate 3, Tansy Lane");
@@ -168,8 +167,7 @@ it("a job of which nothing is known is open within 10 entries and presses, and i
   for (const [name, text] of [
     ["document", "RC-1 A"],
     ["stakeKind", "pin"],
-    ["stakeDiameterIn", "1"],
-    ["stakeLengthIn", "42"],
+    ["stakeSize", "1 x 42"],
   ] as const)
     await put(`sheet.${name}`, text);
   await press(ON);

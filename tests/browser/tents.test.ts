@@ -127,7 +127,7 @@ it.each([
     await goOn.click();
   };
   await fill(1, { title: "Village fete (invented)" });
-  await fill(2, { "sheet.document": "TS-9", "sheet.stakeKind": "pin", "sheet.stakeDiameterIn": "1", "sheet.stakeLengthIn": "3 ft 6 in" });
+  await fill(2, { "sheet.document": "TS-9", "sheet.stakeKind": "pin", "sheet.stakeSize": "1 in x 3 ft 6 in" });
   await fill(3, { "site.address": "The green", "site.rallyPoint": "the pump", "site.firstAid": "cab", "site.stormShelter": "school" });
   await fill(4, { "ticket.number": "LT-7", "ticket.validTo": "2099-01-01" });
   await step(5);

@@ -171,7 +171,7 @@ describe("a brief through its form", () => {
       "sheet.insideGustMph": "38.5 mph is over the guide's own cap of 38, whatever the sheet allows. Enter 38.",
     });
     expect(problemsOf(form({ "sheet.raiseGustMph": "25", "sheet.stopGustMph": "24" }))).toEqual({
-      "sheet.raiseGustMph": "Raising stops at 25 mph, which is over the 24 mph where everything stops.",
+      "sheet.raiseGustMph": "Raising stops at 25 mph, which is over the 24 mph where everything stops. Enter 24 or less.",
     });
   });
   it("asks for a storm shelter, and takes no tree and no tent for one", () => {

@@ -13,8 +13,7 @@ beforeEach(() => {
 const SHEET: Typed = {
   "sheet.document": "RC-1 A",
   "sheet.stakeKind": "steel pin",
-  "sheet.stakeDiameterIn": "1",
-  "sheet.stakeLengthIn": "42",
+  "sheet.stakeSize": "1 x 42",
 };
 const SITE: Typed = {
   "site.address": "Gate 3",
@@ -86,8 +85,9 @@ describe("a copy of a job that knew what no step shows", () => {
     await type(draft, "site", { ...SITE, "site.address": "Somewhere else", "site.rallyPoint": "the flagpole" });
     const { sheet, site, use } = await open();
     const fresh = await draftOf({ "tent.widthFt": "80", "tent.lengthFt": "100" });
-    const { stakeKind, stakeDiameterIn, stakeLengthIn, embedmentIn, raiseGustMph } = sheet!;
-    const figures = { stakeKind, stakeDiameterIn, stakeLengthIn, embedmentIn: embedmentIn ?? "", raiseGustMph: raiseGustMph ?? "" };
+    const { stakeKind, stakeDiameterIn, stakeLengthIn, embedmentIn, raiseGustMph, stopGustMph } = sheet!;
+    const stakeSize = `${stakeDiameterIn} x ${stakeLengthIn}`;
+    const figures = { stakeKind, stakeSize, embedmentIn: embedmentIn ?? "", raiseGustMph, stopGustMph };
     const shown = Object.fromEntries(Object.entries(figures).map(([name, is]) => [`sheet.${name}`, String(is)]));
     await type(fresh, "sheet", { ...shown, "sheet.document": "OTHER 9" });
     await type(fresh, "site", { ...SITE, "site.address": "Somewhere else", "site.rallyPoint": "the flagpole" });
@@ -195,6 +195,16 @@ describe("a sheet is that of its tent", () => {
     await world.post(`/tents/${id}`, { ...tent, spec: { ...eighty, spacingFt: 5 }, version });
     expect(await sheetOf(await draftOf({ tent: id }))).toBe(0);
   });
+  it("is kept for the tent, whatever its spares and weights are by now", async () => {
+    const { id, version } = await kept();
+    const draft = await draftOf({ tent: id });
+    await world.post(`/tents/${id}`, { ...tent, kit: { perimeterStake: { spare: 0.2 } }, version });
+    expect(await sheetOf(await draftOf({ tent: id }))).toBeGreaterThan(0);
+    await send(`${draft}/sheet`, { "sheet.stakeKind": "double-head" });
+    expect((await send(`${draft}/tent`, {})).status).toBe(409);
+    await send(`${draft}/tent`, { tent: id });
+    expect(await fieldsOf(draft)).toMatchObject({ "sheet.stakeKind": "double-head", "kit.perimeterStake.spare": "20" });
+  });
   it("goes where the tent on a draft is taken as it is now, after somebody changed it", async () => {
     const { id, version } = await add();
     const draft = await draftOf({ tent: id });
@@ -247,13 +257,13 @@ describe("the soil that a sheet names, and the ground", () => {
   it("a soil that nobody named is no ground that is known", async () => {
     const draft = await begin();
     await type(draft, "sheet", SHEET);
-    for (const soil of ["", "not named"]) {
+    for (const soil of ["", "  "]) {
       const answer = await type(draft, "site", { ...SITE, "sheet.soil": soil, "site.soilKnown": "yes" });
       expect(answer.status).toBe(422);
       expect(await answer.text()).toMatch(/id="wrong-sheet-soil">Empty/);
     }
     await type(draft, "site", { "site.soilKnown": "no" });
-    expect(soilsOf(await finish(draft))).toEqual(["not named", false]);
+    expect(soilsOf(await finish(draft))).toEqual([null, false]);
     expect(await html(`${await begin()}/site`)).toContain('name="sheet.soil"');
   });
   it("another soil that the sheet names is typed after one press, and the ground is asked for again", async () => {

@@ -13,7 +13,7 @@ beforeEach(() => {
 /** What is typed in each step of a job that can be opened. */
 const TOLD: Readonly<Record<string, Typed>> = {
   tent: { "tent.widthFt": "40", "tent.lengthFt": "60" },
-  sheet: { "sheet.document": "RC-1 A", "sheet.stakeKind": "steel pin", "sheet.stakeDiameterIn": "1", "sheet.stakeLengthIn": "42" },
+  sheet: { "sheet.document": "RC-1 A", "sheet.stakeKind": "steel pin", "sheet.stakeSize": "1 x 42" },
   site: {
     "site.address": "Gate 3, Tansy Lane",
     "site.rallyPoint": "gate 3",
@@ -46,6 +46,8 @@ async function told(...steps: readonly string[]): Promise<string> {
   for (const step of steps) await send(`${draft}/${step}`, TOLD[step]!);
   return draft;
 }
+/** What a field of a page shows, as typed or as chosen. */
+const kept = (page: string, name: string) => new RegExp(`name="was\\.${name.replaceAll(".", "\\.")}" value="([^>]*)"`).exec(page)?.[1];
 const ALL_BUT_LAST = ["tent", "sheet", "site", "ticket"];
 const fieldsOf = async (draft: string) =>
   ((await world.journal.drafts.draft(draft.split("/")[2]!))!.body as { fields: Record<string, string> }).fields;
@@ -65,21 +67,51 @@ describe("a job told in five steps", () => {
     const { use, site, sheet } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
     expect(use).toEqual({ occupants: null, permit: "unknown", fabricCertificate: "unknown", walls: true, hungLoads: true });
     expect(site).toMatchObject({ soilKnown: false, overheadKv: [] });
-    expect(sheet).toMatchObject({ embedmentIn: null, raiseGustMph: null, stopGustMph: null, soil: "not named" });
+    expect(sheet).toMatchObject({ embedmentIn: null, raiseGustMph: null, stopGustMph: null, soil: null });
   });
-  it("takes the sheet's lowest gust for all lifting and lowering, and a ground that was said to be its soil for known", async () => {
+  it.each([
+    [{ "sheet.raiseGustMph": "20" }, [20, 25]],
+    [{ "sheet.raiseGustMph": "15" }, [15, 25]],
+    [{ "sheet.raiseGustMph": "15", "sheet.stopGustMph": "18" }, [15, 18]],
+    [{ "sheet.stopGustMph": "22" }, [20, 22]],
+    [{}, [20, 25]],
+  ] as const)("takes each gust of %j for what it says, and the guide's own where the sheet gives none", async (typed, gusts) => {
     const draft = await told(...ALL_BUT_LAST);
-    await send(`${draft}/sheet`, { "sheet.raiseGustMph": "15" });
+    await send(`${draft}/sheet`, typed);
+    const job = toOf(await send(`${draft}/crew`, TOLD.crew!))!
+      .split("/")
+      .at(-1)!;
+    const { raiseGustMph, stopGustMph } = (await world.liveJobs.load(job)).job.frozen.limits;
+    expect([raiseGustMph.is, stopGustMph.is]).toEqual(gusts);
+  });
+  it("takes a ground that was said to be the sheet's soil for known", async () => {
+    const draft = await told(...ALL_BUT_LAST);
     await send(`${draft}/site`, { "sheet.soil": "firm loam", "site.soilKnown": "yes" });
     const { site, sheet } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
-    expect(sheet).toMatchObject({ raiseGustMph: 15, stopGustMph: 15, soil: "firm loam" });
-    expect(site.soilKnown).toBe(true);
+    expect([sheet?.soil, site.soilKnown]).toEqual(["firm loam", true]);
+  });
+  it.each([
+    ["1 x 42", 1, 42],
+    ["1 1/8 x 42", 1.125, 42],
+    ['1 1/4" × 48"', 1.25, 48],
+    ["42 by 1", 1, 42],
+    ["7/8X36 in", 0.875, 36],
+  ])("takes a stake of %s in one field", async (size, across, long) => {
+    const draft = await told(...ALL_BUT_LAST);
+    await send(`${draft}/sheet`, { "sheet.stakeSize": size });
+    const { sheet } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
+    expect([sheet?.stakeDiameterIn, sheet?.stakeLengthIn]).toEqual([across, long]);
+  });
+  it("asks at most six fields in a step", async () => {
+    const draft = await told();
+    for (const step of ["sheet", "site"]) {
+      const fields = Object.keys(filled(await html(`${draft}/${step}`))).filter((name) => /^(?:sheet|site)\./.test(name));
+      expect(fields).toHaveLength(6);
+    }
   });
   it("keeps all that was typed when one goes back, wrong or half", async () => {
     const draft = await told("tent");
-    expect(toOf(await send(`${draft}/sheet`, { "sheet.document": "half", "sheet.stakeLengthIn": "long", go: "back" }))).toBe(
-      `${draft}/tent`,
-    );
+    expect(toOf(await send(`${draft}/sheet`, { "sheet.document": "half", "sheet.stakeSize": "long", go: "back" }))).toBe(`${draft}/tent`);
     expect(await html(`${draft}/sheet`)).toMatch(/value="half".*value="long"/s);
     expect(toOf(await send(`${draft}/tent`, { go: "back" }))).toBe("/");
   });
@@ -87,7 +119,25 @@ describe("a job told in five steps", () => {
     ["tent", { "tent.widthFt": "15", "tent.lengthFt": "60" }, "15 ft wide is outside 20 to 120 ft."],
     ["tent", { "tent.widthFt": "50", "tent.lengthFt": "100" }, "The sheet says 0, 1 or 2. Look it up."],
     ["tent", { title: "x".repeat(99) }, "Too long. Keep it under 80 characters."],
-    ["sheet", { "sheet.stakeLengthIn": "long" }, '"long" is not a number. Give one, like 8 or 5 1/2.'],
+    [
+      "sheet",
+      { "sheet.stakeSize": "long" },
+      '"long" is not a stake size. Give how thick and how long in inches, like 1 x 42 or 1 1/8 x 42.',
+    ],
+    ["sheet", { "sheet.stakeSize": "42" }, '"42" is not a stake size. Give how thick and how long in inches, like 1 x 42 or 1 1/8 x 42.'],
+    ["sheet", { "sheet.stakeSize": "" }, "Empty. Fill it in."],
+    ["sheet", { "sheet.stakeSize": "1 x 142" }, "142 is out of range. From 12 to 96."],
+    [
+      "sheet",
+      { "sheet.raiseGustMph": "22", "sheet.stopGustMph": "18" },
+      "Raising stops at 22 mph, which is over the 18 mph where everything stops. Enter 18 or less.",
+    ],
+    [
+      "sheet",
+      { "sheet.stopGustMph": "18" },
+      "Left empty, raising stops at 20 mph: over the 18 mph where everything stops. Enter 18 or less.",
+    ],
+    ["sheet", { "sheet.stopGustMph": "40" }, "40 mph is over the guide's own cap of 30, whatever the sheet allows. Enter 30."],
     ["sheet", { "sheet.embedmentIn": "60" }, "60 in of embedment is more than the 42 in stake."],
     ["sheet", { "sheet.raiseGustMph": "30" }, "30 mph is over the guide's own cap of 25, whatever the sheet allows. Enter 25."],
     ["site", { "site.stormShelter": "the big oak" }, "the big oak is no storm shelter."],
@@ -105,7 +155,9 @@ describe("a job told in five steps", () => {
     const answer = await send(`${draft}/${step}`, { ...(step === "tent" ? {} : TOLD[step]), ...(typed as Typed) });
     expect(answer.status).toBe(422);
     expect((await answer.text()).replaceAll("&quot;", '"').replaceAll("&#39;", "'")).toContain(sentence);
-    for (const [name, text] of Object.entries(typed as Typed)) expect((await fieldsOf(draft))[name]).toBe(text.slice(0, 400));
+    const shown = await html(`${draft}/${step}`);
+    for (const [name, text] of Object.entries(typed as Typed))
+      expect((await fieldsOf(draft))[name] ?? kept(shown, name)).toBe(text.slice(0, 400));
     expect(await world.journal.jobs()).toEqual([]);
   });
   it("opens nothing while an earlier step is wrong, and leads there", async () => {
@@ -138,7 +190,7 @@ describe("two phones on one draft", () => {
     const draft = await told("tent");
     const seen = filled(await html(`${draft}/sheet`));
     await send(`${draft}/sheet`, { ...seen, "sheet.document": "RC-1 A", "sheet.stakeKind": "pin" }, "phone-1");
-    await send(`${draft}/sheet`, { ...seen, "sheet.stakeKind": "steel pin", "sheet.stakeLengthIn": "42" }, "phone-2");
+    await send(`${draft}/sheet`, { ...seen, "sheet.stakeKind": "steel pin", "sheet.stakeSize": "1 x 42" }, "phone-2");
     expect(await fieldsOf(draft)).toMatchObject({
       "sheet.document": "RC-1 A",
       "sheet.stakeKind": "steel pin",
@@ -226,15 +278,15 @@ describe("a tent of the list on a draft", () => {
     });
     expect((await fieldsOf(next))["ticket.number"]).toBeUndefined();
   });
-  it("takes a gust that is typed over a kept one for both, up or down", async () => {
+  it("takes a gust that is typed over a kept one, and leaves the other as it was kept", async () => {
     const { id } = await add();
     const first = await pick(id);
-    await send(`${first}/sheet`, { ...TOLD.sheet, "sheet.raiseGustMph": "15" });
+    await send(`${first}/sheet`, { ...TOLD.sheet, "sheet.raiseGustMph": "15", "sheet.stopGustMph": "22" });
     for (const step of ["site", "ticket", "crew"]) await send(`${first}/${step}`, TOLD[step]!);
     const next = await pick(id);
     await send(`${next}/sheet`, { "was.sheet.raiseGustMph": "15", "sheet.raiseGustMph": "18" });
     for (const step of ["site", "ticket"]) await send(`${next}/${step}`, TOLD[step]!);
-    expect((await jobOf(await send(`${next}/crew`, {}))).sheet).toMatchObject({ raiseGustMph: 18, stopGustMph: 18 });
+    expect((await jobOf(await send(`${next}/crew`, {}))).sheet).toMatchObject({ raiseGustMph: 18, stopGustMph: 22 });
   });
   it("leaves somebody out who is not ticked", async () => {
     const draft = await told(...ALL_BUT_LAST);

@@ -27,8 +27,7 @@ const bare = () => ({
 const SHEET: Typed = {
   "sheet.document": "RC-1 A",
   "sheet.stakeKind": "steel pin",
-  "sheet.stakeDiameterIn": "1",
-  "sheet.stakeLengthIn": "42",
+  "sheet.stakeSize": "1 1/8 x 42",
   "sheet.soil": "firm loam",
 };
 
@@ -95,6 +94,7 @@ describe("what was not known", () => {
     });
     const { brief: now } = (await world.liveJobs.load(job)).job.frozen;
     expect([now.sheet?.document, now.ticket, now.site.rallyPoint]).toEqual(["RC-1 A", null, null]);
+    expect(now.sheet).toMatchObject({ stakeDiameterIn: 1.125, stakeLengthIn: 42 });
     const { revision: seen } = (await world.liveJobs.load(job)).job.snapshot.context;
     const value = { kind: "document", named: "RC-1 A" };
     expect(await said(job, { as: "Ines", key: "sheet-00001", seen, type: "answer", gate: "sheet.atHand", value })).toMatchObject({
@@ -102,12 +102,32 @@ describe("what was not known", () => {
       step: "permit",
     });
   });
+  it("is taken as the sheet says it: a gust is copied to no other, and a soil that it does not name is none", async () => {
+    const { "sheet.soil": _, ...typed } = SHEET;
+    await form(
+      `/jobs/${job}/amend`,
+      { ...filled(await html(`/jobs/${job}/amend`, as("p1"))), "site.soilKnown": "no", because: "dug" },
+      as("p1"),
+    );
+    const { entries } = await world.liveJobs.load(job);
+    const { revision } = (await world.liveJobs.load(job)).job.snapshot.context;
+    await said(job, { as: "Maren", key: "agree-00001", seen: revision, type: "agree", target: entries.at(-1)!.entry.no });
+    expect((await form(`/jobs/${job}/facts`, { key: "facts-0001", ...typed, "sheet.raiseGustMph": "20" }, as("p1"))).status).toBe(303);
+    const { entry } = (await world.liveJobs.load(job)).entries.at(-1)!;
+    const to = entry.kind === "command" && entry.command.type === "amend" ? entry.command.to.brief : null;
+    expect(to?.sheet).toMatchObject({ raiseGustMph: 20, stopGustMph: null, soil: null });
+  });
+  it("names the soil, where the ground is said to be that", async () => {
+    const { "sheet.soil": _, ...typed } = SHEET;
+    const sent = await form(`/jobs/${job}/facts`, { key: "facts-0001", ...typed }, as("p1"));
+    expect([sent.status, (await sent.text()).includes('id="wrong-sheet-soil">Empty')]).toEqual([422, true]);
+  });
   it("is told beside its field where what was typed is wrong, and nothing typed is lost", async () => {
-    const typed = { ...SHEET, "sheet.stakeLengthIn": "long", "site.stormShelter": "the oak", "site.rallyPoint": "gate 3" };
+    const typed = { ...SHEET, "sheet.stakeSize": "long", "site.stormShelter": "the oak", "site.rallyPoint": "gate 3" };
     const sent = await form(`/jobs/${job}/facts`, { key: "facts-0001", ...typed }, as("p1"));
     expect(sent.status).toBe(422);
     const page = (await sent.text()).replaceAll("&quot;", '"');
-    for (const text of ['"long" is not a number', "the oak is no storm shelter", 'value="gate 3"', 'value="RC-1 A"'])
+    for (const text of ['"long" is not a stake size', "the oak is no storm shelter", 'value="gate 3"', 'value="RC-1 A"'])
       expect(page).toContain(text);
     expect((await world.liveJobs.load(job)).entries.at(-1)!.entry.no).toBe(1);
   });

@@ -129,7 +129,7 @@ describe("every sentence comes through the words of its screen", () => {
       for (const step of ["tent", "sheet", "site", "ticket", "crew"]) await read(crew, at(step));
       await draft(at("tent"), { "tent.widthFt": "900" });
       await readOn(crew, at("tent"), { tent: tent.id });
-      await draft(at("sheet"), { "sheet.document": "", "sheet.stakeLengthIn": "long", "sheet.raiseGustMph": "90" });
+      await draft(at("sheet"), { "sheet.document": "", "sheet.stakeSize": "long", "sheet.raiseGustMph": "90" });
       await draft(at("site"), { "site.address": "", "site.stormShelter": "", "sheet.soil": "№ 2" });
       await read(crew, at("site"));
       await draft(at("ticket"), { zone: "Mars", "ticket.validTo": "someday", "ticket.toleranceIn": "1" });

@@ -50,7 +50,7 @@ function kit({ sheet, site }: Brief, limits: Limits): StepDraft[] {
     { id: "kit.spread", params: { kind, diameterIn, lengthIn }, gate: gate(yes, { source: SHEET, reopenedBy: ["sheet"] }) },
     {
       ...dug,
-      params: { soil: sheet.soil },
+      params: sheet.soil === null ? {} : { soil: sheet.soil },
       ...(site.soilKnown ? { gate: gate(yes, { source: SHEET, roles: COMPETENT, reopenedBy: ["site", "sheet", "rain"] }) } : {}),
     },
     { id: "stakes.size", gate: gate(size, { source: SHEET, roles: COMPETENT, reopenedBy: ["sheet"], paper: "engineer" }) },

@@ -39,7 +39,7 @@ export const StepField = ({ name, values, problems, words, untyped, text }: Fiel
           value={value}
           maxlength={200}
           autocomplete="off"
-          inputmode={keys === "decimal" ? "decimal" : undefined}
+          inputmode={keys === "decimal" ? "decimal" : keys === "fraction" ? "text" : undefined}
           data-device={device && untyped.has(name) ? device : undefined}
         />
       )}

@@ -3,7 +3,7 @@ import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { StepProps } from "./state.ts";
 import { STEP_FIELDS } from "./steps.ts";
 
-const figures = STEP_FIELDS.sheet.filter(({ keys }) => keys === "decimal");
+const figures = STEP_FIELDS.sheet.filter(({ keys }) => keys !== undefined);
 const texts = STEP_FIELDS.sheet.filter(({ keys }) => keys === undefined);
 
 /** The tent's paper, and the few figures of it that gates need. */

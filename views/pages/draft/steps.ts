@@ -13,8 +13,8 @@ export const stepFrom = (step: DraftStep, by: 1 | -1): DraftStep | null => DRAFT
 /** A field of a step. */
 export type DraftField = {
   readonly name: string;
-  /** Which keys a phone shows for it: letters where nothing is said. */
-  readonly keys?: "decimal" | "date";
+  /** Which keys a phone shows for it: letters where nothing is said, and for a fraction, as numbers alone have no "/" and no space. */
+  readonly keys?: "decimal" | "fraction" | "date";
   /** What a device puts in where nobody has typed. */
   readonly device?: "zone" | "today";
   /** What can be chosen; the first is shown until somebody chooses. */
@@ -23,6 +23,7 @@ export type DraftField = {
 
 const text = (name: string): DraftField => ({ name });
 const decimal = (name: string): DraftField => ({ name, keys: "decimal" });
+const fraction = (name: string): DraftField => ({ name, keys: "fraction" });
 
 /** The fields of each step, besides the utilities on the ticket and the rows of the crew. Never more than six. */
 export const STEP_FIELDS: Readonly<Record<DraftStep, readonly DraftField[]>> = {
@@ -30,10 +31,10 @@ export const STEP_FIELDS: Readonly<Record<DraftStep, readonly DraftField[]>> = {
   sheet: [
     text("sheet.document"),
     text("sheet.stakeKind"),
-    decimal("sheet.stakeDiameterIn"),
-    decimal("sheet.stakeLengthIn"),
-    decimal("sheet.embedmentIn"),
+    fraction("sheet.stakeSize"),
+    fraction("sheet.embedmentIn"),
     decimal("sheet.raiseGustMph"),
+    decimal("sheet.stopGustMph"),
   ],
   site: [
     text("site.address"),
@@ -63,6 +64,8 @@ export const UTILITY_FIELDS = UTILITIES.map((kind) => ({
 const TABLE = new Map<string, { readonly step: DraftStep; readonly field: DraftField }>([
   ...DRAFT_STEPS.flatMap((step) => STEP_FIELDS[step].map((field) => [field.name, { step, field }] as const)),
   ...UTILITY_FIELDS.map((field) => [field.name, { step: "ticket", field }] as const),
+  // Typed in one field, kept as the figures that a sheet gives.
+  ...["sheet.stakeDiameterIn", "sheet.stakeLengthIn"].map((name) => [name, { step: "sheet", field: fraction(name) }] as const),
 ]);
 
 /** A field by its name; one that no step shows takes any text. */

@@ -34,13 +34,16 @@ export const draft = {
   lookAgain: "Look at the tent",
 
   // Its sheet, the site, the ticket.
-  soilNotNamed: "not named",
+  noStakeSize: (text: string) =>
+    `"${text.slice(0, 40)}" is not a stake size. Give how thick and how long in inches, like 1 x 42 or 1 1/8 x 42.`,
   fields: {
     title: "Name of the job",
     "tent.quarterRings": "Quarter rings",
     "sheet.soil": "Soil that the sheet names",
     "site.soilKnown": "Is the ground that soil?",
-    "sheet.raiseGustMph": "Lowest gust that stops work, mph",
+    "sheet.stakeSize": "Stakes, in",
+    "sheet.raiseGustMph": "Gust that stops raising, mph",
+    "sheet.stopGustMph": "Gust that clears the tent, mph",
     "ticket.validFrom": "Good from",
     "ticket.validTo": "Good to",
   } as Readonly<Record<string, string>>,
@@ -48,7 +51,9 @@ export const draft = {
     title: "empty: size and address",
     "tent.quarterRings": "0, 1 or 2",
     "sheet.embedmentIn": `empty: ${DEFAULTS.maxShowingIn.is} showing`,
-    "sheet.raiseGustMph": `at most ${MAX_GUST_MPH.raiseGustMph}; empty: ${DEFAULTS.raiseGustMph.is}`,
+    "sheet.stakeSize": "thick x long, like 1 1/8 x 42",
+    "sheet.raiseGustMph": `empty: ${DEFAULTS.raiseGustMph.is}; at most ${MAX_GUST_MPH.raiseGustMph}`,
+    "sheet.stopGustMph": `no lifting, no lowering, no guests. Empty: ${DEFAULTS.stopGustMph.is}; at most ${MAX_GUST_MPH.stopGustMph}`,
     "site.address": "help is sent here",
     "site.rallyPoint": "empty: don't know yet",
     "site.stormShelter": "a building or a hard-topped vehicle; empty: don't know yet",

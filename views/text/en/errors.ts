@@ -102,7 +102,10 @@ export const errors = {
   endsBefore: "The ticket ends before it starts.",
   noShelter: (place: string) => `${place} is no storm shelter. Name a building or a hard-topped vehicle.`,
   deeperThanStake: (deep: number, long: number) => `${deep} in of embedment is more than the ${long} in stake.`,
-  raiseOverStop: (raise: number, stop: number) => `Raising stops at ${raise} mph, which is over the ${stop} mph where everything stops.`,
+  raiseOverStop: (raise: number, stop: number) =>
+    `Raising stops at ${raise} mph, which is over the ${stop} mph where everything stops. Enter ${stop} or less.`,
+  usualOverStop: (usual: number, stop: number) =>
+    `Left empty, raising stops at ${usual} mph: over the ${stop} mph where everything stops. Enter ${stop} or less.`,
   briefRefused: "This brief can't be opened yet. Fix these:",
   tent: (p: SpecProblem) => `${TENT[p.code](p)}${nearest(p)}`,
   noJob: (id: string) => `There is no job ${id.slice(0, 40)}. Look at the list of jobs.`,
