@@ -15,6 +15,7 @@ export const regions = {
   live: "live",
   tentStatus: "tent-status",
   tentPlan: "tent-plan",
+  tentOn: "tent-on",
 } as const;
 
 /** Ids on the loading list. */

@@ -10,6 +10,7 @@ import { noFields } from "../input/strict.ts";
 import { besideField } from "../input/tent.ts";
 import { crewRows } from "./crew-rows.ts";
 import { briefFromDraft } from "./draft-brief.ts";
+import { endsAsked } from "./drawn.ts";
 import { isStakeFigure, isStakeSize, STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
 
 type Input = ReturnType<typeof briefFromDraft>;
@@ -49,9 +50,9 @@ export function problemsAt(step: DraftStep, f: Fields, now: WallTime, words: Wor
   }
 }
 
-/** The first step with something wrong in it; `null` where the job can be opened. */
+/** The first step with something wrong in it, or with a tent whose ends nobody looked at; `null` where the job can be opened. */
 export const firstWrong = (f: Fields, now: WallTime, words: Words): DraftStep | null =>
-  DRAFT_STEPS.find((step) => Object.keys(problemsAt(step, f, now, words)).length > 0) ?? null;
+  endsAsked(f) ? "tent" : (DRAFT_STEPS.find((step) => Object.keys(problemsAt(step, f, now, words)).length > 0) ?? null);
 
 function besideStep(field: string, f: Fields): string {
   const person = /^crew\.(\d+)\./.exec(field);

@@ -20,7 +20,7 @@ export const sheetDigest = (spec: TentSpec): Hash => digest.of({ spec });
 /** A draft with a tent of the list in it. Throws a Problem where the tent cannot be read. */
 export function withListedTent(fields: Fields, { plan, kit }: ListedTent, words: Words): Fields {
   if (!plan) throw new Problem(409, (w) => w.errors.tentUnreadable);
-  return { ...without(fields, (name) => /^(?:tent|kit)\./.test(name)), ...tentToForm(plan.spec, words), ...kitToForm(kit) };
+  return { ...without(fields, (name) => /^(?:tent|kit|assumed)\./.test(name)), ...tentToForm(plan.spec, words), ...kitToForm(kit) };
 }
 
 /** A draft of another tent, with the sheet that the firm keeps of that one; without any where it keeps none. */

@@ -3,6 +3,7 @@ import type { Fields } from "../input/form.ts";
 import { usualTent } from "../input/tent.ts";
 import { isAnotherTent, typedOver, without, withoutSheet } from "./belongs.ts";
 import { CREW_FIELD, crewRows } from "./crew-rows.ts";
+import { ASSUMED_ENDS, withEnds } from "./drawn.ts";
 import { withStakeFigures } from "./stake-size.ts";
 
 /** What is kept of one field: enough to be told that it is too long. */
@@ -17,7 +18,7 @@ const belongsTo = (step: DraftStep, name: string): boolean => stepShowing(name) 
  */
 export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields {
   const typed = { ...withStakeFigures(typedIn(step, form)) };
-  if (step === "tent") return withTent(fields, typed);
+  if (step === "tent") return withTent(fields, typed, form.ends);
   if (step === "crew") return withPeople(fields, typed, form);
   if (step === "site") Object.assign(typed, ground(fields, typed, form));
   const told = typedOver(fields, typed);
@@ -56,17 +57,18 @@ function ground(fields: Fields, typed: Fields, form: Fields): Fields {
 }
 
 /** Another tent has another sheet, and nobody said yet which. */
-function withTent(fields: Fields, typed: Fields): Fields {
-  const told = withSize(fields, typed);
+function withTent(fields: Fields, typed: Fields, ends: string | undefined): Fields {
+  const told = withEnds(withSize(fields, typed), ends);
   return isAnotherTent(fields, told) ? withoutSheet(told) : told;
 }
 
 /** Another size is another tent, the usual one of it; where nothing is usual, what was typed and nothing else of a tent. */
 function withSize(fields: Fields, typed: Fields): Fields {
   if (SIZE.every((name) => typed[name] === undefined || typed[name] === fields[name])) return { ...fields, ...typed };
-  const rest = without(fields, (name) => /^(?:tent|kit)\./.test(name));
+  const rest = without(fields, (name) => /^(?:tent|kit|assumed)\./.test(name));
   const size = Object.fromEntries(SIZE.map((name) => [name, typed[name] ?? fields[name] ?? ""]));
-  return { ...rest, ...size, ...usualTent(size["tent.widthFt"], size["tent.lengthFt"]), ...typed };
+  const usual = usualTent(size["tent.widthFt"], size["tent.lengthFt"]);
+  return { ...rest, ...size, ...usual, ...(usual["tent.onePiece"] === "no" ? { [ASSUMED_ENDS]: "yes" } : {}), ...typed };
 }
 
 /** Whoever is named in an empty row is on the job, with the role beside the name; in a row that filled meanwhile, in the next one. */

@@ -14,6 +14,7 @@ import { crewRows, usualRole } from "../draft/crew-rows.ts";
 import type { Draft, OpenedAs } from "../draft/draft.ts";
 import { isUnknown, shownFields } from "../draft/draft-brief.ts";
 import type { LiveDrafts, Stale } from "../draft/drafts.ts";
+import { drawnOf, endsAsked } from "../draft/drawn.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
@@ -78,6 +79,8 @@ export function draftPages({ journal, clock, newId }: Dependencies, drafts: Live
         {...props}
         values={{ ...props.values, ...values }}
         preview={previewOf(values, words).preview}
+        drawn={drawnOf(values)}
+        ends={looked ? null : endsAsked(values)}
         offered={looked && { id: looked.id, digest: tentDigest(looked) }}
         newKey={newId}
         news={asked === undefined && stale ? toldOf(fields, stale, words) : null}

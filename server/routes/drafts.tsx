@@ -5,6 +5,7 @@ import { without } from "../draft/belongs.ts";
 import { problemsAt } from "../draft/check-draft.ts";
 import type { Draft } from "../draft/draft.ts";
 import { createLiveDrafts } from "../draft/drafts.ts";
+import { drawnOf, endsAsked, isToBeSeen } from "../draft/drawn.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
 import { leftBehind, withTyped } from "../draft/typed-in.ts";
 import type { Fields } from "../input/form.ts";
@@ -57,7 +58,8 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     const form = await formBody(c);
     const told = withTyped(await drawnBefore(c, form.tent), "tent", form);
     const { preview, problems } = previewOf(told, words);
-    return c.html(await (<TentStepPreview preview={preview} problems={problems} words={words} />).toString());
+    const on = { drawn: drawnOf(told), ends: endsAsked(told) };
+    return c.html(await (<TentStepPreview preview={preview} {...on} problems={problems} words={words} />).toString());
   });
   app.post("/drafts", async (c) => {
     const form = await formBody(c);
@@ -69,9 +71,10 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (form.tent !== undefined && !(await taken(c, draft.id, form))) return c.redirect(`${pathOf(draft, "tent")}?tent=${form.tent}`, 303);
     const told = await drafts.type(draft.id, "tent", form);
     if (go === "back") return c.redirect("/", 303);
-    const settled = copy === undefined && go === "on" && !wrongAt(c, told, "tent");
+    const isRight = copy === undefined && go === "on" && !wrongAt(c, told, "tent");
+    if (isRight) return c.redirect(pathOf(draft, isToBeSeen(told.fields, form) ? "tent" : "sheet"), 303);
     const nothing = form.tent === undefined && !form["tent.widthFt"] && !form["tent.lengthFt"];
-    return c.redirect(settled ? pathOf(draft, "sheet") : `${pathOf(draft, "tent")}${copy || nothing ? "" : "?wrong=yes"}`, 303);
+    return c.redirect(`${pathOf(draft, "tent")}${copy || nothing ? "" : "?wrong=yes"}`, 303);
   });
 
   app.get(`/drafts/${ID}`, (c) => c.redirect(`/drafts/${c.req.param("id")}/tent`, 303));
@@ -102,6 +105,8 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (go === "stay" || go === "soil") return c.redirect(pathOf(draft, step), 303);
     if (step === "tent" && (await drafts.stale(draft, words))) return show.step(c, draft, step, { status: 409 });
     if (leftBehind(draft.fields, step, form)) return show.step(c, draft, step, { left: true, status: 422 });
+    if (step === "tent" && go === "on" && !wrongAt(c, draft, step) && isToBeSeen(draft.fields, form))
+      return c.redirect(pathOf(draft, step), 303);
     if (wrongAt(c, draft, step)) return show.step(c, draft, step, { wrong: true, status: 422 });
     const next = stepFrom(step, 1);
     return next === null ? opened(c, draft) : c.redirect(pathOf(draft, next), 303);

@@ -84,7 +84,7 @@ describe("a copy of a job that knew what no step shows", () => {
     await type(draft, "sheet", { "sheet.document": "OTHER 9" });
     await type(draft, "site", { ...SITE, "site.address": "Somewhere else", "site.rallyPoint": "the flagpole" });
     const { sheet, site, use } = await open();
-    const fresh = await draftOf({ "tent.widthFt": "80", "tent.lengthFt": "100" });
+    const fresh = await draftOf({ "tent.widthFt": "80", "tent.lengthFt": "100", ends: "whole" });
     const { stakeKind, stakeDiameterIn, stakeLengthIn, embedmentIn, raiseGustMph, stopGustMph } = sheet!;
     const stakeSize = `${stakeDiameterIn} x ${stakeLengthIn}`;
     const figures = { stakeKind, stakeSize, embedmentIn: embedmentIn ?? "", raiseGustMph, stopGustMph };
@@ -155,7 +155,7 @@ describe("a sheet is that of its tent", () => {
   it("goes where an earlier job was copied and another size is typed", async () => {
     const draft = await draftOf({ copy: await opened(knowing()) });
     expect(await sheetOf(draft)).toBeGreaterThan(0);
-    await type(draft, "tent", { "tent.widthFt": "100", "tent.lengthFt": "200" });
+    await type(draft, "tent", { "tent.widthFt": "100", "tent.lengthFt": "200", ends: "split" });
     expect(await sheetOf(draft)).toBe(0);
     expect(await fieldsOf(draft)).not.toHaveProperty(["site.soilKnown"]);
     expect(toOf(await send(`${draft}/crew`, {}))).toBe(`${draft}/sheet?wrong=yes`);

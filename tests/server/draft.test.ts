@@ -12,7 +12,7 @@ beforeEach(() => {
 
 /** What is typed in each step of a job that can be opened. */
 const TOLD: Readonly<Record<string, Typed>> = {
-  tent: { "tent.widthFt": "40", "tent.lengthFt": "60" },
+  tent: { "tent.widthFt": "40", "tent.lengthFt": "60", ends: "whole" },
   sheet: { "sheet.document": "RC-1 A", "sheet.stakeKind": "steel pin", "sheet.stakeSize": "1 x 42" },
   site: {
     "site.address": "Gate 3, Tansy Lane",
@@ -58,7 +58,7 @@ describe("a job told in five steps", () => {
     const draft = await told();
     const went: (string | null)[] = [];
     for (const step of [...ALL_BUT_LAST, "crew"]) went.push(toOf(await send(`${draft}/${step}`, TOLD[step]!)));
-    expect(went.slice(0, 4)).toEqual([`${draft}/sheet`, `${draft}/site`, `${draft}/ticket`, `${draft}/crew`]);
+    expect(went.slice(0, 4)).toEqual([`${draft}/tent`, `${draft}/site`, `${draft}/ticket`, `${draft}/crew`]);
     expect(went[4]).toMatch(/^\/jobs\/id-/);
     expect(await html(went[4]!)).toContain("40 × 60 ft, Gate 3, Tansy Lane");
   });
@@ -182,6 +182,73 @@ describe("a job told in five steps", () => {
     expect(await html("/")).toContain(`href="${draft}"`);
     await send(`${draft}/crew`, TOLD.crew!);
     expect(await html("/")).not.toContain(draft);
+  });
+});
+
+describe("a tent that is told by its size", () => {
+  const SIXTY = { "tent.widthFt": "60", "tent.lengthFt": "120" };
+  const begun = async (fields: Typed) => toOf(await send("/drafts", fields))!;
+  const formOf = (page: string) => filled(page.slice(0, page.indexOf('class="lines"')));
+
+  it("is drawn before one goes on, with what was assumed, and asks for its ends by two presses", async () => {
+    const at = await begun(SIXTY);
+    expect(at).toMatch(/\/tent$/);
+    const page = await html(at);
+    expect(page).toContain('class="drawn-tent"');
+    expect(page).toContain("Drawn: 60 × 120 ft, split ends.");
+    expect(page).toContain("6 pieces, one ring of quarter poles");
+    expect(page).toMatch(/name="ends" value="split"><b>Split ends<\/b><small>6 pieces<\/small>/);
+    expect(page).toMatch(/name="ends" value="whole"><b>Whole ends<\/b><small>4 pieces<\/small>/);
+    expect(page).not.toContain('name="go" value="on"');
+  });
+  it.each([
+    ["whole", 4],
+    ["split", 6],
+  ])("goes on with %s ends once they are said, and has %i pieces", async (ends, pieces) => {
+    const draft = (await begun(SIXTY)).replace(/\/tent$/, "");
+    expect(toOf(await send(`${draft}/tent`, { ...formOf(await html(`${draft}/tent`)), ends }))).toBe(`${draft}/sheet`);
+    expect(await html(`${draft}/tent`)).not.toContain('name="ends"');
+    for (const step of ["sheet", "site", "ticket"]) await send(`${draft}/${step}`, TOLD[step]!);
+    const job = toOf(await send(`${draft}/crew`, TOLD.crew!))!
+      .split("/")
+      .at(-1)!;
+    expect((await world.liveJobs.load(job)).job.frozen.plan.pieces).toHaveLength(pieces);
+  });
+  it("goes on by one press where it was drawn as it was typed, and its ends pressed beside that", async () => {
+    const preview = await (await send("/drafts/preview", SIXTY)).text();
+    const drawn = /name="drawn" value="([^"]+)"/.exec(preview)![1]!;
+    expect(preview).toContain('name="ends" value="whole"');
+    expect(await begun({ ...SIXTY, drawn, ends: "whole" })).toMatch(/\/sheet$/);
+    expect(await begun({ ...SIXTY, drawn })).toMatch(/\/tent$/);
+    expect(await begun({ ...SIXTY, "tent.lengthFt": "100", drawn, ends: "whole" })).toMatch(/\/tent$/);
+  });
+  it("in one piece is drawn first too, and has no ends to ask for", async () => {
+    const at = await begun({ "tent.widthFt": "30", "tent.lengthFt": "30" });
+    const page = await html(at);
+    expect([at.endsWith("/tent"), page.includes("one piece"), page.includes('name="ends"')]).toEqual([true, true, false]);
+    expect(toOf(await send(at, { ...formOf(page), go: "on" }))).toBe(at.replace(/tent$/, "sheet"));
+  });
+  it("opens no job before its ends are said, however one comes to the last step", async () => {
+    const draft = (await begun(SIXTY)).replace(/\/tent$/, "");
+    for (const step of ["sheet", "site", "ticket"]) await send(`${draft}/${step}`, TOLD[step]!);
+    expect(toOf(await send(`${draft}/crew`, TOLD.crew!))).toBe(`${draft}/tent?wrong=yes`);
+    expect(await html(`${draft}/tent?wrong=yes`)).toContain("Split or whole ends?");
+  });
+  it("of another size by now is asked for its ends again", async () => {
+    const draft = (await begun(SIXTY)).replace(/\/tent$/, "");
+    await send(`${draft}/tent`, { ends: "whole" });
+    expect(toOf(await send(`${draft}/tent`, { "was.tent.lengthFt": "120", "tent.lengthFt": "140" }))).toBe(`${draft}/tent`);
+    expect(await html(`${draft}/tent`)).toContain("Split or whole ends?");
+  });
+  it("stands under the tents of the list while there is none, and over them once there is", async () => {
+    const tent = { name: "Old blue", spec: eighty };
+    await world.post("/tents", tent);
+    const places = (page: string) => ["Old blue", 'name="tent.widthFt"', 'value="back"'].map((text) => page.indexOf(text));
+    const [list, size, back] = places(await html("/drafts/new"));
+    expect(list).toBeGreaterThan(0);
+    expect([list! < size!, size! < back!]).toEqual([true, true]);
+    const [after, before] = places(await html(await begun(SIXTY)));
+    expect(before).toBeLessThan(after!);
   });
 });
 
@@ -348,9 +415,9 @@ it("with scripts off a job is told and opened by plain forms", async () => {
   const browser = plainBrowser(world.app);
   const form = () => browser.forms("draft")[0]!;
   await browser.open("/drafts/new");
-  await browser.send(form(), { ...TOLD.tent, go: "look" });
+  await browser.send(form(), { "tent.widthFt": "40", "tent.lengthFt": "60", go: "look" });
   expect(browser.text("drawn-tent")).toContain("Tent of 40 by 60 ft");
-  await browser.send(form(), { go: "on" });
+  await browser.send(form(), { ends: "whole" });
   for (const step of ["sheet", "site", "ticket"]) await browser.send(form(), TOLD[step]!);
   await browser.send(form(), { ...TOLD.crew });
   expect(browser.text("call")).toContain("Need RC-1 A.");

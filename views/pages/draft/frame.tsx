@@ -38,14 +38,18 @@ export const Frame = ({ draft, step, message, news, words, children }: FrameProp
   );
 };
 
-type SendProps = Pick<StepProps, "words"> & { main: string; children?: Child };
+type SendProps = Pick<StepProps, "words"> & { main: Child; children?: Child };
 
 /** What a step is sent with: on, whatever else it offers, and back. Nothing typed is lost either way. */
 export const Send = ({ words: { draft: text }, main, children }: SendProps) => (
   <div class="send">
-    <button type="submit" class="main" name="go" value="on">
-      {main}
-    </button>
+    {typeof main === "string" ? (
+      <button type="submit" class="main" name="go" value="on">
+        {main}
+      </button>
+    ) : (
+      main
+    )}
     {children}
     <button type="submit" name="go" value="back">
       {text.back}

@@ -17,10 +17,17 @@ export type Earlier = { readonly id: string; readonly title: string; readonly si
 /** What became of the tent that was picked: a sentence, and what is another figure now. */
 export type TentNews = { readonly told: string; readonly rows: readonly string[]; readonly gone: boolean };
 
+/** Of a tent that was told by its size: how many pieces it has with split ends, and with whole ones. */
+export type EndsAsked = Readonly<Record<"split" | "whole", number>>;
+
 export type TentStepProps = StepProps & {
   /** Names the draft that a form begins: sent twice, it is one. */
   readonly newKey: () => string;
   readonly preview: Preview;
+  /** Names the drawing that stands on the page; `null` where there is none. */
+  readonly drawn: string | null;
+  /** Asked beside the drawing, where nobody said yet how the ends are cut. */
+  readonly ends: EndsAsked | null;
   /** A tent of the list that is looked at and not taken yet. */
   readonly offered: { readonly id: string; readonly digest: Hash } | null;
   readonly news: TentNews | null;

@@ -8,6 +8,7 @@ import { StepField } from "./field.tsx";
 import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { Earlier, TentNews, TentStepProps } from "./state.ts";
 import { STEP_FIELDS } from "./steps.ts";
+import { TentOn } from "./tent-on.tsx";
 
 const figures = STEP_FIELDS.tent.filter(({ keys }) => keys === "decimal");
 const texts = STEP_FIELDS.tent.filter(({ keys }) => keys === undefined);
@@ -20,13 +21,16 @@ const statusOf = (preview: Preview, words: Words): string =>
   "plan" in preview ? words.tents.drawn(glanceOf(preview.plan, words)) : words.draft.notDrawn;
 
 /** What a preview changes on the page. Fields themselves are left alone. */
-export const TentStepPreview = ({ preview, problems, words }: Pick<TentStepProps, "preview" | "problems" | "words">) => (
+export const TentStepPreview = ({ problems, ...tent }: Pick<TentStepProps, "preview" | "drawn" | "ends" | "problems" | "words">) => (
   <>
     <hx-partial hx-target={`#${regions.tentStatus}`} hx-swap="innerHTML">
-      {statusOf(preview, words)}
+      {statusOf(tent.preview, tent.words)}
     </hx-partial>
     <hx-partial hx-target={`#${regions.tentPlan}`} hx-swap="innerHTML">
-      <Plan preview={preview} words={words} />
+      <Plan {...tent} />
+    </hx-partial>
+    <hx-partial hx-target={`#${regions.tentOn}`} hx-swap="innerHTML">
+      <TentOn {...tent} />
     </hx-partial>
     {STEP_FIELDS.tent.map(({ name }) => (
       <hx-partial hx-target={`#${wrongId(name)}`} hx-swap="innerHTML">
@@ -47,15 +51,23 @@ const News = ({ told, rows }: TentNews) => (
   </div>
 );
 
-/** Which tent: one that is drawn already, a size, one of the list, or an earlier job's. */
-export const TentStep = ({ preview, offered, news, tents, earlier, newKey, ...props }: TentStepProps) => {
-  const { draft, words } = props;
+/** Which tent: one of the list, a size or an earlier job's. Once there is one, it comes before the list. */
+export const TentStep = ({ preview, drawn, ends, offered, news, tents, earlier, newKey, ...props }: TentStepProps) => {
+  const { draft, words, values } = props;
   const { draft: text } = words;
-  const drawn = "plan" in preview;
   const own = draft === null ? "/drafts" : `/drafts/${draft}/tent`;
+  const begun = drawn !== null || figures.some(({ name }) => (values[name] ?? "") !== "");
+  const list = (
+    <>
+      <h2>{begun ? text.anotherTent : text.fromList}</h2>
+      <Lines tents={tents} draft={draft} words={words} />
+    </>
+  );
   return (
     <Frame step="tent" {...props}>
       {news && <News {...news} />}
+      {!begun && list}
+      {!begun && <h2>{text.size}</h2>}
       <form method="post" action={own}>
         <Unpressed go={news ? "stay" : "look"} words={words} />
         {draft === null && <input type="hidden" name="key" value={newKey()} />}
@@ -69,7 +81,6 @@ export const TentStep = ({ preview, offered, news, tents, earlier, newKey, ...pr
           hx-sync="this:replace"
         >
           <div>
-            {!drawn && <p>{text.size}</p>}
             <div class="thirds">
               {figures.map(({ name }) => (
                 <StepField name={name} {...props} />
@@ -96,14 +107,20 @@ export const TentStep = ({ preview, offered, news, tents, earlier, newKey, ...pr
             {news.gone ? text.keepDrawn : text.takeNow}
           </button>
         ) : (
-          <Send words={words} main={text.on} />
+          <Send
+            words={words}
+            main={
+              <div id={regions.tentOn} class="tent-on">
+                <TentOn preview={preview} drawn={drawn} ends={ends} words={words} />
+              </div>
+            }
+          />
         )}
         {texts.map(({ name }) => (
           <StepField name={name} {...props} />
         ))}
       </form>
-      <h2>{drawn ? text.anotherTent : text.fromList}</h2>
-      <Lines tents={tents} draft={draft} words={words} />
+      {begun && list}
       {earlier.length > 0 && <h2>{text.earlier}</h2>}
       {earlier.length > 0 && <p>{text.earlierTold}</p>}
       {earlier.map((job) => (

@@ -20,8 +20,14 @@ export const draft = {
   wrong: "Something here can't be right yet. Look beside the fields.",
 
   // The tent.
-  size: "Type its size:",
-  fromList: "Or take one from the list:",
+  fromList: "Take one from the list:",
+  size: "Or type its size:",
+  assumed: (pieces: number, rings: number) =>
+    `Assumed from its size: ${pieces} pieces, ${rings === 0 ? "no quarter poles" : rings === 1 ? "one ring of quarter poles" : `${rings} rings of quarter poles`}. Check it against the tent. Cut another way: add it under Tents first.`,
+  whichEnds: "Split or whole ends?",
+  splitEnds: "Split ends",
+  wholeEnds: "Whole ends",
+  pieces: (n: number) => `${n} pieces`,
   earlier: "Or the same as on an earlier job:",
   earlierTold: "Takes its tent, sheet, site and crew. The ticket is asked anew.",
   anotherTent: "Or another one:",
