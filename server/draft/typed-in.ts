@@ -1,3 +1,4 @@
+import { PLACES } from "../../machines/install/facts.ts";
 import { type DraftStep, STEP_FIELDS, stepShowing } from "../../views/pages/draft/steps.ts";
 import type { Fields } from "../input/form.ts";
 import { usualTent } from "../input/tent.ts";
@@ -20,7 +21,7 @@ export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields
   const typed = { ...withStakeFigures(typedIn(step, form)) };
   if (step === "tent") return withTent(fields, typed, form.ends);
   if (step === "crew") return withPeople(fields, typed, form);
-  if (step === "site") Object.assign(typed, ground(fields, typed, form));
+  if (step === "site") Object.assign(typed, ground(fields, typed, form), form.go === "same" ? samePlaces(form) : {});
   const told = typedOver(fields, typed);
   const unknown = `unknown.${step}`;
   if (form.go === "unknown") return { ...told, [unknown]: "yes" };
@@ -28,9 +29,21 @@ export function withTyped(fields: Fields, step: DraftStep, form: Fields): Fields
   return isOn(form) && fields[unknown] ? { ...told, [unknown]: "" } : told;
 }
 
-/** Whether something that stood on the site's step, and was sent as it stood, went with what it belonged to. */
-export const leftBehind = (fields: Fields, step: DraftStep, form: Fields): boolean =>
-  step === "site" && Object.keys(form).some((name) => belongsTo(step, name) && !NOTHING_SAID.includes(form[name]!.trim()) && !fields[name]);
+/** What stood on the site's step, was sent as it stood, and went with what it belonged to. */
+export const leftBehind = (fields: Fields, step: DraftStep, form: Fields): Fields =>
+  step === "site" ? without(form, (name) => !belongsTo(step, name) || NOTHING_SAID.includes(form[name]!.trim()) || !!fields[name]) : {};
+
+const PLACE_FIELDS = PLACES.map((place) => `site.${place}`);
+/** The places among what is left: one press says that they are those of this address too. */
+export const placesOf = (left: Fields): Fields => without(left, (name) => !PLACE_FIELDS.includes(name));
+/** What that press says, but where another place was typed meanwhile. */
+const samePlaces = (form: Fields): Fields =>
+  Object.fromEntries(
+    PLACE_FIELDS.flatMap((name) =>
+      form[`left.${name}`] && !form[name]?.trim() ? [[name, form[`left.${name}`]!.slice(0, MAX_CHARACTERS)]] : [],
+    ),
+  );
+
 /** What a field of that step says in which nobody has said anything. */
 const NOTHING_SAID = ["", ...STEP_FIELDS.site.flatMap(({ options }) => options?.[0] ?? [])];
 

@@ -29,7 +29,7 @@ import { page } from "./page.ts";
  */
 export type Shown = {
   readonly wrong?: boolean;
-  readonly left?: boolean;
+  readonly left?: Fields | null;
   readonly tent?: string | undefined;
   readonly status?: 200 | 409 | 422;
 };
@@ -42,7 +42,7 @@ export function draftPages({ journal, clock, newId }: Dependencies, drafts: Live
   const listOf = (words: Words) => createTentCatalog({ journal, clock, newId }, words);
 
   /** A step of a draft as it stands; of none yet where `draft` is `null`. */
-  async function step(c: Context, draft: Draft | null, at: DraftStep, { wrong = false, tent, left = false, status = 200 }: Shown = {}) {
+  async function step(c: Context, draft: Draft | null, at: DraftStep, { wrong = false, tent, left = null, status = 200 }: Shown = {}) {
     const words = c.get("words");
     const stale = draft && (await drafts.stale(draft, words));
     const fields = draft?.fields ?? {};
@@ -61,7 +61,7 @@ export function draftPages({ journal, clock, newId }: Dependencies, drafts: Live
     const soil = isUnknown(fields, "sheet") ? null : (fields["sheet.soil"] ?? "").trim();
     const shown = {
       sheet: () => <SheetStep {...props} news={news} />,
-      site: () => <SiteStep {...props} soil={soil} news={news} />,
+      site: () => <SiteStep {...props} soil={soil} left={left ?? {}} news={news} />,
       ticket: () => <TicketStep {...props} news={news} />,
       crew: () => <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} news={news} />,
     }[at]();

@@ -7,7 +7,7 @@ import type { Draft } from "../draft/draft.ts";
 import { createLiveDrafts } from "../draft/drafts.ts";
 import { drawnOf, endsAsked, isToBeSeen } from "../draft/drawn.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
-import { leftBehind, withTyped } from "../draft/typed-in.ts";
+import { leftBehind, placesOf, withTyped } from "../draft/typed-in.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
@@ -104,7 +104,8 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (go === "people") return c.redirect(`/firm/people?draft=${draft.id}`, 303);
     if (go === "stay" || go === "soil") return c.redirect(pathOf(draft, step), 303);
     if (step === "tent" && (await drafts.stale(draft, words))) return show.step(c, draft, step, { status: 409 });
-    if (leftBehind(draft.fields, step, form)) return show.step(c, draft, step, { left: true, status: 422 });
+    const left = leftBehind(draft.fields, step, form);
+    if (Object.keys(left).length > 0) return show.step(c, draft, step, { left: placesOf(left), status: 422 });
     if (step === "tent" && go === "on" && !wrongAt(c, draft, step) && isToBeSeen(draft.fields, form))
       return c.redirect(pathOf(draft, step), 303);
     if (wrongAt(c, draft, step)) return show.step(c, draft, step, { wrong: true, status: 422 });

@@ -112,6 +112,15 @@ describe("a copy of a job that knew what no step shows", () => {
     });
     expect(sheet).toMatchObject({ soil: "dense clay", pullTestLbf: 500 });
   });
+  it("places that hold at another address too are said so by one press, and only those that were not typed otherwise", async () => {
+    const answer = await type(draft, "site", { "site.address": "Somewhere else" });
+    const form = filled((await answer.text()).replaceAll("&#39;", "'"));
+    expect(form).toMatchObject({ "site.rallyPoint": "", "left.site.rallyPoint": "gate 3, by the road" });
+    expect(toOf(await send(`${draft}/site`, { ...form, "site.stormShelter": "the school", go: "same" }))).toBe(`${draft}/ticket`);
+    const { site } = await open();
+    expect(site).toMatchObject({ rallyPoint: "gate 3, by the road", stormShelter: "the school", firstAid: "green box, truck cab" });
+    expect(site).toMatchObject({ soilKnown: false, overheadKv: [] });
+  });
   it("another address asks for its zone again, and takes no narrower tolerance than the usual from the old one", async () => {
     const near = { ...knowing(), ticket: { ...knowing().ticket, toleranceIn: 18 }, zone: "America/Denver" };
     const { job } = (await (await world.post("/jobs", { key: "open-00002", brief: near })).json()) as { job: string };

@@ -109,6 +109,9 @@ describe("a job told in five steps", () => {
       expect(fields).toHaveLength(6);
     }
   });
+  it("says of the crew who has to be on it", async () => {
+    expect(await html(`${await told()}/crew`)).toContain("Everybody on site today. All get counted.");
+  });
   it("keeps all that was typed when one goes back, wrong or half", async () => {
     const draft = await told("tent");
     expect(toOf(await send(`${draft}/sheet`, { "sheet.document": "half", "sheet.stakeSize": "long", go: "back" }))).toBe(`${draft}/tent`);

@@ -129,6 +129,7 @@ describe("every sentence comes through the words of its screen", () => {
       for (const step of ["tent", "sheet", "site", "ticket", "crew"]) await read(crew, at(step));
       await draft(at("tent"), { "tent.widthFt": "900" });
       await readOn(crew, at("tent"), { tent: tent.id });
+      await readOn(crew, "/drafts", { "tent.widthFt": "60", "tent.lengthFt": "120" });
       await draft(at("sheet"), { "sheet.document": "", "sheet.stakeSize": "long", "sheet.raiseGustMph": "90" });
       await draft(at("site"), { "site.address": "", "site.stormShelter": "", "sheet.soil": "№ 2" });
       await read(crew, at("site"));

@@ -67,6 +67,7 @@ export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: stri
     <Frame step="crew" {...props}>
       <form method="post" action={`/drafts/${props.draft}/crew`}>
         <Unpressed go="more" words={props.words} />
+        <p class="told">{props.words.draft.everybody}</p>
         <Wrong name="crew" problems={props.problems} />
         {rows.map((person) => (
           <Known {...part} {...person} />

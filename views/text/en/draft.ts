@@ -75,6 +75,7 @@ export const draft = {
   >,
 
   groundIs: (soil: string) => `Is the ground ${soil}?`,
+  samePlaces: (places: readonly string[]) => `Same places here: ${places.join("; ")}`,
   otherSoil: "The sheet names another soil",
   leftBehind: "This belonged to the other address or soil, and is empty now. Say it for this one, or leave it: it is asked on site.",
 
@@ -82,6 +83,7 @@ export const draft = {
   noTicket: "Don't have it yet",
 
   // The crew.
+  everybody: "Everybody on site today. All get counted.",
   onIt: (name: string) => `${name} is on it`,
   newPerson: "New name",
   roleOf: (name: string) => `What ${name} does`,
