@@ -36,6 +36,7 @@ const troublesOf = (page: Page) =>
     ...(document.documentElement.scrollWidth > window.innerWidth ? ["wider than the screen"] : []),
   ]);
 const ON = ".draft button.main";
+const ENDS = '.draft button.main[value="whole"]';
 /** A phone in two years takes no other day for the last one of the ticket. */
 const LAST_DAY = "2099-01-01";
 
@@ -110,7 +111,8 @@ it("the tent is drawn as its size is typed, and the device says its zone and its
   await page.locator('[name="tent.widthFt"]').fill("40");
   await page.locator('[name="tent.lengthFt"]').pressSequentially("60");
   await page.locator("#tent-status", { hasText: "Drawn: 40 × 60 ft" }).waitFor();
-  await page.locator(ON).click();
+  await page.locator(ENDS).click();
+  await page.locator(".progress", { hasText: "Step 2 of 5" }).waitFor();
   const draft = page.url().split("/").at(-2)!;
   await page.goto(`${world.url}drafts/${draft}/ticket`);
   const device = await page.evaluate(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
@@ -123,13 +125,36 @@ it("the tent is drawn as its size is typed, and the device says its zone and its
   expect(await page.locator('[name="ticket.validFrom"]').inputValue()).toBe(today);
 });
 
+it("without scripts a size leads to its drawing, and from there with its ends said to the sheet", async () => {
+  const page = await world.show("drafts/new", { scripts: false });
+  await page.locator('[name="tent.widthFt"]').fill("60");
+  await page.locator('[name="tent.lengthFt"]').fill("120");
+  await page.locator(ON).click();
+  await page.locator(".drawn-tent").waitFor();
+  await page.locator(".tent-on", { hasText: "6 pieces, one ring of quarter poles" }).waitFor();
+  await page.locator(ENDS).click();
+  await page.locator(".progress", { hasText: "Step 2 of 5" }).waitFor();
+});
+
+it("a stake's fraction can be typed on a phone: its keys have letters, a slash and a space", async () => {
+  const page = await world.show("drafts/new?tent=example-60x120-split");
+  await page.locator(ON).click();
+  expect(await page.locator('[name="sheet.stakeSize"]').getAttribute("inputmode")).toBe("text");
+  expect(await page.locator('[name="sheet.raiseGustMph"]').getAttribute("inputmode")).toBe("decimal");
+});
+
 it.each(["light", "dark"] as const)(
   "every step fits a gloved thumb and a phone of 360 by 640 in %s, also with all of it wrong",
   async (scheme) => {
     const page = await world.show("drafts/new", { scheme });
-    await page.locator('[name="tent.widthFt"]').fill("40");
-    await page.locator('[name="tent.lengthFt"]').fill("60");
-    await page.locator(ON).click();
+    await page.locator('[name="tent.widthFt"]').fill("60");
+    await page.locator('[name="tent.lengthFt"]').fill("120");
+    await page.locator(ENDS).waitFor();
+    expect(await troublesOf(page)).toEqual([]);
+    expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true, true]);
+    expect((await leastContrast(page)).ratio, "ends").toBeGreaterThanOrEqual(7);
+    await page.locator(ENDS).click();
+    await page.locator(".progress", { hasText: "Step 2 of 5" }).waitFor();
     const draft = page.url().split("/").at(-2)!;
     const paths = ["tent", "sheet", "site", "ticket", "crew"].flatMap((step) => [step, `${step}?wrong=yes`]);
     for (const path of ["drafts/new", "drafts/new?tent=example-100x200-split-2-rings", ...paths.map((p) => `drafts/${draft}/${p}`)]) {
