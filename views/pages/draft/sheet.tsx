@@ -3,8 +3,8 @@ import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { StepProps } from "./state.ts";
 import { STEP_FIELDS } from "./steps.ts";
 
-const figures = STEP_FIELDS.sheet.filter(({ keys }) => keys !== undefined);
-const texts = STEP_FIELDS.sheet.filter(({ keys }) => keys === undefined);
+const figures = STEP_FIELDS.sheet.filter(({ keys }) => keys === "decimal");
+const texts = STEP_FIELDS.sheet.filter(({ keys }) => keys !== "decimal");
 
 /** The tent's paper, and the few figures of it that gates need. */
 export const SheetStep = (props: StepProps & { news: string | null }) => (

@@ -9,12 +9,12 @@ export const TentOn = ({ preview, drawn, ends, words: { draft: text } }: Props) 
     {drawn !== null && <input type="hidden" name="drawn" value={drawn} />}
     {ends && "plan" in preview ? (
       <>
-        <p>{text.assumed(preview.plan.spec.splitEnds ? ends.split : ends.whole, preview.plan.spec.quarterRings)}</p>
         <p class="asks">{text.whichEnds}</p>
         <div class="pair">
           <Ends is="split" name={text.splitEnds} ends={ends} pieces={text.pieces} />
           <Ends is="whole" name={text.wholeEnds} ends={ends} pieces={text.pieces} />
         </div>
+        <p>{text.assumed(preview.plan.pieces.length, preview.plan.spec.quarterRings)}</p>
       </>
     ) : (
       <button type="submit" class="main" name="go" value="on">

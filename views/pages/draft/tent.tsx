@@ -60,6 +60,11 @@ export const TentStep = ({ preview, drawn, ends, offered, news, tents, earlier, 
   const list = (
     <>
       <h2>{begun ? text.anotherTent : text.fromList}</h2>
+      {!begun && (
+        <a class="button jump" href="#by-size">
+          {text.toSize}
+        </a>
+      )}
       <Lines tents={tents} draft={draft} words={words} />
     </>
   );
@@ -67,7 +72,7 @@ export const TentStep = ({ preview, drawn, ends, offered, news, tents, earlier, 
     <Frame step="tent" {...props}>
       {news && <News {...news} />}
       {!begun && list}
-      {!begun && <h2>{text.size}</h2>}
+      {!begun && <h2 id="by-size">{text.size}</h2>}
       <form method="post" action={own}>
         <Unpressed go={news ? "stay" : "look"} words={words} />
         {draft === null && <input type="hidden" name="key" value={newKey()} />}
@@ -130,16 +135,23 @@ export const TentStep = ({ preview, drawn, ends, offered, news, tents, earlier, 
   );
 };
 
-const Lines = ({ tents, draft, words }: { tents: readonly Tent[]; draft: string | null; words: Words }) => (
-  <div class="lines">
-    {tents.map(({ id, name, version, plan }) => (
-      <a class="button job" href={draft === null ? `/drafts/new?tent=${id}` : `/drafts/${draft}/tent?tent=${id}`}>
-        <b>{name}</b>
-        {version === null && <i>{words.tents.example}</i>}
-        {plan && version !== null && <span>{words.page.size(plan.widthFt, plan.lengthFt)}</span>}
-      </a>
-    ))}
-  </div>
+/** The firm's own first; of the examples it is said once that they are that. */
+const Lines = ({ tents, draft, words }: { tents: readonly Tent[]; draft: string | null; words: Words }) => {
+  const lines = (these: readonly Tent[]) => these.map((tent) => <Line {...tent} draft={draft} words={words} />);
+  return (
+    <div class="lines">
+      {lines(tents.filter(({ version }) => version !== null))}
+      <p>{words.draft.examples}</p>
+      <div class="usual">{lines(tents.filter(({ version }) => version === null))}</div>
+    </div>
+  );
+};
+
+const Line = ({ id, name, version, plan, draft, words }: Tent & { draft: string | null; words: Words }) => (
+  <a class="button job" href={draft === null ? `/drafts/new?tent=${id}` : `/drafts/${draft}/tent?tent=${id}`}>
+    <b>{name}</b>
+    {plan && version !== null && <span>{words.page.size(plan.widthFt, plan.lengthFt)}</span>}
+  </a>
 );
 
 const Copy = ({ id, title, size, newKey }: Earlier & Pick<TentStepProps, "newKey">) => (

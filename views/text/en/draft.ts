@@ -22,8 +22,10 @@ export const draft = {
   // The tent.
   fromList: "Take one from the list:",
   size: "Or type its size:",
+  toSize: "Not on the list: type its size",
+  examples: "Usual sizes, as examples. None is your tent's sheet.",
   assumed: (pieces: number, rings: number) =>
-    `Assumed from its size: ${pieces} pieces, ${rings === 0 ? "no quarter poles" : rings === 1 ? "one ring of quarter poles" : `${rings} rings of quarter poles`}. Check it against the tent. Cut another way: add it under Tents first.`,
+    `Assumed from its size: ${pieces} pieces, ${rings === 0 ? "no quarter poles" : rings === 1 ? "one ring of quarter poles" : `${rings} rings of quarter poles`}. Cut another way? Add it under Tents first.`,
   whichEnds: "Split or whole ends?",
   splitEnds: "Split ends",
   wholeEnds: "Whole ends",
@@ -57,7 +59,7 @@ export const draft = {
     title: "empty: size and address",
     "tent.quarterRings": "0, 1 or 2",
     "sheet.embedmentIn": `empty: ${DEFAULTS.maxShowingIn.is} showing`,
-    "sheet.stakeSize": "thick x long, like 1 1/8 x 42",
+    "sheet.stakeSize": "thick x long, like 1\u00a01/8\u00a0x\u00a042",
     "sheet.raiseGustMph": `empty: ${DEFAULTS.raiseGustMph.is}; at most ${MAX_GUST_MPH.raiseGustMph}`,
     "sheet.stopGustMph": `no lifting, no lowering, no guests. Empty: ${DEFAULTS.stopGustMph.is}; at most ${MAX_GUST_MPH.stopGustMph}`,
     "site.address": "help is sent here",
