@@ -75,6 +75,19 @@ describe("a job told in five steps", () => {
     expect(sheet).toMatchObject({ raiseGustMph: 15, stopGustMph: 15, soil: "firm loam" });
     expect(site.soilKnown).toBe(true);
   });
+  it("has a utility that nobody said anything of for one that has not answered: never for one that is not there", async () => {
+    const draft = await told("tent", "sheet", "site");
+    const page = filled(await html(`${draft}/ticket`));
+    await send(`${draft}/ticket`, { ...page, ...TOLD.ticket!, "ticket.utilities.sewer": "notOnTicket" });
+    const { ticket } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
+    expect(ticket!.utilities.map(({ kind, marked }) => [kind, marked])).toEqual([
+      ["electric", "unanswered"],
+      ["gas", true],
+      ["communication", "unanswered"],
+      ["water", false],
+      ["reclaimedWater", "unanswered"],
+    ]);
+  });
   it("keeps all that was typed when one goes back, wrong or half", async () => {
     const draft = await told("tent");
     expect(toOf(await send(`${draft}/sheet`, { "sheet.document": "half", "sheet.stakeLengthIn": "long", go: "back" }))).toBe(

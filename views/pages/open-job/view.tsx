@@ -53,6 +53,10 @@ const whereOf = (amending: string | undefined, { title = "" }: Filled["values"])
 export const OpenJobPage = ({ values, problems, words, preview, message, action, newKey, amending, effect, hurt }: OpenJobProps) => {
   const part = { values, problems, words };
   const { fields, groups, openJob: text } = words;
+  // Of a ticket that is there, what is not on it is not; of one that is yet to come, nobody knows.
+  const answers = values["ticket.number"]
+    ? ["notOnTicket", "unanswered", "marked", "clear"]
+    : ["unanswered", "marked", "clear", "notOnTicket"];
   const named = (group: string) => Object.keys(fields).filter((f) => f.startsWith(`${group}.`));
   return (
     <Page
@@ -91,7 +95,7 @@ export const OpenJobPage = ({ values, problems, words, preview, message, action,
               <Field name={name} {...part} />
             ))}
             {UTILITIES.map((u) => (
-              <Field name={`ticket.utilities.${u}`} text={words.utilityName(u)} options={["notOnTicket", "marked", "clear"]} {...part} />
+              <Field name={`ticket.utilities.${u}`} text={words.utilityName(u)} options={answers} {...part} />
             ))}
             <Wrong name="ticket.utilities" problems={problems} />
           </fieldset>

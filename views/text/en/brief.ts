@@ -113,6 +113,7 @@ export const choices: Readonly<Record<string, string>> = {
   byLine: "tied down line by line",
   afterAll: "tied down when all stand",
   notOnTicket: "not on the ticket",
+  unanswered: "no answer yet",
   marked: "marked",
   clear: "answered: nothing here",
   "tent.ridge.kind:": "the usual for this top",
