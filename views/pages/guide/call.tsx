@@ -1,5 +1,6 @@
 import { isCumulative } from "../../../machines/install/checks/any-check.ts";
 import { CallPicture } from "../../drawing/call/call-picture.tsx";
+import { nameOf } from "../../drawing/call/drawn.ts";
 import { Hurt } from "../../parts/hurt.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
@@ -61,7 +62,7 @@ export const Call = (screen: Screen) => {
 /** The tent with what this call is about: where there is room, and else behind a press on the strip. A press shows it large. */
 const Drawing = ({ guide, drawn, words }: Screen) =>
   guide.hurt || guide.readBack ? null : (
-    <div class="drawing">
+    <div class="drawing" data-drawn={nameOf(drawn)}>
       <a href={`/jobs/${guide.job}/picture`}>
         <CallPicture {...drawn} words={words} />
       </a>
