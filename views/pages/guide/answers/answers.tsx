@@ -2,6 +2,7 @@ import type { FC } from "hono/jsx";
 import type { Value } from "../../../../machines/install/checks/registry.ts";
 import type { TileInput } from "../../../../machines/install/checks/tile-input.ts";
 import { HurtWay } from "../../../parts/hurt-press.tsx";
+import { UnlockNow } from "../../../parts/lock.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { regions } from "../../../regions.ts";
 import { type Asked, askedNow } from "../asked.ts";
@@ -50,9 +51,7 @@ export const Answers = (screen: Screen) => (
       </a>
     )}
     <What {...screen} />
-    <button type="button" class="main unlock-now" data-unlock-now>
-      {screen.words.guide.unlockNow}
-    </button>
+    <UnlockNow {...screen} />
   </section>
 );
 
