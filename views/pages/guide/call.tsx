@@ -46,9 +46,9 @@ export const Call = (screen: Screen) => {
           <Lesson {...screen} />
         </section>
       )}
-      <h1>{guide.call?.say ?? words.guide.closed}</h1>
+      <h1 id={regions.said}>{guide.call?.say ?? words.guide.closed}</h1>
       {guide.gate && asks.length > 0 && (
-        <section class={`gate gate-${guide.gate.status}`} aria-label={guide.gate.ask}>
+        <section id={regions.asked} class={`gate gate-${guide.gate.status}`} aria-label={guide.gate.ask}>
           {asks.map(({ is, text }) => (
             <p class={is}>{text}</p>
           ))}

@@ -42,9 +42,18 @@ const INPUTS: Inputs = {
   none: () => null,
 };
 
-/** What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is asked. */
+/**
+ * What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is
+ * asked. Where a swap brings another question it takes the focus itself (`client/focus.ts`), and is told with what is said and asked.
+ */
 export const Answers = (screen: Screen) => (
-  <section id={regions.answers} class={`answers answers-${answerKind(screen)}`} aria-label={screen.words.guide.answerIt}>
+  <section
+    id={regions.answers}
+    class={`answers answers-${answerKind(screen)}`}
+    aria-label={screen.words.guide.answerIt}
+    aria-describedby={`${regions.said} ${regions.asked}`}
+    tabindex={-1}
+  >
     {screen.guide.proposed && screen.me !== null && (
       <a class="button" href={`/jobs/${screen.guide.job}/change`}>
         {screen.words.guide.lookAtIt}
