@@ -85,7 +85,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
       return refusedBrief(c, fields, error, await amending(c));
     }
   });
-  // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.
+  // A swap gets the regions as partials; a script its JSON; a page without scripts is sent back to the guide.
   app.post("/jobs/:id{[\\w-]+}/say", async (c) => {
     const id = c.req.param("id");
     const words = c.get("words");
