@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { plainBrowser } from "../support/plain-forms.ts";
@@ -108,7 +109,7 @@ describe("a job told in five steps", () => {
     ["site", { "site.address": "x".repeat(5000) }, "Too long. Keep it under 200 characters."],
     ["ticket", { "ticket.validTo": "someday" }, '"someday" is not a date.'],
     ["ticket", { "ticket.validTo": "2026-05-01" }, "The ticket ends before it starts."],
-    ["ticket", { "ticket.utilities.gas": "notOnTicket", "ticket.utilities.water": "notOnTicket" }, "No utility on the ticket."],
+    ["ticket", Object.fromEntries(UTILITIES.map((kind) => [`ticket.utilities.${kind}`, "notOnTicket"])), "No utility on the ticket."],
     ["crew", { "crew.2.name": "p7" }, '"p7" is how the record numbers people.'],
     ["crew", { "crew.2.role": "crew" }, "Only one person may answer for wind, anchors and who is under."],
     ["crew", { "crew.1.role": "deputy" }, "Nobody is the lead. Name one."],
