@@ -1,7 +1,7 @@
 import type { Step } from "../install/step.ts";
 import { own } from "../lookup/own.ts";
 import { type Corner, EDGES, type EdgeName, type TentPlan } from "../tent/types.ts";
-import { cornerMarks, edgeMarks, type HalfWay, halfMarks, type Mark, pieceMarks, poleMarks, stakeLineMarks } from "./mark.ts";
+import { abreast, cornerMarks, edgeMarks, type HalfWay, halfMarks, type Mark, pieceMarks, poleMarks, stakeLineMarks } from "./mark.ts";
 
 /** What a call's place is worked out from: its values, the plan, and the call that a making safe broke off. */
 export type Place = { readonly params: Step["params"]; readonly plan: TentPlan; readonly brokenOff: Step | null };
@@ -16,6 +16,9 @@ const stakes: Where = () => stakeLineMarks();
 const corners: Where = () => cornerMarks();
 const pieces: Where = ({ plan }) => pieceMarks(plan);
 const poles: Where = ({ plan }) => poleMarks(plan);
+/** Strap by strap on opposite sides at once. */
+const stakesAbreast: Where = () => abreast(stakeLineMarks());
+const roundAbreast: Where = ({ plan }) => [...abreast(stakeLineMarks()), ...poleMarks(plan)];
 /** White paint lies there: on the stake line and at the inside dots. */
 const painted: Where = ({ plan }) => [...stakeLineMarks(), ...poleMarks(plan)];
 const edge: Where = ({ params }) => edgeMarks([params.edge as EdgeName]);
@@ -124,7 +127,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "pins.both": edges,
   "straps.turns": stakes,
   "straps.locked": stakes,
-  "sides.notTight": stakes,
+  "sides.notTight": stakesAbreast,
 
   // Inside poles, up and down.
   "poles.pinned": nowhere,
@@ -149,7 +152,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "feet.onLine": edges,
   "seams.gaps": ({ plan }) => halfMarks(plan, "look"),
   "handles.locked": stakes,
-  "round.again": painted,
+  "round.again": roundAbreast,
 
   // Fit for the public, and watched.
   walked: edges,
@@ -167,7 +170,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "plan.walls": nowhere,
   "night.watch": nowhere,
   handover: nowhere,
-  "tension.again": painted,
+  "tension.again": roundAbreast,
   open: nowhere,
   watch: painted,
   "watch.end": nowhere,
@@ -176,9 +179,9 @@ const PLACES: Readonly<Record<string, Where>> = {
   "strike.people": ground,
   "strike.power": nowhere,
   "strike.walls": windwardLast,
-  "strike.ease": stakes,
+  "strike.ease": stakesAbreast,
   "strike.interiorDown": poles,
-  "strike.sides.pair": ({ params }) => edgeMarks([params.one as EdgeName, params.other as EdgeName]),
+  "strike.sides.pair": ({ params }) => abreast(edgeMarks([params.one as EdgeName, params.other as EdgeName])),
   "strike.sides": corners,
   "strike.unlace": ({ params, plan, brokenOff }) => [...windwardLast({ params, plan, brokenOff }), ...halfMarks(plan, "back")],
   "strike.lower": windwardLast,

@@ -148,6 +148,25 @@ describe("on the demo job", () => {
     ]));
 });
 
+describe("where a call wants opposite sides worked together", () => {
+  const TOGETHER = /opposite (?:sides|ones)(?: together|, in step)|both sides alike/i;
+  const ways = (marks: readonly Mark[]) =>
+    marks.flatMap((m) => (m.is === "edge" || m.is === "stakeLine" ? [m.back ? `${m.edge[1]}${m.edge[0]}` : m.edge] : []));
+  const seen = everyPicture(demo).filter(({ call: { wordsKey, params } }) => {
+    const { say, well, ifNot } = calls[wordsKey]!;
+    return [say(params), well, ifNot ?? ""].some((text) => TOGETHER.test(text));
+  });
+  it.each(["strike.sides.AB", "strike.sides.BC", "strike.ease", "round.again", "tension.again", "sides.notTight"])("%s is one", (id) =>
+    expect(seen.map(({ call }) => call.id)).toContain(id),
+  );
+  it("the two crews walk abreast: never from opposite ends", () => {
+    const all = seen.flatMap(({ picture }) => (picture.kind === "plan" ? [ways(picture.about)] : []));
+    expect(all.filter((w) => w.includes("CD") || w.includes("DA"))).toEqual([]);
+    expect(all).toContainEqual(["AB", "DC"]);
+    expect(all).toContainEqual(["BC", "AD"]);
+  });
+});
+
 it("a job that is closed has nothing to point at", () => {
   const kept = new KeptJob(demo);
   kept.until(() => kept.call === "strike.ground").goOn();

@@ -1,5 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
+import type { Mark } from "../../machines/picture/mark.ts";
 import type { Picture, SquarePicture, WindFacts } from "../../machines/picture/picture.ts";
 import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/site/lengths.ts";
 import { squared } from "../../machines/site/squaring.ts";
@@ -209,6 +210,17 @@ describe("the way a plan is turned", () => {
     };
     expect(turnOf(90) - turnOf(0)).toBe(90);
   });
+});
+
+it("an edge that is walked back has its arrowhead at its first corner", () => {
+  const headOf = (mark: Mark): number[] => {
+    const about = ofClass(draw({ picture: { ...NOWHERE, about: [mark] } as Picture, plan }, { turn: 0 }), "drawn-about").flatMap(all);
+    const head = about.filter((e) => e.name === "polygon").at(-1)!;
+    return head.attributes.points!.split(" ")[0]!.split(",").map(Number);
+  };
+  const edge = (name: "AB" | "CD", back?: true): Mark => ({ is: "edge", edge: name, ...(back && { back }) });
+  expect(headOf(edge("CD", true))[1]).toBe(headOf(edge("AB"))[1]);
+  expect(headOf(edge("CD"))[1]).toBeGreaterThan(headOf(edge("AB"))[1]!);
 });
 
 describe("a larger box", () => {

@@ -46,14 +46,14 @@ export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: 
     case "station":
       return [{ is: "spot", at: at(plan.stations.find((s) => s.id === mark.id)!), px: STATION_PX }];
     case "edge":
-      return [way(endsOf(mark.edge).map(corner), "arrow")];
+      return [way(walked(endsOf(mark.edge).map(corner), mark), "arrow")];
     case "stakeLine": {
       const { start, end, marks } = stakeLines(plan).find((l) => l.edge === mark.edge)!;
       // Plates on the diagonal of a corner would cross the arrows there.
       const plates = counts ? [] : marks.filter((m) => m.bearingDeg % 90 === 0);
       return [
         way(
-          [start, end],
+          walked([start, end], mark),
           "arrow",
           plates.map((m) => ({ at: at(toward(start, end, m.readingFt)), turnDeg: m.bearingDeg + turn })),
         ),
@@ -73,6 +73,9 @@ export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: 
     }
   }
 }
+
+/** A line in the direction in which it is walked. */
+const walked = (line: readonly Point[], { back }: { readonly back?: true }): readonly Point[] => (back ? line.toReversed() : line);
 
 /** The points of the right angle at A: A itself, the one on the baseline, the one on edge DA. */
 export function rightAngleAt(plan: TentPlan, alongFt: number, acrossFt: number): [Point, Point, Point] {
