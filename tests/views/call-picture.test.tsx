@@ -6,7 +6,7 @@ import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/s
 import { squared } from "../../machines/site/squaring.ts";
 import { CORNERS } from "../../machines/tent/types.ts";
 import { CallPicture, type CallPictureProps, WindDial } from "../../views/drawing/call/call-picture.tsx";
-import { ACROSS_A_PHONE, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
+import { ACROSS_A_PHONE, type Box, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
 import { en } from "../../views/text/en/en.ts";
 import { exact, says } from "../support/given-away.ts";
 import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
@@ -25,6 +25,34 @@ const texts = (svg: Element) => all(svg).filter((e) => e.name === "text");
 const written = (svg: Element) => texts(svg).map(textOf);
 const named = (svg: Element, attribute: string) => all(svg).flatMap((e) => e.attributes[attribute] ?? []);
 const sizeOf = (e: Element) => Number(e.attributes["font-size"]);
+
+/** How wide a bold text is, in px, and where it stands. */
+const boxOf = (e: Element) => {
+  const [x, y, px] = [Number(e.attributes.x), Number(e.attributes.y), sizeOf(e)];
+  const wide = textOf(e).length * px * 0.56;
+  const left = { start: x, end: x - wide, middle: x - wide / 2 }[e.attributes["text-anchor"] ?? "middle"]!;
+  return { text: textOf(e), left, right: left + wide, top: y - px * 0.4, bottom: y + px * 0.4 };
+};
+/** The texts and arrowheads that a box cuts off. */
+const outside = (svg: Element, { widePx, highPx }: Box): string[] => [
+  ...texts(svg)
+    .map(boxOf)
+    .filter(({ left, right, top, bottom }) => left < 0 || right > widePx || top < 0 || bottom > highPx)
+    .map(({ text }) => text),
+  ...all(svg)
+    .filter((e) => e.name === "polygon")
+    .map((e) => e.attributes.points!)
+    .filter((points) => points.split(/[ ,]/).some((n, i) => Number(n) < 0 || Number(n) > (i % 2 === 0 ? widePx : highPx))),
+];
+/** Texts that lie over each other. */
+const overlapping = (svg: Element): string[] => {
+  const boxes = texts(svg).map(boxOf);
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .flatMap((b) => (a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom ? [`${a.text} / ${b.text}`] : [])),
+  );
+};
 
 const NOWHERE: Picture = { kind: "plan", about: [], done: [], next: [], counts: false };
 const plan = planOf(eighty);
@@ -277,7 +305,18 @@ describe("the corner marks", () => {
     expect(said).toContain("C: 3 1/2 in away from B's side and 5 in outward.");
     expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in", "5 in", "4 in"]));
     expect(textOf((svg.children as Element[])[1]!)).toContain(said);
-    expect(written(svg).find((t) => t.startsWith("Off"))).toMatch(/^Off ×\d+ as drawn$/);
+    expect(written(svg).find((t) => t.startsWith("Errors"))).toMatch(/^Errors drawn \d+ times too big$/);
+  });
+  it.each(TURNS)("full screen on a phone, turned by %i°: every way of a mark with an arrow and in words, all in the picture", (turn) => {
+    const box = { widePx: 328, highPx: 450 };
+    const svg = draw({ picture: judged(taped(marksOff)), plan }, { box, turn });
+    expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in away from B's side", "5 in outward", "4 in toward A's side"]));
+    expect(outside(svg, box)).toEqual([]);
+  });
+  it.each(TURNS)("beside a call, turned by %i°: no arrow and no length is cut off, and no two lie over each other", (turn) => {
+    const svg = draw({ picture: judged(taped(moved(moved(want, "C", -13.125, -12.625), "D", 12.125, -13.375))), plan }, { turn });
+    expect(outside(svg, ACROSS_A_PHONE)).toEqual([]);
+    expect(overlapping(svg)).toEqual([]);
   });
   it("what is drawn larger is drawn by the factor that it says", () => {
     const svg = drawSquare(taped(marksOff));
@@ -285,13 +324,19 @@ describe("the corner marks", () => {
       .filter((e) => e.name === "polygon")
       .map((e) => e.attributes.points!.split(" ").map((p) => p.split(",").map(Number)));
     const pxPerFt = Math.abs(wantedFigure![1]![0]! - wantedFigure![0]![0]!) / 100;
-    const times = Number(/\d+/.exec(written(svg).find((t) => t.startsWith("Off"))!)![0]);
+    const times = Number(/\d+/.exec(written(svg).find((t) => t.startsWith("Errors"))!)![0]);
     const offPx = Math.hypot(figure![3]![0]! - wantedFigure![3]![0]!, figure![3]![1]! - wantedFigure![3]![1]!);
     expect(offPx).toBeCloseTo((4 / 12) * pxPerFt * times, 0);
   });
   it("a length that cannot be right is marked, with what was read", () => {
     const svg = drawSquare({ ...taped(want), AC: taped(want).AC + 1 });
     expect(written(svg)).toEqual(expect.arrayContaining(["129 ft 3/4 in?", "Tape again"]));
+  });
+  it("no length is to be taped again that was not taped", () => {
+    const svg = drawSquare(without(taped({ ...want, C: { xFt: 13, yFt: 26 } }), "BD"));
+    expect(written(svg)).toContain("Tape again");
+    const bold = ofClass(svg, "drawn-length-strong").map((e) => e.attributes["data-length"]);
+    expect(bold.sort()).toEqual(["AB", "AC", "BC", "CD", "DA"]);
   });
   it("square: a check mark and the word", () => {
     const svg = drawSquare(without(taped(want), "BD"));

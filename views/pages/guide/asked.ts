@@ -30,12 +30,12 @@ const namesOf = ({ tile }: GateState): string[] => ("rows" in tile ? tile.rows.m
 
 /** All that a gate asks by name, in its order; none where it asks one thing. */
 export function itemsOf({ tile }: GateState, words: Words): Item[] {
-  const { feetInches, guide, inches, lengthName, lengths, partName } = words;
+  const { feetInches, guide, lengthName, lengths, partName } = words;
   switch (tile.input) {
     case "readings":
       return tile.rows.map(({ name, wantFt, withinIn, readFt, offIn, good }) => ({
         name,
-        ask: guide.wantedLength(lengthName(name), feetInches(wantFt), inches(withinIn)),
+        ask: guide.wantedLength(lengthName(name), feetInches(wantFt), withinIn),
         given: readFt === null ? null : good ? feetInches(readFt) : lengths.off(feetInches(readFt), offIn),
         good,
       }));

@@ -1,4 +1,5 @@
 import type { Unit } from "../../../machines/install/gates.ts";
+import { tolerance } from "./names.ts";
 
 /** The call that is on, its gate, and the dock. */
 export const guide = {
@@ -62,15 +63,17 @@ export const guide = {
     turns: "Turns",
     mph: "Mph",
   } satisfies Record<Unit | "count", string>,
-  wantedLength: (name: string, length: string, within: string) => `${name}: ${length}, ± ${within}`,
+  wantedLength: (name: string, length: string, withinIn: number) => `${name}: ${length}, ± ${tolerance(withinIn)}`,
   /** The next of a list, and how to get at the others. */
   list: (no: number, of: number) => `${no} of ${of}`,
   itemNow: (no: number, of: number, item: string) => `${no} of ${of}: ${item}`,
   other: "Other way",
   noOther: "No other way here. Answer it on the call.",
   again: "Answer again",
-  measureAgain: "Tape again",
-  countAgain: "Count again",
+  answerAgain: (name: string) => `Answer again: ${name}`,
+  measureAgain: (name: string) => `Tape again: ${name}`,
+  measure: (name: string) => `Tape ${name}`,
+  countAgain: (name: string) => `Count again: ${name}`,
   answerIt: "Answer",
   backSpace: "Delete",
   feet: "ft",

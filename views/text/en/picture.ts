@@ -1,11 +1,12 @@
 import type { Mark } from "../../../machines/picture/mark.ts";
 import type { GustLimit, WindFacts } from "../../../machines/picture/picture.ts";
 import type { LengthName } from "../../../machines/site/lengths.ts";
+import type { Move } from "../../../machines/site/moves.ts";
 import { CORNERS, EDGES, type EdgeName, type TentPlan } from "../../../machines/tent/types.ts";
 import { edgeName } from "./layout.ts";
 import { inches, lineName, number, pieceName, seamName } from "./names.ts";
 import { compassPoint } from "./said.ts";
-import { lengthName } from "./squaring.ts";
+import { lengthName, wayText } from "./squaring.ts";
 
 /** Above this many of one kind, only the first and the last are told. */
 const MAX_TOLD = 3;
@@ -23,7 +24,9 @@ export const picture = {
 
   corners: "The corner marks",
   square: "Square",
-  larger: (times: number) => `Off ×${times} as drawn`,
+  /** How much larger what is off is drawn than it is. */
+  larger: (times: number) => (times === 1 ? "Errors drawn to scale" : `Errors drawn ${times} times too big`),
+  way: (corner: Move["corner"], way: "across" | "along", byIn: number) => wayText(corner, way, byIn),
   again: "Tape again",
   off: (byIn: number) => `${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
   taping: (name: LengthName) => `Now ${lengthName(name)}.`,
