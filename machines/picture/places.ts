@@ -217,6 +217,10 @@ const PLACES: Readonly<Record<string, Where>> = {
   wind: nowhere,
 };
 
+/** Calls that are done in the order in which the wind comes at the edges. */
+const BY_WIND: ReadonlySet<string> = new Set(["cloth.strapped", "walls", "strike.walls", "strike.unlace", "strike.lower", "safe.cloth"]);
+export const dependsOnWind = (wordsKey: string): boolean => BY_WIND.has(wordsKey);
+
 /** Calls that count people, not things of the plan. */
 const OF_PEOPLE: ReadonlySet<string> = new Set(["talk.headcount", "safe.headcount"]);
 export const countsPeople = (wordsKey: string): boolean => OF_PEOPLE.has(wordsKey);

@@ -215,6 +215,17 @@ describe("what is asked first is drawn first", () => {
   });
 });
 
+it.each([
+  ["known: it is drawn", 90, 0, 90],
+  ["too old: it is not, as the words do not name a side either", 90, 40 * MINUTE, undefined],
+  ["not known", null, 0, undefined],
+] as const)("where the wind comes from, at a call that hangs on it, %s", (_what, fromDeg, agoMs, drawn) => {
+  const kept = new KeptJob({ ...demo, site: { ...demo.site, baselineBearingDeg: 0 } }).to("cloth.strapped");
+  kept.say({ type: "reading", reading: { kind: "wind", mph: 4, gustMph: 8, takenAt: kept.at - agoMs, fromDeg, place: null } });
+  const { picture } = seenNow(kept);
+  expect(picture.kind === "plan" ? picture.windFromDeg : undefined).toBe(drawn);
+});
+
 describe("making safe", () => {
   it.each(WAYS_OUT)("from %s: %s", (call, route) => {
     const seen = waysOut(demo, call);

@@ -13,7 +13,7 @@ import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
 import { everyPicture, JOBS, type Seen } from "../support/pictures.ts";
 import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
 import { all, type Element, ofClass, readXml, textOf } from "../support/xml.ts";
-import { eighty, hundred, planOf, twenty } from "../tent/tents.ts";
+import { eighty, forty, hundred, planOf, sixty, twenty } from "../tent/tents.ts";
 
 type More = Partial<Omit<CallPictureProps, "picture" | "plan">>;
 const svgOf = ({ picture, plan, brief }: Pick<Seen, "picture" | "plan"> & Partial<Pick<Seen, "brief">>, more: More = {}): string =>
@@ -231,6 +231,89 @@ describe("the way a plan is turned", () => {
   ] as const)("shows %s where it is known", (_what, surroundings, wanted, turn) =>
     expect(written(draw({ picture: NOWHERE, plan }, { surroundings, turn }))).toEqual(expect.arrayContaining([...wanted])),
   );
+  it.each(TURNS)("by %i°: north stands on the north side of the plan, and points away from it", (turn) => {
+    for (const baselineBearingDeg of [0, 40, 95, 180, 230, 300]) {
+      const svg = draw(
+        { picture: NOWHERE, plan },
+        { surroundings: { baselineBearingDeg, street: { edge: "CD", name: "Tansy Lane" } }, turn },
+      );
+      const [north] = ofClass(svg, "drawn-north");
+      const deg = Number(/rotate\((-?[\d.]+)/.exec(named(north!, "transform")[0]!)![1]);
+      const [ux, uy] = [Math.sin((deg * Math.PI) / 180), -Math.cos((deg * Math.PI) / 180)];
+      const letter = texts(north!)[0]!.attributes;
+      const corners = CORNERS.map((c) => [Number(at(svg, c).x), Number(at(svg, c).y)] as const);
+      const onSide = [
+        Number(letter.x) > Math.max(...corners.map(([x]) => x)) && ux,
+        Number(letter.x) < Math.min(...corners.map(([x]) => x)) && -ux,
+        Number(letter.y) > Math.max(...corners.map(([, y]) => y)) && uy,
+        Number(letter.y) < Math.min(...corners.map(([, y]) => y)) && -uy,
+      ].filter((part) => part !== false);
+      expect(Math.max(...onSide), `${baselineBearingDeg}`).toBeGreaterThan(0.7);
+    }
+  });
+  it.each(TURNS)("by %i°: the wind blows at the tent from its own side, where a call hangs on it", (turn) => {
+    for (const windFromDeg of [0, 40, 130, 220, 310]) {
+      const picture = { ...NOWHERE, about: [{ is: "edge", edge: "AB" }], windFromDeg } as Picture;
+      const svg = draw({ picture, plan }, { surroundings: { baselineBearingDeg: 40 }, turn });
+      const [wind] = ofClass(svg, "drawn-wind");
+      expect(written(wind!)).toEqual(["Wind"]);
+      const line = all(wind!).find((e) => e.name === "line")!.attributes;
+      const deg = windFromDeg - 40 + turn;
+      const [ux, uy] = [Math.sin((deg * Math.PI) / 180), -Math.cos((deg * Math.PI) / 180)];
+      const [fx, fy] = [Number(line.x1) - Number(line.x2), Number(line.y1) - Number(line.y2)];
+      expect((fx * ux + fy * uy) / Math.hypot(fx, fy)).toBeGreaterThan(0.99);
+      expect((Number(line.x1) - 164) * ux + (Number(line.y1) - 85) * uy).toBeGreaterThan(30);
+      expect(textOf((svg.children as Element[])[1]!)).toMatch(/The wind comes from [NESW]+\./);
+      expect([...outside(svg, ACROSS_A_PHONE), ...overlapping(svg)]).toEqual([]);
+    }
+  });
+  const AROUND: Mark[][] = [
+    [
+      { is: "edge", edge: "AB" },
+      { is: "edge", edge: "CD", back: true },
+    ],
+    [{ is: "angle", alongFt: 40, acrossFt: 30, diagonalFt: 50 }],
+    [{ is: "setback" }, { is: "stakeLine", edge: "AB" }],
+  ];
+  it.each(TURNS)("by %i°: no two texts lie over each other, and none is cut off", (turn) => {
+    const trouble = [sixty, hundred, forty].flatMap((tent) => {
+      const turned = planOf(tent);
+      const marks: Mark[][] = [
+        ...turned.pieces.map(({ id }): Mark[] => [{ is: "piece", id }]),
+        turned.pieces.map(({ id }): Mark => ({ is: "piece", id })),
+        ...turned.rows.map(({ quarters, centers }): Mark[] => [{ is: "poles", ids: quarters.length > 0 ? quarters : centers }]),
+        ...turned.seams.flatMap(({ halves }) => halves.map(({ id }): Mark[] => [{ is: "half", id, way: "out" }])),
+        ...AROUND,
+        CORNERS.map((corner): Mark => ({ is: "corner", corner })),
+      ];
+      return marks.flatMap((about) => {
+        const svg = draw(
+          { picture: { ...NOWHERE, about } as Picture, plan: turned },
+          { turn, surroundings: { baselineBearingDeg: 100, street: { edge: "BC", name: "Tansy Lane" } } },
+        );
+        return [
+          ...overlapping(svg),
+          ...texts(svg)
+            .map(boxOf)
+            .filter((b) => b.left < 0 || b.right > 328 || b.top < 0 || b.bottom > 170),
+        ].map((bad) => `${tent.lengthFt} ${JSON.stringify(about[0])}: ${typeof bad === "string" ? bad : bad.text}`);
+      });
+    });
+    expect(trouble).toEqual([]);
+  });
+  it("a plan that lies the narrow way shows the part that a call is about, large, at the tent's full width", () => {
+    const turned = planOf(sixty);
+    const poles = turned.rows.find(({ quarters }) => quarters.length === 3)!.quarters;
+    const drawnAt = (about: Mark[], turn: 0 | 90) => draw({ picture: { ...NOWHERE, about } as Picture, plan: turned }, { turn });
+    const wide = (svg: Element) => {
+      const xs = CORNERS.map((c) => Number(texts(svg).find((e) => textOf(e) === c)!.attributes.x));
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    expect(wide(drawnAt([{ is: "edge", edge: "AB" }], 0))).toBeLessThan(120);
+    const svg = drawnAt([{ is: "poles", ids: poles }], 0);
+    expect(wide(svg)).toBeGreaterThan(200);
+    expect(written(svg)).toEqual(expect.arrayContaining([...poles, "A", "B", "C", "D"]));
+  });
   it("north is turned with the plan", () => {
     const turnOf = (turn: 0 | 90) => {
       const [north] = ofClass(draw({ picture: NOWHERE, plan }, { turn, surroundings: { baselineBearingDeg: 40 } }), "drawn-north");

@@ -31,6 +31,9 @@ export const picture = {
   off: (byIn: number) => `${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
   taping: (name: LengthName) => `Now ${lengthName(name)}.`,
 
+  /** Beside the arrow of the wind. */
+  wind: "Wind",
+  windBlows: (deg: number) => `The wind comes from ${compassPoint(deg)}.`,
   windTitle: (facts: WindFacts) => windTitle(facts),
   under: (mph: number) => `Under ${number(mph)}`,
   limitMark: (mph: number) => number(mph),
