@@ -14,6 +14,7 @@ import { type Weather, weatherAt } from "../../../machines/install/weather.ts";
 import { callInWind } from "../../../machines/install/windward-call.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
+import { alongTent } from "../../../machines/tent/along.ts";
 import { effectText } from "../../parts/effect.ts";
 import { hurtState } from "../../parts/hurt-state.ts";
 import { askText, callText, reasonText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
@@ -112,7 +113,14 @@ function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, w
 
 function callState(step: Step, { job: { frozen, snapshot }, now }: LiveJob, words: Words): NonNullable<GuideState["call"]> {
   const { why, wrong, well } = callText(step, words);
-  return { say: sayText(callInWind(step, frozen.brief, snapshot.context, now.at), words), why, wrong, well };
+  const along = step.params.poles === undefined ? null : alongTent(frozen.plan, String(step.params.poles).split(" "));
+  return {
+    say: sayText(callInWind(step, frozen.brief, snapshot.context, now.at), words),
+    place: along && words.picture.along(along),
+    why,
+    wrong,
+    well,
+  };
 }
 
 /** A job, what its people are called, and the language of a screen. */

@@ -84,7 +84,7 @@ function alarmsOf({ guide, words: { guide: text } }: Screen): ["alarm" | "warnin
   return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock])];
 }
 
-type Line = { readonly is: "again" | "ask" | "item" | "limit" | "missing" | "standing" | "shown"; readonly text: string };
+type Line = { readonly is: "again" | "ask" | "item" | "place" | "limit" | "missing" | "standing" | "shown"; readonly text: string };
 const line = (is: Line["is"], text: string | null | false): Line[] => (text ? [{ is, text }] : []);
 
 /** What is asked: the question, and which of a list now; once it was answered and is not good, what is wrong with it and what to do. */
@@ -97,13 +97,22 @@ function asksOf(screen: Screen): Line[] {
     ...line("again", gate.because && text.askedAgain(gate.because)),
     ...line("again", gate.asked === "before" && text.askedBefore),
   ];
+  // A pad leaves no room for the drawing.
+  const place = line("place", guide.step === gate.id && hasPad(screen) && (guide.call?.place ?? false));
   const notBy = line("limit", gate.notBy && text.notBy(gate.notBy));
   const ask = line("ask", gate.ask !== guide.call?.say && gate.ask);
   if (gate.shown) return [...head, ...line("shown", gate.value), ...line("shown", text.shownBy(gate.shown.name))];
   if (gate.status === "open")
-    return [...head, ...ask, ...itemLine(screen, gate), ...line("limit", !isCumulative(gate.check) && text.wanted(gate.limit)), ...notBy];
+    return [
+      ...head,
+      ...place,
+      ...ask,
+      ...itemLine(screen, gate),
+      ...line("limit", !isCumulative(gate.check) && text.wanted(gate.limit)),
+      ...notBy,
+    ];
   if (gate.status !== "good" && gate.status !== "waived")
-    return [...head, ...line("missing", guide.missing ?? gate.ifNot), ...itemLine(screen, gate), ...notBy];
+    return [...head, ...place, ...line("missing", guide.missing ?? gate.ifNot), ...itemLine(screen, gate), ...notBy];
   if (answerKind(screen) === "gate") return [...ask, ...itemLine(screen, gate)];
   return line("standing", gate.value === null ? gate.statusWords : text.given(gate.value, gate.statusWords));
 }

@@ -25,7 +25,14 @@ export type GuideState = {
   readonly milestones: readonly Milestone[];
   /** What is worked toward, in words: a milestone is named as what it will be until it is. */
   readonly toward: string;
-  readonly call: { readonly say: string; readonly why: string; readonly wrong: string; readonly well: string } | null;
+  /** `place`: where in the tent its poles stand, which the drawing shows where there is room for one. */
+  readonly call: {
+    readonly say: string;
+    readonly place: string | null;
+    readonly why: string;
+    readonly wrong: string;
+    readonly well: string;
+  } | null;
   /** A trainee's: each call shows unfolded what it is for. */
   readonly rehearsal: boolean;
   readonly gate: GateState | null;
