@@ -9,7 +9,8 @@ export type HalfWay = "out" | "back" | "look";
 export type Mark =
   | { readonly is: "piece"; readonly id: string }
   | { readonly is: "half"; readonly id: string; readonly way: HalfWay }
-  | { readonly is: "corner"; readonly corner: Corner }
+  /** `pair`: worked together with the one across from it, and which pair comes first. */
+  | { readonly is: "corner"; readonly corner: Corner; readonly pair?: 1 | 2 }
   | { readonly is: "station"; readonly id: string }
   /** All along an edge, corner to corner: its rings, marks, or side poles. `back`: from its second corner to its first. */
   | { readonly is: "edge"; readonly edge: EdgeName; readonly back?: true }
@@ -62,6 +63,9 @@ export const abreast = (marks: readonly Mark[]): Mark[] =>
   marks.map((mark) => ((mark.is === "edge" || mark.is === "stakeLine") && WALKED_BACK.has(mark.edge) ? { ...mark, back: true } : mark));
 const WALKED_BACK: ReadonlySet<EdgeName> = new Set(["CD", "DA"]);
 export const cornerMarks = (): Mark[] => CORNERS.map((corner) => ({ is: "corner", corner }));
+/** Corners that are worked in opposite pairs. */
+export const inPairs = (marks: readonly Mark[]): Mark[] =>
+  marks.map((mark) => (mark.is === "corner" ? { ...mark, pair: mark.corner === "A" || mark.corner === "C" ? 1 : 2 } : mark));
 export const pieceMarks = ({ pieces }: TentPlan): Mark[] => pieces.map(({ id }) => ({ is: "piece", id }));
 export const halfMarks = ({ seams }: TentPlan, way: HalfWay): Mark[] =>
   seams.flatMap(({ halves }) => halves.map(({ id }): Mark => ({ is: "half", id, way })));

@@ -1,7 +1,18 @@
 import type { Step } from "../install/step.ts";
 import { own } from "../lookup/own.ts";
 import { type Corner, EDGES, type EdgeName, type TentPlan } from "../tent/types.ts";
-import { abreast, cornerMarks, edgeMarks, type HalfWay, halfMarks, type Mark, pieceMarks, poleMarks, stakeLineMarks } from "./mark.ts";
+import {
+  abreast,
+  cornerMarks,
+  edgeMarks,
+  type HalfWay,
+  halfMarks,
+  inPairs,
+  type Mark,
+  pieceMarks,
+  poleMarks,
+  stakeLineMarks,
+} from "./mark.ts";
 
 /** What a call's place is worked out from: its values, the plan, and the call that a making safe broke off. */
 export type Place = { readonly params: Step["params"]; readonly plan: TentPlan; readonly brokenOff: Step | null };
@@ -144,8 +155,8 @@ const PLACES: Readonly<Record<string, Where>> = {
   "groundCloth.out": ground,
 
   // Tension.
-  "tension.corners": corners,
-  "tension.seamEnds": stationsOf("corner", "seamEnd"),
+  "tension.corners": () => inPairs(cornerMarks()),
+  "tension.seamEnds": (of) => inPairs(stationsOf("corner", "seamEnd")(of)),
   "tension.plumb": stationsOf("corner", "seamEnd"),
   "tension.sides": stationsOf("side"),
   plumb: edges,
@@ -182,11 +193,12 @@ const PLACES: Readonly<Record<string, Where>> = {
   "strike.ease": stakesAbreast,
   "strike.interiorDown": poles,
   "strike.sides.pair": ({ params }) => abreast(edgeMarks([params.one as EdgeName, params.other as EdgeName])),
-  "strike.sides": corners,
+  "strike.sides": () => inPairs(cornerMarks()),
   "strike.unlace": ({ params, plan, brokenOff }) => [...windwardLast({ params, plan, brokenOff }), ...halfMarks(plan, "back")],
   "strike.lower": windwardLast,
   "strike.fold": pieces,
-  "strike.stakes": stakes,
+  // The inside ones too: those are what a mower finds.
+  "strike.stakes": painted,
   "back.stakes": stakes,
   "back.kit": nowhere,
   "strike.ground": ground,

@@ -140,6 +140,14 @@ describe("on the demo job", () => {
     expect({ about: keys(picture.about), done: keys(picture.done), next: keys(picture.next) }).toEqual({ about, done, next });
   });
 
+  it.each(["tension.seamEnds", "strike.sides"])("%s: corners in opposite pairs", (call) =>
+    expect(at(call).about.flatMap((m) => (m.is === "corner" ? [`${m.corner}${m.pair}`] : []))).toEqual(["A1", "B2", "C1", "D2"]),
+  );
+  it("the inside stakes are pulled too: their places are marked", () =>
+    expect(at("strike.stakes").about.flatMap((m) => (m.is === "poles" ? m.ids : []))).toEqual(
+      expect.arrayContaining(["C1", "C2", "Q1", "Q10"]),
+    ));
+
   it("a half is laced out from the center, gone back over from the edge, and felt along", () =>
     expect(["lace.S1.AB", "tied.S1.AB", "looked.S1.AB"].map((call) => at(call).about.map((m) => m.is === "half" && m.way))).toEqual([
       ["out"],

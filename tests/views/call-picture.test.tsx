@@ -1,6 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import type { Mark } from "../../machines/picture/mark.ts";
+import { cornerMarks, inPairs, type Mark } from "../../machines/picture/mark.ts";
 import type { Picture, SquarePicture, WindFacts } from "../../machines/picture/picture.ts";
 import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/site/lengths.ts";
 import { squared } from "../../machines/site/squaring.ts";
@@ -332,6 +332,20 @@ it("an edge that is walked back has its arrowhead at its first corner", () => {
   const edge = (name: "AB" | "CD", back?: true): Mark => ({ is: "edge", edge: name, ...(back && { back }) });
   expect(headOf(edge("CD", true))[1]).toBe(headOf(edge("AB"))[1]);
   expect(headOf(edge("CD"))[1]).toBeGreaterThan(headOf(edge("AB"))[1]!);
+});
+
+it("an edge that is walked shows the stations on it; not where they are counted", () => {
+  const dots = (counts: boolean) =>
+    ofClass(draw({ picture: { ...NOWHERE, about: [{ is: "edge", edge: "AB" }], counts } as Picture, plan }), "drawn-about")
+      .flatMap(all)
+      .filter((e) => e.name === "circle").length;
+  expect([dots(false), dots(true)]).toEqual([plan.edges.find((e) => e.name === "AB")!.between.length, 0]);
+});
+
+it("corners that are worked in opposite pairs are numbered by pairs, and it is told", () => {
+  const svg = draw({ picture: { ...NOWHERE, about: inPairs(cornerMarks()) } as Picture, plan });
+  expect(written(svg).filter((text) => /^\d$/.test(text))).toEqual(["1", "2", "1", "2"]);
+  expect(textOf((svg.children as Element[])[1]!)).toContain("First corners A and C, then B and D.");
 });
 
 describe("a larger box", () => {

@@ -22,6 +22,7 @@ export function toldOf({ picture, plan, turn, surroundings }: Seen, words: Words
     desc: [
       ...(done.length > 0 ? [text.done(done, plan)] : []),
       ...(next.length > 0 ? [text.next(next, plan)] : []),
+      ...(about.some((m) => m.is === "corner" && m.pair) ? [text.pairs] : []),
       ...turned,
       ...(bearing === undefined ? [] : [text.north((((northDeg(plan, bearing) + turn) % 360) + 360) % 360)]),
       ...(windFromDeg === undefined ? [] : [text.windBlows(windFromDeg)]),
