@@ -4,7 +4,7 @@ import { cornerMarks, inPairs, type Mark } from "../../machines/picture/mark.ts"
 import type { Picture, SquarePicture, WindFacts } from "../../machines/picture/picture.ts";
 import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/site/lengths.ts";
 import { squared } from "../../machines/site/squaring.ts";
-import { CORNERS } from "../../machines/tent/types.ts";
+import { CORNERS, EDGES } from "../../machines/tent/types.ts";
 import { CallPicture, type CallPictureProps, WindDial } from "../../views/drawing/call/call-picture.tsx";
 import { ACROSS_A_PHONE, type Box, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
 import { en } from "../../views/text/en/en.ts";
@@ -300,6 +300,22 @@ describe("the way a plan is turned", () => {
       });
     });
     expect(trouble).toEqual([]);
+  });
+  it.each(TURNS)("by %i°: three, four, five has all three of its lengths", (turn) => {
+    const about: Mark[] = [{ is: "angle", alongFt: 80, acrossFt: 60, diagonalFt: 100 }];
+    for (const tent of [sixty, eighty, hundred])
+      for (const baselineBearingDeg of [10, 100]) {
+        const svg = draw({ picture: { ...NOWHERE, about } as Picture, plan: planOf(tent) }, { turn, surroundings: { baselineBearingDeg } });
+        expect(written(svg)).toEqual(expect.arrayContaining(["80 ft", "60 ft", "100 ft"]));
+      }
+  });
+  it.each(TURNS)("by %i°: how far out the stake line is stands beside it", (turn) => {
+    const about: Mark[] = [...EDGES.map((edge): Mark => ({ is: "stakeLine", edge })), { is: "setback" }];
+    const svg = draw(
+      { picture: { ...NOWHERE, about } as Picture, plan: planOf(sixty) },
+      { turn, surroundings: { baselineBearingDeg: 100 } },
+    );
+    expect(written(svg)).toContain("6 ft out");
   });
   it("a plan that lies the narrow way shows the part that a call is about, large, at the tent's full width", () => {
     const turned = planOf(sixty);

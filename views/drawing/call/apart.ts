@@ -23,7 +23,8 @@ export function apart(labels: readonly PlacedLabel[], taken: readonly Taken[], b
   return kept;
 }
 
-const placesFor = ({ at: [x, y], px }: PlacedLabel): XY[] => [0, -1.15, 1.15].map((part) => [x, tenth(y + part * px)]);
+const placesFor = ({ at: [x, y], px, or }: PlacedLabel): readonly XY[] =>
+  or ?? [0, -1.15, 1.15].map((part): XY => [x, tenth(y + part * px)]);
 
 function placeOf({ at: [x, y], text, px, ring }: PlacedLabel): Taken {
   const [wide, high] = ring ? [px * 0.68, px * 0.68] : [textWidePx(text, px) / 2, px * 0.42];
