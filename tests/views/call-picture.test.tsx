@@ -309,6 +309,12 @@ describe("the way a plan is turned", () => {
         expect(written(svg)).toEqual(expect.arrayContaining(["80 ft", "60 ft", "100 ft"]));
       }
   });
+  it("a name that would cover its piece is left out, its number stays", () => {
+    const about: Mark[] = [{ is: "piece", id: "end-A" }];
+    const on = (box: Box) => written(draw({ picture: { ...NOWHERE, about } as Picture, plan: planOf(sixty) }, { turn: 0, box }));
+    expect(on({ widePx: 120, highPx: 130 })).toEqual(["A", "B", "C", "D", "1"]);
+    expect(on(ACROSS_A_PHONE)).toContain("end A");
+  });
   it.each(TURNS)("by %i°: how far out the stake line is stands beside it", (turn) => {
     const about: Mark[] = [...EDGES.map((edge): Mark => ({ is: "stakeLine", edge })), { is: "setback" }];
     const svg = draw(

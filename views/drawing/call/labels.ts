@@ -102,8 +102,9 @@ function pieceLabels(id: string, several: boolean, { plan, frame, words }: Of): 
   const piece = plan.pieces.find((p) => p.id === id)!;
   const { xFt, yFt, widthFt, lengthFt } = piece.at;
   const name = words.drawing.piece(id);
-  const px = several ? 14 : 17;
   const across = frame.turn === 90 || frame.turn === 270;
+  const [widePx, highPx] = (across ? [lengthFt, widthFt] : [widthFt, lengthFt]).map((ft) => ft * frame.pxPerFt - 8) as [number, number];
+  const px = several || textWidePx(name, 17) > widePx ? 14 : 17;
   const mids = plan.pieces.filter((p) => p.kind === "mid");
   const part = several && piece.kind === "mid" ? BY_TURNS[mids.indexOf(piece) % BY_TURNS.length]! : 0.5;
   const place: Point = across
@@ -112,6 +113,8 @@ function pieceLabels(id: string, several: boolean, { plan, frame, words }: Of): 
   const [x, y] = frame.cloth(place);
   const total = plan.pieces.length;
   const order: PlacedLabel[] = total > 1 ? [{ text: String(piece.order), at: [x, tenth(y - px * 0.72)], px: px + 2, ring: true }] : [];
+  // Where its number and its name would cover a piece, its name is left out: the call says it too.
+  if (!several && total > 1 && textWidePx(name, px) > widePx && px * 3 > highPx) return order;
   return [...order, { text: name, at: [x, tenth(y + (total > 1 ? px * 0.9 : 0))], px, backed: true }];
 }
 
