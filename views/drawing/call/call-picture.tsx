@@ -43,7 +43,7 @@ export function CallPicture({ picture, plan, words, turn, surroundings = {}, box
         <SquareDrawing picture={picture} plan={plan} turn={turn} box={box} words={words} />
       </Sheet>
     );
-  const toward = towardOf(plan, turn, surroundings, picture);
+  const toward = towardOf(plan, turn, surroundings.baselineBearingDeg, picture);
   const frame = { ...planFrame(plan, picture.about, turn, { box, room: roomFor(surroundings, turn, toward) }), fills: id };
   return (
     <Sheet id={id} kind="plan" told={told} box={box}>

@@ -4,7 +4,6 @@ import type { Words } from "../../text/words.ts";
 import type { XY } from "../dimension.tsx";
 import { Label } from "../label.tsx";
 import { NorthArrow, northDeg } from "../surroundings.tsx";
-import type { Surroundings } from "./around.tsx";
 import { Head } from "./shape.tsx";
 import { type SmallFrame, type Turn, tenth } from "./small-frame.ts";
 
@@ -13,11 +12,11 @@ export type Side = "left" | "right" | "top" | "bottom";
 /** What stands around a plan on the side where it lies: north, and the wind on the side that it comes from. In degrees clockwise from up. */
 export type Toward = { readonly is: "north" | "wind"; readonly deg: number };
 
-/** What is known of that; the wind only where the call depends on it. */
+/** What is known of that, by the compass bearing of A to B; the wind only where the call depends on it. */
 export function towardOf(
   plan: TentPlan,
   turn: Turn,
-  { baselineBearingDeg: bearing }: Surroundings,
+  bearing: number | undefined,
   { windFromDeg }: Pick<PlanPicture, "windFromDeg">,
 ): Toward[] {
   if (bearing === undefined) return [];
