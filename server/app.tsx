@@ -1,12 +1,14 @@
 import { type Context, Hono } from "hono";
 import { compress } from "hono/compress";
 import { csrf } from "hono/csrf";
+import { HTTPException } from "hono/http-exception";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { bodyLimit } from "./body-limit.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
+import { amendRoutes } from "./routes/amend.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
@@ -36,6 +38,8 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.use(
     secureHeaders({
       strictTransportSecurity: false,
+      // A form names where it comes from, and a problem leads back there. Without it, over plain http, no form would be taken.
+      referrerPolicy: "same-origin",
       contentSecurityPolicy: { defaultSrc: ["'self'"], objectSrc: ["'none'"], baseUri: ["'none'"], frameAncestors: ["'none'"] },
       permissionsPolicy: { microphone: ["self"] },
     }),
@@ -55,6 +59,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
+  app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));
   app.route("/", recordRoutes(liveJobs, world));
@@ -66,6 +71,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.onError((error, c) => {
     if (error instanceof Problem) return answer(c, error);
     if (error instanceof NotWritten) return answer(c, new Problem(503, (w) => w.notRecordedText(error.failure)));
+    if (error instanceof HTTPException && error.status === 403) return answer(c, new Problem(403, (w) => w.errors.otherSite));
     if ("getResponse" in error && typeof error.getResponse === "function") return error.getResponse() as Response;
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);

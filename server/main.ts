@@ -9,6 +9,7 @@ import { createApp } from "./app.tsx";
 import { createAssets } from "./assets.ts";
 import { readConfig } from "./config.ts";
 import { DEMO_KEY, demoBrief } from "./demo.ts";
+import { removeOld } from "./draft/remove-old.ts";
 import { createHub } from "./hub.ts";
 import { readBrief } from "./input/brief.ts";
 import { JournalUnusable, openJournal } from "./journal/open-file.ts";
@@ -18,6 +19,8 @@ import { start } from "./terminal.ts";
 
 /** How often it is tried to write holds that could not be written, in ms. */
 const RETRY_MS = 5_000;
+/** How often it is looked for drafts and people that were kept long enough, in ms. */
+const TIDY_MS = 24 * 3600 * 1000;
 
 /** A day in the demo's future, as a date. */
 const dayAfter = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
@@ -43,6 +46,9 @@ async function main() {
   );
   server.on("error", (error: NodeJS.ErrnoException) => fail(error.code === "EADDRINUSE" ? start.portTaken(config.port) : error.message));
   setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS).unref();
+  const tidy = () => void removeOld(journal, systemClock().wall).catch(console.error);
+  tidy();
+  setInterval(tidy, TIDY_MS).unref();
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
       server.close(() => void journal.close().finally(() => process.exit(0)));

@@ -1,5 +1,6 @@
 import type { WallTime } from "../../machines/install/ids.ts";
-import { DRAFT_STEPS, type DraftStep } from "../../views/pages/draft/steps.ts";
+import { own } from "../../machines/lookup/own.ts";
+import { DRAFT_STEPS, type DraftStep, stepShowing } from "../../views/pages/draft/steps.ts";
 import type { Words } from "../../views/text/words.ts";
 import { demoBrief } from "../demo.ts";
 import { readBrief } from "../input/brief.ts";
@@ -9,36 +10,40 @@ import { noFields } from "../input/strict.ts";
 import { besideField } from "../input/tent.ts";
 import { crewRows } from "./crew-rows.ts";
 import { briefFromDraft } from "./draft-brief.ts";
+import { ONE_GUST } from "./one-gust.ts";
 
 type Input = ReturnType<typeof briefFromDraft>;
-/** What each step says of a brief, and which fields of it. */
-const PARTS: Readonly<Record<DraftStep, { readonly of: (b: Input) => object; readonly fields: RegExp }>> = {
-  tent: { of: ({ title, tent, kit }) => ({ title, tent, kit }), fields: /^(?:title|tent|kit)\b/ },
-  sheet: { of: ({ sheet }) => ({ sheet }), fields: /^sheet\.(?!soil)/ },
-  site: {
-    of: ({ zone, site, sheet }) => ({
-      zone,
-      site,
-      sheet: { ...WHOLE.sheet, ...(sheet ? { soil: (sheet as { soil?: unknown }).soil } : {}) },
-    }),
-    fields: /^(?:zone|site\b|sheet\.soil)/,
-  },
-  ticket: { of: ({ ticket }) => ({ ticket }), fields: /^ticket\b/ },
-  crew: { of: ({ crew }) => ({ crew }), fields: /^crew\b/ },
+/** What each step says of a brief. */
+const PARTS: Readonly<Record<DraftStep, (b: Input) => object>> = {
+  tent: ({ title, tent, kit }) => ({ title, tent, kit }),
+  sheet: ({ sheet }) => ({ sheet: sheet && { ...sheet, soil: WHOLE.sheet.soil } }),
+  site: ({ site, sheet }) => ({ site, sheet: sheet && { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil } }),
+  ticket: ({ zone, ticket }) => ({ zone, ticket }),
+  crew: ({ crew }) => ({ crew }),
 };
+/** The step that says a group of fields, where none shows the field itself. */
+const GROUPS: Readonly<Record<string, DraftStep>> = {
+  tent: "tent",
+  kit: "tent",
+  sheet: "sheet",
+  site: "site",
+  ticket: "ticket",
+  crew: "crew",
+};
+const stepSaying = (field: string): DraftStep | null => stepShowing(field) ?? own(GROUPS, field.split(/[.[]/)[0]!) ?? null;
+
 /** A whole brief. Of a step only what it says itself is looked at, in the place of what this one says there. */
 const WHOLE = demoBrief("2026-06-01", "2026-06-02");
 
 /** What is wrong with what a step says, each beside the field where it was typed; empty where nothing is. */
 export function problemsAt(step: DraftStep, f: Fields, now: WallTime, words: Words): Wrong {
-  const { of, fields } = PARTS[step];
   try {
-    readBrief({ ...WHOLE, ...of(briefFromDraft(f, now, words)) });
+    readBrief({ ...WHOLE, ...PARTS[step](briefFromDraft(f, now, words)) });
     return {};
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const problems = noFields<Sentence>();
-    for (const [field, why] of Object.entries(error.fields)) if (fields.test(field)) problems[besideStep(field, f)] ??= why;
+    for (const [field, why] of Object.entries(error.fields)) if (stepSaying(field) === step) problems[besideStep(field, f)] ??= why;
     return problems;
   }
 }
@@ -48,10 +53,8 @@ export const firstWrong = (f: Fields, now: WallTime, words: Words): DraftStep | 
   DRAFT_STEPS.find((step) => Object.keys(problemsAt(step, f, now, words)).length > 0) ?? null;
 
 function besideStep(field: string, f: Fields): string {
-  if (field === "sheet.soil") return "site.soil";
   const person = /^crew\.(\d+)\./.exec(field);
   const row = person && crewRows(f).filter(({ on }) => on)[Number(person[1])]?.row;
   if (row) return `crew.${row}.name`;
-  // One gust is asked for, and means both.
-  return field === "sheet.stopGustMph" ? "sheet.raiseGustMph" : besideField(field, f);
+  return field === ONE_GUST.meant ? ONE_GUST.asked : besideField(field, f);
 }

@@ -2,9 +2,10 @@ import type { Role } from "../../machines/install/brief.ts";
 import { foldName } from "../../machines/install/person-name.ts";
 import type { Fields } from "../input/form.ts";
 import type { KeptPerson } from "../journal/firm.ts";
+import { without } from "./belongs.ts";
 
 /** A field of a row of the crew: its number and what it says. */
-export const CREW_FIELD = /^crew\.(\d{1,2})\.(name|role|on)$/;
+export const CREW_FIELD = /^crew\.(\d{1,3})\.(name|role|on)$/;
 
 /** Somebody on a draft, ticked or not. */
 export type CrewRow = { readonly row: number; readonly name: string; readonly role: string; readonly on: boolean };
@@ -22,9 +23,6 @@ export function crewRows(f: Fields): CrewRow[] {
       on: f[`crew.${row}.on`] === "yes",
     }));
 }
-
-/** Who leads, as far as it was told; empty where nobody does. */
-export const leadOf = (f: Fields): string => crewRows(f).find(({ on, role }) => on && role === "lead")?.name ?? "";
 
 /** The role that an empty row starts with: every job has a lead and a second who may answer. */
 export const usualRole = (row: number): Role => (row === 1 ? "lead" : row === 2 ? "deputy" : "crew");
@@ -47,5 +45,11 @@ export function rowsOf(kept: readonly KeptPerson[], copied: readonly { readonly 
   );
 }
 
-/** So many fit under two digits. */
-const MAX_ROWS = 90;
+/** So many of the firm's people are offered: a form of them can be sent, and there is room for new ones under three digits. */
+const MAX_ROWS = 300;
+
+/** A draft without somebody who is not on the job. Whoever is ticked stays: only their own press takes them off a job. */
+export function withoutPerson(fields: Fields, name: string): Fields {
+  const gone = crewRows(fields).filter((row) => !row.on && foldName(row.name) === foldName(name));
+  return without(fields, (field) => gone.some(({ row }) => field.startsWith(`crew.${row}.`)));
+}

@@ -9,11 +9,12 @@ import { requestDigest } from "../next-entry.ts";
 import { createQueues } from "../queues.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
 import { firstWrong } from "./check-draft.ts";
-import { leadOf, rowsOf } from "./crew-rows.ts";
-import { bodyOf, type Draft, type OpenedAs, readDraft } from "./draft.ts";
+import { rowsOf, withoutPerson } from "./crew-rows.ts";
+import { bodyOf, type Draft, draftsLeftOff, type OpenedAs, openedAs, readDraft } from "./draft.ts";
 import { briefFromDraft } from "./draft-brief.ts";
 import { copyOf, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
 import { keepForNext } from "./keep-for-next.ts";
+import { removeOld } from "./remove-old.ts";
 import { withTyped } from "./typed-in.ts";
 
 /** The tent that was picked is another by now, or is gone from the list. */
@@ -21,8 +22,14 @@ export type Stale = { readonly picked: string; readonly now: ListedTent | null }
 /** How opening went: the job, by this press or an earlier one; or why not, and the step where that is seen to. */
 export type Opened = { readonly as: OpenedAs; readonly before: boolean } | { readonly step: DraftStep };
 
+/** More than a firm tells at a time: what is left off goes by itself. */
+const ALL = 1000;
+
+/** The key with which a draft opens its job. */
+const keyOf = (id: string): string => `draft-${id}`;
+
 /** Jobs while they are being told. The one place where a draft is written. */
-export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: LiveJobs) {
+export function createLiveDrafts({ journal, clock, newId, languages }: Dependencies, liveJobs: LiveJobs) {
   const { drafts, firm } = journal;
   const inTurn = createQueues();
   const now = () => clock().wall;
@@ -40,8 +47,9 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
     if (draft.opened) return draft;
     const next = await to(draft);
     try {
-      await drafts.save(id, draft.version, { body: bodyOf(next), at: now(), opened: next.opened !== null });
-      return { ...next, version: draft.version + 1 };
+      const at = now();
+      await drafts.save(id, draft.version, { body: bodyOf(next), at, opened: next.opened !== null });
+      return { ...next, version: draft.version + 1, at };
     } catch (error) {
       // Another phone was faster: what it typed stays, with this over it.
       if (error instanceof Changed) return change(id, to);
@@ -49,26 +57,41 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
     }
   }
 
-  /** Begins a draft: empty but for the firm's people, or as an earlier job was. */
-  async function begin(copy: string | null, words: Words): Promise<Draft> {
-    const id = newId();
-    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words);
+  /**
+   * Begins a draft: empty but for the firm's people, or as an earlier job was. `id` comes with the form that asks for it: sent twice,
+   * it is the same draft. Where that draft opened a job and is gone since, this is another one: it would open that job again.
+   */
+  async function begin(id: string, copy: string | null, words: Words): Promise<Draft> {
+    const before = await drafts.draft(id);
+    if (before) return readDraft(before);
+    if (await journal.openedWith(keyOf(id))) return begin(newId(), copy, words);
+    await removeOld(journal, now());
+    const copied = copy === null ? null : copyOf(await liveJobs.load(copy), words, languages);
     const fields = { ...copied?.fields, ...rowsOf(await firm.people(), copied?.people ?? null) };
-    const draft: Draft = { id, version: 1, fields, tent: null, opened: null };
-    await drafts.save(id, 0, { body: bodyOf(draft), at: now(), opened: false });
-    return draft;
+    const draft: Draft = { id, version: 1, at: now(), fields, tent: null, opened: null };
+    try {
+      await drafts.save(id, 0, { body: bodyOf(draft), at: draft.at, opened: false });
+      return draft;
+    } catch (error) {
+      if (error instanceof Changed) return get(id);
+      throw error;
+    }
   }
 
   /** Puts a tent of the list into a draft, with the sheet it had on its last job. */
   const pick = async (id: string, tentId: string, words: Words): Promise<Draft> => {
     const tent = await createTentCatalog({ journal, clock, newId }, words).get(tentId);
-    const kept = await firm.sheet(tentId);
-    return change(id, async (draft) => {
-      const before = draft.tent ? await firm.sheet(draft.tent.id) : null;
+    const digest = tentDigest(tent);
+    const kept = await firm.sheet(tentId, digest);
+    return change(id, (draft) => {
       const fields = withListedTent(draft.fields, tent, words);
-      // The same tent taken again as it is now: its sheet is on the draft, as somebody may have typed it.
-      const filled = draft.tent?.id === tentId ? fields : withKeptSheet(fields, kept, before);
-      return { ...draft, fields: filled, tent: { id: tentId, name: tent.name, digest: tentDigest(tent) } };
+      // The same tent taken again: its sheet is on the draft, as somebody may have typed it. One that has changed is another.
+      const isSame = draft.tent?.id === tentId && draft.tent.digest === digest;
+      return {
+        ...draft,
+        fields: isSame ? fields : withKeptSheet(fields, kept, languages),
+        tent: { id: tentId, name: tent.name, digest },
+      };
     });
   };
 
@@ -101,13 +124,37 @@ export function createDrafts({ journal, clock, newId }: Dependencies, liveJobs: 
       const step = (await stale(draft, words)) ? "tent" : firstWrong(fields, now(), words);
       if (step) return { step };
       const parsed = readBrief(briefFromDraft(fields, now(), words));
-      const job = await liveJobs.open(parsed, `draft-${id}`, requestDigest({ draft: id }));
-      const as: OpenedAs = { job, lead: leadOf(fields), device, at: now() };
-      await change(id, (standing) => ({ ...standing, opened: as }));
-      await keepForNext(firm, parsed, draft.tent?.id ?? null, now());
+      const job = await liveJobs.open(parsed, keyOf(id), requestDigest({ draft: id }));
+      const as: OpenedAs = { job, device, at: now() };
+      await change(id, (standing) => openedAs(standing, as));
+      await keepForNext(firm, parsed, draft.tent, now());
       return { as, before: false };
     });
 
-  return { get, begin, pick, keepDrawn, type, stale, open, now };
+  /** Throws a draft away, as it was shown. Gives `false` where it is another by now, or a job. */
+  const throwAway = (id: string, version: number): Promise<boolean> =>
+    inTurn(id, async () => {
+      if ((await get(id)).opened) return false;
+      try {
+        await drafts.remove(id, version);
+        return true;
+      } catch (error) {
+        if (error instanceof Changed) return false;
+        throw error;
+      }
+    });
+
+  /** Takes somebody off the firm's list, and off every draft on which they are not ticked. */
+  async function forget(name: string): Promise<void> {
+    await firm.forget(name);
+    const without = (draft: Draft): Draft => ({ ...draft, fields: withoutPerson(draft.fields, name) });
+    const names = (draft: Draft) => Object.keys(draft.fields).length > Object.keys(without(draft).fields).length;
+    for (const { id } of (await all()).filter(names)) await change(id, without);
+  }
+
+  /** Those that have become no job yet, newest first. */
+  const all = () => draftsLeftOff(drafts, ALL);
+
+  return { get, all, begin, pick, keepDrawn, type, stale, open, throwAway, forget, now };
 }
-export type DraftDesk = ReturnType<typeof createDrafts>;
+export type LiveDrafts = ReturnType<typeof createLiveDrafts>;

@@ -8,38 +8,40 @@ import { kitToForm } from "../input/kit.ts";
 import { Problem } from "../input/problem.ts";
 import { tentToForm } from "../input/tent.ts";
 import type { ListedTent } from "../tent-catalog.ts";
+import { without, withoutSheet } from "./belongs.ts";
+import { namedSoil } from "./soil.ts";
 
 /** What of a tent of the list a job takes: it has changed where this is another. */
 export const tentDigest = ({ plan, kit }: Pick<ListedTent, "plan" | "kit">): Hash => digest.of({ spec: plan?.spec ?? null, kit });
 
-const without = (fields: Fields, groups: RegExp): Fields =>
-  Object.fromEntries(Object.entries(fields).filter(([name]) => !groups.test(name)));
-
 /** A draft with a tent of the list in it. Throws a Problem where the tent cannot be read. */
 export function withListedTent(fields: Fields, { plan, kit }: ListedTent, words: Words): Fields {
   if (!plan) throw new Problem(409, (w) => w.errors.tentUnreadable);
-  return { ...without(fields, /^(?:tent|kit)\./), ...tentToForm(plan.spec, words), ...kitToForm(kit) };
+  return { ...without(fields, (name) => /^(?:tent|kit)\./.test(name)), ...tentToForm(plan.spec, words), ...kitToForm(kit) };
 }
 
-/** A draft with the sheet that its tent had on the last job. One that belongs to the tent picked before goes with that. */
-export function withKeptSheet(fields: Fields, kept: unknown, before: unknown): Fields {
-  if (isSheet(kept)) return { ...without(fields, /^sheet\./), ...sheetToForm(kept) };
-  const isBefore = isSheet(before) && fields["sheet.document"] === before.document;
-  return isBefore ? without(fields, /^sheet\./) : fields;
+/** A draft of another tent, with the sheet that the firm keeps of that one; without any where it keeps none. */
+export function withKeptSheet(fields: Fields, kept: unknown, languages: readonly Words[]): Fields {
+  const bare = withoutSheet(fields);
+  return isSheet(kept) ? { ...bare, ...sheetToForm(kept), "sheet.soil": namedSoil(kept.soil, languages) } : bare;
 }
 
 /** It was checked when it was kept, and is again when the job is opened. */
-const isSheet = (kept: unknown): kept is Sheet => typeof kept === "object" && kept !== null && "document" in kept;
+const isSheet = (kept: unknown): kept is Sheet =>
+  typeof kept === "object" && kept !== null && "document" in kept && "soil" in kept && typeof kept.soil === "string";
 
-/** What each job is asked for again: its name, and the ticket with every answer to it. */
-const ASKED_AGAIN = /^(?:title|rehearsal|crew\.|ticket\.(?!toleranceIn))/;
+/**
+ * What a copy takes of an earlier job: its tent and kit, its sheet, its site, and how near a stake may come to a mark there.
+ * What steps do not show of sheet and site goes as soon as that is another one (`typedOver`); all else is asked for again.
+ */
+const COPIED = /^(?:(?:tent|kit|sheet|site)\.|zone$|ticket\.toleranceIn$|unknown\.sheet$)/;
 
-/** The tent, sheet, site, kit and use of an earlier job as the fields of a draft, and who was on it. */
-export function copyOf({ job, names }: LiveJob, words: Words) {
+/** An earlier job as the fields of a draft, and who was on it. */
+export function copyOf({ job, names }: LiveJob, words: Words, languages: readonly Words[]) {
   const { brief } = job.frozen;
-  const soil = (brief.site.soilKnown && brief.sheet?.soil) || "";
+  const copied = without(briefToForm(brief, names, words), (name) => !COPIED.test(name));
   return {
-    fields: { ...without(briefToForm(brief, names, words), ASKED_AGAIN), "site.soil": soil },
+    fields: { ...copied, "sheet.soil": namedSoil(copied["sheet.soil"], languages) },
     people: brief.crew.map(({ id, role }) => ({ name: names[id] ?? id, role })),
   };
 }

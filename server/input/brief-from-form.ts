@@ -14,7 +14,7 @@ const yes = (text: string | undefined) => text === "yes";
 /** The form of a job as a brief, not checked yet. What cannot be read stays as it was typed, for `readBrief` to name. */
 export function briefFromForm(f: Fields) {
   // What was not known stays so until somebody fills it in.
-  const unknown = (fact: FactName, field: string) => yes(f[`unknown.${fact}`]) && (f[field] ?? "").trim() === "";
+  const unknown = (fact: FactName, field: string) => yes(f[`unknown.${fact}`]) && !isTyped(f[field]);
   const places = Object.fromEntries(PLACES.filter((place) => unknown(place, `site.${place}`)).map((place) => [place, null]));
   const texts = (group: string, names: readonly string[]) => Object.fromEntries(names.map((n) => [n, f[`${group}.${n}`] ?? ""]));
   const lean = typedAll(f, "sheet.stakeLeanDeg", ["from", "to"], "deg");
@@ -52,7 +52,7 @@ export function briefFromForm(f: Fields) {
           toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? DEFAULTS.toleranceIn.is,
           utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
             const is = f[`ticket.utilities.${kind}`];
-            return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
+            return is === undefined || !Object.hasOwn(MARKED, is) ? [] : [{ kind, marked: MARKED[is as keyof typeof MARKED] }];
           }),
         },
     use: {
@@ -66,6 +66,28 @@ export function briefFromForm(f: Fields) {
     ...(kit ? { kit } : {}),
   };
 }
+
+const isTyped = (text: string | undefined) => (text ?? "").trim() !== "";
+/** What a form holds of a sheet and a ticket before anybody said anything. */
+const HELD = ["sheet.interiorOrder", "sheet.interiorTies", "ticket.order", "ticket.toleranceIn"];
+
+/** What a utility stands at before anybody chose. */
+const NOTHING_SAID = ["notOnTicket", "unanswered"];
+
+/** Whether anything of a sheet or a ticket is typed. */
+export const saysOf = (f: Fields, fact: "sheet" | "ticket") =>
+  Object.entries(f).some(
+    ([name, text]) => name.startsWith(`${fact}.`) && !HELD.includes(name) && isTyped(text) && !NOTHING_SAID.includes(text!),
+  );
+
+/** A form of a change: a part of a sheet or a ticket that nobody knew is all of it, with something missing. */
+export const withParts = (f: Fields): Fields => ({
+  ...f,
+  ...Object.fromEntries((["sheet", "ticket"] as const).filter((fact) => saysOf(f, fact)).map((fact) => [`unknown.${fact}`, ""])),
+});
+
+/** What a utility answered, by the word that the form has for it. */
+const MARKED = { marked: true, clear: false, unanswered: "unanswered" } as const;
 
 /** The utilities in the order of the ticket that the form was made from. */
 const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => (UTILITIES as readonly string[]).includes(kind));

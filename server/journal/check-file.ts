@@ -5,6 +5,7 @@ import { pathToFileURL } from "node:url";
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
 import { start } from "../terminal.ts";
+import { text } from "./rows.ts";
 import { APPLICATION_ID, LAYOUT, LAYOUTS } from "./tables.ts";
 
 /** What SQLite keeps beside a data file while it is open, and leaves there when it is killed: entries not yet moved into the file. */
@@ -71,7 +72,7 @@ function check(readable: string, file: string): string | null {
     if (value("PRAGMA application_id") !== APPLICATION_ID) return start.notOurs(file);
     const layout = Number(value("PRAGMA user_version"));
     if (layout > LAYOUT) return start.newer(file, layout, LAYOUT);
-    return layout >= 1 && tablesOf(db) === ourTables(layout) ? null : start.damaged(file);
+    return layout >= 1 && hasTablesOf(layout, db) ? null : start.damaged(file);
   } catch (error) {
     if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return start.damaged(file);
     throw error;
@@ -80,20 +81,28 @@ function check(readable: string, file: string): string | null {
   }
 }
 
-/** How the tables were made, to the letter: one bent letter in there is another table. Triggers are left to who looks at the record. */
-function tablesOf(db: Sqlite.Database): string {
+type Made = { readonly name: string; readonly sql: string };
+
+/** How tables and indexes were made, to the letter: one bent letter in there is another table. Triggers are left to who looks at the record. */
+function madeIn(db: Sqlite.Database): Made[] {
   const made = db.prepare(
-    "SELECT CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE name IN ('drafts', 'entries', 'folds', 'names', 'openings', 'people', 'sheets', 'tents', 'writes') ORDER BY name",
+    "SELECT CAST(name AS BLOB) AS name, CAST(sql AS BLOB) AS sql FROM sqlite_schema WHERE type IN ('table', 'index') AND sql IS NOT NULL ORDER BY name",
   );
-  return (made.all() as { sql: Uint8Array }[]).map(({ sql }) => new TextDecoder().decode(sql)).join("\n");
+  return (made.all() as { name: Uint8Array; sql: Uint8Array }[]).map(({ name, sql }) => ({ name: text(name), sql: text(sql) }));
 }
 /** As the program makes them in a layout. */
-function ourTables(layout: number): string {
+function ours(layout: number): Made[] {
   const db = new Database(":memory:") as unknown as Sqlite.Database;
   db.exec(LAYOUTS.slice(0, layout).join(""));
-  const tables = tablesOf(db);
+  const made = madeIn(db);
   db.close();
-  return tables;
+  return made;
+}
+/** Whether a file has the tables of a layout, none of a later one, and whatever else somebody put in it. */
+function hasTablesOf(layout: number, db: Sqlite.Database): boolean {
+  const names = new Set(ours(LAYOUT).map(({ name }) => name));
+  const told = (made: readonly Made[]) => JSON.stringify(made.filter(({ name }) => names.has(name)));
+  return told(madeIn(db)) === told(ours(layout));
 }
 
 /** The sixteen bytes that say what a file is. */

@@ -19,4 +19,8 @@ export interface Drafts {
   unopened(most: number): Promise<SavedDraft[]>;
   /** Replaces a draft that is still of this version; 0 begins one. Rejects with Changed where it is not of it. */
   save(id: string, version: number, draft: DraftBody): Promise<void>;
+  /** Takes out a draft that is still of this version. Rejects with Changed where it is not, or is gone. */
+  remove(id: string, version: number): Promise<void>;
+  /** Takes out those that were last written before a moment, opened or not. */
+  removeBefore(at: Instant): Promise<void>;
 }

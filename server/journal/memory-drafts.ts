@@ -20,5 +20,12 @@ export function memoryDrafts(): Drafts {
       drafts.delete(id);
       drafts.set(id, structuredClone({ id, body, version: version + 1, at, opened }));
     },
+    remove: async (id, version) => {
+      if (drafts.get(id)?.version !== version) throw new Changed(id);
+      drafts.delete(id);
+    },
+    removeBefore: async (at) => {
+      for (const [id, draft] of drafts) if (draft.at < at) drafts.delete(id);
+    },
   };
 }

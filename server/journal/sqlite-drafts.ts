@@ -11,6 +11,8 @@ export function draftsIn(db: Sqlite.Database, run: (write: () => void) => Promis
   const one = db.prepare(`${DRAFT} WHERE id = ?`);
   const newest = db.prepare(`${DRAFT} WHERE opened = 0 ORDER BY at DESC, rowid DESC LIMIT ?`);
   const put = db.prepare("INSERT OR REPLACE INTO drafts (id, body, version, at, opened) VALUES (?, ?, ?, ?, ?)");
+  const drop = db.prepare("DELETE FROM drafts WHERE id = ?");
+  const dropOld = db.prepare("DELETE FROM drafts WHERE at < ?");
   return {
     draft: async (id) => {
       const row = one.get(id) as Row | undefined;
@@ -22,6 +24,12 @@ export function draftsIn(db: Sqlite.Database, run: (write: () => void) => Promis
         if (((one.get(id) as Row | undefined)?.version ?? 0) !== version) throw new Changed(id);
         put.run(id, JSON.stringify(body), version + 1, at, opened ? 1 : 0);
       }),
+    remove: (id, version) =>
+      run(() => {
+        if ((one.get(id) as Row | undefined)?.version !== version) throw new Changed(id);
+        drop.run(id);
+      }),
+    removeBefore: (at) => run(() => void dropOld.run(at)),
   };
 }
 

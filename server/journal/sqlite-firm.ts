@@ -10,20 +10,24 @@ export function firmIn(db: Sqlite.Database, run: (write: () => void) => Promise<
   const all = db.prepare(`SELECT ${as("name")}, ${as("role")}, onLast FROM people ORDER BY folded`);
   const nobody = db.prepare("UPDATE people SET onLast = 0");
   const person = db.prepare("INSERT OR REPLACE INTO people (folded, name, role, onLast, at) VALUES (?, ?, ?, 1, ?)");
-  const sheet = db.prepare(`SELECT ${as("sheet")} FROM sheets WHERE tent = ?`);
-  const putSheet = db.prepare("INSERT OR REPLACE INTO sheets (tent, sheet, at) VALUES (?, ?, ?)");
+  const drop = db.prepare("DELETE FROM people WHERE folded = ?");
+  const dropOld = db.prepare("DELETE FROM people WHERE at < ?");
+  const sheet = db.prepare(`SELECT ${as("sheet")} FROM sheets WHERE tent = ? AND digest = ?`);
+  const putSheet = db.prepare("INSERT OR REPLACE INTO sheets (tent, digest, sheet, at) VALUES (?, ?, ?, ?)");
   return {
     people: async () =>
       (all.all() as PersonRow[]).map(({ name, role, onLast }) => ({ name: text(name), role: text(role), onLast: onLast === 1 })),
-    sheet: async (tent) => {
-      const row = sheet.get(tent) as { sheet: Uint8Array } | undefined;
+    sheet: async (tent, digest) => {
+      const row = sheet.get(tent, digest) as { sheet: Uint8Array } | undefined;
       return row ? parsed(row.sheet) : null;
     },
     keep: (job) =>
       run(() => {
         nobody.run();
         for (const { name, role } of job.people) person.run(foldedName(name), name, role, job.at);
-        if (job.sheet) putSheet.run(job.sheet.tent, JSON.stringify(job.sheet.sheet), job.at);
+        if (job.sheet) putSheet.run(job.sheet.tent, job.sheet.digest, JSON.stringify(job.sheet.sheet), job.at);
       }),
+    forget: (name) => run(() => void drop.run(foldedName(name))),
+    forgetBefore: (at) => run(() => void dropOld.run(at)),
   };
 }

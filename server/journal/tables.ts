@@ -1,7 +1,7 @@
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
-export const LAYOUT = 2;
+export const LAYOUT = 3;
 
 /** The tables of the first layout, the text they are made from. */
 const FIRST = `
@@ -34,5 +34,15 @@ const SECOND = `
   CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT;
 `;
 
+/**
+ * What the third layout has otherwise: a sheet is that of a tent as it was. Sheets of nobody knows which tent, and drafts that may
+ * say more than their steps show, are begun again.
+ */
+const THIRD = `
+  DROP TABLE sheets;
+  CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, digest TEXT NOT NULL, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT;
+  DELETE FROM drafts;
+`;
+
 /** What each layout has besides the one before. A change here, be it of a space, is a new layout once there was a release. */
-export const LAYOUTS: readonly string[] = [FIRST, SECOND];
+export const LAYOUTS: readonly string[] = [FIRST, SECOND, THIRD];

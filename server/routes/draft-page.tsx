@@ -12,45 +12,59 @@ import type { Words } from "../../views/text/words.ts";
 import { problemsAt } from "../draft/check-draft.ts";
 import { crewRows, usualRole } from "../draft/crew-rows.ts";
 import type { Draft, OpenedAs } from "../draft/draft.ts";
-import { shownFields, usualTitle } from "../draft/draft-brief.ts";
-import type { DraftDesk, Stale } from "../draft/drafts.ts";
+import { isUnknown, shownFields } from "../draft/draft-brief.ts";
+import type { LiveDrafts, Stale } from "../draft/drafts.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
+import { namedSoil } from "../draft/soil.ts";
 import type { Fields } from "../input/form.ts";
 import { previewOf } from "../input/preview.ts";
 import { inWords } from "../input/problem.ts";
-import type { Dependencies } from "../jobs.ts";
+import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { createTentCatalog } from "../tent-catalog.ts";
 import { page } from "./page.ts";
 
-/** How a step is shown: with what is wrong in it or without, and with a tent of the list to be looked at. */
-export type Shown = { readonly wrong?: boolean; readonly tent?: string | undefined; readonly status?: 200 | 409 | 422 };
+/**
+ * How a step is shown: with what is wrong in it or without, with a tent of the list to be looked at, and told that something left as
+ * it was went with what it belonged to.
+ */
+export type Shown = {
+  readonly wrong?: boolean;
+  readonly left?: boolean;
+  readonly tent?: string | undefined;
+  readonly status?: 200 | 409 | 422;
+};
 
 const EARLIER = 5;
 const MAX_PEOPLE = 40;
 
 /** The pages of a draft. */
-export function draftPages({ journal, clock, newId }: Dependencies, desk: DraftDesk) {
+export function draftPages({ journal, clock, newId, languages }: Dependencies, drafts: LiveDrafts, liveJobs: LiveJobs) {
   const listOf = (words: Words) => createTentCatalog({ journal, clock, newId }, words);
 
   /** A step of a draft as it stands; of none yet where `draft` is `null`. */
-  async function step(c: Context, draft: Draft | null, at: DraftStep, { wrong = false, tent, status = 200 }: Shown = {}) {
+  async function step(c: Context, draft: Draft | null, at: DraftStep, { wrong = false, tent, left = false, status = 200 }: Shown = {}) {
     const words = c.get("words");
-    const stale = draft && (await desk.stale(draft, words));
+    const stale = draft && (await drafts.stale(draft, words));
     const fields = draft?.fields ?? {};
-    const now = desk.now();
+    const now = drafts.now();
     const problems = wrong ? inWords(problemsAt(at, fields, now, words), words) : {};
     const props: StepProps = {
       words,
       draft: draft?.id ?? null,
       values: shownFields(fields, now),
       problems,
-      untyped: new Set(STEP_FIELDS[at].filter((name) => !fields[name])),
-      message: Object.keys(problems).length > 0 ? words.draft.wrong : null,
+      untyped: new Set(STEP_FIELDS[at].flatMap(({ name }) => (fields[name] ? [] : [name]))),
+      message: left ? words.draft.leftBehind : Object.keys(problems).length > 0 ? words.draft.wrong : null,
     };
     const news = stale && toldOf(fields, stale, words).told;
     if (at === "tent") return c.html(page(c, await tentStep(props, fields, stale, tent)), status);
-    const view = { sheet: SheetStep, site: SiteStep, ticket: TicketStep }[at as Exclude<DraftStep, "tent" | "crew">];
-    const shown = view ? view({ ...props, news }) : <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} news={news} />;
+    const soil = isUnknown(fields, "sheet") ? null : namedSoil(fields["sheet.soil"], languages);
+    const shown = {
+      sheet: () => <SheetStep {...props} news={news} />,
+      site: () => <SiteStep {...props} soil={soil} news={news} />,
+      ticket: () => <TicketStep {...props} news={news} />,
+      crew: () => <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} news={news} />,
+    }[at]();
     return c.html(page(c, shown), status);
   }
 
@@ -66,6 +80,7 @@ export function draftPages({ journal, clock, newId }: Dependencies, desk: DraftD
         values={{ ...props.values, ...values }}
         preview={previewOf(values, words).preview}
         offered={looked && { id: looked.id, digest: tentDigest(looked) }}
+        newKey={newId}
         news={asked === undefined && stale ? toldOf(fields, stale, words) : null}
         tents={[...(await listOf(words).saved()), ...listOf(words).examples()]}
         earlier={folds
@@ -75,13 +90,15 @@ export function draftPages({ journal, clock, newId }: Dependencies, desk: DraftD
     );
   }
 
-  /** A draft that has become a job. */
-  const opened = (c: Context, { fields }: Draft, { job, lead, at }: OpenedAs, status: 200 | 409 = 200) => {
+  /** A draft that has become a job: what it was about is with the job. */
+  async function opened(c: Context, { job, at }: OpenedAs, status: 200 | 409 = 200) {
     const words = c.get("words");
-    const { zone = "UTC" } = shownFields(fields, at);
-    const title = fields.title?.trim() || usualTitle(fields, words);
-    return c.html(page(c, <OpenedPage job={job} title={title} told={words.draft.openedBy(lead, zone, at)} words={words} />), status);
-  };
+    const { names, job: live } = await liveJobs.load(job);
+    const { title, zone, crew } = live.frozen.brief;
+    const lead = crew.find(({ role }) => role === "lead")!.id;
+    const told = words.draft.openedBy(names[lead] ?? lead, zone, at);
+    return c.html(page(c, <OpenedPage job={job} title={title} told={told} words={words} />), status);
+  }
 
   return { step, opened };
 }

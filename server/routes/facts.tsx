@@ -4,8 +4,9 @@ import { type FactName, unknownIn } from "../../machines/install/facts.ts";
 import { FactsPage } from "../../views/pages/facts/view.tsx";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
-import { refuseIfClosed } from "../input/amendment.ts";
-import { briefFromForm } from "../input/brief-from-form.ts";
+import { bothGusts } from "../draft/one-gust.ts";
+import { refuseIfClosed, refuseIfWaiting } from "../input/amendment.ts";
+import { briefFromForm, saysOf, withParts } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import type { Fields } from "../input/form.ts";
 import { inWords, Problem } from "../input/problem.ts";
@@ -53,8 +54,9 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     const live = await liveJobs.load(id);
     try {
       refuseIfClosed(live.job);
+      refuseIfWaiting(live, key);
       const seen = live.job.snapshot.context.revision;
-      const brief = briefFromForm(withTyped(live, typed, words));
+      const brief = briefFromForm(withParts(withTyped(live, typed, words)));
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because: words.facts.because, brief };
       const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
       return backTo(c, `/jobs/${id}`, reply.reply);
@@ -66,15 +68,17 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
   return app;
 }
 
-/** The brief as it stands, with what was typed of what nobody knew. Soil that is not known needs no name on the sheet. */
+/** The brief as it stands, with what was typed of what nobody knew. Soil that is not known needs no name on the sheet. Throws a Problem where nothing was typed. */
 function withTyped({ job, names }: LiveJob, typed: Fields, words: Words): Fields {
   const { brief } = job.frozen;
   const unknown = unknownIn(brief);
-  const fields = Object.entries(typed).filter(
-    ([name]) => unknown.some((fact) => name.startsWith(`${fact}.`) || name === `site.${fact}`) && !name.startsWith("was."),
+  const fields: Fields = Object.fromEntries(
+    Object.entries(typed).filter(([name]) => unknown.some((fact) => name.startsWith(`${fact}.`) || name === `site.${fact}`)),
   );
+  const isSaid = (fact: FactName) =>
+    fact === "sheet" || fact === "ticket" ? saysOf(fields, fact) : (fields[`site.${fact}`] ?? "").trim() !== "";
+  if (!unknown.some(isSaid)) throw new Problem(422, (w) => w.facts.nothingTyped);
   const soil = typed["sheet.soil"]?.trim() || (brief.site.soilKnown ? "" : words.draft.soilNotNamed);
-  const raise = typed["sheet.raiseGustMph"];
-  const sheet: Fields = unknown.includes("sheet") ? { "sheet.soil": soil, ...(raise ? { "sheet.stopGustMph": raise } : {}) } : {};
-  return { ...briefToForm(brief, names, words), ...Object.fromEntries(fields), ...sheet };
+  const sheet: Fields = isSaid("sheet") ? { "sheet.soil": soil, ...bothGusts(typed) } : {};
+  return { ...briefToForm(brief, names, words), ...fields, ...sheet };
 }

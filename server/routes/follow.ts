@@ -16,18 +16,21 @@ export const follow = (c: Context, hub: Hub, id: JobId, shown: () => Promise<{ r
       wake();
     });
     stream.onAbort(() => wake());
-    while (!stream.aborted) {
-      if (changed) {
-        changed = false;
-        const { entry, html } = await shown();
-        await stream.writeSSE({ id: String(entry), data: html.replaceAll("\n", " ") });
-      } else {
-        await new Promise<void>((resolve) => {
-          wake = resolve;
-          setTimeout(resolve, BEAT_MS).unref?.();
-        });
-        if (!stream.aborted && !changed) await stream.writeSSE({ event: "beat", data: "" });
+    try {
+      while (!stream.aborted) {
+        if (changed) {
+          changed = false;
+          const { entry, html } = await shown();
+          await stream.writeSSE({ id: String(entry), data: html.replaceAll("\n", " ") });
+        } else {
+          await new Promise<void>((resolve) => {
+            wake = resolve;
+            setTimeout(resolve, BEAT_MS).unref?.();
+          });
+          if (!stream.aborted && !changed) await stream.writeSSE({ event: "beat", data: "" });
+        }
       }
+    } finally {
+      leave();
     }
-    leave();
   });

@@ -4,7 +4,7 @@ import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
 import type { Words } from "../../views/text/words.ts";
 import { draftsLeftOff } from "../draft/draft.ts";
-import { usualTitle } from "../draft/draft-brief.ts";
+import { titleOf } from "../draft/draft-brief.ts";
 import { keepForNext } from "../draft/keep-for-next.ts";
 import { readBrief, readOpening } from "../input/brief.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
@@ -33,10 +33,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   };
 
   const leftOff = async (words: Words) =>
-    (await draftsLeftOff(journal.drafts, LEFT_OFF)).map(({ id, fields }) => ({
-      id,
-      title: fields.title?.trim() || usualTitle(fields, words),
-    }));
+    (await draftsLeftOff(journal.drafts, LEFT_OFF)).map(({ id, fields }) => ({ id, title: titleOf(fields, words) }));
 
   app.get("/", async (c) => {
     const words = c.get("words");

@@ -20,7 +20,7 @@ function thumb(page: Page) {
     put: async (name: string, text: string) => {
       counted++;
       const field = page.locator(`[name="${name}"]`);
-      await (text === "marked" ? field.selectOption(text) : field.fill(text));
+      await (["marked", "yes"].includes(text) ? field.selectOption(text) : field.fill(text));
     },
     at: (step: number) => page.locator(".progress", { hasText: `Step ${step} of 5` }).waitFor(),
     counted: () => counted,
@@ -57,6 +57,8 @@ async function openFirst(page: Page) {
   await put("site.rallyPoint", "gate 3");
   await put("site.stormShelter", "the brick barn");
   await put("site.firstAid", "truck cab");
+  await put("sheet.soil", "firm loam");
+  await put("site.soilKnown", "yes");
   await press(ON);
   await at(4);
   await put("ticket.number", "LT-77");
@@ -89,6 +91,8 @@ it.each([
   await at(3);
   for (const name of ["address", "rallyPoint", "firstAid"]) await put(`site.${name}`, "school yard");
   await put("site.stormShelter", "school");
+  await page.locator("label", { hasText: "Is the ground firm loam?" }).waitFor();
+  await put("site.soilKnown", "yes");
   await press(ON);
   await at(4);
   await put("ticket.number", "LT-78");
@@ -109,14 +113,13 @@ it("the tent is drawn as its size is typed, and the device says its zone and its
   await page.locator("#tent-status", { hasText: "Drawn: 40 × 60 ft" }).waitFor();
   await page.locator(ON).click();
   const draft = page.url().split("/").at(-2)!;
-  await page.goto(`${world.url}drafts/${draft}/site`);
+  await page.goto(`${world.url}drafts/${draft}/ticket`);
   const device = await page.evaluate(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   expect(await page.locator('[name="zone"]').inputValue()).toBe(device);
   await page.locator('[name="zone"]').fill("Europe/Paris");
   await page.locator('button[value="back"]').click();
-  await page.goto(`${world.url}drafts/${draft}/site`);
-  expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
   await page.goto(`${world.url}drafts/${draft}/ticket`);
+  expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
   const today = await page.evaluate(() => new Date().toLocaleDateString("sv-SE"));
   expect(await page.locator('[name="ticket.validFrom"]').inputValue()).toBe(today);
 });
@@ -171,6 +174,61 @@ it("a job of which nothing is known is open within 10 entries and presses, and i
     await put(`sheet.${name}`, text);
   await press(ON);
   await page.locator(".answers", { hasText: "Look at it" }).waitFor();
+});
+
+it("Enter in a field of any step keeps what was typed, opens no job and leads nowhere", async () => {
+  const page = await world.show("drafts/new");
+  const enter = async (name: string, text: string) => {
+    const field = page.locator(`[name="${name}"]`).first();
+    await field.fill(text);
+    const back = page.waitForResponse((answer) => answer.request().method() === "GET" && answer.request().isNavigationRequest());
+    await field.press("Enter");
+    await back;
+    await page.waitForLoadState();
+    expect(await page.locator(`[name="${name}"]`).first().inputValue()).toBe(text);
+  };
+  await page.locator('[name="tent.widthFt"]').fill("40");
+  await enter("tent.lengthFt", "60");
+  const draft = page.url().split("/").at(-2)!;
+  for (const [step, name] of [
+    ["tent", "title"],
+    ["sheet", "sheet.document"],
+    ["site", "site.address"],
+    ["ticket", "ticket.number"],
+  ] as const) {
+    await page.goto(`${world.url}drafts/${draft}/${step}`);
+    await enter(name, "RC-1");
+    expect(page.url().split("?")[0]).toBe(`${world.url}drafts/${draft}/${step}`);
+  }
+  await page.goto(`${world.url}drafts/${draft}/crew`);
+  const people = await page.locator(".person").count();
+  const empty = page.locator('input[name$=".name"]:not([type="hidden"])');
+  await empty.first().fill("Somebody new");
+  await empty.first().press("Enter");
+  await page.locator(".tick", { hasText: "Somebody new" }).waitFor();
+  expect(await page.locator(".person").count()).toBeGreaterThan(people);
+  expect(page.url()).toContain(`/drafts/${draft}/crew`);
+});
+
+it.each(["light", "dark"] as const)("drafts and people are taken out by the same thumb in %s", async (scheme) => {
+  const page = await world.show("drafts/new", { scheme });
+  await page.locator('[name="title"]').fill(`A wedding at the old mill beside the river ${scheme}`);
+  await page
+    .locator(".draft button.unpressed")
+    .first()
+    .evaluate((press: HTMLElement) => press.click());
+  await page.locator(".progress").waitFor();
+  const draft = page.url().split("/").at(-2)!;
+  for (const path of ["drafts", `drafts/${draft}/throw-away`, "firm/people", `firm/people?draft=${draft}`]) {
+    await page.goto(`${world.url}${path}`);
+    expect([path, await troublesOf(page)]).toEqual([path, []]);
+    expect((await leastContrast(page)).ratio, path).toBeGreaterThanOrEqual(7);
+  }
+  await page.goto(`${world.url}drafts`);
+  await page.locator(`a[href="/drafts/${draft}/throw-away"]`).click();
+  await page.locator("main form button").click();
+  await page.locator("h1", { hasText: "Not opened yet" }).waitFor();
+  expect(await page.locator(`a[href="/drafts/${draft}"]`).count()).toBe(0);
 });
 
 it("nothing went wrong in any page", () => {

@@ -46,6 +46,8 @@ const PAGES = [
   "tents/new?width=40&length=60",
   "tents/example-80x100-split",
   "drafts/new?tent=example-80x100-split",
+  "drafts",
+  "firm/people",
   "findings",
   ..."more words tent settings people wind weather call picture answers trouble stand-down change facts plan layout truck time record amend discrepancy"
     .split(" ")

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, type World } from "../support/browser.ts";
-import { DESK, PHONE } from "../support/shared-browser.ts";
+import { DESK, IN_THE_YARD, PHONE } from "../support/shared-browser.ts";
 
 let world: World;
 beforeAll(async () => {
@@ -63,4 +63,12 @@ describe("what a gloved thumb hits is what it was meant for", () => {
       }
     }
   });
+});
+
+it("a phone that comes in over the yard's network, without TLS, has its plain forms taken", async () => {
+  const page = await world.show("", { scripts: false });
+  await page.goto(`${world.url.replace("127.0.0.1", IN_THE_YARD)}jobs/${world.job}?as=p1`);
+  await page.locator(".dock .hold button").click();
+  await page.waitForURL(/reply=HOLD/);
+  expect((await world.state()).held?.by).toBe("Ines");
 });

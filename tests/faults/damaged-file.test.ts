@@ -104,7 +104,7 @@ describe("a file that cannot be used is turned away in one sentence and left as 
     ["with one letter of a table's making bent", (f) => bend(f, "bytes BLOB", "bytfs BLOB"), /is damaged/],
     ["whose index has lost an entry", (f) => bend(f, "job-1job-1-key-9", "job-1job-1-kfy-9"), /is damaged/],
     ["without a table", (f) => sql(f, "DROP TABLE names"), /is damaged/],
-    ["of a newer layout", (f) => sql(f, "PRAGMA user_version = 9"), /newer version \(layout 9, this one knows 2\)/],
+    ["of a newer layout", (f) => sql(f, "PRAGMA user_version = 9"), /newer version \(layout 9, this one knows 3\)/],
     ["that is a folder", folderInstead, /is not a file/],
   ])("one %s", async (_what, damage, sentence) => {
     const file = copyOf(atRest);

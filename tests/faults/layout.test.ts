@@ -24,9 +24,9 @@ function sql(text: string) {
   }
 }
 
-it("a new data file is of the second layout", () => {
+it("a new data file is of the third layout", () => {
   const db = new Database(file);
-  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 2 });
+  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 3 });
   db.close();
 });
 
@@ -40,6 +40,7 @@ describe("a data file that is not as this program makes it", () => {
     ["without its people", "DROP TABLE people"],
     ["without its sheets", "DROP TABLE sheets"],
     ["of the first layout with a table of the second", "PRAGMA user_version = 1"],
+    ["of the second layout with a table of the third", "PRAGMA user_version = 2"],
     ["with a table made otherwise", "DROP TABLE names; CREATE TABLE names (job, person, name)"],
     ["that says it is of no layout", "PRAGMA user_version = 0"],
   ])("%s is turned away as damaged, and no byte of it is changed", (_what, damage) => {
@@ -51,10 +52,10 @@ describe("a data file that is not as this program makes it", () => {
 });
 
 it("a file of the next layout is refused in one sentence, and no byte of it is changed", () => {
-  sql("PRAGMA user_version = 3");
+  sql("PRAGMA user_version = 4");
   const before = hashOf(readFileSync(file));
   expect(() => openJournal(file)).toThrow(
-    /was written by a newer version \(layout 3, this one knows 2\); update, or open it where it was written\.$/,
+    /was written by a newer version \(layout 4, this one knows 3\); update, or open it where it was written\.$/,
   );
   expect(hashOf(readFileSync(file))).toBe(before);
 });
@@ -78,5 +79,26 @@ describe("a file of the first layout, made before there were drafts", () => {
   it("is turned away as damaged where a table of it is missing", () => {
     sql(`${FIRST}; DROP TABLE tents`);
     expect(() => openJournal(file)).toThrow(/is damaged and was left as it is/);
+  });
+});
+
+describe("a file of the second layout, in which a sheet was that of a tent however it changed", () => {
+  const SECOND =
+    "DROP TABLE sheets; CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT; PRAGMA user_version = 2";
+
+  it("begins its sheets and drafts again, and keeps its tents and people", async () => {
+    const before = openJournal(file);
+    await before.drafts.save("d-1", 0, { body: { fields: { "use.permit": "notRequired" } }, at: 1, opened: false });
+    await before.firm.keep({ people: [{ name: "Ines", role: "lead" }], sheet: null, at: 1 });
+    await before.catalog.add("t-1", { name: "Blue", spec: { widthFt: 60 }, kit: null, at: 1 }, { key: "key-1", request: "r" });
+    await before.close();
+    sql(SECOND);
+    sql("INSERT INTO sheets (tent, sheet, at) VALUES ('t-1', '{}', 1)");
+    const journal = openJournal(file);
+    expect(await journal.drafts.unopened(9)).toEqual([]);
+    expect([(await journal.firm.people()).length, (await journal.catalog.tents()).length]).toEqual([1, 1]);
+    await journal.firm.keep({ people: [], sheet: { tent: "t-1", digest: "as-1", sheet: { document: "RC-1" } }, at: 2 });
+    expect(await journal.firm.sheet("t-1", "as-1")).toEqual({ document: "RC-1" });
+    await journal.close();
   });
 });

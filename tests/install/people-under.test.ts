@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { onSite } from "../../machines/install/crew.ts";
+import { limitText } from "../../views/text/en/limits.ts";
 import { briefOf, frozenOf, MIDDLE, people, SMALL } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
 
@@ -6,7 +8,27 @@ const makeSafe = { type: "makeSafe", because: "a ring tore" } as const;
 const under = () => new Crew().goTo("lift.center.C1");
 const anotherHand = frozenOf(briefOf(SMALL, { crew: [...people, { id: "nell", role: "crew" }] }));
 
+/** How many a crew of so many may count in. */
+const goUnder = (crew: number) => {
+  const here = onSite(people).slice(0, crew);
+  const { script } = frozenOf(briefOf(SMALL, { crew: here }));
+  return script.steps.find((step) => step.id === "under.center.C1")!.gate!.check;
+};
+
 describe("with people under", () => {
+  it("whoever calls and whoever counts them out stay outside: never the whole crew goes in", () => {
+    expect([3, 4].map(goUnder)).toEqual([
+      { kind: "count", from: 2, to: 2 },
+      { kind: "count", from: 2, to: 2 },
+    ]);
+    expect(goUnder(5)).toMatchObject({ to: 3 });
+  });
+
+  it("a crew of two puts nobody under: it wants more people", () => {
+    expect(goUnder(2)).toMatchObject({ from: 2, to: 1 });
+    expect(limitText({ check: { kind: "count", from: 2, to: 1 } })).toBe("more people on the crew");
+  });
+
   it("a gust lets the lift in hand be finished, tied, and everybody counted out, and nothing begin", () => {
     const crew = under();
     crew.gust(60, "trainee");

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { plainBrowser } from "../support/plain-forms.ts";
@@ -19,9 +20,9 @@ const TOLD: Readonly<Record<string, Typed>> = {
     "site.rallyPoint": "gate 3",
     "site.stormShelter": "the brick barn",
     "site.firstAid": "truck cab",
-    zone: "America/Chicago",
   },
   ticket: {
+    zone: "America/Chicago",
     "ticket.number": "LT-77",
     "ticket.validFrom": "2026-06-01",
     "ticket.validTo": "2026-06-20",
@@ -67,13 +68,26 @@ describe("a job told in five steps", () => {
     expect(site).toMatchObject({ soilKnown: false, overheadKv: [] });
     expect(sheet).toMatchObject({ embedmentIn: null, raiseGustMph: null, stopGustMph: null, soil: "not named" });
   });
-  it("takes the sheet's lowest gust for all lifting and lowering, and a soil that was named for known", async () => {
+  it("takes the sheet's lowest gust for all lifting and lowering, and a ground that was said to be its soil for known", async () => {
     const draft = await told(...ALL_BUT_LAST);
     await send(`${draft}/sheet`, { "sheet.raiseGustMph": "15" });
-    await send(`${draft}/site`, { "site.soil": "firm loam" });
+    await send(`${draft}/site`, { "sheet.soil": "firm loam", "site.soilKnown": "yes" });
     const { site, sheet } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
     expect(sheet).toMatchObject({ raiseGustMph: 15, stopGustMph: 15, soil: "firm loam" });
     expect(site.soilKnown).toBe(true);
+  });
+  it("has a utility that nobody said anything of for one that has not answered: never for one that is not there", async () => {
+    const draft = await told("tent", "sheet", "site");
+    const page = filled((await html(`${draft}/ticket`)).split("</form>")[0]!);
+    await send(`${draft}/ticket`, { ...page, ...TOLD.ticket!, "ticket.utilities.sewer": "notOnTicket" });
+    const { ticket } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
+    expect(ticket!.utilities.map(({ kind, marked }) => [kind, marked])).toEqual([
+      ["electric", "unanswered"],
+      ["gas", true],
+      ["communication", "unanswered"],
+      ["water", false],
+      ["reclaimedWater", "unanswered"],
+    ]);
   });
   it("keeps all that was typed when one goes back, wrong or half", async () => {
     const draft = await told("tent");
@@ -91,11 +105,11 @@ describe("a job told in five steps", () => {
     ["sheet", { "sheet.embedmentIn": "60" }, "60 in of embedment is more than the 42 in stake."],
     ["sheet", { "sheet.raiseGustMph": "40" }, "40 is out of range. From 1 to 25."],
     ["site", { "site.stormShelter": "the big oak" }, "the big oak is no storm shelter."],
-    ["site", { zone: "Mars" }, "Not a time zone."],
+    ["ticket", { zone: "Mars" }, "Not a time zone."],
     ["site", { "site.address": "x".repeat(5000) }, "Too long. Keep it under 200 characters."],
     ["ticket", { "ticket.validTo": "someday" }, '"someday" is not a date.'],
     ["ticket", { "ticket.validTo": "2026-05-01" }, "The ticket ends before it starts."],
-    ["ticket", { "ticket.utilities.gas": "notOnTicket", "ticket.utilities.water": "notOnTicket" }, "No utility on the ticket."],
+    ["ticket", Object.fromEntries(UTILITIES.map((kind) => [`ticket.utilities.${kind}`, "notOnTicket"])), "No utility on the ticket."],
     ["crew", { "crew.2.name": "p7" }, '"p7" is how the record numbers people.'],
     ["crew", { "crew.2.role": "crew" }, "Only one person may answer for wind, anchors and who is under."],
     ["crew", { "crew.1.role": "deputy" }, "Nobody is the lead. Name one."],
@@ -191,6 +205,8 @@ describe("a tent of the list on a draft", () => {
     expect(page).toMatch(/Stations: 36, now \d+\./);
     const form = filled(page.slice(0, page.indexOf('class="lines"')));
     expect(toOf(await send(`${draft}/tent`, { ...form, go: "on" }))).toBe(`${draft}/sheet`);
+    expect(toOf(await send(`${draft}/crew`, {}))).toBe(`${draft}/sheet?wrong=yes`);
+    await send(`${draft}/sheet`, TOLD.sheet!);
     expect((await jobOf(await send(`${draft}/crew`, {}))).tent.spacingFt).toBe(5);
   });
   it("that was taken out since can be kept as it was drawn", async () => {
@@ -253,7 +269,7 @@ it("who was on a job that a script opened is known to the next draft; who was on
 });
 
 describe("a copy of an earlier job", () => {
-  it("takes its tent, sheet, site and crew, and asks for the ticket again", async () => {
+  it("takes its tent, sheet, site and crew, and asks for the ticket and what it is used for again", async () => {
     const earlier = brief();
     const { job } = (await (await world.post("/jobs", { key: "open-00001", brief: earlier })).json()) as { job: string };
     expect(await html("/drafts/new")).toContain(`name="copy" value="${job}"`);
@@ -263,13 +279,8 @@ describe("a copy of an earlier job", () => {
     await send(`${draft}/ticket`, TOLD.ticket!);
     const { tent, sheet, site, use, crew, title } = await jobOf(await send(`${draft}/crew`, {}));
     const before = (await world.liveJobs.load(job)).job.frozen.brief;
-    expect({ tent, sheet, site, use, crew }).toEqual({
-      tent: before.tent,
-      sheet: before.sheet,
-      site: before.site,
-      use: before.use,
-      crew: before.crew,
-    });
+    expect({ tent, sheet, site, crew }).toEqual({ tent: before.tent, sheet: before.sheet, site: before.site, crew: before.crew });
+    expect(use).toEqual({ occupants: null, permit: "unknown", fabricCertificate: "unknown", walls: true, hungLoads: true });
     expect(title).toBe("80 × 100 ft, Lower meadow, gate 3, Tansy Lane");
   });
   it("does not take soil for known that was not", async () => {

@@ -35,6 +35,25 @@ export function draftsContract(where: string, create: () => Journal) {
       await journal.drafts.save("d-1", 1, draft(8));
       expect((await journal.drafts.unopened(2)).map(({ id }) => id)).toEqual(["d-1", "d-3"]);
     });
+    it.each([0, 1, 3])("does not take one out that is of another version than %i", async (version) => {
+      await journal.drafts.save("d-1", 0, draft(1));
+      await journal.drafts.save("d-1", 1, draft(2));
+      await expect(journal.drafts.remove("d-1", version)).rejects.toThrow(Changed);
+      await journal.drafts.remove("d-1", 2);
+      expect(await journal.drafts.draft("d-1")).toBeNull();
+      await expect(journal.drafts.remove("d-1", 2)).rejects.toThrow(Changed);
+    });
+    it("takes out those last written before a moment, opened or not", async () => {
+      for (const n of [1, 2, 3, 4]) await journal.drafts.save(`d-${n}`, 0, draft(n, { opened: n === 2 }));
+      await journal.drafts.save("d-1", 1, draft(9));
+      await journal.drafts.removeBefore(4);
+      expect(await Promise.all(["d-1", "d-2", "d-3", "d-4"].map(async (id) => (await journal.drafts.draft(id)) !== null))).toEqual([
+        true,
+        false,
+        false,
+        true,
+      ]);
+    });
     it("are no jobs: the journal beside them stays empty", async () => {
       await journal.drafts.save("d-1", 0, draft(1));
       expect([await journal.jobs(), await journal.catalog.tents()]).toEqual([[], []]);
@@ -51,11 +70,25 @@ export function draftsContract(where: string, create: () => Journal) {
         { name: "Tobias", role: "crew", onLast: false },
       ]);
     });
-    it("is the last sheet of each tent; another job leaves it as it is", async () => {
-      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 1" } }, at: 1 });
-      await journal.firm.keep({ people: [], sheet: { tent: "t-1", sheet: { document: "ü 2" } }, at: 2 });
+    it("forgets somebody by their name, and whoever was on no job since a moment", async () => {
+      await journal.firm.keep({ people: people("Ines", "Old"), sheet: null, at: 1 });
+      await journal.firm.keep({ people: people("Ines", "Tobias"), sheet: null, at: 5 });
+      await journal.firm.forgetBefore(5);
+      await journal.firm.forget("INES");
+      await journal.firm.forget("nobody");
+      expect(await journal.firm.people()).toEqual([{ name: "Tobias", role: "crew", onLast: true }]);
+    });
+    it("is the last sheet of each tent as it was; another job leaves it as it is, and a tent that has changed has none", async () => {
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", digest: "as-1", sheet: { document: "ü 1" } }, at: 1 });
+      await journal.firm.keep({ people: [], sheet: { tent: "t-1", digest: "as-2", sheet: { document: "ü 2" } }, at: 2 });
       await journal.firm.keep({ people: [], sheet: null, at: 3 });
-      expect([await journal.firm.sheet("t-1"), await journal.firm.sheet("t-2")]).toEqual([{ document: "ü 2" }, null]);
+      const of = ([tent, digest]: readonly [string, string]) => journal.firm.sheet(tent, digest);
+      const asked = [
+        ["t-1", "as-2"],
+        ["t-1", "as-1"],
+        ["t-2", "as-2"],
+      ] as const;
+      expect(await Promise.all(asked.map(of))).toEqual([{ document: "ü 2" }, null, null]);
     });
   });
 }

@@ -29,14 +29,14 @@ describe("pages", () => {
     expect(await journal.jobs()).toHaveLength(0);
   });
 
-  it("a page of another site cannot press for you", async () => {
+  it("a page of another site cannot press for you, and says so in a sentence", async () => {
     const { app } = testApp();
     const r = await app.request("/jobs", {
       method: "POST",
       body: new URLSearchParams({ title: "x" }),
       headers: { origin: "http://elsewhere.example" },
     });
-    expect(r.status).toBe(403);
+    expect([r.status, (await r.text()).includes("That came from another site.")]).toEqual([403, true]);
   });
 
   it("the page for a change, sent back as it came, changes nothing of the brief, whatever the brief says", async () => {

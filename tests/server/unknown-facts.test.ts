@@ -58,7 +58,9 @@ describe("a draft of which not all is known", () => {
     const job = (await went("crew", { "crew.1.name": "Ines", "crew.1.role": "lead", "crew.2.name": "Maren", "crew.2.role": "deputy" }))!;
     const { sheet, ticket, site } = (await world.liveJobs.load(job.split("/").at(-1)!)).job.frozen.brief;
     expect([sheet, ticket, site]).toMatchObject([null, null, { rallyPoint: null, stormShelter: null, firstAid: null, soilKnown: false }]);
-    expect(await world.journal.firm.sheet("example-80x100-split")).toBeNull();
+    const next = (await form("/drafts", { tent: "example-80x100-split" })).headers.get("location")!.split("/")[2]!;
+    const { fields } = (await world.journal.drafts.draft(next))!.body as { fields: Typed };
+    expect(Object.keys(fields).filter((name) => name.startsWith("sheet."))).toEqual([]);
   });
   it("has its sheet again where one goes back and on", async () => {
     const draft = `/drafts/${(await form("/drafts", { tent: "example-80x100-split" })).headers.get("location")!.split("/")[2]}`;
@@ -108,6 +110,34 @@ describe("what was not known", () => {
     for (const text of ['"long" is not a number', "the oak is no storm shelter", 'value="gate 3"', 'value="RC-1 A"'])
       expect(page).toContain(text);
     expect((await world.liveJobs.load(job)).entries.at(-1)!.entry.no).toBe(1);
+  });
+  it("is not dropped without a word where only part of it was typed: the part that is missing is asked for", async () => {
+    const typed = { ...filled(await html(`/jobs/${job}/facts`, as("p1"))), "sheet.stakeKind": "pin", "ticket.validTo": "2099-01-01" };
+    const sent = await form(`/jobs/${job}/facts`, typed, as("p1"));
+    expect(sent.status).toBe(422);
+    const page = await sent.text();
+    for (const text of ['value="pin"', 'value="2099-01-01"']) expect(page).toContain(text);
+    expect(page.match(/Empty\. Fill it in\./g)!.length).toBeGreaterThan(1);
+    expect((await world.liveJobs.load(job)).entries.at(-1)!.entry.no).toBe(1);
+  });
+  it("is not dropped either in the long form of a change", async () => {
+    const typed = { ...filled(await html(`/jobs/${job}/amend`, as("p1"))), "sheet.stakeKind": "pin", because: "the sheet came" };
+    expect((await form(`/jobs/${job}/amend`, typed, as("p1"))).status).toBe(422);
+  });
+  it("of which nothing is typed is no change", async () => {
+    const page = filled(await html(`/jobs/${job}/facts`, as("p1")));
+    const sent = await form(`/jobs/${job}/facts`, page, as("p1"));
+    expect([sent.status, (await sent.text()).includes("Nothing is filled in.")]).toEqual([422, true]);
+    expect((await world.liveJobs.load(job)).entries.at(-1)!.entry.no).toBe(1);
+  });
+  it("does not push aside a change that waits for a second person: that one is looked at first, and what was typed stays", async () => {
+    expect((await form(`/jobs/${job}/facts`, { key: "facts-0001", ...SHEET }, as("p1"))).status).toBe(303);
+    const { no } = (await world.liveJobs.load(job)).entries.at(-1)!.entry;
+    const sent = await form(`/jobs/${job}/facts`, { key: "facts-0002", "site.rallyPoint": "gate 3" }, as("p2"));
+    expect(sent.status).toBe(409);
+    const page = await sent.text();
+    for (const text of ["Another change waits", 'value="gate 3"']) expect(page).toContain(text);
+    expect((await world.liveJobs.load(job)).job.snapshot.context.proposed?.entry).toBe(no);
   });
   it("changes nothing else: a field that was known is not taken from that page", async () => {
     await form(

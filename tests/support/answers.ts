@@ -7,7 +7,7 @@ type Answers<C> = { readonly good: ((check: C) => Value) | null; readonly bad: (
 const tapedFt = (marks: Marks) => Object.fromEntries(LENGTHS.map((name) => [name, lengthFt(marks, name)]));
 
 /** How many go under, and come out again. */
-const UNDER = 4;
+const UNDER = 3;
 
 const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K }>> } = {
   yesNo: { good: ({ good }) => ({ kind: "yesNo", yes: good }), bad: ({ good }) => ({ kind: "yesNo", yes: !good }) },

@@ -130,8 +130,9 @@ describe("every sentence comes through the words of its screen", () => {
       await draft(at("tent"), { "tent.widthFt": "900" });
       await readOn(crew, at("tent"), { tent: tent.id });
       await draft(at("sheet"), { "sheet.document": "", "sheet.stakeLengthIn": "long", "sheet.raiseGustMph": "90" });
-      await draft(at("site"), { "site.address": "", "site.stormShelter": "", zone: "Mars" });
-      await draft(at("ticket"), { "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
+      await draft(at("site"), { "site.address": "", "site.stormShelter": "", "sheet.soil": "№ 2" });
+      await read(crew, at("site"));
+      await draft(at("ticket"), { zone: "Mars", "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
       await draft(at("crew"), { "crew.1.name": "№", "crew.1.role": "lead" });
       await draft(at("nowhere"), {}, 404);
       await read(crew, "/drafts/none/tent", { status: 404 });
@@ -140,9 +141,19 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("site"));
       await draft(at("tent"), {}, 409);
       await read(crew, "/");
-      const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, lead: "71", device: "another", at: MORNING } };
+      const body = { fields: { title: "№ 9" }, tent: null, opened: { job: crew.job, device: "another", at: MORNING } };
       await crew.journal.drafts.save("d-9", 0, { body, at: MORNING, opened: true });
       await read(crew, "/drafts/d-9/crew");
+      await read(crew, "/drafts");
+      const away = at("throw-away");
+      await read(crew, away);
+      await draft(away, { version: "1" }, 409);
+      await crew.app.request("/firm/people", {
+        method: "POST",
+        body: new URLSearchParams({ name: "71" }),
+        headers: { origin: "http://localhost" },
+      });
+      await read(crew, `/firm/people?draft=${away.split("/")[2]}`);
     });
     it("a job of which neither sheet, ticket nor places are known: its calls, the page to fill them in, somebody hurt", async () => {
       const { site, ...told } = letterless(SMALL);

@@ -24,9 +24,18 @@ export const lineParams = ({ kind, row, poles }: Line) => ({ kind, row, poles: p
 /** One on the pole and one on its foot, or a machine's spotter and one. Common practice, no source; the sheet and the lead say more. */
 export const MIN_HANDS = 2;
 
+/**
+ * How many of a crew may be under at once: whoever calls and counts them in stays out, and so does whoever counts them out; where
+ * only three are there, one does both. So there is nobody for the crew of two. Common practice, no source.
+ */
+const mayGoUnder = (crew: Brief["crew"]): number => {
+  const here = onSite(crew).length;
+  return Math.max(here - 2, Math.min(here - 1, MIN_HANDS));
+};
+
 /** Those who go under, counted one by one: over once it was answered, and never asked again. */
 export const countIn = ({ crew }: Brief): GateDraft =>
-  gate({ kind: "count", from: MIN_HANDS, to: onSite(crew).length }, { roles: COMPETENT, past: true });
+  gate({ kind: "count", from: MIN_HANDS, to: mayGoUnder(crew) }, { roles: COMPETENT, past: true });
 
 /** The same number, counted out by somebody else. */
 export const countOut = (into: string): GateDraft =>

@@ -2,7 +2,7 @@ import { ROLES } from "../../../machines/install/roles.ts";
 import { Wrong } from "../../parts/fields.tsx";
 import { wrongId } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
-import { Frame, Send } from "./frame.tsx";
+import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { CrewStepProps, PersonRow, StepProps } from "./state.ts";
 
 type RowProps = Pick<StepProps, "problems" | "words"> & { row: number };
@@ -66,6 +66,7 @@ export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: stri
   return (
     <Frame step="crew" {...props}>
       <form method="post" action={`/drafts/${props.draft}/crew`}>
+        <Unpressed go="more" words={props.words} />
         <Wrong name="crew" problems={props.problems} />
         {rows.map((person) => (
           <Known {...part} {...person} />
@@ -77,6 +78,11 @@ export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: stri
           <button type="submit" name="go" value="more">
             {props.words.draft.moreRows}
           </button>
+          {rows.length > 0 && (
+            <button type="submit" name="go" value="people">
+              {props.words.draft.toPeople}
+            </button>
+          )}
         </Send>
       </form>
     </Frame>

@@ -2,21 +2,15 @@ import { own } from "../../../machines/lookup/own.ts";
 import { Wrong } from "../../parts/fields.tsx";
 import { wrongId } from "../../regions.ts";
 import type { StepProps } from "./state.ts";
+import { draftField } from "./steps.ts";
 
-type FieldProps = StepProps & {
-  name: string;
-  /** Which keys a phone shows for it. */
-  keys?: "text" | "decimal" | "date";
-  /** What a device puts in where nobody has typed. */
-  device?: "zone" | "today";
-  options?: readonly string[];
-  text?: string;
-};
+type FieldProps = StepProps & { name: string; text?: string };
 
 const DAY = /^\d{4}-\d\d-\d\d$/;
 
 /** A field of a step with its hint, and what is wrong beside it. It is sent with what it showed: left so, it was not typed in. */
-export const StepField = ({ name, values, problems, words, untyped, keys = "text", device, options, text }: FieldProps) => {
+export const StepField = ({ name, values, problems, words, untyped, text }: FieldProps) => {
+  const { keys, device, options } = draftField(name);
   const { choices, draft, fieldName } = words;
   // A choice shows its first until somebody chooses.
   const value = values[name] || (options?.[0] ?? "");

@@ -1,5 +1,6 @@
 import type { Child } from "hono/jsx";
 import { Page } from "../../parts/page.tsx";
+import type { Words } from "../../text/words.ts";
 import type { StepProps } from "./state.ts";
 import { DRAFT_STEPS, type DraftStep } from "./steps.ts";
 
@@ -50,4 +51,12 @@ export const Send = ({ words: { draft: text }, main, children }: SendProps) => (
       {text.back}
     </button>
   </div>
+);
+
+/**
+ * What Enter in a field sends: a browser takes the first press of a form for it, so this stands first in each, and nobody sees it.
+ * It keeps what was typed and goes nowhere.
+ */
+export const Unpressed = ({ go, words }: { go: "stay" | "look" | "more"; words: Words }) => (
+  <button type="submit" class="unpressed" name="go" value={go} tabindex={-1} aria-label={words.draft.stay}></button>
 );

@@ -1,18 +1,39 @@
 import { StepField } from "./field.tsx";
-import { Frame, Send } from "./frame.tsx";
+import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { StepProps } from "./state.ts";
+import { STEP_FIELDS } from "./steps.ts";
 
-/** Where help is sent, where the crew gathers and shelters, and what the ground is. */
-export const SiteStep = (props: StepProps & { news: string | null }) => (
-  <Frame step="site" {...props}>
-    <form method="post" action={`/drafts/${props.draft}/site`}>
-      <StepField name="site.address" {...props} />
-      <StepField name="site.rallyPoint" {...props} />
-      <StepField name="site.stormShelter" {...props} />
-      <StepField name="site.firstAid" {...props} />
-      <StepField name="site.soil" {...props} />
-      <StepField name="zone" device="zone" {...props} />
-      <Send words={props.words} main={props.words.draft.on} />
-    </form>
-  </Frame>
-);
+const SOIL = "sheet.soil";
+const GROUND = "site.soilKnown";
+
+type Props = StepProps & {
+  news: string | null;
+  /** The soil that the sheet names: empty where it names none, `null` where nobody has the sheet. */
+  soil: string | null;
+};
+
+/** Where help is sent, where the crew gathers and shelters, and whether the ground is the soil that the sheet names. */
+export const SiteStep = ({ soil, ...props }: Props) => {
+  const { draft: text } = props.words;
+  // A soil that stands is the sheet's and not the site's to change: only the ground is asked for.
+  const stands = soil !== null && soil !== "" && !props.problems[SOIL];
+  const shown = STEP_FIELDS.site.filter(({ name }) => (name === SOIL ? soil !== null && !stands : name !== GROUND || soil !== null));
+  return (
+    <Frame step="site" {...props}>
+      <form method="post" action={`/drafts/${props.draft}/site`}>
+        <Unpressed go="stay" words={props.words} />
+        {soil !== null && <input type="hidden" name="asked.soil" value={props.values[SOIL] ?? ""} />}
+        {shown.map(({ name }) => (
+          <StepField name={name} {...props} {...(name === GROUND && stands ? { text: text.groundIs(soil) } : {})} />
+        ))}
+        <Send words={props.words} main={text.on}>
+          {stands && (
+            <button type="submit" name="go" value="soil">
+              {text.otherSoil}
+            </button>
+          )}
+        </Send>
+      </form>
+    </Frame>
+  );
+};

@@ -18,6 +18,8 @@ export type Earlier = { readonly id: string; readonly title: string; readonly si
 export type TentNews = { readonly told: string; readonly rows: readonly string[]; readonly gone: boolean };
 
 export type TentStepProps = StepProps & {
+  /** Names the draft that a form begins: sent twice, it is one. */
+  readonly newKey: () => string;
   readonly preview: Preview;
   /** A tent of the list that is looked at and not taken yet. */
   readonly offered: { readonly id: string; readonly digest: Hash } | null;

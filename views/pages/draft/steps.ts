@@ -1,3 +1,5 @@
+import { UTILITIES } from "../../../machines/install/utilities.ts";
+
 /** The steps in which a job is told, in their order. */
 export const DRAFT_STEPS = ["tent", "sheet", "site", "ticket", "crew"] as const;
 export type DraftStep = (typeof DRAFT_STEPS)[number];
@@ -8,11 +10,63 @@ export const draftStep = (name: string): DraftStep | null => DRAFT_STEPS.find((s
 /** The step so far on from one; `null` before the first and after the last. */
 export const stepFrom = (step: DraftStep, by: 1 | -1): DraftStep | null => DRAFT_STEPS[DRAFT_STEPS.indexOf(step) + by] ?? null;
 
+/** A field of a step. */
+export type DraftField = {
+  readonly name: string;
+  /** Which keys a phone shows for it: letters where nothing is said. */
+  readonly keys?: "decimal" | "date";
+  /** What a device puts in where nobody has typed. */
+  readonly device?: "zone" | "today";
+  /** What can be chosen; the first is shown until somebody chooses. */
+  readonly options?: readonly string[];
+};
+
+const text = (name: string): DraftField => ({ name });
+const decimal = (name: string): DraftField => ({ name, keys: "decimal" });
+
 /** The fields of each step, besides the utilities on the ticket and the rows of the crew. Never more than six. */
-export const STEP_FIELDS = {
-  tent: ["tent.widthFt", "tent.lengthFt", "tent.quarterRings", "title"],
-  sheet: ["sheet.document", "sheet.stakeKind", "sheet.stakeDiameterIn", "sheet.stakeLengthIn", "sheet.embedmentIn", "sheet.raiseGustMph"],
-  site: ["site.address", "site.rallyPoint", "site.stormShelter", "site.firstAid", "site.soil", "zone"],
-  ticket: ["ticket.number", "ticket.validFrom", "ticket.validTo", "ticket.toleranceIn"],
+export const STEP_FIELDS: Readonly<Record<DraftStep, readonly DraftField[]>> = {
+  tent: [decimal("tent.widthFt"), decimal("tent.lengthFt"), decimal("tent.quarterRings"), text("title")],
+  sheet: [
+    text("sheet.document"),
+    text("sheet.stakeKind"),
+    decimal("sheet.stakeDiameterIn"),
+    decimal("sheet.stakeLengthIn"),
+    decimal("sheet.embedmentIn"),
+    decimal("sheet.raiseGustMph"),
+  ],
+  site: [
+    text("site.address"),
+    text("site.rallyPoint"),
+    text("site.stormShelter"),
+    text("site.firstAid"),
+    text("sheet.soil"),
+    { name: "site.soilKnown", options: ["no", "yes"] },
+  ],
+  ticket: [
+    text("ticket.number"),
+    { name: "ticket.validFrom", keys: "date", device: "today" },
+    { name: "ticket.validTo", keys: "date" },
+    { name: "zone", device: "zone" },
+    decimal("ticket.toleranceIn"),
+  ],
   crew: [],
-} as const satisfies Readonly<Record<DraftStep, readonly string[]>>;
+};
+
+/** What each utility of the ticket answered: nobody knows until somebody says so. */
+export const UTILITY_FIELDS = UTILITIES.map((kind) => ({
+  kind,
+  name: `ticket.utilities.${kind}`,
+  options: ["unanswered", "marked", "clear", "notOnTicket"],
+}));
+
+const TABLE = new Map<string, { readonly step: DraftStep; readonly field: DraftField }>([
+  ...DRAFT_STEPS.flatMap((step) => STEP_FIELDS[step].map((field) => [field.name, { step, field }] as const)),
+  ...UTILITY_FIELDS.map((field) => [field.name, { step: "ticket", field }] as const),
+]);
+
+/** A field by its name; one that no step shows takes any text. */
+export const draftField = (name: string): DraftField => TABLE.get(name)?.field ?? { name };
+
+/** The step that shows a field; `null` where none does, as with the rows of the crew. */
+export const stepShowing = (name: string): DraftStep | null => TABLE.get(name)?.step ?? null;

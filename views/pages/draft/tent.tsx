@@ -5,9 +5,12 @@ import { regions, wrongId } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
 import type { Tent } from "../tents/state.ts";
 import { StepField } from "./field.tsx";
-import { Frame, Send } from "./frame.tsx";
+import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { Earlier, TentNews, TentStepProps } from "./state.ts";
 import { STEP_FIELDS } from "./steps.ts";
+
+const figures = STEP_FIELDS.tent.filter(({ keys }) => keys === "decimal");
+const texts = STEP_FIELDS.tent.filter(({ keys }) => keys === undefined);
 
 /** The plan of the tent as it is told so far; where there is none yet, the status says so. */
 const Plan = ({ preview, words }: { preview: Preview; words: Words }) =>
@@ -25,7 +28,7 @@ export const TentStepPreview = ({ preview, problems, words }: Pick<TentStepProps
     <hx-partial hx-target={`#${regions.tentPlan}`} hx-swap="innerHTML">
       <Plan preview={preview} words={words} />
     </hx-partial>
-    {STEP_FIELDS.tent.map((name) => (
+    {STEP_FIELDS.tent.map(({ name }) => (
       <hx-partial hx-target={`#${wrongId(name)}`} hx-swap="innerHTML">
         {problems[name] ?? ""}
       </hx-partial>
@@ -45,7 +48,7 @@ const News = ({ told, rows }: TentNews) => (
 );
 
 /** Which tent: one that is drawn already, a size, one of the list, or an earlier job's. */
-export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: TentStepProps) => {
+export const TentStep = ({ preview, offered, news, tents, earlier, newKey, ...props }: TentStepProps) => {
   const { draft, words } = props;
   const { draft: text } = words;
   const drawn = "plan" in preview;
@@ -54,6 +57,8 @@ export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: T
     <Frame step="tent" {...props}>
       {news && <News {...news} />}
       <form method="post" action={own}>
+        <Unpressed go={news ? "stay" : "look"} words={words} />
+        {draft === null && <input type="hidden" name="key" value={newKey()} />}
         {offered && <input type="hidden" name="tent" value={offered.id} />}
         {offered && <input type="hidden" name="digest" value={offered.digest} />}
         <div
@@ -66,9 +71,9 @@ export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: T
           <div>
             {!drawn && <p>{text.size}</p>}
             <div class="thirds">
-              <StepField name="tent.widthFt" keys="decimal" {...props} />
-              <StepField name="tent.lengthFt" keys="decimal" {...props} />
-              <StepField name="tent.quarterRings" keys="decimal" {...props} />
+              {figures.map(({ name }) => (
+                <StepField name={name} {...props} />
+              ))}
             </div>
           </div>
           <section class="preview">
@@ -93,14 +98,16 @@ export const TentStep = ({ preview, offered, news, tents, earlier, ...props }: T
         ) : (
           <Send words={words} main={text.on} />
         )}
-        <StepField name="title" {...props} />
+        {texts.map(({ name }) => (
+          <StepField name={name} {...props} />
+        ))}
       </form>
       <h2>{drawn ? text.anotherTent : text.fromList}</h2>
       <Lines tents={tents} draft={draft} words={words} />
       {earlier.length > 0 && <h2>{text.earlier}</h2>}
       {earlier.length > 0 && <p>{text.earlierTold}</p>}
       {earlier.map((job) => (
-        <Copy {...job} />
+        <Copy {...job} newKey={newKey} />
       ))}
     </Frame>
   );
@@ -118,9 +125,10 @@ const Lines = ({ tents, draft, words }: { tents: readonly Tent[]; draft: string 
   </div>
 );
 
-const Copy = ({ id, title, size }: Earlier) => (
+const Copy = ({ id, title, size, newKey }: Earlier & Pick<TentStepProps, "newKey">) => (
   <form method="post" action="/drafts">
     <input type="hidden" name="copy" value={id} />
+    <input type="hidden" name="key" value={newKey()} />
     <button type="submit" class="job">
       <b>{title}</b>
       <span>{size}</span>

@@ -1,11 +1,9 @@
 import type { FactName } from "../../../machines/install/facts.ts";
-import { UTILITIES } from "../../../machines/install/utilities.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import { StepField } from "../draft/field.tsx";
 import type { StepProps } from "../draft/state.ts";
-import { STEP_FIELDS } from "../draft/steps.ts";
-import { ANSWERS } from "../draft/ticket.tsx";
+import { STEP_FIELDS, UTILITY_FIELDS } from "../draft/steps.ts";
 
 type Props = Omit<StepProps, "draft" | "untyped"> & {
   readonly job: string;
@@ -14,16 +12,15 @@ type Props = Omit<StepProps, "draft" | "untyped"> & {
   readonly hurt: HurtState | null;
 };
 
+const TICKET = STEP_FIELDS.ticket.flatMap(({ name }) => (name.startsWith("ticket.") ? [name] : []));
 /** The fields that say each fact. */
 const FIELDS: Readonly<Record<FactName, readonly string[]>> = {
-  sheet: [...STEP_FIELDS.sheet, "sheet.soil"],
-  ticket: STEP_FIELDS.ticket,
+  sheet: [...STEP_FIELDS.sheet.map(({ name }) => name), "sheet.soil"],
+  ticket: TICKET,
   rallyPoint: ["site.rallyPoint"],
   stormShelter: ["site.stormShelter"],
   firstAid: ["site.firstAid"],
 };
-
-const KEYS: Readonly<Record<string, "date">> = { "ticket.validFrom": "date", "ticket.validTo": "date" };
 
 /** What nobody knew when the job was opened, to be filled in by now: only that, and as far as it is known. */
 export const FactsPage = ({ job, unknown, newKey, hurt, message, ...filled }: Props) => {
@@ -47,13 +44,13 @@ export const FactsPage = ({ job, unknown, newKey, hurt, message, ...filled }: Pr
                 <legend>{filled.words.factName(fact)}</legend>
                 <div class="fields-in">
                   {FIELDS[fact].map((name) => (
-                    <StepField name={name} keys={KEYS[name] ?? (/(?:In|Mph)$/.test(name) ? "decimal" : "text")} {...part} />
+                    <StepField name={name} {...part} />
                   ))}
                 </div>
                 {fact === "ticket" && (
                   <div class="beside more">
-                    {UTILITIES.map((kind) => (
-                      <StepField name={`ticket.utilities.${kind}`} text={filled.words.utilityName(kind)} options={ANSWERS} {...part} />
+                    {UTILITY_FIELDS.map(({ kind, name }) => (
+                      <StepField name={name} text={filled.words.utilityName(kind)} {...part} />
                     ))}
                   </div>
                 )}

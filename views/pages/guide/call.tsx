@@ -1,4 +1,5 @@
 import { CallPicture } from "../../drawing/call/call-picture.tsx";
+import { nameOf } from "../../drawing/call/drawn.ts";
 import { Hurt } from "../../parts/hurt.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
@@ -51,9 +52,9 @@ export const Call = (screen: Screen) => {
       {over.map(({ is, text }) => (
         <p class={is}>{text}</p>
       ))}
-      <h1>{say}</h1>
+      <h1 id={regions.said}>{say}</h1>
       {guide.gate && asks.length > 0 && (
-        <section class={`gate gate-${guide.gate.status}`} aria-label={guide.gate.ask}>
+        <section id={regions.asked} class={`gate gate-${guide.gate.status}`} aria-label={guide.gate.ask}>
           {asks.map(({ is, text }) => (
             <p class={is}>{text}</p>
           ))}
@@ -70,7 +71,7 @@ export const Call = (screen: Screen) => {
 /** The tent with what this call is about: where there is room, and else behind a press on the strip. A press shows it large. */
 const Drawing = ({ guide, drawn, words }: Screen) =>
   guide.hurt || guide.readBack ? null : (
-    <div class="drawing">
+    <div class="drawing" data-drawn={nameOf(drawn)}>
       <a href={`/jobs/${guide.job}/picture`}>
         <CallPicture {...drawn} words={words} />
       </a>

@@ -1,4 +1,5 @@
 import { Hold } from "../../parts/hold.tsx";
+import { Unlock } from "../../parts/lock.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { LookAtIt } from "./agree.tsx";
@@ -18,9 +19,9 @@ export const Row = (screen: Screen) => (
         <Hold {...screen} />
         <Beside {...screen} />
         {screen.guide.closed || <Talk {...screen} />}
-        <Unlock {...screen} />
       </>
     )}
+    <Unlock {...screen} />
     <a class="button more" href={`/jobs/${screen.guide.job}/more`}>
       {screen.words.guide.more}
     </a>
@@ -34,13 +35,6 @@ const Talk = ({ words }: Screen) => (
       {words.guide.talk}
     </button>
   </div>
-);
-
-/** In a pocket's lock this stands where nothing else does; the press that then unlocks lies apart from it. */
-const Unlock = ({ words }: Screen) => (
-  <button type="button" class="unlock" data-unlock>
-    {words.guide.unlock}
-  </button>
 );
 
 /** The one press besides the answers: against a read-back, out of a stop, to the rest of a list, to the other ways to answer. */

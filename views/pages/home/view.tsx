@@ -36,6 +36,11 @@ export const HomePage = ({ state: { q, jobs }, drafts, words, words: { draft, fi
             <span>{draft.leftOff}</span>
           </a>
         ))}
+        {drafts.length > 0 && (
+          <a class="button" href="/drafts">
+            {draft.allLeft}
+          </a>
+        )}
         <a class="button main open-one" href="/drafts/new">
           {home.open}
         </a>

@@ -68,7 +68,8 @@ export function fieldName(field: string): string {
 }
 
 function factText(field: string, fact: string | number | boolean | null, zone: string): string {
-  if (field.startsWith("ticket.utilities")) return fact === null ? "not on the ticket" : fact === true ? "marked" : "nothing here";
+  if (field.startsWith("ticket.utilities"))
+    return fact === null ? "not on the ticket" : fact === true ? "marked" : fact === false ? "nothing here" : "no answer yet";
   if (fact === null || fact === "") return "not given";
   if (field === "ticket.validFrom" || field === "ticket.validTo") return when.moment(zone, Number(fact));
   if (typeof fact === "boolean") return fact ? "yes" : "no";

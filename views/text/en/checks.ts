@@ -19,7 +19,7 @@ type CheckText<K> = { readonly limit: (check: CheckOf<K>) => string } & ([Findin
 export const CHECK_TEXT: { readonly [K in Check["kind"]]: CheckText<K> } = {
   yesNo: { limit: ({ good }) => (good ? "yes" : "no") },
   count: {
-    limit: ({ from, to }) => rangeText("count", from, to),
+    limit: ({ from, to }) => (to !== null && to < from ? "more people on the crew" : rangeText("count", from, to)),
   },
   sameCount: { limit: () => "as many as went in" },
   measure: {

@@ -8,6 +8,7 @@ import { draft } from "./draft.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
 import { factName, facts } from "./facts.ts";
+import { firm } from "./firm.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
 import { hurt } from "./hurt.ts";
@@ -54,6 +55,7 @@ export const en = {
   home,
   openJob,
   draft,
+  firm,
   facts,
   factName,
   guide,

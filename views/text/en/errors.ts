@@ -83,6 +83,7 @@ export const errors = {
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
+  markedOrNot: 'Say true, false, or "unanswered".',
   order: "The first figure is larger than the second.",
   zone: "Not a time zone. Write it like Europe/Paris.",
   oneOf: (names: readonly string[]) => `Not one of: ${names.join(", ")}.`,
@@ -139,6 +140,7 @@ export const errors = {
   brokenForm: "The form did not come whole. Go back and send it again. Nothing was recorded.",
   low: ({ place, freeBytes }: LowSpace) =>
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
+  otherSite: "That came from another site. Nothing was recorded. Open the page here and press again.",
   tooLarge: "That is too much at once. Nothing was recorded.",
   bodyShape: "Something in the body is not what it should be. Fix these:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",

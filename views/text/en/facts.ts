@@ -19,4 +19,6 @@ export const facts = {
   fill: "Fill it in",
   because: "Known now.",
   none: "All of it is known.",
+  nothingTyped: "Nothing is filled in. Fill in what you know, or go back.",
+  oneAtATime: "Another change waits for a second person. Agree to it or discard it first.",
 } as const;

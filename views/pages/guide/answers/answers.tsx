@@ -2,6 +2,7 @@ import type { FC } from "hono/jsx";
 import type { Value } from "../../../../machines/install/checks/registry.ts";
 import type { TileInput } from "../../../../machines/install/checks/tile-input.ts";
 import { HurtWay } from "../../../parts/hurt-press.tsx";
+import { UnlockNow } from "../../../parts/lock.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { regions } from "../../../regions.ts";
 import { Agree, LookAtIt } from "../agree.tsx";
@@ -42,13 +43,20 @@ const INPUTS: Inputs = {
   none: () => null,
 };
 
-/** What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is asked. */
+/**
+ * What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is
+ * asked. Where a swap brings another question it takes the focus itself (`client/focus.ts`), and is told with what is said and asked.
+ */
 export const Answers = (screen: Screen) => (
-  <section id={regions.answers} class={`answers answers-${answerKind(screen)}`} aria-label={screen.words.guide.answerIt}>
+  <section
+    id={regions.answers}
+    class={`answers answers-${answerKind(screen)}`}
+    aria-label={screen.words.guide.answerIt}
+    aria-describedby={`${regions.said} ${regions.asked}`}
+    tabindex={-1}
+  >
     <What {...screen} />
-    <button type="button" class="main unlock-now" data-unlock-now>
-      {screen.words.guide.unlockNow}
-    </button>
+    <UnlockNow {...screen} />
   </section>
 );
 

@@ -24,12 +24,12 @@ export const interiorRaised: CallTexts = {
     why: "Nothing in there is tied yet. Whoever goes in has to come out.",
     wrong: "All the poles stand, so everybody wanders in. A gust lifts the roof, and nobody knows who is under which pole.",
     well: "One way in, past you, one by one, each with a stake, a strap and a place. Say the number out loud.",
-    ifNot: "Only people counted today go under. Send the rest back out.",
+    ifNot: "Caller and counter stay outside. Send back whoever is over, or add crew.",
   },
   "under.in": {
     say: (of) => `${lineName(of)}: count people in.`,
     ask: () => "How many went under?",
-    why: "Whoever goes in has to come out.",
+    why: "Whoever goes in has to come out. The caller and whoever counts them out stay outside.",
     wrong: "Somebody slips in at the side to help, after the count. By the number everybody is out, and one is still in there.",
     well: "Stand at the way in and let them pass one by one. Touch a shoulder, say the number, and let nobody follow.",
     ifNot: "Only people counted today go under. Send the rest back out.",
@@ -56,7 +56,7 @@ export const interiorRaised: CallTexts = {
     why: "Nobody stays under a tent that's being moved.",
     wrong: "The one who counted them in counts them out, in a hurry. The one tying off at the back gets missed.",
     well: "Stand at the way out, clear of ropes, and count faces. Say your number before you hear theirs, then look in once.",
-    ifNot: "Stop. Find who's missing before anything moves.",
+    ifNot: "Nothing moves. Fewer: find who's missing. More: count again.",
   },
   "tied.quarters": {
     say: (of) => `${lineName(of)}: drive at white dots, off the paint. Strap each.`,

@@ -11,8 +11,8 @@ export const makingSafe: CallTexts = {
     well: "Shout it and lay the tool down where you stand, never throw it. Look for whoever hasn't heard, ears covered.",
   },
   "safe.cloth": {
-    say: () => "Cloth on the ground: strap it, fold it, weight it down.",
-    why: "Loose cloth is a sail. In lightning leave it and go.",
+    say: () => "Lightning: leave the cloth. Else strap it, fold it, weight it down.",
+    why: "Loose cloth is a sail. In lightning nobody stays out for it.",
     wrong: "Somebody lies down on a flapping edge. The wind picks up both.",
     well: "Stay low, from the windward side, hands off the edge once it lifts. Lightning near, or it fights you: leave it.",
   },
@@ -35,8 +35,8 @@ export const makingSafe: CallTexts = {
     well: "Horn and voice together, an arm pointing at the way out. Drop what you carry, boots clear of ropes, straight out.",
   },
   "safe.restrain": {
-    say: () => "From outside, if there's time: lock straps, hold feet.",
-    why: "Do only what can be done from outside.",
+    say: () => "Lightning: walk away. Else from outside: lock straps, hold feet.",
+    why: "Only what can be done from outside. In lightning nobody holds steel.",
     wrong: "Somebody steps in just to reach one strap. That's when the pole falls.",
     well: "In pairs, outside the stake line, eyes on the pole tops. Any doubt, or any lightning: leave it and walk away.",
   },
