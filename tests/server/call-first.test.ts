@@ -25,7 +25,7 @@ const plain = (text = "") =>
     .trim();
 const article = (page: string) => /<article.*?<\/article>/s.exec(page)![0];
 /** What is said largest. */
-const largest = (page: string) => plain(/<h1>(.*?)<\/h1>/s.exec(article(page))?.[1]);
+const largest = (page: string) => plain(/<h1\b[^>]*>(.*?)<\/h1>/s.exec(article(page))?.[1]);
 const part = (page: string, name: string) => plain(new RegExp(`<(\\w+)[^>]*class="${name}[^"]*"[^>]*>(.*?)</\\1>`, "s").exec(page)?.[2]);
 const read = (reading: Partial<Reading> & { kind: string }) =>
   job.say({ type: "reading", reading: { takenAt: job.now(), ...reading } as Reading });
