@@ -2,10 +2,10 @@ import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { contextOf, reasonNow, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
 import type { Finding } from "../../../machines/install/checks/registry.ts";
-import { SPOKEN } from "../../../machines/install/commands.ts";
 import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
 import type { Instant, StepId } from "../../../machines/install/ids.ts";
-import { attentionState, currentStep, type Job, missingNow, questionAt, stepsIn } from "../../../machines/install/job.ts";
+import { attentionState, currentStep, type Job, missingNow, questionAt, workAheadOf } from "../../../machines/install/job.ts";
+import { peopleUnder } from "../../../machines/install/missing.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
@@ -17,9 +17,12 @@ import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { alongTent } from "../../../machines/tent/along.ts";
 import { effectText } from "../../parts/effect.ts";
 import { hurtState } from "../../parts/hurt-state.ts";
-import { askText, callText, reasonText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
+import { askText, callText, reasonText, replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
-import type { GateState, GuideState, Milestone, ThreadLine } from "./state.ts";
+import { takesNone } from "./asked.ts";
+import type { GateState, GuideState, Milestone } from "./state.ts";
+import { stopState } from "./stop.ts";
+import { threadLine } from "./thread-line.ts";
 import { weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
@@ -62,7 +65,13 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     // Nobody agrees to a change of a job that is closed.
     proposed: step &&
       context.proposed &&
-      job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
+      job.proposed && {
+        ...context.proposed,
+        by: name(context.proposed.by),
+        byId: context.proposed.by,
+        later: peopleUnder(script, context),
+        ...effectText(job, job.proposed, name, words),
+      },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
     thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, told)] : [])),
     readOnly: readOnly && words.notRecordedText(readOnly),
@@ -90,7 +99,7 @@ function towardText(step: Step | null, makingSafe: boolean, { guide, phaseName }
 
 function weatherState(job: Job, is: Weather, at: Instant, words: Words): GuideState["weather"] {
   const facts = weatherFacts(job, is, at);
-  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts) };
+  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts), stop: stopState(job, facts, words) };
 }
 
 function missingState(job: Job, at: Instant, { name, words }: Told): Pick<GuideState, "missing" | "lacks"> {
@@ -120,6 +129,7 @@ function callState(step: Step, { job: { frozen, snapshot }, now }: LiveJob, word
     why,
     wrong,
     well,
+    asks: step.gate !== null,
   };
 }
 
@@ -147,16 +157,20 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
   const missing = missingNow(job, at);
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const { ifNot } = callText(question, words);
+  const { ifNot, none } = callText(question, words);
+  const tile = tileInput(gate.check, answer?.value);
   const found = answer ? finding(gate.check, answer.value, context) : null;
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
+  const ahead = workAheadOf(job, at);
   const because = is === "good" ? null : (context.reopened[gate.id]?.by ?? null);
   return {
     id: gate.id,
     asked: missing?.why === "gate" ? missing.asked : "here",
+    before: missing?.why === "gate" && missing.asked === "before" && ahead !== null ? words.guide.askedBefore(ahead) : null,
     because: because && words.becauseText(because),
     hard: gate.hard,
     check: gate.check,
+    say: sayText(question, words),
     ask: askText(question, words) ?? sayText(question, words),
     limit: words.limitText(gate),
     source: words.sourceText(gate.source),
@@ -167,8 +181,9 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
     given: givenParts(gate.check, answer?.value),
     want: wantedParts(gate.check, context),
     found: found && words.findingText(found),
-    tile: tileInput(gate.check, answer?.value),
+    tile,
     ifNot: ifNot ?? "",
+    none: takesNone(tile) ? (none ?? words.guide.noneAtAll) : null,
     discrepancy: is === "outOfLimit" ? discrepancyLink(gate, found) : null,
     paper: gate.paper,
     shown: shownPaper(is, answer, name),
@@ -187,22 +202,6 @@ function shownPaper(is: Status, answer: Answer | undefined, name: (id: string) =
 function discrepancyLink({ id }: Gate, found: Finding | null): string | null {
   const off = (id === "marked" || id === "rings") && found?.kind === "figures" ? found.off[0] : undefined;
   return off ? `discrepancy?what=rings&edge=${off.name}&counted=${off.n}` : null;
-}
-
-function threadLine(entry: CommandEntry, { live, name, words }: Told): ThreadLine {
-  const { job } = live;
-  const { command, outcome } = entry;
-  const step = stepsIn(job.frozen.script).byId.get(entry.step);
-  return {
-    no: entry.no,
-    time: words.when.clock(job.frozen.brief.zone, entry.wall),
-    who: name(command.by),
-    call: step ? sayText(step, words) : "",
-    said: command.heard ?? words.saidText(command),
-    spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: shortReplyText(replyTo(entry, contextOf(live, entry)), { name, zone: job.frozen.brief.zone }, words),
-    refused: "refused" in outcome,
-  };
 }
 
 const replied = (entry: CommandEntry, { live, name, words }: Told): string =>

@@ -24,7 +24,7 @@ export function changeText(change: Change, { name, zone }: Teller): string {
     case "person":
       return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
     case "fact":
-      return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
+      return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}${change.from === null ? "" : `; was ${factText(change.field, change.from, zone)}`}.`;
   }
 }
 
