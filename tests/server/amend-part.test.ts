@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
+import { openedJob } from "../support/job.ts";
 
 let world: ReturnType<typeof testApp>;
 let job: string;
@@ -38,6 +39,21 @@ describe("only the part of a plan that a call refused over is changed", () => {
     const to = (await proposed())!;
     expect(to.ticket!.utilities.at(-1)).toEqual({ kind: "sewer", marked: "unanswered" });
     expect(to.crew.length).toBe(brief().crew.length);
+  });
+  it("a head count that is off leads there, under the thumb", async () => {
+    const crew = await openedJob(brief(), world);
+    await crew.to((s) => s.step === "talk.headcount");
+    await crew.say({ type: "answer", gate: "talk.headcount", value: { kind: "count", n: 9 } });
+    expect((await crew.read()).gate!.cure).toEqual({ fixes: "crew", to: "amend?only=crew" });
+    const guide = await (await world.app.request(`/jobs/${crew.job}`, { headers: { cookie: `as-${crew.job}=p1` } })).text();
+    expect(guide).toContain(`href="/jobs/${crew.job}/amend?only=crew"`);
+  });
+  it("a ticket that is not in force leads to its own", async () => {
+    const { ticket } = brief();
+    const crew = await openedJob({ ...brief(), ticket: { ...ticket, validFrom: "2026-06-10", validTo: "2026-06-20" } }, world);
+    await crew.to((s) => s.step === "locate.ticket");
+    await crew.say({ type: "answer", gate: "locate.ticket", value: { kind: "document", named: ticket!.number } });
+    expect((await crew.read()).gate).toMatchObject({ status: "early", cure: { fixes: "ticket" } });
   });
   it("sent twice is one change, and another one does not push it aside", async () => {
     const page = { ...filled(await shown("crew")), "crew.8.name": "Nell" };

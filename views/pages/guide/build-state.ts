@@ -1,8 +1,7 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { contextOf, reasonNow, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
-import type { Finding } from "../../../machines/install/checks/registry.ts";
-import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
+import { type Answer, COMPETENT } from "../../../machines/install/gates.ts";
 import type { Instant, StepId } from "../../../machines/install/ids.ts";
 import { attentionState, currentStep, type Job, missingNow, questionAt, workAheadOf } from "../../../machines/install/job.ts";
 import { peopleUnder } from "../../../machines/install/missing.ts";
@@ -20,6 +19,7 @@ import { hurtState } from "../../parts/hurt-state.ts";
 import { askText, callText, reasonText, replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import { takesNone } from "./asked.ts";
+import { cureOf } from "./cure.ts";
 import type { GateState, GuideState, Milestone } from "./state.ts";
 import { stopState } from "./stop.ts";
 import { threadLine } from "./thread-line.ts";
@@ -184,7 +184,7 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
     tile,
     ifNot: ifNot ?? "",
     none: takesNone(tile) ? (none ?? words.guide.noneAtAll) : null,
-    discrepancy: is === "outOfLimit" ? discrepancyLink(gate, found) : null,
+    cure: cureOf(gate, is, found),
     paper: gate.paper,
     shown: shownPaper(is, answer, name),
     roles: is === "unseen" ? COMPETENT : gate.roles,
@@ -196,12 +196,6 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
 function shownPaper(is: Status, answer: Answer | undefined, name: (id: string) => string): GateState["shown"] {
   if (is !== "unseen" || answer?.value.kind !== "paper") return null;
   return { by: answer.by, name: name(answer.by), fields: answer.value };
-}
-
-/** Rings are what the cloth has, whatever the plan says. */
-function discrepancyLink({ id }: Gate, found: Finding | null): string | null {
-  const off = (id === "marked" || id === "rings") && found?.kind === "figures" ? found.off[0] : undefined;
-  return off ? `discrepancy?what=rings&edge=${off.name}&counted=${off.n}` : null;
 }
 
 const replied = (entry: CommandEntry, { live, name, words }: Told): string =>

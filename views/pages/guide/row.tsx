@@ -68,6 +68,7 @@ const Beside = (screen: Screen) => {
   if (kind === "hurt" || kind === "closed") return null;
   if (guide.proposed && gate?.tile.input !== "facts") return <LookAtIt screen={screen} class="button beside" />;
   if (!gate) return null;
+  if (kind === "gate" && gate.cure) return link(`/${gate.cure.to}`, words.guide.fix[gate.cure.fixes]);
   if (kind === "held" || kind === "next") return link(`?pick=${pickIt(gate)}`, kind === "held" ? words.guide.answerIt : words.guide.again);
   const { no, of } = askedNow(gate, pick, words);
   if (of > 0) return link("/answers", words.guide.list(no, of));

@@ -8,6 +8,7 @@ import type { PhaseId } from "../../../machines/install/step.ts";
 import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
+import type { Cure } from "./cure.ts";
 import type { StopState } from "./stop.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
@@ -114,8 +115,8 @@ export type GateState = {
   readonly ifNot: string;
   /** What is asked once more before "none" counts; `null` where that is no answer. */
   readonly none: string | null;
-  /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
-  readonly discrepancy: string | null;
+  /** Where the job is put right when the answer is true and the job is not. */
+  readonly cure: Cure | null;
   readonly paper: Paper | null;
   /** The paper that waits for a second person to see it: who showed it, and the fields that say it was seen. */
   readonly shown: { readonly by: PersonId; readonly name: string; readonly fields: Fields } | null;
