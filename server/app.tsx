@@ -8,6 +8,7 @@ import { bodyLimit } from "./body-limit.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
+import { amendRoutes } from "./routes/amend.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
@@ -58,6 +59,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
+  app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));
   app.route("/", recordRoutes(liveJobs, world));

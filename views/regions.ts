@@ -4,6 +4,8 @@ export const regions = {
   strip: "strip",
   thread: "thread",
   call: "call",
+  said: "said",
+  asked: "asked",
   desk: "desk",
   answers: "answers",
   dock: "dock",

@@ -3,7 +3,7 @@ const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/
 const MARKS = "parts/findings.css";
 const PICTURE = "drawing/call/style.css";
 const KEYPAD = "parts/keypad.css";
-const GUIDE = ["frame", "strip", "call", "answers", "dock"] as const;
+const GUIDE = ["frame", "strip", "call", "stop", "drawing", "answers", "dock"] as const;
 const TENT_PART = "parts/tent-part.css";
 const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...own];
 

@@ -7,8 +7,8 @@ import type { GateId, Instant, WallTime } from "../install/ids.ts";
 import { currentStep, type Job, missingNow, stepsIn } from "../install/job.ts";
 import type { MissingGate, Refusal, UnmetStatus } from "../install/refusals.ts";
 import { indexOf, type Question } from "../install/script-index.ts";
-import type { JobState } from "../install/state.ts";
-import { isPassed, status } from "../install/status.ts";
+import type { JobState, Wind } from "../install/state.ts";
+import { gustAllowed, isPassed, status } from "../install/status.ts";
 import type { Script, Step } from "../install/step.ts";
 import type { Thing } from "../install/thing.ts";
 import { AGREED, agreedMph, canOnlyStop, worstMph } from "../install/weather.ts";
@@ -18,6 +18,7 @@ import { answerValue, effectiveCommandBy } from "../record/effective-command.ts"
 import { type EntryLookup, lookupIn } from "../record/entries.ts";
 import type { CommandEntry } from "../record/entry.ts";
 import { frozenBefore } from "../record/in-force.ts";
+import { isBegun, isPoleInHand } from "./in-hand.ts";
 import type { LiveJob } from "./live-job.ts";
 import { type Stop, stopsOf } from "./stops.ts";
 
@@ -29,6 +30,15 @@ export type Reason = {
   readonly finding: Finding | null;
   /** Whether it was said with a pole or people in hand: that is finished first. */
   readonly inHand: boolean;
+  /** Where a wind is in the way. */
+  readonly wind: WindInTheWay | null;
+};
+
+/** What was read, as far as it is known; the gust that is allowed; and whether anything lies or stands there that could be made safe. */
+export type WindInTheWay = {
+  readonly read: Pick<Wind, "mph" | "gustMph"> | null;
+  readonly limitMph: number;
+  readonly standing: boolean;
 };
 
 /** What the guide says back to an entry, as facts; `views/text` has the sentences. */
@@ -82,6 +92,8 @@ export type ReplyContext = {
   readonly answers: JobState["answers"];
   readonly state: JobState;
   readonly earlier: EntryLookup;
+  /** The wind as it was then. Only for the last entry: told later, there may have been another. */
+  readonly wind: Wind | null;
   /** Puts the windward side into the call that it led to. Only for the last entry: told later, the wind may have turned. */
   readonly saidThen?: (step: Step) => Step;
 };
@@ -95,7 +107,7 @@ export function contextOf({ job, entries, now }: Pick<LiveJob, "job" | "entries"
   const answers = Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
   const isLast = entries.at(-1)?.entry.no === entry.no;
   const saidThen = (step: Step) => (isLast ? callInWind(step, job.frozen.brief, state, now.at) : step);
-  return { script: job.frozen.script, answers, state, earlier: lookupIn(entries), saidThen };
+  return { script: job.frozen.script, answers, state, earlier: lookupIn(entries), wind: isLast ? state.wind : null, saidThen };
 }
 
 /**
@@ -151,9 +163,7 @@ function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): 
 function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
   if (canOnlyStop(reading, then.state)) {
     const { stormShelter } = frozenBefore(entry.no, then.earlier).brief.site;
-    const step = stepIn(entry, then);
-    const inHand = step !== null && step.resumeFrom !== null && step.phase !== "standing";
-    return { is: "stopped", inHand, shelter: reading.kind === "thunder" ? { place: stormShelter } : null };
+    return { is: "stopped", inHand: isBegun(stepIn(entry, then)), shelter: reading.kind === "thunder" ? { place: stormShelter } : null };
   }
   const { raiseGustMph } = then.state.limits;
   return reading.kind === "wind" && worstMph(reading) >= raiseGustMph ? { is: "overRaise", limitMph: raiseGustMph } : null;
@@ -170,25 +180,32 @@ function callSaid(entry: CommandEntry, then: ReplyContext): Step | null {
   return step && (then.saidThen?.(step) ?? step);
 }
 
-/** Whether a pole is in somebody's hands: in the middle of a lift or a lowering. */
-const isInHand = (step: Step | null): boolean =>
-  step !== null && step.resumeFrom !== null && (step.work === "lift" || step.work === "lower");
+function reasonFor(refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason {
+  const said = effectiveCommandBy(entry, then.earlier);
+  const wind = said.type === "reading" && said.reading.kind === "wind" ? said.reading : then.wind;
+  return reasonAt(refusal, stepIn(entry, then), { ...then, wind });
+}
 
-const reasonFor = (refusal: Refusal, entry: CommandEntry, then: ReplyContext): Reason => reasonAt(refusal, stepIn(entry, then), then);
+/** Where nothing but marks and stakes is on the site, nothing can be made safe. */
+const BARE: readonly (Step["site"] | undefined)[] = ["clear", "staked"];
 
-function reasonAt(refusal: Refusal, step: Step | null, then: Pick<ReplyContext, "script" | "answers">): Reason {
+type ReasonContext = Pick<ReplyContext, "script" | "answers"> & { readonly wind: WindInTheWay["read"] };
+function reasonAt(refusal: Refusal, step: Step | null, then: ReasonContext): Reason {
   const { answers } = then;
   const question = "gate" in refusal && refusal.gate !== undefined ? questionOf(refusal.gate, then) : null;
   const value = question ? (own(answers, question.gate.id)?.value ?? null) : null;
   const found = question && value ? finding(question.gate.check, value, { answers }) : null;
-  return { refusal, question, value, finding: found, inHand: isInHand(step) };
+  const check = question?.gate.check;
+  const wind =
+    check?.kind === "wind" ? { read: then.wind, limitMph: gustAllowed(check, then), standing: !BARE.includes(step?.site) } : null;
+  return { refusal, question, value, finding: found, inHand: isPoleInHand(step), wind };
 }
 
 /** What keeps "next" from leading on, at a moment, with all that its sentence speaks about; `null` where it leads on. */
 export function reasonNow(job: Job, at: Instant): Reason | null {
   const missing = missingNow(job, at);
-  const { answers } = job.snapshot.context;
-  return missing && reasonAt(missing, currentStep(job), { script: job.frozen.script, answers });
+  const { answers, wind } = job.snapshot.context;
+  return missing && reasonAt(missing, currentStep(job), { script: job.frozen.script, answers, wind });
 }
 
 /** What an answer comes to at its gate, with all that had been answered when it was given. */

@@ -11,7 +11,8 @@ export type Role = (typeof ROLES)[number];
 export type Person = { readonly id: PersonId; readonly role: Role };
 
 export type UtilityKind = (typeof UTILITIES)[number];
-export type Utility = { readonly kind: UtilityKind; readonly marked: boolean };
+/** What a utility on the ticket answered: its lines are marked, it has none here, or it has not answered yet. */
+export type Utility = { readonly kind: UtilityKind; readonly marked: boolean | "unanswered" };
 
 export type Ticket = {
   readonly number: string;

@@ -4,12 +4,12 @@ import { digest } from "../digest/digest.ts";
 import type { BindingIntent } from "./commands.ts";
 import type { DeviceId, EntryNo, Instant, PersonId, StepId } from "./ids.ts";
 import { type Machine, machineOf } from "./machine.ts";
-import { asked, callAt, following } from "./missing.ts";
+import { asked, callAt, following, workAhead } from "./missing.ts";
 import type { Moment } from "./moment.ts";
 import type { Missing } from "./refusals.ts";
 import { indexOf, type Question } from "./script-index.ts";
 import { stateKey } from "./state-key.ts";
-import type { Frozen, Script, Step } from "./step.ts";
+import type { Frozen, Script, Step, Work } from "./step.ts";
 import { clocksIn } from "./wall-time.ts";
 
 export type Snapshot = ReturnType<typeof initialTransition<Machine>>[0];
@@ -79,6 +79,12 @@ export function currentStep(job: Job): Step | null {
 export function missingNow(job: Job, at: Instant): Missing | null {
   const leaf = leafOf(job);
   return leaf && asked(job.frozen.script, leaf, job.snapshot.context, at);
+}
+
+/** What kind of work a condition is asked before at a moment; `null` where that has none, or the job is closed. */
+export function workAheadOf(job: Job, at: Instant): Work | null {
+  const leaf = leafOf(job);
+  return leaf && workAhead(job.frozen.script, leaf, job.snapshot.context, at);
 }
 
 /**

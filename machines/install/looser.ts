@@ -89,7 +89,7 @@ function opensWithLess(was: Brief["use"], is: Brief["use"]): string[] {
 function ticketSaysLess(was: Ticket, is: Ticket): string[] {
   const gone = was.utilities.filter(({ kind, marked }) => {
     const now = is.utilities.find((utility) => utility.kind === kind);
-    return !now || (marked && !now.marked);
+    return !now || (marked === true && now.marked !== true);
   });
   return [
     ...(is.toleranceIn < was.toleranceIn ? ["toleranceIn"] : []),

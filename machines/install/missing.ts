@@ -60,6 +60,14 @@ function ownMissing(script: Script, call: Step, state: JobState, at: Instant): M
   return (ANSWER_IS_WORK.has(call.work) && entry(script, call, state, at)) || missing;
 }
 
+/** The work that conditions are asked before: this call's, where its answer is the work and still to come, else the next one's. */
+export function workAhead(script: Script, step: Step, state: JobState, at: Instant): Work | null {
+  const call = callAt(script, step, state);
+  const waits = state.doing === null && toAdded(script, step, state);
+  const isIt = !waits && call.gate !== null && ANSWER_IS_WORK.has(call.work) && !isPassed(status(call.gate, state, at));
+  return isIt ? call.work : (following(script, step, state)?.work ?? null);
+}
+
 /** Whether something is up and not yet secured: inside a block of calls that is redone as one, past its first and before its last. */
 function loadUp(script: Script, { id, resumeFrom }: Step): boolean {
   const after = script.steps[(indexOf(script).at.get(id) ?? Number.NaN) + 1];

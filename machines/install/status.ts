@@ -24,13 +24,13 @@ export const isPassed = (is: Status): is is "good" | "waived" => is === "good" |
 function windStatus({ check, validForS }: Gate, state: JobState, at: Instant): Status {
   const { wind, lastAt } = state;
   if (check.kind !== "wind" || !wind) return "open";
-  if (worstMph(wind) >= belowMph(check, state)) return wind.gustMph === null ? "noGust" : "outOfLimit";
+  if (worstMph(wind) >= gustAllowed(check, state)) return wind.gustMph === null ? "noGust" : "outOfLimit";
   if (!fresh(wind.takenAt, at, validForS ?? 0, lastAt)) return "stale";
   return wind.gustMph === null ? "noGust" : "good";
 }
 
 /** The gust that a check allows: its own, or a lower one that was agreed with the customer's person. */
-const belowMph = (check: WindCheck, state: Pick<JobState, "answers">): number =>
+export const gustAllowed = (check: WindCheck, state: Pick<JobState, "answers">): number =>
   Math.min(check.belowMph, agreedMph(state, check.agreed) ?? check.belowMph);
 
 /** How an answer stands, its age aside: the same at any moment until something is said. */

@@ -9,12 +9,13 @@ export type HalfWay = "out" | "back" | "look";
 export type Mark =
   | { readonly is: "piece"; readonly id: string }
   | { readonly is: "half"; readonly id: string; readonly way: HalfWay }
-  | { readonly is: "corner"; readonly corner: Corner }
+  /** `pair`: worked together with the one across from it, and which pair comes first. */
+  | { readonly is: "corner"; readonly corner: Corner; readonly pair?: 1 | 2 }
   | { readonly is: "station"; readonly id: string }
-  /** All along an edge, corner to corner: its rings, marks, or side poles. */
-  | { readonly is: "edge"; readonly edge: EdgeName }
+  /** All along an edge, corner to corner: its rings, marks, or side poles. `back`: from its second corner to its first. */
+  | { readonly is: "edge"; readonly edge: EdgeName; readonly back?: true }
   /** All along the stake line outside an edge: its stakes, plates, and straps. */
-  | { readonly is: "stakeLine"; readonly edge: EdgeName }
+  | { readonly is: "stakeLine"; readonly edge: EdgeName; readonly back?: true }
   /** Poles that go up or come down together; a single one too. */
   | { readonly is: "poles"; readonly ids: readonly string[] }
   /** One length between two corner marks. */
@@ -54,7 +55,17 @@ export const samePlace = (a: readonly Mark[], b: readonly Mark[]): boolean => a.
 
 export const edgeMarks = (edges: readonly EdgeName[] = EDGES): Mark[] => edges.map((edge) => ({ is: "edge", edge }));
 export const stakeLineMarks = (edges: readonly EdgeName[] = EDGES): Mark[] => edges.map((edge) => ({ is: "stakeLine", edge }));
+/**
+ * Edges whose crews walk abreast, each across from the other: clockwise around the tent they would start at opposite ends and
+ * load it diagonally.
+ */
+export const abreast = (marks: readonly Mark[]): Mark[] =>
+  marks.map((mark) => ((mark.is === "edge" || mark.is === "stakeLine") && WALKED_BACK.has(mark.edge) ? { ...mark, back: true } : mark));
+const WALKED_BACK: ReadonlySet<EdgeName> = new Set(["CD", "DA"]);
 export const cornerMarks = (): Mark[] => CORNERS.map((corner) => ({ is: "corner", corner }));
+/** Corners that are worked in opposite pairs. */
+export const inPairs = (marks: readonly Mark[]): Mark[] =>
+  marks.map((mark) => (mark.is === "corner" ? { ...mark, pair: mark.corner === "A" || mark.corner === "C" ? 1 : 2 } : mark));
 export const pieceMarks = ({ pieces }: TentPlan): Mark[] => pieces.map(({ id }) => ({ is: "piece", id }));
 export const halfMarks = ({ seams }: TentPlan, way: HalfWay): Mark[] =>
   seams.flatMap(({ halves }) => halves.map(({ id }): Mark => ({ is: "half", id, way })));

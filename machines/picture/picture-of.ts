@@ -12,7 +12,7 @@ import { EDGES } from "../tent/types.ts";
 import { besides } from "./families.ts";
 import { keyOf, type Mark } from "./mark.ts";
 import type { Picture, PlanPicture } from "./picture.ts";
-import { countsPeople, placeOf } from "./places.ts";
+import { countsPeople, dependsOnWind, placeOf, windwardIn } from "./places.ts";
 import { windFacts } from "./wind-facts.ts";
 
 /**
@@ -73,14 +73,17 @@ function planPicture(job: Job, at: Instant, asked: Step | Question): PlanPicture
   const place = ({ wordsKey, params }: Pick<Step, "wordsKey" | "params">) => placeOf(wordsKey, { params, plan, brokenOff });
   const counts = isExactCount(asked.gate?.check) && !countsPeople(asked.wordsKey);
   if (!("phase" in asked)) return { kind: "plan", about: place(asked), done: [], next: [], counts };
-  const about = place(callInWind(asked, brief, context, at));
+  const inWind = callInWind(asked, brief, context, at);
+  const about = place(inWind);
+  const fromDeg = context.wind?.fromDeg ?? null;
+  const wind = dependsOnWind(asked.wordsKey) && windwardIn(inWind.params) !== null && fromDeg !== null ? { windFromDeg: fromDeg } : {};
   const parts = asked.gate && byEdge(job, asked.gate, about);
-  if (parts) return { kind: "plan", next: [], counts, ...parts };
+  if (parts) return { kind: "plan", next: [], counts, ...parts, ...wind };
   const steps = script.steps.filter((s) => s.id === asked.id || !isLeftOut(s, context));
   const { done, next } = besides(steps, asked, place);
   // Where the wind says which edges come first, the others come after.
   const others = place(asked).filter((mark) => !about.some((here) => keyOf(here) === keyOf(mark)));
-  return { kind: "plan", about, done, next: [...next, ...others], counts };
+  return { kind: "plan", about, done, next: [...next, ...others], counts, ...wind };
 }
 
 /** Of a gate that is answered edge by edge: what is left to give or was out of its limits, and what was given. */

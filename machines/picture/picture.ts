@@ -14,6 +14,8 @@ export type PlanPicture = {
   readonly done: readonly Mark[];
   /** The things that come after. */
   readonly next: readonly Mark[];
+  /** Where the last reading has the wind from, in degrees of the compass, where the call depends on it and it is known. */
+  readonly windFromDeg?: number;
   /** The call asks how many there are: nothing is drawn that could be counted. */
   readonly counts: boolean;
 };

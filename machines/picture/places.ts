@@ -1,7 +1,18 @@
 import type { Step } from "../install/step.ts";
 import { own } from "../lookup/own.ts";
 import { type Corner, EDGES, type EdgeName, type TentPlan } from "../tent/types.ts";
-import { cornerMarks, edgeMarks, type HalfWay, halfMarks, type Mark, pieceMarks, poleMarks, stakeLineMarks } from "./mark.ts";
+import {
+  abreast,
+  cornerMarks,
+  edgeMarks,
+  type HalfWay,
+  halfMarks,
+  inPairs,
+  type Mark,
+  pieceMarks,
+  poleMarks,
+  stakeLineMarks,
+} from "./mark.ts";
 
 /** What a call's place is worked out from: its values, the plan, and the call that a making safe broke off. */
 export type Place = { readonly params: Step["params"]; readonly plan: TentPlan; readonly brokenOff: Step | null };
@@ -16,6 +27,9 @@ const stakes: Where = () => stakeLineMarks();
 const corners: Where = () => cornerMarks();
 const pieces: Where = ({ plan }) => pieceMarks(plan);
 const poles: Where = ({ plan }) => poleMarks(plan);
+/** Strap by strap on opposite sides at once. */
+const stakesAbreast: Where = () => abreast(stakeLineMarks());
+const roundAbreast: Where = ({ plan }) => [...abreast(stakeLineMarks()), ...poleMarks(plan)];
 /** White paint lies there: on the stake line and at the inside dots. */
 const painted: Where = ({ plan }) => [...stakeLineMarks(), ...poleMarks(plan)];
 const edge: Where = ({ params }) => edgeMarks([params.edge as EdgeName]);
@@ -124,7 +138,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "pins.both": edges,
   "straps.turns": stakes,
   "straps.locked": stakes,
-  "sides.notTight": stakes,
+  "sides.notTight": stakesAbreast,
 
   // Inside poles, up and down.
   "poles.pinned": nowhere,
@@ -141,15 +155,15 @@ const PLACES: Readonly<Record<string, Where>> = {
   "groundCloth.out": ground,
 
   // Tension.
-  "tension.corners": corners,
-  "tension.seamEnds": stationsOf("corner", "seamEnd"),
+  "tension.corners": () => inPairs(cornerMarks()),
+  "tension.seamEnds": (of) => inPairs(stationsOf("corner", "seamEnd")(of)),
   "tension.plumb": stationsOf("corner", "seamEnd"),
   "tension.sides": stationsOf("side"),
   plumb: edges,
   "feet.onLine": edges,
   "seams.gaps": ({ plan }) => halfMarks(plan, "look"),
   "handles.locked": stakes,
-  "round.again": painted,
+  "round.again": roundAbreast,
 
   // Fit for the public, and watched.
   walked: edges,
@@ -167,7 +181,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "plan.walls": nowhere,
   "night.watch": nowhere,
   handover: nowhere,
-  "tension.again": painted,
+  "tension.again": roundAbreast,
   open: nowhere,
   watch: painted,
   "watch.end": nowhere,
@@ -176,14 +190,15 @@ const PLACES: Readonly<Record<string, Where>> = {
   "strike.people": ground,
   "strike.power": nowhere,
   "strike.walls": windwardLast,
-  "strike.ease": stakes,
+  "strike.ease": stakesAbreast,
   "strike.interiorDown": poles,
-  "strike.sides.pair": ({ params }) => edgeMarks([params.one as EdgeName, params.other as EdgeName]),
-  "strike.sides": corners,
+  "strike.sides.pair": ({ params }) => abreast(edgeMarks([params.one as EdgeName, params.other as EdgeName])),
+  "strike.sides": () => inPairs(cornerMarks()),
   "strike.unlace": ({ params, plan, brokenOff }) => [...windwardLast({ params, plan, brokenOff }), ...halfMarks(plan, "back")],
   "strike.lower": windwardLast,
   "strike.fold": pieces,
-  "strike.stakes": stakes,
+  // The inside ones too: those are what a mower finds.
+  "strike.stakes": painted,
   "back.stakes": stakes,
   "back.kit": nowhere,
   "strike.ground": ground,
@@ -213,6 +228,10 @@ const PLACES: Readonly<Record<string, Where>> = {
   wayOut: nowhere,
   wind: nowhere,
 };
+
+/** Calls that are done in the order in which the wind comes at the edges. */
+const BY_WIND: ReadonlySet<string> = new Set(["cloth.strapped", "walls", "strike.walls", "strike.unlace", "strike.lower", "safe.cloth"]);
+export const dependsOnWind = (wordsKey: string): boolean => BY_WIND.has(wordsKey);
 
 /** Calls that count people, not things of the plan. */
 const OF_PEOPLE: ReadonlySet<string> = new Set(["talk.headcount", "safe.headcount"]);

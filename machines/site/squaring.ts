@@ -1,4 +1,3 @@
-import type { Corner, Point } from "../tent/types.ts";
 import { type FittedMarks, fitMarks, isConvex } from "./fit-marks.ts";
 import {
   LENGTHS,
@@ -12,8 +11,10 @@ import {
   toBaselineFrame,
 } from "./lengths.ts";
 import { findMisread, type Suspect } from "./misread.ts";
+import { type Move, movesNeeded } from "./moves.ts";
 
 export { LENGTHS, type LengthName, type Lengths, type Marks } from "./lengths.ts";
+export type { Move } from "./moves.ts";
 export type SquareTarget = { readonly want: Marks; readonly inPer50Ft: number; readonly taping: Taping };
 /** A length, measured or computed from the fitted marks, with its target and tolerance. */
 export type LengthComparison = {
@@ -24,8 +25,6 @@ export type LengthComparison = {
   readonly withinIn: number;
   readonly good: boolean;
 };
-/** How far to move a mark, in inches, to the nearest 1/8: across is away from the side of A and B, along is from A toward B. */
-export type Move = { readonly corner: Exclude<Corner, "A">; readonly acrossIn: number; readonly alongIn: number };
 
 export type Squared =
   | { readonly is: "notEnough"; readonly missing: readonly LengthName[] }
@@ -92,32 +91,17 @@ function compareWithTarget(given: Lengths, fit: FittedMarks, { want, inPer50Ft, 
     return { name, ft, measured: given[name] !== undefined, wantFt, withinIn: within, good: Math.abs(ft - wantFt) * 12 <= within + 1e-9 };
   });
   const good = compared.every((c) => c.good);
+  const withinIn = Object.fromEntries(compared.map((c) => [c.name, c.withinIn])) as Record<LengthName, number>;
   const standardErrorsFt = [fit.seFt.B, fit.seFt.C, fit.seFt.D].flatMap(({ xFt, yFt }) => [xFt, yFt]);
   return {
     is: good ? "square" : "out",
     lengths: compared,
     marks: fit.marks,
-    moves: good ? [] : movesNeeded(toBaselineFrame(want), fit.marks, Math.min(...compared.map((c) => c.withinIn))),
+    moves: good ? [] : movesNeeded(toBaselineFrame(want), fit.marks, withinIn),
     seIn: 12 * Math.max(...standardErrorsFt),
     checked: Object.keys(given).length > taping.minLengths,
   };
 }
-
-/**
- * The marks that have to move. A mark may stay if it is off by at most half the narrowest tolerance, less rounding; then two
- * such marks cannot bring a length out of tolerance.
- */
-function movesNeeded(want: Marks, are: Marks, narrowestIn: number): Move[] {
-  const leftIn = Math.max(1 / 16, narrowestIn / 2 - 1 / 8);
-  return (["B", "C", "D"] as const).flatMap((corner): Move[] => {
-    const by = offsetIn(are[corner], want[corner]);
-    if (Math.sqrt(by.acrossIn ** 2 + by.alongIn ** 2) <= leftIn) return [];
-    return [{ corner, acrossIn: toEighth(by.acrossIn), alongIn: toEighth(by.alongIn) }];
-  });
-}
-
-const offsetIn = (from: Point, to: Point) => ({ acrossIn: (to.xFt - from.xFt) * 12, alongIn: (to.yFt - from.yFt) * 12 });
-const toEighth = (inches: number): number => Math.round(inches * 8) / 8 + 0;
 
 const TRIANGLES: readonly (readonly [LengthName, LengthName, LengthName])[] = [
   ["AB", "BC", "AC"],

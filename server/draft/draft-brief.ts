@@ -2,6 +2,7 @@ import { Temporal } from "temporal-polyfill";
 import { PLACES } from "../../machines/install/facts.ts";
 import type { WallTime } from "../../machines/install/ids.ts";
 import { DEFAULTS } from "../../machines/install/limits.ts";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import type { Words } from "../../views/text/words.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import type { Fields } from "../input/form.ts";
@@ -10,10 +11,11 @@ import { without } from "./belongs.ts";
 import { crewRows } from "./crew-rows.ts";
 import { STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
 
-/** What a field shows, and means, until somebody types in it: the zone of this machine, and today there. */
+/** What a field shows, and means, until somebody types in it: the zone of this machine, today there, and no answer of any utility. */
 export function startingValues(f: Fields, now: WallTime): Fields {
   const zone = f.zone || zoneHere();
-  return { zone, "ticket.validFrom": today(zone, now), "ticket.toleranceIn": String(DEFAULTS.toleranceIn.is) };
+  const answers = Object.fromEntries(UTILITIES.map((kind) => [`ticket.utilities.${kind}`, "unanswered"]));
+  return { zone, "ticket.validFrom": today(zone, now), "ticket.toleranceIn": String(DEFAULTS.toleranceIn.is), ...answers };
 }
 
 const zoneHere = () => new Intl.DateTimeFormat().resolvedOptions().timeZone;

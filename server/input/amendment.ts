@@ -1,12 +1,20 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { currentStep, type Job } from "../../machines/install/job.ts";
 import { foldName } from "../../machines/install/person-name.ts";
+import { keyOf } from "../../machines/record/entry.ts";
 import { type Parsed, readBrief } from "./brief.ts";
 import { Problem } from "./problem.ts";
 
 /** Throws a Problem where a job is closed: nothing of it changes any more. */
 export function refuseIfClosed(job: Job): void {
   if (!currentStep(job)) throw new Problem(409, (w) => w.guide.closed);
+}
+
+/** Throws a Problem where another change waits for a second person already: it would be pushed aside unseen. The same one, sent twice, is no other. */
+export function refuseIfWaiting({ job, entries }: LiveJob, key: string | undefined): void {
+  const { proposed } = job.snapshot.context;
+  const waits = proposed && entries.at(proposed.entry - 1);
+  if (waits && keyOf(waits.entry) !== key) throw new Problem(409, (w) => w.facts.oneAtATime);
 }
 
 /** A brief as changed by an amendment of a job. People keep their ids by name; a new name gets the next one. Throws a Problem. */

@@ -53,7 +53,7 @@ export function briefFromForm(f: Fields) {
           toleranceIn: typed(f["ticket.toleranceIn"], "in") ?? DEFAULTS.toleranceIn.is,
           utilities: [...new Set([...listed(f["ticket.order"]), ...UTILITIES])].flatMap((kind) => {
             const is = f[`ticket.utilities.${kind}`];
-            return is === "marked" || is === "clear" ? [{ kind, marked: is === "marked" }] : [];
+            return is === undefined || !Object.hasOwn(MARKED, is) ? [] : [{ kind, marked: MARKED[is as keyof typeof MARKED] }];
           }),
         },
     use: {
@@ -72,15 +72,23 @@ const isTyped = (text: string | undefined) => (text ?? "").trim() !== "";
 /** What a form holds of a sheet and a ticket before anybody said anything. */
 const HELD = ["sheet.interiorOrder", "sheet.interiorTies", "ticket.order", "ticket.toleranceIn"];
 
+/** What a utility stands at before anybody chose. */
+const NOTHING_SAID = ["notOnTicket", "unanswered"];
+
 /** Whether anything of a sheet or a ticket is typed. */
 export const saysOf = (f: Fields, fact: "sheet" | "ticket") =>
-  Object.entries(f).some(([name, text]) => name.startsWith(`${fact}.`) && !HELD.includes(name) && isTyped(text) && text !== "notOnTicket");
+  Object.entries(f).some(
+    ([name, text]) => name.startsWith(`${fact}.`) && !HELD.includes(name) && isTyped(text) && !NOTHING_SAID.includes(text!),
+  );
 
 /** A form of a change: a part of a sheet or a ticket that nobody knew is all of it, with something missing. */
 export const withParts = (f: Fields): Fields => ({
   ...f,
   ...Object.fromEntries((["sheet", "ticket"] as const).filter((fact) => saysOf(f, fact)).map((fact) => [`unknown.${fact}`, ""])),
 });
+
+/** What a utility answered, by the word that the form has for it. */
+const MARKED = { marked: true, clear: false, unanswered: "unanswered" } as const;
 
 /** The utilities in the order of the ticket that the form was made from. */
 const listed = (order: string | undefined) => (order ?? "").split(",").filter((kind) => (UTILITIES as readonly string[]).includes(kind));

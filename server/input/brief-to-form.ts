@@ -47,13 +47,15 @@ export const sheetToForm = (sheet: Sheet): Fields => ({
   "sheet.stakeLeanDeg.to": text(sheet.stakeLeanDeg?.to),
 });
 
+const ANSWER = { true: "marked", false: "clear", unanswered: "unanswered" } as const;
+
 const ticketToForm = (ticket: Ticket, zone: string): Fields => ({
   ...flat("ticket", ticket),
   "ticket.validFrom": local(ticket.validFrom, zone),
   "ticket.validTo": local(ticket.validTo, zone),
   // So that a change of something else leaves the ticket as it is, to the letter.
   "ticket.order": ticket.utilities.map((u) => u.kind).join(","),
-  ...Object.fromEntries(ticket.utilities.map((u) => [`ticket.utilities.${u.kind}`, u.marked ? "marked" : "clear"])),
+  ...Object.fromEntries(ticket.utilities.map((u) => [`ticket.utilities.${u.kind}`, ANSWER[`${u.marked}`]])),
 });
 
 /** A local time, to the minute where it falls on one; the last moment of a day is the day, as it was written. */

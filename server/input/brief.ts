@@ -116,7 +116,12 @@ export const briefSchema = strict({
       validTo: words(40),
       toleranceIn: v.optional(tolerance, DEFAULTS.toleranceIn.is),
       utilities: v.pipe(
-        v.array(strict({ kind: v.picklist(UTILITIES, oneOf(UTILITIES)), marked: v.boolean(says("yesOrNo")) })),
+        v.array(
+          strict({
+            kind: v.picklist(UTILITIES, oneOf(UTILITIES)),
+            marked: v.union([v.boolean(), v.literal("unanswered")], says("markedOrNot")),
+          }),
+        ),
         v.minLength(1, says("noUtilities")),
         v.maxLength(6, says("tooMany", 6)),
       ),

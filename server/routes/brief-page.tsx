@@ -7,7 +7,7 @@ import { noFields } from "../input/strict.ts";
 import { besideField, readTentForm } from "../input/tent.ts";
 import { page } from "./page.ts";
 
-type Form = Pick<OpenJobProps, "action" | "newKey" | "amending" | "effect" | "hurt">;
+type Form = Pick<OpenJobProps, "action" | "newKey" | "amending" | "only" | "effect" | "hurt">;
 
 /** The form of a brief with the plan of its tent. */
 export const briefPage = (c: Context, values: Fields, form: Form) =>

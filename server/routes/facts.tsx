@@ -6,7 +6,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
 import { stakeSizeWrong } from "../draft/check-draft.ts";
 import { STAKE_SIZE, stakeSizeOf, withStakeFigures } from "../draft/stake-size.ts";
-import { refuseIfClosed } from "../input/amendment.ts";
+import { refuseIfClosed, refuseIfWaiting } from "../input/amendment.ts";
 import { briefFromForm, saysOf, withParts } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import type { Fields } from "../input/form.ts";
@@ -58,7 +58,7 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     const live = await liveJobs.load(id);
     try {
       refuseIfClosed(live.job);
-      if (live.job.snapshot.context.proposed) throw new Problem(409, (w) => w.facts.oneAtATime);
+      refuseIfWaiting(live, key);
       const seen = live.job.snapshot.context.revision;
       const brief = briefFromForm(withParts(withTyped(live, typed, words)));
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because: words.facts.because, brief };

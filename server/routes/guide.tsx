@@ -4,22 +4,15 @@ import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { Desk } from "../../views/pages/guide/desk.tsx";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
-import { effectText } from "../../views/parts/effect.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import { HurtLive } from "../../views/parts/page.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
-import type { Words } from "../../views/text/words.ts";
-import { readAmendment, refuseIfClosed } from "../input/amendment.ts";
-import { briefFromForm, withParts } from "../input/brief-from-form.ts";
-import { briefToForm } from "../input/brief-to-form.ts";
-import { type Fields, sayFromForm } from "../input/form.ts";
+import { sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { backTo } from "./back-to.ts";
 import { besideGuide } from "./beside-guide.tsx";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
-import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { follow } from "./follow.ts";
-import { hurtOn } from "./hurt-on.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, knownDevice, quartersOf } from "./screen.ts";
@@ -50,42 +43,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     return c.html(<Desk {...screen(c, live, null)} />);
   });
   besideGuide(app, liveJobs, (c, live) => screen(c, live, null));
-  const amending = async (c: Context) => ({
-    action: `/jobs/${c.req.param("id")}/amend`,
-    newKey: newId,
-    amending: c.req.param("id")!,
-    hurt: await hurtOn(c, liveJobs),
-  });
-  /** What a form would change of the job as it stands. Throws a Problem where it cannot be read. */
-  const effectOf = (live: LiveJob, fields: Fields, words: Words) => {
-    const { job, names } = live;
-    refuseIfClosed(job);
-    const to = readAmendment(live, briefFromForm(withParts(fields)));
-    return effectText(job, to.frozen, (person) => ({ ...names, ...to.names })[person] ?? person, words);
-  };
-  app.get("/jobs/:id{[\\w-]+}/amend", async (c) => {
-    const id = c.req.param("id");
-    const { job, names } = await liveJobs.load(id);
-    return briefPage(c, briefToForm(job.frozen.brief, names, c.get("words")), await amending(c));
-  });
-  app.post("/jobs/:id{[\\w-]+}/amend", async (c) => {
-    const id = c.req.param("id");
-    const fields = await formBody(c);
-    if (wantsPlan(fields)) return planPage(c, fields, await amending(c));
-    try {
-      const live = await liveJobs.load(id);
-      if (fields.show === "changes")
-        return briefPage(c, fields, { ...(await amending(c)), effect: effectOf(live, fields, c.get("words")) });
-      const { key, because } = fields;
-      const seen = live.job.snapshot.context.revision;
-      const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(withParts(fields)) };
-      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: device(c) }, c.get("words"));
-      return backTo(c, `/jobs/${id}`, reply.reply);
-    } catch (error) {
-      return refusedBrief(c, fields, error, await amending(c));
-    }
-  });
-  // A swap gets the three regions as partials; a script its JSON; a page without scripts is sent back to the guide.
+  // A swap gets the regions as partials; a script its JSON; a page without scripts is sent back to the guide.
   app.post("/jobs/:id{[\\w-]+}/say", async (c) => {
     const id = c.req.param("id");
     const words = c.get("words");

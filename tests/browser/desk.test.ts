@@ -1,11 +1,14 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { AGAIN_MS } from "../../views/pages/guide/client/desk.ts";
+import { en } from "../../views/text/en/en.ts";
 import { opened, press, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
-import { DESK, PHONE } from "../support/shared-browser.ts";
+import { DESK, PHONE, WAIT_MS } from "../support/shared-browser.ts";
 
 /** A yes or no, a number pad, a length off the tape, a lift, and a call that asks nothing. */
 const CALLS = ["talk.briefed", "talk.headcount", "squared", "lift.center.C1", "baseline"] as const;
+const POLLING = { timeout: WAIT_MS };
 const NARROW = { width: 900, height: 700 };
 const PRINT_PX = 780;
 
@@ -76,6 +79,32 @@ describe("a guide on a desk", () => {
       () => document.querySelector("#desk title")?.textContent === document.querySelector("#call .drawing title")?.textContent,
     );
     expect(await page.locator("#desk").getAttribute("class")).toBe("desk");
+  });
+  it("asks again for a drawing that failed or did not come, and keeps the old one until then", async () => {
+    const job = world.at("baseline");
+    const page = await job.screen("p1", { clock: true });
+    await page.setViewportSize(DESK);
+    let asked = 0;
+    await page.route("**/drawing", (route) => {
+      asked++;
+      if (asked === 1) return route.fulfill({ status: 502, contentType: "text/html", body: "<p>Bad gateway</p>" });
+      return asked === 2 ? route.abort() : route.continue();
+    });
+    await press(page, ".answers .main button");
+    for (const tries of [1, 2]) {
+      await expect.poll(() => asked, POLLING).toBe(tries);
+      await page.locator("#desk.behind:not(.htmx-request) svg").waitFor();
+      await job.say({ as: "p5", key: `note-0000${tries}`, seen: 1, type: "note", text: `the gate is open ${tries}` });
+      await page.locator(".earlier", { hasText: `the gate is open ${tries}` }).waitFor();
+      expect(asked).toBe(tries);
+      await page.clock.fastForward(AGAIN_MS);
+    }
+    await page.locator("#desk:not(.behind) svg").waitFor();
+    expect(asked).toBe(3);
+    expect(await page.locator("#desk title").textContent()).toBe(await page.locator("#call .drawing title").textContent());
+    expect(await page.locator("#notice").textContent()).not.toContain(en.client.notSent);
+    // What failed here did so on purpose.
+    world.troubles.splice(0);
   });
   it("asks for no second drawing on a phone", async () => {
     const page = await guideAt("squared", PHONE);

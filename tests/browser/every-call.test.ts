@@ -53,7 +53,9 @@ function measure({ looks, whole }: { looks: readonly Look[]; whole: boolean }): 
       [...document.querySelectorAll<HTMLElement>(of)].filter((e) => e.checkVisibility() && e.getBoundingClientRect().width > 1);
     const middle = document.querySelector(".middle")!;
     const view = middle.getBoundingClientRect();
-    const targets = shown(".answers :is(button, a.button, input, select), .dock :is(button, a.button), .strip a, .drawing a").map(
+    const targets = shown(
+      ".answers :is(button, a.button, input, select), .dock :is(button, a.button), .strip a, .drawing a, .call .hurt a",
+    ).map(
       (e): Target => ({
         name: (e.querySelector("svg title")?.textContent ?? (e.textContent || e.getAttribute("name") || "")).slice(0, 24),
         box: e.getBoundingClientRect(),
@@ -62,14 +64,19 @@ function measure({ looks, whole }: { looks: readonly Look[]; whole: boolean }): 
         scrolls: e.closest(".middle") !== null,
       }),
     );
-    const texts = shown(".call > p, .call h1, .gate p, .notice:not(:has(.said-above)), .read-back p, .call .hurt p").map((e) => ({
-      name: e.textContent!.slice(0, 24),
-      box: e.getBoundingClientRect(),
-    }));
+    const texts = shown(".call > p, .call h1, .stop-first p, .gate p, .notice:not(:has(.said-above)), .read-back p, .call .hurt p").map(
+      (e) => ({
+        name: e.textContent!.slice(0, 24),
+        box: e.getBoundingClientRect(),
+      }),
+    );
     const inside = ({ top, bottom, left, right }: DOMRect, of: DOMRect) =>
       top >= of.top - 0.5 && bottom <= of.bottom + 0.5 && left >= of.left - 0.5 && right <= of.right + 0.5;
     const gap = (a: DOMRect, b: DOMRect) =>
       Math.max(Math.max(a.left - b.right, b.left - a.right), Math.max(a.top - b.bottom, b.top - a.bottom));
+    // A list of people is longer than a phone: what comes before it is seen all the same.
+    if (state.includes("nobody"))
+      return texts.filter(({ box }) => !inside(box, view)).map(({ name }) => `${call}, ${state}: cut off: ${name}`);
     const cut = whole
       ? [
           ...texts.filter(({ box }) => !inside(box, view)),
@@ -94,15 +101,24 @@ function measure({ looks, whole }: { looks: readonly Look[]; whole: boolean }): 
     const spilt = shown(".answers button, .answers a.button, .dock button, .dock a.button")
       .filter((e) => e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1)
       .map((e) => `spills: ${e.textContent}`);
-    const hold = document.querySelector(".dock .hold button")!.getBoundingClientRect();
+    const holding = document.querySelector(".dock .hold button");
+    // Of what is stopped, asked or said only one is largest.
+    const sizeOf = (e: Element) => Number.parseFloat(getComputedStyle(e).fontSize);
+    const stop = document.querySelector(".stop-first p");
+    const larger = stop
+      ? shown(".call :is(h1, p):not(.stop-first p)")
+          .filter((e) => sizeOf(e) >= sizeOf(stop))
+          .map((e) => `as large as the stop: ${e.textContent}`)
+      : [];
+    const hold = holding?.getBoundingClientRect() ?? new DOMRect();
     // In the same place and of the same size at every call.
     const place = [hold.x, hold.y, hold.width, hold.height].map(Math.round).join();
-    document.documentElement.dataset.hold ??= place;
+    if (holding) document.documentElement.dataset.hold ??= place;
     const held =
-      inside(hold, new DOMRect(0, 0, innerWidth, innerHeight)) && place === document.documentElement.dataset.hold
+      !holding || (inside(hold, new DOMRect(0, 0, innerWidth, innerHeight)) && place === document.documentElement.dataset.hold)
         ? []
         : [`hold at ${place}`];
-    return [...cut, ...scrolls, ...small, ...near, ...over, ...spilt, ...held].map((wrong) => `${call}, ${state}: ${wrong}`);
+    return [...cut, ...scrolls, ...small, ...near, ...over, ...spilt, ...larger, ...held].map((wrong) => `${call}, ${state}: ${wrong}`);
   });
 }
 

@@ -78,4 +78,15 @@ describe("axe finds nothing in light, dark and forced colors", () => {
     await page.locator(".call .alarm").waitFor();
     expect(await found()).toEqual([]);
   });
+
+  it("at a stop, and with somebody hurt", async () => {
+    const job = world.at("sides.laid");
+    await job.say({ as: "p1", key: "thunder-01", seen: 1, type: "reading", kind: "thunder" });
+    await page.goto(`${world.url}jobs/${job.job}?as=p1`);
+    await page.locator(".stop-first").waitFor();
+    await expectNothing();
+    await job.say({ as: "p4", key: "hurt-00001", seen: 1, type: "hurt", words: "his hand" });
+    await page.locator(".call .hurt").waitFor();
+    await expectNothing();
+  });
 });

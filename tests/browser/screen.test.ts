@@ -147,23 +147,4 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await job.say({ as: "p4", key: "after-slide", seen: entry, type: "note", text: "nothing was pressed" });
     expect((await job.state()).entry).toBe(entry + 1);
   });
-
-  it("locked for the pocket only Hold and Unlock are left, two presses apart", async () => {
-    const job = world.at("corner.first");
-    const page = await job.screen("p1");
-    await page.click("text=More");
-    await page.click("text=Settings");
-    await page.click("[data-lock]");
-    await page.locator("body.locked article.call").waitFor();
-    const left = () => page.locator(":is(.answers, .dock) :is(button, a, input):visible").allTextContents();
-    expect(await left()).toEqual(["HOLD", "Unlock"]);
-    await page.reload();
-    expect(await left()).toEqual(["HOLD", "Unlock"]);
-    const first = (await page.locator("[data-unlock]").boundingBox())!;
-    await page.click("[data-unlock]");
-    const second = (await page.locator("[data-unlock-now]").boundingBox())!;
-    expect(first.y - (second.y + second.height)).toBeGreaterThan(8);
-    await page.click("[data-unlock-now]");
-    expect(await left()).toContain("Next");
-  });
 });

@@ -199,6 +199,11 @@ describe("a ticket", () => {
   ] as const;
   it.each([
     ["a utility with lines to have none", { utilities: [{ kind: "gas", marked: false }, marked[1]] }, ["ticket.utilities.gas.marked"]],
+    [
+      "a utility with lines to say nothing yet",
+      { utilities: [{ kind: "gas", marked: "unanswered" }, marked[1]] },
+      ["ticket.utilities.gas.marked"],
+    ],
     ["a utility to be off the list", { utilities: [marked[0]] }, ["ticket.utilities.water.marked"]],
     ["itself hold for longer", { validTo: START + 61 * DAY }, ["ticket.validTo"]],
     ["itself hold from earlier on", { validFrom: START - 2 * DAY }, ["ticket.validFrom"]],
@@ -213,6 +218,15 @@ describe("a ticket", () => {
   it("lets a utility without lines have some, or one more stand on it, and itself end earlier", () => {
     const utilities = [marked[0], { kind: "water", marked: true }, { kind: "sewer", marked: false }] as const;
     expect(fields(frozenOf(given({ ticket: { utilities, validTo: START + 59 * DAY } })))).toEqual([]);
+  });
+  it.each([true, false])("takes the answer of a utility that had none yet, under its own number: lines %s", (answer) => {
+    const asked = frozenOf(given({ ticket: { utilities: [{ kind: "gas", marked: "unanswered" }] } }));
+    const to = frozenOf(given({ ticket: { utilities: [{ kind: "gas", marked: answer }] } }));
+    expect(looserIn(asked, to)).toEqual([]);
+    const { steps } = asked.script;
+    expect(steps.find((step) => step.id === "locate.answers")!.gate!.check).toMatchObject({ kind: "each", names: ["gas"] });
+    expect(steps.some((step) => step.id === "nearest.gas")).toBe(true);
+    expect(to.script.steps.some((step) => step.id === "nearest.gas")).toBe(answer);
   });
   it("is no paper for a stake", () => {
     const to = frozenOf(given({ ticket: { number: "DIG-26-1240" }, sheet: { stakeDiameterIn: 1 } }));

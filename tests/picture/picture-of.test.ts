@@ -140,12 +140,39 @@ describe("on the demo job", () => {
     expect({ about: keys(picture.about), done: keys(picture.done), next: keys(picture.next) }).toEqual({ about, done, next });
   });
 
+  it.each(["tension.seamEnds", "strike.sides"])("%s: corners in opposite pairs", (call) =>
+    expect(at(call).about.flatMap((m) => (m.is === "corner" ? [`${m.corner}${m.pair}`] : []))).toEqual(["A1", "B2", "C1", "D2"]),
+  );
+  it("the inside stakes are pulled too: their places are marked", () =>
+    expect(at("strike.stakes").about.flatMap((m) => (m.is === "poles" ? m.ids : []))).toEqual(
+      expect.arrayContaining(["C1", "C2", "Q1", "Q10"]),
+    ));
+
   it("a half is laced out from the center, gone back over from the edge, and felt along", () =>
     expect(["lace.S1.AB", "tied.S1.AB", "looked.S1.AB"].map((call) => at(call).about.map((m) => m.is === "half" && m.way))).toEqual([
       ["out"],
       ["back"],
       ["look"],
     ]));
+});
+
+describe("where a call wants opposite sides worked together", () => {
+  const TOGETHER = /opposite (?:sides|ones)(?: together|, in step)|both sides alike/i;
+  const ways = (marks: readonly Mark[]) =>
+    marks.flatMap((m) => (m.is === "edge" || m.is === "stakeLine" ? [m.back ? `${m.edge[1]}${m.edge[0]}` : m.edge] : []));
+  const seen = everyPicture(demo).filter(({ call: { wordsKey, params } }) => {
+    const { say, well, ifNot } = calls[wordsKey]!;
+    return [say(params), well, ifNot ?? ""].some((text) => TOGETHER.test(text));
+  });
+  it.each(["strike.sides.AB", "strike.sides.BC", "strike.ease", "round.again", "tension.again", "sides.notTight"])("%s is one", (id) =>
+    expect(seen.map(({ call }) => call.id)).toContain(id),
+  );
+  it("the two crews walk abreast: never from opposite ends", () => {
+    const all = seen.flatMap(({ picture }) => (picture.kind === "plan" ? [ways(picture.about)] : []));
+    expect(all.filter((w) => w.includes("CD") || w.includes("DA"))).toEqual([]);
+    expect(all).toContainEqual(["AB", "DC"]);
+    expect(all).toContainEqual(["BC", "AD"]);
+  });
 });
 
 it("a job that is closed has nothing to point at", () => {
@@ -194,6 +221,17 @@ describe("what is asked first is drawn first", () => {
     expect(keys(planned(seenNow(kept)).about)).toEqual(["edge CD"]);
     expect(keys(planned(seenNow(kept)).next)).toEqual(["edge AB", "edge BC", "edge DA"]);
   });
+});
+
+it.each([
+  ["known: it is drawn", 90, 0, 90],
+  ["too old: it is not, as the words do not name a side either", 90, 40 * MINUTE, undefined],
+  ["not known", null, 0, undefined],
+] as const)("where the wind comes from, at a call that hangs on it, %s", (_what, fromDeg, agoMs, drawn) => {
+  const kept = new KeptJob({ ...demo, site: { ...demo.site, baselineBearingDeg: 0 } }).to("cloth.strapped");
+  kept.say({ type: "reading", reading: { kind: "wind", mph: 4, gustMph: 8, takenAt: kept.at - agoMs, fromDeg, place: null } });
+  const { picture } = seenNow(kept);
+  expect(picture.kind === "plan" ? picture.windFromDeg : undefined).toBe(drawn);
 });
 
 describe("making safe", () => {

@@ -23,7 +23,7 @@ it("has a whole raise, a hurt hand, a squall under the center pole, a blow over 
   expect(commands.map(({ step, command: { type } }) => `${type} at ${step}`)).toContain("hurt at raise.B");
   expect(readings).toEqual(expect.arrayContaining(["thunder at lift.center.C1", "wind at watch", "rain at watch"]));
   const crews = commands.flatMap(({ command: c }) => (c.type === "amend" ? [c.to.brief.crew.length] : []));
-  expect(crews).toEqual([7, 7, 8, 5]);
+  expect(crews).toEqual([7, 7, 8, 6]);
   expect(commands.at(-1)).toMatchObject({ step: "closed", command: { by: "p2" } });
 });
 

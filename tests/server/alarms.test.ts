@@ -54,6 +54,14 @@ it("a gust over the limit to raise is answered with what it shuts, where nothing
   expect(told).toMatchObject({ outcome: { did: "read" }, reply: "Got it. Gusts at 20 or over: nothing goes up." });
 });
 
+it("with only stakes in the ground there is nothing to make safe: the reading, the limit, what not to do, when to read again", async () => {
+  await crew.to((s) => s.gate?.id === "wind.cloth");
+  await say({ type: "reading", kind: "wind", mph: 14, gustMph: 22 });
+  const told = "Gust 22. Limit 20. Lay no cloth. Read again in 10 min.";
+  expect((await crew.read()).missing).toBe(told);
+  expect(await say({ type: "next" })).toMatchObject({ went: "refused", reply: told });
+});
+
 describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
   beforeEach(atTheCloth);
 
@@ -104,7 +112,7 @@ describe.each(BYSTANDERS)("what can only stop work, from %s", (who) => {
     expect(await crew.read()).toMatchObject({ weather: { is: "stop" } });
     const next = await say({ type: "next" });
     expect(next).toMatchObject({ went: "refused", reasons: [{ why: "gate", gate: "wind.cloth", status: "outOfLimit" }] });
-    expect(next.reply).toMatch(/^Too much wind: .*under 20 mph\. Make safe, then read it again\.$/);
+    expect(next.reply).toMatch(/^Gust 60\. Limit 20\. Make safe, then read it again\.$/);
     expect((await crew.read()).step).toBe("lay.end-A");
   });
 

@@ -36,25 +36,25 @@ describe("the cloth or the site says otherwise", () => {
   });
 
   it("a count that is out of the plan leads there, filled in", async () => {
-    expect((await crew.read()).gate!.discrepancy).toBeNull();
+    expect((await crew.read()).gate!.cure).toBeNull();
     await crew.say({ type: "answer", gate: "marked", value: { kind: "figures", unit: "count", n: marksBut("AB", rings + 1) } });
     const { gate } = await crew.read();
-    expect(gate!.discrepancy).toBe(`discrepancy?what=rings&edge=AB&counted=${rings + 1}`);
-    const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.discrepancy}`)).text();
+    expect(gate!.cure).toEqual({ fixes: "plan", to: `discrepancy?what=rings&edge=AB&counted=${rings + 1}` });
+    const page = await (await crew.app.request(`/jobs/${crew.job}/${gate!.cure!.to}`)).text();
     expect(page).toContain(`name="counted" value="${rings + 1}"`);
   });
 
   it("a count of rings in the cloth that is out of the plan leads there too", async () => {
     await crew.to((s) => s.step === "rings");
     await crew.say({ type: "answer", gate: "rings", value: { kind: "figures", unit: "count", n: marksBut("CD", rings - 1) } });
-    expect((await crew.read()).gate!.discrepancy).toBe(`discrepancy?what=rings&edge=CD&counted=${rings - 1}`);
+    expect((await crew.read()).gate!.cure?.to).toBe(`discrepancy?what=rings&edge=CD&counted=${rings - 1}`);
   });
 
   it("no other figure that is out of its limit leads there", async () => {
     await crew.to((s) => s.step === "stakes.size");
     const n = { thinnest: 0.5, shortest: 42 };
     await crew.say({ type: "answer", gate: "stakes.size", value: { kind: "figures", unit: "in", n } });
-    expect((await crew.read()).gate).toMatchObject({ id: "stakes.size", status: "outOfLimit", discrepancy: null });
+    expect((await crew.read()).gate).toMatchObject({ id: "stakes.size", status: "outOfLimit", cure: null });
   });
 
   it("shows what would change, what is asked again and where it goes on; nothing is recorded yet", async () => {

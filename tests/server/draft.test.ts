@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { UTILITIES } from "../../machines/install/utilities.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { plainBrowser } from "../support/plain-forms.ts";
@@ -112,6 +113,19 @@ describe("a job told in five steps", () => {
   it("says of the crew who has to be on it", async () => {
     expect(await html(`${await told()}/crew`)).toContain("Everybody on site today. All get counted.");
   });
+  it("has a utility that nobody said anything of for one that has not answered: never for one that is not there", async () => {
+    const draft = await told("tent", "sheet", "site");
+    const page = filled((await html(`${draft}/ticket`)).split("</form>")[0]!);
+    await send(`${draft}/ticket`, { ...page, ...TOLD.ticket!, "ticket.utilities.sewer": "notOnTicket" });
+    const { ticket } = await jobOf(await send(`${draft}/crew`, TOLD.crew!));
+    expect(ticket!.utilities.map(({ kind, marked }) => [kind, marked])).toEqual([
+      ["electric", "unanswered"],
+      ["gas", true],
+      ["communication", "unanswered"],
+      ["water", false],
+      ["reclaimedWater", "unanswered"],
+    ]);
+  });
   it("keeps all that was typed when one goes back, wrong or half", async () => {
     const draft = await told("tent");
     expect(toOf(await send(`${draft}/sheet`, { "sheet.document": "half", "sheet.stakeSize": "long", go: "back" }))).toBe(`${draft}/tent`);
@@ -149,7 +163,7 @@ describe("a job told in five steps", () => {
     ["site", { "site.address": "x".repeat(5000) }, "Too long. Keep it under 200 characters."],
     ["ticket", { "ticket.validTo": "someday" }, '"someday" is not a date.'],
     ["ticket", { "ticket.validTo": "2026-05-01" }, "The ticket ends before it starts."],
-    ["ticket", { "ticket.utilities.gas": "notOnTicket", "ticket.utilities.water": "notOnTicket" }, "No utility on the ticket."],
+    ["ticket", Object.fromEntries(UTILITIES.map((kind) => [`ticket.utilities.${kind}`, "notOnTicket"])), "No utility on the ticket."],
     ["crew", { "crew.2.name": "p7" }, '"p7" is how the record numbers people.'],
     ["crew", { "crew.2.role": "crew" }, "Only one person may answer for wind, anchors and who is under."],
     ["crew", { "crew.1.role": "deputy" }, "Nobody is the lead. Name one."],

@@ -119,6 +119,7 @@ describe("a strike by another crew", () => {
     { name: "Tobias", role: "deputy" },
     { name: "Ray", role: "crew" },
     { name: "Sol", role: "crew" },
+    { name: "Wes", role: "crew" },
   ] as const;
   beforeAll(async () => {
     job = await openedJob(brief(), testApp());

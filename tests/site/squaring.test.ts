@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { LENGTHS, type LengthName, squared } from "../../machines/site/squaring.ts";
+import { tolerance } from "../../views/text/en/names.ts";
 import { squaredText } from "../../views/text/en/squaring.ts";
 import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
 
@@ -51,6 +52,12 @@ describe("the moves, with A and the line A to B fixed", () => {
   ] as const)("%s off by %d in across and %d in along: %s", (corner, acrossIn, alongIn, words) => {
     expect(says(taped(moved(TENT.want, corner, acrossIn, alongIn)))).toBe(`Not square. Hold A and the line A to B. ${words}`);
   });
+  test("a mark that is off within what is allowed stays, while another one moves", () => {
+    const marks = moved(moved(TENT.want, "B", 0, 0.5), "D", 5, 2);
+    expect(says(taped(marks))).toBe("Not square. Hold A and the line A to B. D: 5 in toward A's side and 2 in outward.");
+  });
+  test("a way that is as good as none is left out", () =>
+    expect(says(taped(moved(TENT.want, "C", 3.5, 0.25)))).toBe("Not square. Hold A and the line A to B. C: 3 1/2 in toward B's side."));
   test("a mark a fifth of an inch off stays", () => {
     expect(found(taped(moved(TENT.want, "C", 0.2, 0)))).toMatchObject({ is: "square", moves: [] });
   });
@@ -140,3 +147,11 @@ test("any positive lengths get a reply without NaN or infinity", () => {
     { numRuns: 500 },
   );
 });
+
+test.each([
+  [2.4, "2 1/4 in"],
+  [2.6875, "2 1/2 in"],
+  [1.25, "1 1/4 in"],
+  [0.2, "3/16 in"],
+  [0.03, "0 in"],
+] as const)("a tolerance of %d in is shown rounded down: %s", (n, text) => expect(tolerance(n)).toBe(text));

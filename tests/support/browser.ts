@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { onTestFinished } from "vitest";
 import type { StepId } from "../../machines/install/ids.ts";
+import { SETTLE_MS } from "../../views/pages/guide/client/settle.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
 import { goodAnswer, type Say } from "./crew-lead.ts";
@@ -63,12 +64,15 @@ async function phone({ ear, clock, ...kind }: ScreenOptions): Promise<Page> {
   // A screen that is left open follows the job, and takes its time.
   onTestFinished(() => context.close());
   await context.clock.install();
+  clocked.add(page);
   if (ear) {
     await context.addInitScript(scriptedEar, ear);
     await context.grantPermissions(["microphone"]);
   }
   return page;
 }
+/** Pages whose time a test moves on. */
+const clocked = new WeakSet<Page>();
 type ScreenOptions = PageKind & {
   readonly ear?: EarMode;
   /** The page's time goes on by itself until the test moves it on. So it is wherever a page listens. */
@@ -88,7 +92,10 @@ function tabsLeft(selector: string): number {
   const stops = [
     ...document.querySelectorAll<HTMLElement>("a[href], button, input:not([type=hidden]), select, summary, [tabindex]"),
   ].filter((e) => e.tabIndex >= 0 && e.getClientRects().length > 0);
-  const before = document.activeElement ? stops.indexOf(document.activeElement as HTMLElement) : -1;
+  // What has the focus need not be a stop itself.
+  const from = document.activeElement;
+  const isBefore = (stop: Element) => stop === from || (from?.compareDocumentPosition(stop) ?? 0) & Node.DOCUMENT_POSITION_PRECEDING;
+  const before = stops.findLastIndex(isBefore);
   return Math.max(1, stops.indexOf(target as HTMLElement) - before);
 }
 
@@ -104,12 +111,19 @@ async function tabTo(page: Page, selector: string): Promise<void> {
   }
 }
 
+/** Until the page takes a press: as long after a swap as it takes somebody to look. Where a test moves time on, at once. */
+async function rest(page: Page): Promise<void> {
+  if (clocked.has(page)) await page.clock.fastForward(SETTLE_MS);
+  else await page.locator("body:not([data-settling])").waitFor({ state: "attached" });
+}
+
 /**
  * Presses by keyboard alone, and waits until the page shows a later entry than before; presses again where the screen says that
- * the call has just moved. A finger would rest between two presses, as the screen makes it: tests of their own try that.
+ * the call has just moved.
  */
 export async function press(page: Page, selector: string): Promise<void> {
   for (let tries = 0; tries < 100; tries++) {
+    await rest(page);
     await tabTo(page, selector);
     const before = await page.evaluate(() => {
       document.querySelector("#notice")!.textContent = "";

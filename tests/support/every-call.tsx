@@ -1,11 +1,15 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { Brief, Role } from "../../machines/install/brief.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Value } from "../../machines/install/gates.ts";
 import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
+import type { Frozen } from "../../machines/install/step.ts";
 import type { CommandEntry, Sealed } from "../../machines/record/entry.ts";
 import { drawnOf } from "../../views/drawing/call/drawn.ts";
+import { askedNow, pickIt, pickNone, pickOf } from "../../views/pages/guide/asked.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { replyText } from "../../views/text/replies.ts";
@@ -33,19 +37,16 @@ export function liveOf(kept: KeptJob): LiveJob {
 /** It takes what room there is, whatever is on it: none has any other, and nothing is left on it. */
 const quickDrawing = drawnOf(liveOf(new KeptJob(briefOf(SMALL))), 0);
 let keys = 0;
-/** The guide of a job as a phone shows it, with the reply to the last entry. */
-async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise<Look> {
+/** Whose phone it is, and what was asked for there to be answered. */
+type On = { readonly me?: string | null; readonly pick?: (guide: GuideState) => string };
+/** The guide of a job as a phone shows it, with the reply to the last entry unless another page was looked at since. */
+async function look(kept: KeptJob, state: string, entry?: CommandEntry | null, { me = PEOPLE.lead, pick }: On = {}): Promise<Look> {
   const live = liveOf(kept);
   const { zone } = live.job.frozen.brief;
   const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
-  const screen = {
-    guide: buildGuideState(live, device, en),
-    drawn: quickDrawing,
-    me: PEOPLE.lead,
-    newKey: () => `key-${++keys}`,
-    words: en,
-  };
+  const guide = buildGuideState(live, device, en);
+  const screen = { guide, drawn: quickDrawing, me, newKey: () => `key-${++keys}`, words: en, pick: pick?.(guide) ?? null };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
   const html = /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(/(<svg id="(?:desk-)?picture".*?<\/title>).*?<\/svg>/gs, "$1</svg>");
   return { call: kept.call, state, html };
@@ -54,6 +55,50 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry): Promise
 /** A list is said a few lines at a time. */
 const inOneBreath = (value: Value): Value =>
   value.kind === "counts" ? { ...value, n: Object.fromEntries(Object.entries(value.n).slice(0, 4)) } : value;
+
+/** Everything but the last, of what is answered bit by bit and is out of its limit as it is. */
+function allButOne(value: Value): Value | null {
+  const most = <T,>(of: Readonly<Record<string, T>>) => Object.fromEntries(Object.entries(of).slice(0, -1));
+  switch (value.kind) {
+    case "lengths":
+      return { ...value, ft: most(value.ft) };
+    case "figures":
+      return Object.keys(value.n).length > 1 ? { ...value, n: most(value.n) } : null;
+    case "each":
+      return Object.keys(value.yes).length > 1 ? { ...value, yes: most(value.yes) } : null;
+    default:
+      return null;
+  }
+}
+
+/** An item of a list, or the gate itself, that is put in again after it was refused. */
+function pickedAgain(kept: KeptJob, say: (fork: KeptJob) => CommandEntry): Promise<Look> {
+  const fork = kept.fork();
+  say(fork);
+  const again = ({ gate }: GuideState) => {
+    const { item } = askedNow(gate!, null, en);
+    return item ? pickOf(gate!, item.name) : pickIt(gate!);
+  };
+  return look(fork, "picked again", null, { pick: again });
+}
+
+/** The same job with another place for first aid. */
+const changed = memoized(
+  ({ brief }: Frozen): Frozen => freeze({ ...brief, site: { ...brief.site, firstAid: "green box behind the seat of the second truck" } }),
+);
+function memoized<K extends object, V>(make: (of: K) => V): (of: K) => V {
+  const made = new WeakMap<K, V>();
+  return (of) => {
+    if (!made.has(of)) made.set(of, make(of));
+    return made.get(of)!;
+  };
+}
+
+/** Thunder, and a wind that stops the work besides. */
+function stopAll(fork: KeptJob): CommandEntry {
+  fork.say({ type: "reading", reading: { kind: "thunder", takenAt: fork.at } });
+  return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
+}
 
 /** A call in every state that it can be in on a screen. */
 async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
@@ -72,17 +117,29 @@ async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
     if (check.kind === "wind") yield after("too much wind", (fork) => fork.wind(22));
     else if (check.kind !== "quiet") {
       yield after("not good", (fork) => fork.answer(id, badValue(check), role));
+      yield pickedAgain(kept, (fork) => fork.answer(id, badValue(check), role));
+      const most = allButOne(badValue(check));
+      if (most) yield pickedAgain(kept, (fork) => fork.answer(id, most, role));
       yield after("unknown", (fork) => fork.answer(id, { kind: "unknown" }, role));
       yield after("read back", (fork) =>
         fork.say({ type: "readBack", intent: { type: "answer", gate: id, value: inOneBreath(goodValue(check)) } }),
       );
     }
   }
+  const proposing = kept.fork();
+  const proposed = proposing.say({ type: "amend", because: "The box was moved.", to: changed(kept.job.frozen) });
+  if ("did" in proposed.outcome) {
+    yield look(proposing, "proposed", proposed);
+    yield look(proposing, "proposed, and waiting");
+    yield look(proposing, "asked to agree", null, { me: PEOPLE.deputy });
+  }
+  yield look(kept, "none", null, { pick: ({ gate }) => (gate ? pickNone(gate) : "") });
   yield after("held", (fork) => fork.say({ type: "hold" }, "crew"));
-  yield after("stop", (fork) => {
-    fork.say({ type: "reading", reading: { kind: "thunder", takenAt: fork.at } });
-    return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
-  });
+  yield after("stop", stopAll);
+  const stopped = kept.fork();
+  stopAll(stopped);
+  yield look(stopped, "stop, answering", null, { pick: ({ gate }) => (gate ? pickIt(gate) : "") });
+  yield look(stopped, "stop, on nobody's phone", null, { me: null });
   yield after("hurt", (fork) => fork.say({ type: "hurt", words: "he came off the ladder, it's his leg" }, "crew"));
 }
 

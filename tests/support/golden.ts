@@ -71,6 +71,7 @@ const STRIKERS = [
   { name: "Maren", role: "competent" },
   { name: "Ray", role: "crew" },
   { name: "Sol", role: "crew" },
+  { name: "Wes", role: "crew" },
   { name: "Lasse", role: "manager" },
 ];
 

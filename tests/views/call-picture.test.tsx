@@ -1,18 +1,19 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
+import { cornerMarks, inPairs, type Mark } from "../../machines/picture/mark.ts";
 import type { Picture, SquarePicture, WindFacts } from "../../machines/picture/picture.ts";
 import { LENGTHS, lengthFt, type Marks, toBaselineFrame } from "../../machines/site/lengths.ts";
 import { squared } from "../../machines/site/squaring.ts";
-import { CORNERS } from "../../machines/tent/types.ts";
+import { CORNERS, EDGES } from "../../machines/tent/types.ts";
 import { CallPicture, type CallPictureProps, WindDial } from "../../views/drawing/call/call-picture.tsx";
-import { ACROSS_A_PHONE, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
+import { ACROSS_A_PHONE, type Box, DOWN_A_PHONE, HALF_A_DESK, TURNS, usualTurn } from "../../views/drawing/call/small-frame.ts";
 import { en } from "../../views/text/en/en.ts";
 import { exact, says } from "../support/given-away.ts";
 import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
 import { everyPicture, JOBS, type Seen } from "../support/pictures.ts";
 import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
 import { all, type Element, ofClass, readXml, textOf } from "../support/xml.ts";
-import { eighty, hundred, planOf, twenty } from "../tent/tents.ts";
+import { eighty, forty, hundred, planOf, sixty, twenty } from "../tent/tents.ts";
 
 type More = Partial<Omit<CallPictureProps, "picture" | "plan">>;
 const svgOf = ({ picture, plan, brief }: Pick<Seen, "picture" | "plan"> & Partial<Pick<Seen, "brief">>, more: More = {}): string =>
@@ -24,6 +25,34 @@ const texts = (svg: Element) => all(svg).filter((e) => e.name === "text");
 const written = (svg: Element) => texts(svg).map(textOf);
 const named = (svg: Element, attribute: string) => all(svg).flatMap((e) => e.attributes[attribute] ?? []);
 const sizeOf = (e: Element) => Number(e.attributes["font-size"]);
+
+/** How wide a bold text is, in px, and where it stands. */
+const boxOf = (e: Element) => {
+  const [x, y, px] = [Number(e.attributes.x), Number(e.attributes.y), sizeOf(e)];
+  const wide = textOf(e).length * px * 0.56;
+  const left = { start: x, end: x - wide, middle: x - wide / 2 }[e.attributes["text-anchor"] ?? "middle"]!;
+  return { text: textOf(e), left, right: left + wide, top: y - px * 0.4, bottom: y + px * 0.4 };
+};
+/** The texts and arrowheads that a box cuts off. */
+const outside = (svg: Element, { widePx, highPx }: Box): string[] => [
+  ...texts(svg)
+    .map(boxOf)
+    .filter(({ left, right, top, bottom }) => left < 0 || right > widePx || top < 0 || bottom > highPx)
+    .map(({ text }) => text),
+  ...all(svg)
+    .filter((e) => e.name === "polygon")
+    .map((e) => e.attributes.points!)
+    .filter((points) => points.split(/[ ,]/).some((n, i) => Number(n) < 0 || Number(n) > (i % 2 === 0 ? widePx : highPx))),
+];
+/** Texts that lie over each other. */
+const overlapping = (svg: Element): string[] => {
+  const boxes = texts(svg).map(boxOf);
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .flatMap((b) => (a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom ? [`${a.text} / ${b.text}`] : [])),
+  );
+};
 
 const NOWHERE: Picture = { kind: "plan", about: [], done: [], next: [], counts: false };
 const plan = planOf(eighty);
@@ -202,6 +231,111 @@ describe("the way a plan is turned", () => {
   ] as const)("shows %s where it is known", (_what, surroundings, wanted, turn) =>
     expect(written(draw({ picture: NOWHERE, plan }, { surroundings, turn }))).toEqual(expect.arrayContaining([...wanted])),
   );
+  it.each(TURNS)("by %i°: north stands on the north side of the plan, and points away from it", (turn) => {
+    for (const baselineBearingDeg of [0, 40, 95, 180, 230, 300]) {
+      const svg = draw(
+        { picture: NOWHERE, plan },
+        { surroundings: { baselineBearingDeg, street: { edge: "CD", name: "Tansy Lane" } }, turn },
+      );
+      const [north] = ofClass(svg, "drawn-north");
+      const deg = Number(/rotate\((-?[\d.]+)/.exec(named(north!, "transform")[0]!)![1]);
+      const [ux, uy] = [Math.sin((deg * Math.PI) / 180), -Math.cos((deg * Math.PI) / 180)];
+      const letter = texts(north!)[0]!.attributes;
+      const corners = CORNERS.map((c) => [Number(at(svg, c).x), Number(at(svg, c).y)] as const);
+      const onSide = [
+        Number(letter.x) > Math.max(...corners.map(([x]) => x)) && ux,
+        Number(letter.x) < Math.min(...corners.map(([x]) => x)) && -ux,
+        Number(letter.y) > Math.max(...corners.map(([, y]) => y)) && uy,
+        Number(letter.y) < Math.min(...corners.map(([, y]) => y)) && -uy,
+      ].filter((part) => part !== false);
+      expect(Math.max(...onSide), `${baselineBearingDeg}`).toBeGreaterThan(0.7);
+    }
+  });
+  it.each(TURNS)("by %i°: the wind blows at the tent from its own side, where a call hangs on it", (turn) => {
+    for (const windFromDeg of [0, 40, 130, 220, 310]) {
+      const picture = { ...NOWHERE, about: [{ is: "edge", edge: "AB" }], windFromDeg } as Picture;
+      const svg = draw({ picture, plan }, { surroundings: { baselineBearingDeg: 40 }, turn });
+      const [wind] = ofClass(svg, "drawn-wind");
+      expect(written(wind!)).toEqual(["Wind"]);
+      const line = all(wind!).find((e) => e.name === "line")!.attributes;
+      const deg = windFromDeg - 40 + turn;
+      const [ux, uy] = [Math.sin((deg * Math.PI) / 180), -Math.cos((deg * Math.PI) / 180)];
+      const [fx, fy] = [Number(line.x1) - Number(line.x2), Number(line.y1) - Number(line.y2)];
+      expect((fx * ux + fy * uy) / Math.hypot(fx, fy)).toBeGreaterThan(0.99);
+      expect((Number(line.x1) - 164) * ux + (Number(line.y1) - 85) * uy).toBeGreaterThan(30);
+      expect(textOf((svg.children as Element[])[1]!)).toMatch(/The wind comes from [NESW]+\./);
+      expect([...outside(svg, ACROSS_A_PHONE), ...overlapping(svg)]).toEqual([]);
+    }
+  });
+  const AROUND: Mark[][] = [
+    [
+      { is: "edge", edge: "AB" },
+      { is: "edge", edge: "CD", back: true },
+    ],
+    [{ is: "angle", alongFt: 40, acrossFt: 30, diagonalFt: 50 }],
+    [{ is: "setback" }, { is: "stakeLine", edge: "AB" }],
+  ];
+  it.each(TURNS)("by %i°: no two texts lie over each other, and none is cut off", (turn) => {
+    const trouble = [sixty, hundred, forty].flatMap((tent) => {
+      const turned = planOf(tent);
+      const marks: Mark[][] = [
+        ...turned.pieces.map(({ id }): Mark[] => [{ is: "piece", id }]),
+        turned.pieces.map(({ id }): Mark => ({ is: "piece", id })),
+        ...turned.rows.map(({ quarters, centers }): Mark[] => [{ is: "poles", ids: quarters.length > 0 ? quarters : centers }]),
+        ...turned.seams.flatMap(({ halves }) => halves.map(({ id }): Mark[] => [{ is: "half", id, way: "out" }])),
+        ...AROUND,
+        CORNERS.map((corner): Mark => ({ is: "corner", corner })),
+      ];
+      return marks.flatMap((about) => {
+        const svg = draw(
+          { picture: { ...NOWHERE, about } as Picture, plan: turned },
+          { turn, surroundings: { baselineBearingDeg: 100, street: { edge: "BC", name: "Tansy Lane" } } },
+        );
+        return [
+          ...overlapping(svg),
+          ...texts(svg)
+            .map(boxOf)
+            .filter((b) => b.left < 0 || b.right > 328 || b.top < 0 || b.bottom > 170),
+        ].map((bad) => `${tent.lengthFt} ${JSON.stringify(about[0])}: ${typeof bad === "string" ? bad : bad.text}`);
+      });
+    });
+    expect(trouble).toEqual([]);
+  });
+  it.each(TURNS)("by %i°: three, four, five has all three of its lengths", (turn) => {
+    const about: Mark[] = [{ is: "angle", alongFt: 80, acrossFt: 60, diagonalFt: 100 }];
+    for (const tent of [sixty, eighty, hundred])
+      for (const baselineBearingDeg of [10, 100]) {
+        const svg = draw({ picture: { ...NOWHERE, about } as Picture, plan: planOf(tent) }, { turn, surroundings: { baselineBearingDeg } });
+        expect(written(svg)).toEqual(expect.arrayContaining(["80 ft", "60 ft", "100 ft"]));
+      }
+  });
+  it("a name that would cover its piece is left out, its number stays", () => {
+    const about: Mark[] = [{ is: "piece", id: "end-A" }];
+    const on = (box: Box) => written(draw({ picture: { ...NOWHERE, about } as Picture, plan: planOf(sixty) }, { turn: 0, box }));
+    expect(on({ widePx: 120, highPx: 130 })).toEqual(["A", "B", "C", "D", "1"]);
+    expect(on(ACROSS_A_PHONE)).toContain("end A");
+  });
+  it.each(TURNS)("by %i°: how far out the stake line is stands beside it", (turn) => {
+    const about: Mark[] = [...EDGES.map((edge): Mark => ({ is: "stakeLine", edge })), { is: "setback" }];
+    const svg = draw(
+      { picture: { ...NOWHERE, about } as Picture, plan: planOf(sixty) },
+      { turn, surroundings: { baselineBearingDeg: 100 } },
+    );
+    expect(written(svg)).toContain("6 ft out");
+  });
+  it("a plan that lies the narrow way shows the part that a call is about, large, at the tent's full width", () => {
+    const turned = planOf(sixty);
+    const poles = turned.rows.find(({ quarters }) => quarters.length === 3)!.quarters;
+    const drawnAt = (about: Mark[], turn: 0 | 90) => draw({ picture: { ...NOWHERE, about } as Picture, plan: turned }, { turn });
+    const wide = (svg: Element) => {
+      const xs = CORNERS.map((c) => Number(texts(svg).find((e) => textOf(e) === c)!.attributes.x));
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    expect(wide(drawnAt([{ is: "edge", edge: "AB" }], 0))).toBeLessThan(120);
+    const svg = drawnAt([{ is: "poles", ids: poles }], 0);
+    expect(wide(svg)).toBeGreaterThan(200);
+    expect(written(svg)).toEqual(expect.arrayContaining([...poles, "A", "B", "C", "D"]));
+  });
   it("north is turned with the plan", () => {
     const turnOf = (turn: 0 | 90) => {
       const [north] = ofClass(draw({ picture: NOWHERE, plan }, { turn, surroundings: { baselineBearingDeg: 40 } }), "drawn-north");
@@ -209,6 +343,31 @@ describe("the way a plan is turned", () => {
     };
     expect(turnOf(90) - turnOf(0)).toBe(90);
   });
+});
+
+it("an edge that is walked back has its arrowhead at its first corner", () => {
+  const headOf = (mark: Mark): number[] => {
+    const about = ofClass(draw({ picture: { ...NOWHERE, about: [mark] } as Picture, plan }, { turn: 0 }), "drawn-about").flatMap(all);
+    const head = about.filter((e) => e.name === "polygon").at(-1)!;
+    return head.attributes.points!.split(" ")[0]!.split(",").map(Number);
+  };
+  const edge = (name: "AB" | "CD", back?: true): Mark => ({ is: "edge", edge: name, ...(back && { back }) });
+  expect(headOf(edge("CD", true))[1]).toBe(headOf(edge("AB"))[1]);
+  expect(headOf(edge("CD"))[1]).toBeGreaterThan(headOf(edge("AB"))[1]!);
+});
+
+it("an edge that is walked shows the stations on it; not where they are counted", () => {
+  const dots = (counts: boolean) =>
+    ofClass(draw({ picture: { ...NOWHERE, about: [{ is: "edge", edge: "AB" }], counts } as Picture, plan }), "drawn-about")
+      .flatMap(all)
+      .filter((e) => e.name === "circle").length;
+  expect([dots(false), dots(true)]).toEqual([plan.edges.find((e) => e.name === "AB")!.between.length, 0]);
+});
+
+it("corners that are worked in opposite pairs are numbered by pairs, and it is told", () => {
+  const svg = draw({ picture: { ...NOWHERE, about: inPairs(cornerMarks()) } as Picture, plan });
+  expect(written(svg).filter((text) => /^\d$/.test(text))).toEqual(["1", "2", "1", "2"]);
+  expect(textOf((svg.children as Element[])[1]!)).toContain("First corners A and C, then B and D.");
 });
 
 describe("a larger box", () => {
@@ -265,7 +424,18 @@ describe("the corner marks", () => {
     expect(said).toContain("C: 3 1/2 in away from B's side and 5 in outward.");
     expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in", "5 in", "4 in"]));
     expect(textOf((svg.children as Element[])[1]!)).toContain(said);
-    expect(written(svg).find((t) => t.startsWith("Off"))).toMatch(/^Off ×\d+ as drawn$/);
+    expect(written(svg).find((t) => t.startsWith("Errors"))).toMatch(/^Errors drawn \d+ times too big$/);
+  });
+  it.each(TURNS)("full screen on a phone, turned by %i°: every way of a mark with an arrow and in words, all in the picture", (turn) => {
+    const box = { widePx: 328, highPx: 450 };
+    const svg = draw({ picture: judged(taped(marksOff)), plan }, { box, turn });
+    expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in away from B's side", "5 in outward", "4 in toward A's side"]));
+    expect(outside(svg, box)).toEqual([]);
+  });
+  it.each(TURNS)("beside a call, turned by %i°: no arrow and no length is cut off, and no two lie over each other", (turn) => {
+    const svg = draw({ picture: judged(taped(moved(moved(want, "C", -13.125, -12.625), "D", 12.125, -13.375))), plan }, { turn });
+    expect(outside(svg, ACROSS_A_PHONE)).toEqual([]);
+    expect(overlapping(svg)).toEqual([]);
   });
   it("what is drawn larger is drawn by the factor that it says", () => {
     const svg = drawSquare(taped(marksOff));
@@ -273,13 +443,19 @@ describe("the corner marks", () => {
       .filter((e) => e.name === "polygon")
       .map((e) => e.attributes.points!.split(" ").map((p) => p.split(",").map(Number)));
     const pxPerFt = Math.abs(wantedFigure![1]![0]! - wantedFigure![0]![0]!) / 100;
-    const times = Number(/\d+/.exec(written(svg).find((t) => t.startsWith("Off"))!)![0]);
+    const times = Number(/\d+/.exec(written(svg).find((t) => t.startsWith("Errors"))!)![0]);
     const offPx = Math.hypot(figure![3]![0]! - wantedFigure![3]![0]!, figure![3]![1]! - wantedFigure![3]![1]!);
     expect(offPx).toBeCloseTo((4 / 12) * pxPerFt * times, 0);
   });
   it("a length that cannot be right is marked, with what was read", () => {
     const svg = drawSquare({ ...taped(want), AC: taped(want).AC + 1 });
     expect(written(svg)).toEqual(expect.arrayContaining(["129 ft 3/4 in?", "Tape again"]));
+  });
+  it("no length is to be taped again that was not taped", () => {
+    const svg = drawSquare(without(taped({ ...want, C: { xFt: 13, yFt: 26 } }), "BD"));
+    expect(written(svg)).toContain("Tape again");
+    const bold = ofClass(svg, "drawn-length-strong").map((e) => e.attributes["data-length"]);
+    expect(bold.sort()).toEqual(["AB", "AC", "BC", "CD", "DA"]);
   });
   it("square: a check mark and the word", () => {
     const svg = drawSquare(without(taped(want), "BD"));

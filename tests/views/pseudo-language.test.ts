@@ -321,7 +321,7 @@ describe("every sentence comes through the words of its screen", () => {
       const { gate } = await crew.to((s) => s.step === "marked");
       await crew.say({ type: "answer", gate: gate!.id, value: { kind: "figures", unit: "count", n: { ...gate!.want, AB: 9 } } }, "p1");
       await read(crew, at(""), { as: "p1" });
-      await read(crew, at(`/${(await crew.read()).gate!.discrepancy}`), { as: "p1" });
+      await read(crew, at(`/${(await crew.read()).gate!.cure!.to}`), { as: "p1" });
       const found = { what: "rings", edge: "AB", counted: "4", because: "1" };
       const shown = await read(crew, at("/discrepancy"), { fields: found, as: "p1" });
       await read(crew, at("/discrepancy"), { fields: { ...found, counted: "900", because: "" }, as: "p1", status: 422 });

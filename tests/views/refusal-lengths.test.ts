@@ -42,7 +42,9 @@ function refusals(question: Question): string[] {
       const refusal: MissingGate = { why: "gate", gate: gate.id, status, asked: "here", because, notBefore: 0 };
       const value = person && status === "outOfLimit" ? badValue(gate.check) : null;
       const found = value && finding(gate.check, value, { answers: {} });
-      const reason: Reason = { refusal, question, value, finding: found, inHand: false };
+      const read = { mph: 18, gustMph: 27 };
+      const wind = gate.check.kind === "wind" ? { read, limitMph: gate.check.belowMph, standing: because === null } : null;
+      const reason: Reason = { refusal, question, value, finding: found, inHand: false, wind };
       return reasonText(reason, { name: (id) => id, zone: "America/Chicago" }, en);
     }),
   );

@@ -210,6 +210,7 @@ describe("refusals", () => {
     notBefore: null,
     check: null,
     inHand: false,
+    wind: null,
     name: (id) => id,
   };
   const all: About = { ...nothing, ask: "How many inches?", ifNot: "Drive it down.", limit: "at most 6 in", value: "8 in" };

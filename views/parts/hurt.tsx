@@ -4,7 +4,9 @@ import type { HurtState } from "./hurt-state.ts";
 /** Somebody is hurt: what to do, larger than all else on the page. */
 export const Hurt = ({ hurt, words: { guide, hurt: text } }: { hurt: HurtState; words: Words }) => (
   <section class="hurt" role="alert">
-    <h2>{text.title}</h2>
+    <h2>
+      <a href={`tel:${text.number}`}>{text.title}</a>
+    </h2>
     <p class="address">{hurt.address}</p>
     <p class="meet">{hurt.meets === null ? text.somebodyMeet : text.meet(hurt.meets)}</p>
     <p>

@@ -1,5 +1,6 @@
 import type { Child } from "hono/jsx";
 import { Hold } from "./hold.tsx";
+import { Unlock, UnlockNow } from "./lock.tsx";
 import { Page } from "./page.tsx";
 import type { Screen } from "./say-form.tsx";
 
@@ -12,7 +13,7 @@ type Props = {
   readonly children?: Child;
 };
 
-/** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. */
+/** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. A phone that is locked for the pocket is unlocked here too. */
 export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside = [], children, ...rest }: Props) => (
   <Page
     words={words}
@@ -27,12 +28,14 @@ export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside 
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
         <h1>{title}</h1>
         {children}
+        <UnlockNow {...screen} />
       </main>
       <footer class="dock">
         {me !== null && <Hold {...screen} />}
         {beside.map((way) => (
           <Way screen={screen} {...way} class="beside" />
         ))}
+        <Unlock {...screen} />
         <a class="button back-to-call" href={`/jobs/${guide.job}`}>
           {words.page.guide}
         </a>

@@ -15,7 +15,7 @@ export type Screen = {
 };
 type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
 
-/** One command as a form: a plain post without scripts, three regions swapped with them. Each has a key of its own. */
+/** One command as a form: a plain post without scripts, the regions swapped with them. Each has a key of its own. */
 export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...rest }: Props) => (
   <form
     method="post"

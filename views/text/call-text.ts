@@ -10,5 +10,9 @@ export type CallText = {
   /** How an experienced hand does it: the movement, the order, where to stand, what to look at, how to check. */
   readonly well: string;
   readonly ifNot?: string;
+  /** The call with its answer in one short sentence, for the thread. */
+  readonly told?: (of: WordParams, value: string) => string;
+  /** Where "none" is an answer: asked once more before it counts. */
+  readonly none?: string;
 };
 export type CallTexts = Readonly<Record<string, CallText>>;

@@ -81,7 +81,7 @@ function answerInFront(answer: Value | Reading | null, words: Words): string {
 }
 
 /** Why not, and what to do. */
-export function reasonText({ refusal, question, value, finding, inHand }: Reason, { name, zone }: Teller, words: Words): string {
+export function reasonText({ refusal, question, value, finding, inHand, wind }: Reason, { name, zone }: Teller, words: Words): string {
   return words.refusalText(refusal, {
     ask: (question && askText(question, words)) ?? null,
     ifNot: (question && callText(question, words).ifNot) ?? null,
@@ -91,6 +91,7 @@ export function reasonText({ refusal, question, value, finding, inHand }: Reason
     notBefore: "notBefore" in refusal && refusal.notBefore !== null ? words.when.clock(zone, wholeMinute(refusal.notBefore)) : null,
     check: question?.gate.check.kind ?? null,
     inHand,
+    wind: wind && question ? { ...wind, gate: question.gate.id } : null,
     name,
   });
 }

@@ -1,4 +1,5 @@
 import { buzz } from "../pages/guide/client/buzz.ts";
+import { notice } from "../pages/guide/client/notice.ts";
 import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
 import { clientWords } from "../parts/client-words.ts";
 import { regions } from "../regions.ts";
@@ -47,7 +48,7 @@ export function useVoice(): void {
 /** What was heard goes to the server with what the screen showed when it began. What can only stop goes past everything that waits. */
 function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker, form: HTMLFormElement): void {
   if (tooLong) {
-    note(talk ? clientWords().tooLong : "");
+    notice(talk ? clientWords().tooLong : "");
     return;
   }
   if (!talk && mouth.isOwn(began, alternatives)) return;
@@ -57,7 +58,7 @@ function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker,
   if (hold || alarm || holdsInside(alternatives[0] ?? "")) {
     mouth.hush();
     buzz("hold");
-    if (hold) note(clientWords().hold);
+    if (hold) notice(clientWords().hold);
   }
   const stops = hold || alarm;
   const source = stops ? (at(regions.alarm) as HTMLFormElement) : form;
@@ -71,7 +72,7 @@ function take({ id, alternatives, began, talk, tooLong }: Heard, mouth: Speaker,
     talk: talk ? "yes" : "no",
   };
   const send = () => (window as unknown as { htmx: Htmx }).htmx.ajax("POST", form.action, { source, values, swap: "none" });
-  send().catch(() => note(clientWords().notSent));
+  send().catch(() => notice(clientWords().notSent));
   if (stops) sendUntilAnswered(send);
 }
 
@@ -80,7 +81,7 @@ function sendUntilAnswered(send: () => Promise<void>, tries = STOP_TRIES): void 
   const before = at(regions.heard)?.dataset.reply;
   window.setTimeout(() => {
     if (tries === 0 || at(regions.heard)?.dataset.reply !== before) return;
-    send().catch(() => note(clientWords().notSent));
+    send().catch(() => notice(clientWords().notSent));
     sendUntilAnswered(send, tries - 1);
   }, STOP_AGAIN_MS);
 }
@@ -135,9 +136,4 @@ function show(status: VoiceStatus): void {
   const line = at(regions.earStatus);
   const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
   if (line) line.textContent = status === "off" ? "" : [clientWords().status[status], dark ? clientWords().goesDark : ""].join(" ").trim();
-}
-
-function note(text: string): void {
-  const notice = at(regions.notice);
-  if (notice) notice.textContent = text;
 }

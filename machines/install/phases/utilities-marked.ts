@@ -6,6 +6,7 @@ import { BRIEF, COMPETENT, document, each, exactly, gate, measure, unknownGate, 
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
 import { truckLoadOf } from "../truck-load.ts";
+import { mayHaveLines } from "../utilities.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 
@@ -96,7 +97,7 @@ function outline({ spec, poles }: TentPlan): StepDraft[] {
 }
 
 function locates({ ticket }: Brief): StepDraft[] {
-  const marked = ticket?.utilities.filter((u) => u.marked) ?? [];
+  const marked = ticket?.utilities.filter(mayHaveLines) ?? [];
   const unknown = { wordsKey: "ticket.unknown", gate: unknownGate(["ticket"], { reopenedBy: ["ticket"] }) };
   return [
     { id: "locate.ticket", ...(ticket === null ? unknown : { params: { ticket: ticket.number }, gate: inForce(ticket) }) },
@@ -117,22 +118,20 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
   const { is: toleranceIn, source: nearest } = limits.toleranceIn;
   return [
     ...overhead(site.overheadKv, plan.spec.centerPoleFt, limits),
-    ...(ticket?.utilities ?? [])
-      .filter((u) => u.marked)
-      .map(
-        (u): StepDraft => ({
-          id: `nearest.${u.kind}`,
-          wordsKey: "nearest.mark",
-          work: "outside",
-          params: { utility: u.kind },
-          gate: gate(measure("in", toleranceIn, null), {
-            source: nearest,
-            roles: COMPETENT,
-            reopenedBy: ["ticket", "stations", "anchors", "poles", "corner"],
-            paper: "utilityOwner",
-          }),
+    ...(ticket?.utilities ?? []).filter(mayHaveLines).map(
+      (u): StepDraft => ({
+        id: `nearest.${u.kind}`,
+        wordsKey: "nearest.mark",
+        work: "outside",
+        params: { utility: u.kind },
+        gate: gate(measure("in", toleranceIn, null), {
+          source: nearest,
+          roles: COMPETENT,
+          reopenedBy: ["ticket", "stations", "anchors", "poles", "corner"],
+          paper: "utilityOwner",
         }),
-      ),
+      }),
+    ),
     {
       id: "nearest.private",
       work: "outside",

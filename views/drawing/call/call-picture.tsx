@@ -3,8 +3,10 @@ import type { Picture, WindFacts } from "../../../machines/picture/picture.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
 import type { Words } from "../../text/words.ts";
 import { roomFor, type Surroundings } from "./around.tsx";
+import { towardOf } from "./compass.tsx";
+import { planFrame } from "./part-shown.ts";
 import { PlanDrawing } from "./plan-picture.tsx";
-import { ACROSS_A_PHONE, type Box, PICTURE, reachOf, smallFrame, type Turn } from "./small-frame.ts";
+import { ACROSS_A_PHONE, type Box, PICTURE, type Turn } from "./small-frame.ts";
 import { SquareDrawing } from "./square-picture.tsx";
 import { type Told, toldOf, windTold } from "./told.ts";
 import { Dial } from "./wind-dial.tsx";
@@ -41,10 +43,11 @@ export function CallPicture({ picture, plan, words, turn, surroundings = {}, box
         <SquareDrawing picture={picture} plan={plan} turn={turn} box={box} words={words} />
       </Sheet>
     );
-  const frame = { ...smallFrame(plan, reachOf(plan), turn, { box, room: roomFor(surroundings, turn) }), fills: id };
+  const toward = towardOf(plan, turn, surroundings.baselineBearingDeg, picture);
+  const frame = { ...planFrame(plan, picture.about, turn, { box, room: roomFor(surroundings, turn, toward) }), fills: id };
   return (
     <Sheet id={id} kind="plan" told={told} box={box}>
-      <PlanDrawing picture={picture} plan={plan} frame={frame} around={surroundings} words={words} />
+      <PlanDrawing picture={picture} plan={plan} frame={frame} street={surroundings.street} toward={toward} words={words} />
     </Sheet>
   );
 }

@@ -1,4 +1,5 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { digest, type Hash } from "../../../machines/digest/digest.ts";
 import type { Picture, WindFacts } from "../../../machines/picture/picture.ts";
 import { pictureOf } from "../../../machines/picture/picture-of.ts";
 import { windFacts } from "../../../machines/picture/wind-facts.ts";
@@ -24,3 +25,18 @@ export function drawnOf({ job, now }: LiveJob, quarters: number): Drawn {
   const turn = TURNS[(usual + quarters) % TURNS.length]!;
   return { picture: pictureOf(job, now.at), wind: windFacts(job, now.at), plan, surroundings: brief.site, turn, quarters };
 }
+
+/** So many letters of a digest tell one drawing of a job from the next. */
+const NAME_LETTERS = 12;
+
+/** Plans and sites stay as they are until they are amended: each is digested once. */
+const digests = new WeakMap<object, Hash>();
+function digestOnce(part: object): Hash {
+  const known = digests.get(part) ?? digest.of(part);
+  digests.set(part, known);
+  return known;
+}
+
+/** Names what is drawn: two drawings with the same name look the same. */
+export const nameOf = ({ picture, plan, surroundings, turn }: Drawn): string =>
+  digest.of({ picture, turn, plan: digestOnce(plan), surroundings: digestOnce(surroundings) }).slice(0, NAME_LETTERS);

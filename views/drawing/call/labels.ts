@@ -7,8 +7,15 @@ import { unitVector, type XY } from "../dimension.tsx";
 import { middleOf, rightAngleAt, runOf, setbackAt } from "./shapes.ts";
 import { type SmallFrame, tenth } from "./small-frame.ts";
 
-/** A text in the picture, centered at a place in px; `ring` puts it in a circle, as the order of a piece; `backed` on a ground of its own, over hatching and marks. */
-export type PlacedLabel = { readonly text: string; readonly at: XY; readonly px: number; readonly ring?: true; readonly backed?: true };
+/** A text in the picture, centered at a place in px; `ring` puts it in a circle, as the order of a piece; `backed` on a ground of its own, over hatching and marks; `or`: other places that do as well. */
+export type PlacedLabel = {
+  readonly text: string;
+  readonly at: XY;
+  readonly px: number;
+  readonly ring?: true;
+  readonly backed?: true;
+  readonly or?: readonly XY[];
+};
 
 type Of = { readonly plan: TentPlan; readonly frame: SmallFrame; readonly words: Words };
 
@@ -41,17 +48,19 @@ function ownLabels(mark: Mark, { plan, frame, words }: Of, about: readonly Mark[
       const [a, along, across] = rightAngleAt(plan, mark.alongFt, mark.acrossFt).map(frame.at) as [XY, XY, XY];
       const far: XY = [along[0] + across[0] - a[0], along[1] + across[1] - a[1]];
       return [
-        beside(a, along, far, { text: ft(mark.alongFt), part: 0.6 }),
-        beside(a, across, far, { text: ft(mark.acrossFt), part: 0.66 }),
-        beside(along, across, far, { text: ft(mark.diagonalFt) }),
+        besideAnywhere(a, along, far, ft(mark.alongFt)),
+        besideAnywhere(a, across, far, ft(mark.acrossFt)),
+        besideAnywhere(along, across, far, ft(mark.diagonalFt)),
       ];
     }
     case "setback": {
-      const [edge] = setbackAt(plan).map(frame.at) as [XY, XY];
+      const [edge, stakes] = setbackAt(plan).map(frame.at) as [XY, XY];
       const [x, y] = frame.out("AB");
       const text = words.picture.setback(ft(plan.spec.setbackFt));
-      const inward = y === 0 ? halfWide(text, 20) + 12 : 20;
-      return [{ text, at: [tenth(edge[0] - x * inward), tenth(edge[1] - y * inward)], px: 20 }];
+      const awayPx = y === 0 ? halfWide(text, 20) + 12 : 20;
+      const inside: XY = [tenth(edge[0] - x * awayPx), tenth(edge[1] - y * awayPx)];
+      const outside: XY = [tenth(stakes[0] + x * awayPx), tenth(stakes[1] + y * awayPx)];
+      return [{ text, at: inside, px: 20, or: [inside, outside] }];
     }
     case "poles":
       return about.length > 1 ? [] : poleLabels(mark.ids, plan, frame);
@@ -70,6 +79,13 @@ function beside(from: XY, to: XY, toward: XY, { text, part = 0.5 }: { text: stri
   return { text, at: [tenth(mx - uy * side * away), tenth(my + ux * side * away)], px };
 }
 
+/** Beside a line at its middle, or where there is room along it, on the other side too. */
+function besideAnywhere(from: XY, to: XY, toward: XY, text: string): PlacedLabel {
+  const away: XY = [from[0] + to[0] - toward[0], from[1] + to[1] - toward[1]];
+  const or = [toward, away].flatMap((side) => [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((part) => beside(from, to, side, { text, part }).at));
+  return { ...beside(from, to, toward, { text }), or };
+}
+
 /** Inside the tent at the middle of an edge. */
 function inside(edge: EdgeName, text: string, px: number, { plan, frame }: Pick<Of, "plan" | "frame">): PlacedLabel {
   const [x, y] = frame.out(edge);
@@ -86,8 +102,9 @@ function pieceLabels(id: string, several: boolean, { plan, frame, words }: Of): 
   const piece = plan.pieces.find((p) => p.id === id)!;
   const { xFt, yFt, widthFt, lengthFt } = piece.at;
   const name = words.drawing.piece(id);
-  const px = several ? 14 : 17;
   const across = frame.turn === 90 || frame.turn === 270;
+  const [widePx, highPx] = (across ? [lengthFt, widthFt] : [widthFt, lengthFt]).map((ft) => ft * frame.pxPerFt - 8) as [number, number];
+  const px = several || textWidePx(name, 17) > widePx ? 14 : 17;
   const mids = plan.pieces.filter((p) => p.kind === "mid");
   const part = several && piece.kind === "mid" ? BY_TURNS[mids.indexOf(piece) % BY_TURNS.length]! : 0.5;
   const place: Point = across
@@ -96,6 +113,8 @@ function pieceLabels(id: string, several: boolean, { plan, frame, words }: Of): 
   const [x, y] = frame.cloth(place);
   const total = plan.pieces.length;
   const order: PlacedLabel[] = total > 1 ? [{ text: String(piece.order), at: [x, tenth(y - px * 0.72)], px: px + 2, ring: true }] : [];
+  // Where its number and its name would cover a piece, its name is left out: the call says it too.
+  if (!several && total > 1 && textWidePx(name, px) > widePx && px * 3 > highPx) return order;
   return [...order, { text: name, at: [x, tenth(y + (total > 1 ? px * 0.9 : 0))], px, backed: true }];
 }
 

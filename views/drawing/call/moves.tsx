@@ -6,7 +6,7 @@ import { Label } from "../label.tsx";
 import { textWidePx } from "./labels.ts";
 import { Letters } from "./letters.tsx";
 import { Head, pointsOf } from "./shape.tsx";
-import { type SmallFrame, tenth, turned } from "./small-frame.ts";
+import { type Box, type Room, type SmallFrame, tenth, turned } from "./small-frame.ts";
 
 type Out = Extract<Squared, { is: "square" | "out" }>;
 
@@ -26,6 +26,7 @@ export function largerBy(marks: Marks, want: Marks, pxPerFt: number): number {
 /** The marks as they are over the figure that is wanted, and for each that has to move which way and how far, as it is said. */
 export function Moves({ found, want, frame, words }: { found: Out; want: Marks; frame: SmallFrame; words: Words }) {
   const { ink, ground, box, at } = frame;
+  const ways = found.moves.flatMap(waysOf);
   const times = largerBy(found.marks, want, frame.pxPerFt);
   const drawn = (corner: keyof Marks): Point => ({
     xFt: want[corner].xFt + (found.marks[corner].xFt - want[corner].xFt) * times,
@@ -50,38 +51,78 @@ export function Moves({ found, want, frame, words }: { found: Out; want: Marks; 
         );
       })}
       <Letters want={want} frame={frame} awayPx={FARTHEST_PX + 16} />
-      {found.moves.map((move) => (
-        <Ways move={move} corner={at(want[move.corner])} sideHighPx={sideHighPx} frame={frame} words={words} />
-      ))}
+      {isTall(box) ? (
+        <InWords ways={ways} frame={frame} words={words} />
+      ) : (
+        found.moves.map((move) => (
+          <Beside ways={waysOf(move)} corner={at(want[move.corner])} sideHighPx={sideHighPx} frame={frame} words={words} />
+        ))
+      )}
       <Label frame={frame} x={box.widePx / 2} y={box.highPx - 9} text={words.picture.larger(times)} px={15} bold />
     </>
   );
 }
 
+/** A way that a mark moves: across the tent, or along it. */
+type OneWay = { readonly corner: Move["corner"]; readonly way: "across" | "along"; readonly byIn: number };
+
+const waysOf = ({ corner, acrossIn, alongIn }: Move): OneWay[] =>
+  [
+    { corner, way: "across" as const, byIn: corner === "B" ? 0 : acrossIn },
+    { corner, way: "along" as const, byIn: alongIn },
+  ].filter(({ byIn }) => byIn !== 0);
+
+/** Its direction as the plan is turned. */
+const directionOf = ({ way, byIn }: OneWay, { turn }: SmallFrame): XY =>
+  turned(way === "across" ? { xFt: Math.sign(byIn), yFt: 0 } : { xFt: 0, yFt: Math.sign(byIn) }, turn);
+
 const LINE_PX = 22;
+const TEXT_PX = 16;
 
-type WaysProps = { move: Move; corner: XY; sideHighPx: number; frame: SmallFrame; words: Words };
+/** Whether a box has room for each way in words, under the figure. */
+const isTall = ({ highPx }: Box): boolean => highPx >= 280;
 
-/** Beside a mark: its way across and its way along, each with an arrow as the plan is turned. */
-function Ways({ move, corner: [x, y], sideHighPx, frame, words }: WaysProps) {
-  const { box, turn } = frame;
-  const ways = [
-    { byIn: move.acrossIn, along: { xFt: Math.sign(move.acrossIn), yFt: 0 } },
-    { byIn: move.alongIn, along: { xFt: 0, yFt: Math.sign(move.alongIn) } },
-  ].filter(({ byIn }, i) => byIn !== 0 && !(move.corner === "B" && i === 0));
-  const left = x < box.widePx / 2;
-  // Toward the middle where there is room for both corners of a side, else away from it.
-  const down = y < box.highPx / 2 || sideHighPx < 3 * LINE_PX ? 1 : -1;
-  return ways.map(({ byIn, along }, i) => {
-    const lineY = tenth(y + down * (20 + i * LINE_PX));
-    const text = words.inches(Math.abs(byIn));
-    const textX = left ? x - FARTHEST_PX : box.widePx - 3;
-    const [dx, dy] = turned(along, turn);
-    const arrowX = textX - textWidePx(text, 16) - 14;
+/** Room that is kept free around the figure for which way each mark has to move and how far, and how much larger that is drawn. */
+export function roomToMove(box: Box, moves: readonly Move[]): Room {
+  if (!isTall(box)) return { left: 106, right: 106, top: 28, bottom: 66 };
+  return { left: 62, right: 62, top: 34, bottom: 58 + LINE_PX * moves.flatMap(waysOf).length };
+}
+
+/** Under the figure: each way with its corner, an arrow as the plan is turned, and in words. */
+function InWords({ ways, frame, words }: { ways: readonly OneWay[]; frame: SmallFrame; words: Words }) {
+  const { widePx, highPx } = frame.box;
+  const texts = ways.map(({ corner, way, byIn }) => words.picture.way(corner, way, byIn));
+  const left = Math.max(4, (widePx - 46 - textWidePx(longest(texts), TEXT_PX - 1)) / 2);
+  return ways.map((way, i) => {
+    const y = tenth(highPx - 22 - (ways.length - i) * LINE_PX + LINE_PX / 2);
     return (
       <>
-        <LittleArrow frame={frame} at={[tenth(arrowX), lineY]} way={[dx, dy]} />
-        <Label frame={frame} x={tenth(textX)} y={lineY} text={text} px={16} anchor="end" bold />
+        <Label frame={frame} x={tenth(left + 6)} y={y} text={way.corner} px={TEXT_PX} bold />
+        <LittleArrow frame={frame} at={[tenth(left + 28), y]} way={directionOf(way, frame)} />
+        <Label frame={frame} x={tenth(left + 44)} y={y} text={texts[i]!} px={TEXT_PX - 1} anchor="start" bold />
+      </>
+    );
+  });
+}
+
+const longest = (texts: readonly string[]): string => texts.reduce((a, b) => (b.length > a.length ? b : a), "");
+
+type BesideProps = { ways: readonly OneWay[]; corner: XY; sideHighPx: number; frame: SmallFrame; words: Words };
+
+/** Beside a mark: its way across and its way along, each with an arrow and how far. */
+function Beside({ ways, corner: [x, y], sideHighPx, frame, words }: BesideProps) {
+  const { widePx, highPx } = frame.box;
+  // The upper corner of a side keeps off the lower one's.
+  const first = y < highPx / 2 ? Math.min(18, sideHighPx - 26) : 18;
+  return ways.map((way, i) => {
+    const lineY = tenth(y + first + i * LINE_PX);
+    const text = words.inches(Math.abs(way.byIn));
+    const wide = textWidePx(text, TEXT_PX);
+    const end = x < widePx / 2 ? Math.max(x - FARTHEST_PX, 28 + wide) : Math.min(widePx - 3, x + FARTHEST_PX + 28 + wide);
+    return (
+      <>
+        <LittleArrow frame={frame} at={[tenth(end - wide - 14), lineY]} way={directionOf(way, frame)} />
+        <Label frame={frame} x={tenth(end)} y={lineY} text={text} px={TEXT_PX} anchor="end" bold />
       </>
     );
   });

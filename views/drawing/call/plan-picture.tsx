@@ -1,3 +1,4 @@
+import type { Child } from "hono/jsx";
 import type { Mark } from "../../../machines/picture/mark.ts";
 import type { PlanPicture } from "../../../machines/picture/picture.ts";
 import { stakeLines } from "../../../machines/tent/tape.ts";
@@ -7,17 +8,27 @@ import { Label } from "../label.tsx";
 import { outlineOf } from "../pieces.tsx";
 import { PoleMark } from "../poles.tsx";
 import { StationMark } from "../stations.tsx";
-import { Around, CornerLetters, type Surroundings } from "./around.tsx";
+import { apart, around } from "./apart.ts";
+import { CornerLetters, letterAt, type Surroundings } from "./around.tsx";
+import { Compass, spotsOf, type Toward } from "./compass.tsx";
 import { cornersIn, labelsOf, type PlacedLabel, textWidePx } from "./labels.ts";
 import { namesOf } from "./names.ts";
 import { DrawnShape, Fills, type How, pointsOf } from "./shape.tsx";
 import { shapesOf } from "./shapes.ts";
 import { type SmallFrame, tenth } from "./small-frame.ts";
+import { SmallStreet, streetOf } from "./street.tsx";
 
-type Props = { picture: PlanPicture; plan: TentPlan; frame: SmallFrame; around: Surroundings; words: Words };
+type Props = {
+  picture: PlanPicture;
+  plan: TentPlan;
+  frame: SmallFrame;
+  street: Surroundings["street"];
+  toward: readonly Toward[];
+  words: Words;
+};
 
 /** The plan in small: all of it thin, what was done quiet, what comes next dashed, and what the call is about strong. */
-export function PlanDrawing({ picture, plan, frame, around, words }: Props) {
+export function PlanDrawing({ picture, plan, frame, street, toward, words }: Props) {
   const { about, done, next, counts } = picture;
   const drawn = (marks: readonly Mark[], how: How) => (
     <g class={`drawn-${how}`}>
@@ -29,22 +40,50 @@ export function PlanDrawing({ picture, plan, frame, around, words }: Props) {
       )}
     </g>
   );
+  /** Labels lie over no letter of a corner, over neither the street, north nor the wind, and over no pole that is meant. */
+  const taken = [
+    ...stakeLines(plan).map(({ start }) => around(letterAt(frame, frame.at(start)).at, 9)),
+    ...[(street && streetOf(plan, frame, street)?.taken) ?? []].flat(),
+    ...spotsOf(toward, frame).map((at) => around(at, 16)),
+    ...about
+      .flatMap((m) => (m.is === "poles" ? m.ids : []))
+      .map((id) => around(frame.at(plan.poles.find((p) => p.id === id)!), frame.polePx)),
+  ];
   const areas = (marks: readonly Mark[]) => marks.filter((m) => m.is === "piece" || m.is === "ground");
   const others = (marks: readonly Mark[]) => marks.filter((m) => m.is !== "piece" && m.is !== "ground");
   return (
     <>
       <Fills pen={frame} />
-      {drawn(areas(about), "about")}
-      <Thin plan={plan} frame={frame} counts={counts} />
-      {!counts && <Poles plan={plan} frame={frame} />}
-      {drawn(done, "done")}
-      {drawn(next, "next")}
-      {drawn(others(about), "about")}
-      <Around plan={plan} frame={frame} around={around} words={words} />
+      <Part frame={frame}>
+        {drawn(areas(about), "about")}
+        <Thin plan={plan} frame={frame} counts={counts} />
+        {!counts && <Poles plan={plan} frame={frame} />}
+        {drawn(done, "done")}
+        {drawn(next, "next")}
+        {drawn(others(about), "about")}
+      </Part>
+      {street && <SmallStreet plan={plan} frame={frame} street={street} />}
+      <Compass toward={toward} frame={frame} words={words} />
       <CornerLetters plan={plan} frame={frame} meant={cornersIn(about)} />
-      {[...(counts ? [] : namesOf(plan, frame, about)), ...labelsOf(picture, { plan, frame, words })].map((label) => (
-        <Placed frame={frame} label={label} />
-      ))}
+      {apart([...labelsOf(picture, { plan, frame, words }), ...(counts ? [] : namesOf(plan, frame, about))], taken, frame.box).map(
+        (label) => (
+          <Placed frame={frame} label={label} />
+        ),
+      )}
+    </>
+  );
+}
+
+/** All of the plan; where a part is shown, what lies between its two levels. */
+function Part({ frame: { box, part, fills }, children }: { frame: SmallFrame; children?: Child }) {
+  if (!part) return <g>{children}</g>;
+  const id = `${fills}-part`;
+  return (
+    <>
+      <clipPath id={id}>
+        <rect y={part.fromPx} width={box.widePx} height={tenth(part.toPx - part.fromPx)} />
+      </clipPath>
+      <g clip-path={`url(#${id})`}>{children}</g>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { unitVector, type XY } from "../dimension.tsx";
+import { Label } from "../label.tsx";
 import type { Pen } from "../palette.ts";
 import type { Shape, Tick } from "./shapes.ts";
 import { middleOf } from "./shapes.ts";
@@ -51,7 +52,7 @@ const Area = ({ pen, pen: { ink }, shape: { points, middle, open }, how }: Drawn
   </>
 );
 
-function Way({ pen, shape: { points, ends, ticks }, how }: Drawn<"way">) {
+function Way({ pen, shape: { points, ends, ticks, dots = [] }, how }: Drawn<"way">) {
   const { ink, ground } = pen;
   const [from, to] = [points[0]!, points.at(-1)!];
   const headless = how === "about" && ends !== "none" ? shortened(from, to, ends === "both") : { from, to };
@@ -70,6 +71,9 @@ function Way({ pen, shape: { points, ends, ticks }, how }: Drawn<"way">) {
       <line {...line} stroke={ink} stroke-width="5.5" />
       {ticks.map((tick) => (
         <PlateAcross pen={pen} tick={tick} />
+      ))}
+      {dots.map(([cx, cy]) => (
+        <circle cx={cx} cy={cy} r="3.4" fill={ground} stroke={ink} stroke-width="1.8" />
       ))}
       {ends !== "none" && <Head pen={pen} from={from} to={to} />}
       {ends === "both" && <Head pen={pen} from={to} to={from} />}
@@ -109,7 +113,7 @@ const PlateAcross = ({ pen: { ink }, tick: { at, turnDeg } }: { pen: Pen; tick: 
   />
 );
 
-function Spot({ pen, shape: { at, px }, how }: Drawn<"spot">) {
+function Spot({ pen, shape: { at, px, no }, how }: Drawn<"spot">) {
   const { ink, ground } = pen;
   const [cx, cy] = at;
   if (how === "next") return <circle cx={cx} cy={cy} r={px - 1} fill="none" stroke={ink} stroke-width="2.4" stroke-dasharray="5 3.6" />;
@@ -122,8 +126,9 @@ function Spot({ pen, shape: { at, px }, how }: Drawn<"spot">) {
     );
   return (
     <>
-      <circle cx={cx} cy={cy} r={px} fill="none" stroke={ground} stroke-width={px < 9 ? 5 : 7} />
+      <circle cx={cx} cy={cy} r={px} fill={no ? ground : "none"} stroke={ground} stroke-width={px < 9 ? 5 : 7} />
       <circle cx={cx} cy={cy} r={px} fill="none" stroke={ink} stroke-width={px < 9 ? 2.6 : 3.6} />
+      {no && <Label frame={pen} x={cx} y={cy} text={String(no)} px={15} bold />}
     </>
   );
 }

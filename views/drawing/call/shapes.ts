@@ -1,14 +1,21 @@
 import type { Mark } from "../../../machines/picture/mark.ts";
 import { cornerOf, endsOf, stakeLines } from "../../../machines/tent/tape.ts";
-import type { Corner, Point, Seam, SeamHalf, TentPlan } from "../../../machines/tent/types.ts";
+import type { Corner, EdgeName, Point, Seam, SeamHalf, TentPlan } from "../../../machines/tent/types.ts";
 import type { XY } from "../dimension.tsx";
 import { type SmallFrame, tenth } from "./small-frame.ts";
 
 /** What a mark is drawn as, in px: a surface, a way that is walked or measured, a spot, or spots that belong together. */
 export type Shape =
   | { readonly is: "area"; readonly points: readonly XY[]; readonly middle: XY; readonly open?: boolean }
-  | { readonly is: "way"; readonly points: readonly XY[]; readonly ends: "arrow" | "both" | "none"; readonly ticks: readonly Tick[] }
-  | { readonly is: "spot"; readonly at: XY; readonly px: number }
+  | {
+      readonly is: "way";
+      readonly points: readonly XY[];
+      readonly ends: "arrow" | "both" | "none";
+      readonly ticks: readonly Tick[];
+      /** Stations on it. */
+      readonly dots?: readonly XY[];
+    }
+  | { readonly is: "spot"; readonly at: XY; readonly px: number; readonly no?: number }
   | { readonly is: "band"; readonly points: readonly XY[] };
 /** A plate on its way, across it. */
 export type Tick = { readonly at: XY; readonly turnDeg: number };
@@ -42,18 +49,18 @@ export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: 
       ];
     }
     case "corner":
-      return [{ is: "spot", at: at(corner(mark.corner)), px: CORNER_PX }];
+      return [{ is: "spot", at: at(corner(mark.corner)), px: CORNER_PX, ...(mark.pair && { no: mark.pair }) }];
     case "station":
       return [{ is: "spot", at: at(plan.stations.find((s) => s.id === mark.id)!), px: STATION_PX }];
     case "edge":
-      return [way(endsOf(mark.edge).map(corner), "arrow")];
+      return [{ ...way(walked(endsOf(mark.edge).map(corner), mark), "arrow"), ...(!counts && { dots: between(mark.edge, plan).map(at) }) }];
     case "stakeLine": {
       const { start, end, marks } = stakeLines(plan).find((l) => l.edge === mark.edge)!;
       // Plates on the diagonal of a corner would cross the arrows there.
       const plates = counts ? [] : marks.filter((m) => m.bearingDeg % 90 === 0);
       return [
         way(
-          [start, end],
+          walked([start, end], mark),
           "arrow",
           plates.map((m) => ({ at: at(toward(start, end, m.readingFt)), turnDeg: m.bearingDeg + turn })),
         ),
@@ -73,6 +80,13 @@ export function shapesOf(mark: Mark, plan: TentPlan, frame: SmallFrame, counts: 
     }
   }
 }
+
+/** The stations of an edge, without its corners: those lie under the arrowheads. */
+const between = (edge: EdgeName, { stations }: TentPlan): readonly Point[] =>
+  stations.filter((s) => s.edge === edge && s.kind !== "corner");
+
+/** A line in the direction in which it is walked. */
+const walked = (line: readonly Point[], { back }: { readonly back?: true }): readonly Point[] => (back ? line.toReversed() : line);
 
 /** The points of the right angle at A: A itself, the one on the baseline, the one on edge DA. */
 export function rightAngleAt(plan: TentPlan, alongFt: number, acrossFt: number): [Point, Point, Point] {

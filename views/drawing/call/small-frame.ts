@@ -38,7 +38,16 @@ export type SmallFrame = Pen & {
   readonly cloth: (p: Point) => XY;
   /** Direction out of the tent at an edge, of length 1. */
   readonly out: (edge: EdgeName) => XY;
+  /** The middle of the plan, as far as it is shown. */
+  readonly middle: XY;
+  /** How far down a level of the picture is on the turned plan, in feet. */
+  readonly levelFt: (y: number) => number;
+  /** Where only a part of the plan is shown: between these levels. */
+  readonly part?: { readonly fromPx: number; readonly toPx: number };
 };
+
+/** What a part of a turned plan takes up, in feet; y is down. */
+export type Extent = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 
 const POLE_PX = { most: 11, least: 6.5 } as const;
 
@@ -51,10 +60,20 @@ export function usualTurn({ widthFt, lengthFt }: Pick<TentPlan, "widthFt" | "len
 }
 
 /** The frame that fits these points of a plan into what a box has left. `plan` says where the cloth lies. */
-export function smallFrame(plan: TentPlan, points: readonly Point[], turn: Turn, { box, room }: { box: Box; room: Room }): SmallFrame {
+export const smallFrame = (plan: TentPlan, points: readonly Point[], turn: Turn, into: { box: Box; room: Room }): SmallFrame =>
+  frameFor(plan, extentOf(points, turn), turn, into);
+
+/** What points of a plan take up once it is turned. */
+export function extentOf(points: readonly Point[], turn: Turn): Extent {
   const spots = points.map((p) => turned(p, turn));
   const [left, right] = extent(spots.map(([x]) => x));
   const [top, bottom] = extent(spots.map(([, y]) => y));
+  return { left, right, top, bottom };
+}
+
+/** The frame that fits a part of a turned plan into what a box has left. */
+export function frameFor(plan: TentPlan, of: Extent, turn: Turn, { box, room }: { box: Box; room: Room }): SmallFrame {
+  const { left, right, top, bottom } = of;
   const wide = box.widePx - room.left - room.right;
   const high = box.highPx - room.top - room.bottom;
   const pxPerFt = Math.min(wide / (right - left), high / (bottom - top));
@@ -75,6 +94,8 @@ export function smallFrame(plan: TentPlan, points: readonly Point[], turn: Turn,
     at,
     cloth: (p) => at(toSite(p)),
     out: (edge) => outward(edge, turn),
+    middle: [room.left + wide / 2, room.top + high / 2],
+    levelFt: (y) => (y - y0) / pxPerFt,
   };
 }
 

@@ -1,26 +1,24 @@
 import type { SquarePicture } from "../../../machines/picture/picture.ts";
-import { LENGTHS, type LengthName, type Marks, type Squared } from "../../../machines/site/squaring.ts";
+import type { LengthName, Marks, Squared } from "../../../machines/site/squaring.ts";
 import { CORNERS, type Corner, type EdgeName, type TentPlan } from "../../../machines/tent/types.ts";
 import type { Words } from "../../text/words.ts";
 import type { XY } from "../dimension.tsx";
 import { Label } from "../label.tsx";
 import { textWidePx } from "./labels.ts";
 import { Letters } from "./letters.tsx";
-import { Moves } from "./moves.tsx";
+import { Moves, roomToMove } from "./moves.tsx";
 import { CheckMark, DrawnShape, pointsOf } from "./shape.tsx";
 import { type Box, type SmallFrame, smallFrame, type Turn, tenth } from "./small-frame.ts";
 
 type Props = { picture: SquarePicture; plan: TentPlan; turn: Turn; box: Box; words: Words };
 
 const ROOM = { left: 30, right: 30, top: 13, bottom: 13 } as const;
-/** Beside each mark that has to move there is room for which way and how far, and below for how much it is drawn larger. */
-const ROOM_TO_MOVE = { left: 106, right: 106, top: 28, bottom: 46 } as const;
 
 /** What four marks come to: what is still to be taped, which length to tape again, which marks to move, or that it is square. */
 export function SquareDrawing({ picture, plan, turn, box, words }: Props) {
   const { want, found } = picture;
   const moves = found?.is === "out" && found.moves.length > 0;
-  const frame = smallFrame(plan, Object.values(want), turn, { box, room: moves ? ROOM_TO_MOVE : ROOM });
+  const frame = smallFrame(plan, Object.values(want), turn, { box, room: moves ? roomToMove(box, found.moves) : ROOM });
   if (moves) return <Moves found={found} want={want} frame={frame} words={words} />;
   return (
     <>
@@ -50,17 +48,20 @@ const middleOfMarks = (want: Marks, { at }: SmallFrame): XY => {
 };
 
 /** The lengths to tape again: those that make no triangle, or the one that stands out; none where nothing does. */
-function doubted(found: Squared | null): readonly LengthName[] {
+function doubted(found: Squared | null, read: readonly LengthName[]): readonly LengthName[] {
   if (found === null || !("suspect" in found)) return [];
   if (found.suspect) return [found.suspect.name];
-  return found.is === "noTriangle" ? [found.longest, ...found.others] : LENGTHS;
+  return found.is === "noTriangle" ? [found.longest, ...found.others] : read;
 }
 
 /** The six lengths: the one to tape now strong, those that were read with a check mark, those to come thin. */
 function Lines({ picture, frame, words }: { picture: SquarePicture; frame: SmallFrame; words: Words }) {
   const { want, lengths, next, found } = picture;
   const isSquare = found?.is === "square";
-  const again = doubted(found);
+  const again = doubted(
+    found,
+    lengths.flatMap(({ name, readFt }) => (readFt === null ? [] : [name])),
+  );
   const spots = (name: LengthName) => [name[0], name[1]].map((c) => frame.at(want[c as Corner])) as [XY, XY];
   const rows = lengths.map((row) => {
     const strong = again.length > 0 ? again.includes(row.name) : !isSquare && row.name === next && row.readFt === null;
@@ -68,9 +69,11 @@ function Lines({ picture, frame, words }: { picture: SquarePicture; frame: Small
   });
   return (
     <>
-      {rows.map(({ points, strong, readFt }) =>
+      {rows.map(({ name, points, strong, readFt }) =>
         strong ? (
-          <DrawnShape pen={frame} how="about" shape={{ is: "way", points, ends: "both", ticks: [] }} />
+          <g class="drawn-length-strong" data-length={name}>
+            <DrawnShape pen={frame} how="about" shape={{ is: "way", points, ends: "both", ticks: [] }} />
+          </g>
         ) : (
           <polyline
             points={pointsOf(points)}

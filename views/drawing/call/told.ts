@@ -2,8 +2,9 @@ import type { Picture, SquarePicture, WindFacts } from "../../../machines/pictur
 import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import type { Words } from "../../text/words.ts";
 import { northDeg } from "../surroundings.tsx";
-import { type Surroundings, sideOf } from "./around.tsx";
+import type { Surroundings } from "./around.tsx";
 import type { Turn } from "./small-frame.ts";
+import { sideOf } from "./street.tsx";
 
 /** What a drawing says, for who cannot see it: its title, and all else in sentences. */
 export type Told = { readonly title: string; readonly desc: string };
@@ -14,15 +15,17 @@ export function toldOf({ picture, plan, turn, surroundings }: Seen, words: Words
   if (picture.kind === "wind") return windTold(picture.facts, words);
   const turned = [text.turned(EDGES.find((edge) => sideOf(edge, turn) === "top")!)];
   if (picture.kind === "square") return { title: text.corners, desc: [squareTold(picture, words), ...turned].join(" ") };
-  const { about, done, next } = picture;
+  const { about, done, next, windFromDeg } = picture;
   const { baselineBearingDeg: bearing, street } = surroundings;
   return {
     title: about.length === 0 ? text.nowhere : text.here(about, plan),
     desc: [
       ...(done.length > 0 ? [text.done(done, plan)] : []),
       ...(next.length > 0 ? [text.next(next, plan)] : []),
+      ...(about.some((m) => m.is === "corner" && m.pair) ? [text.pairs] : []),
       ...turned,
       ...(bearing === undefined ? [] : [text.north((((northDeg(plan, bearing) + turn) % 360) + 360) % 360)]),
+      ...(windFromDeg === undefined ? [] : [text.windBlows(windFromDeg)]),
       ...(street ? [text.street(street.name, street.edge)] : []),
     ].join(" "),
   };

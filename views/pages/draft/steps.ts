@@ -54,11 +54,11 @@ export const STEP_FIELDS: Readonly<Record<DraftStep, readonly DraftField[]>> = {
   crew: [],
 };
 
-/** What each utility of the ticket answered. */
+/** What each utility of the ticket answered: nobody knows until somebody says so. */
 export const UTILITY_FIELDS = UTILITIES.map((kind) => ({
   kind,
   name: `ticket.utilities.${kind}`,
-  options: ["notOnTicket", "marked", "clear"],
+  options: ["unanswered", "marked", "clear", "notOnTicket"],
 }));
 
 const TABLE = new Map<string, { readonly step: DraftStep; readonly field: DraftField }>([

@@ -20,22 +20,31 @@ const ITSELF = "it";
 /** The gate itself, answered once more. */
 export const pickIt = (gate: Pick<GateState, "answered">): string => pickOf(gate, ITSELF);
 
+/** That there is none, before it counts. */
+const NONE = "none";
+export const pickNone = (gate: Pick<GateState, "answered">): string => pickOf(gate, NONE);
+export const isNonePicked = (gate: GateState, pick: string | null | undefined): boolean => gate.none !== null && pick === pickNone(gate);
+
+/** Whether "none" is an answer to what a tile asks. */
+export const takesNone = (tile: GateState["tile"]): boolean =>
+  tile.input === "number" && tile.choices.some(({ value }) => value.kind === "none");
+
 /** Whether a pick is one of this gate as it stands, and of what; `null` where it is none. */
 export function picked(gate: GateState, pick: string | null | undefined): string | null {
   const name = pick?.endsWith(`.${gate.answered}`) ? pick.slice(0, pick.lastIndexOf(".")) : null;
   return name === null || name === ITSELF || namesOf(gate).includes(name) ? name : null;
 }
 
-const namesOf = ({ tile }: GateState): string[] => ("rows" in tile ? tile.rows.map(({ name }) => name) : []);
+const namesOf = ({ tile }: GateState): string[] => ("rows" in tile ? tile.rows.map(({ name }) => name) : takesNone(tile) ? [NONE] : []);
 
 /** All that a gate asks by name, in its order; none where it asks one thing. */
 export function itemsOf({ tile }: GateState, words: Words): Item[] {
-  const { feetInches, guide, inches, lengthName, lengths, partName } = words;
+  const { feetInches, guide, lengthName, lengths, partName } = words;
   switch (tile.input) {
     case "readings":
       return tile.rows.map(({ name, wantFt, withinIn, readFt, offIn, good }) => ({
         name,
-        ask: guide.wantedLength(lengthName(name), feetInches(wantFt), inches(withinIn)),
+        ask: guide.wantedLength(lengthName(name), feetInches(wantFt), withinIn),
         given: readFt === null ? null : good ? feetInches(readFt) : lengths.off(feetInches(readFt), offIn),
         good,
       }));

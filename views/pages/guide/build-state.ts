@@ -1,11 +1,10 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { contextOf, reasonNow, replyTo } from "../../../machines/conversation/reply-to.ts";
 import { finding, givenParts, tileInput, wantedParts } from "../../../machines/install/checks/any-check.ts";
-import type { Finding } from "../../../machines/install/checks/registry.ts";
-import { SPOKEN } from "../../../machines/install/commands.ts";
-import { type Answer, COMPETENT, type Gate } from "../../../machines/install/gates.ts";
+import { type Answer, COMPETENT } from "../../../machines/install/gates.ts";
 import type { Instant, StepId } from "../../../machines/install/ids.ts";
-import { attentionState, currentStep, type Job, missingNow, questionAt, stepsIn } from "../../../machines/install/job.ts";
+import { attentionState, currentStep, type Job, missingNow, questionAt, workAheadOf } from "../../../machines/install/job.ts";
+import { peopleUnder } from "../../../machines/install/missing.ts";
 import { pendingReadBack } from "../../../machines/install/read-back.ts";
 import type { Status } from "../../../machines/install/refusals.ts";
 import { status } from "../../../machines/install/status.ts";
@@ -14,11 +13,16 @@ import { type Weather, weatherAt } from "../../../machines/install/weather.ts";
 import { callInWind } from "../../../machines/install/windward-call.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
+import { alongTent } from "../../../machines/tent/along.ts";
 import { effectText } from "../../parts/effect.ts";
 import { hurtState } from "../../parts/hurt-state.ts";
-import { askText, callText, reasonText, replyText, sayText, shortReplyText } from "../../text/replies.ts";
+import { askText, callText, reasonText, replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
-import type { GateState, GuideState, Milestone, ThreadLine } from "./state.ts";
+import { takesNone } from "./asked.ts";
+import { cureOf } from "./cure.ts";
+import type { GateState, GuideState, Milestone } from "./state.ts";
+import { stopState } from "./stop.ts";
+import { threadLine } from "./thread-line.ts";
 import { weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
@@ -61,7 +65,13 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     // Nobody agrees to a change of a job that is closed.
     proposed: step &&
       context.proposed &&
-      job.proposed && { ...context.proposed, by: name(context.proposed.by), ...effectText(job, job.proposed, name, words) },
+      job.proposed && {
+        ...context.proposed,
+        by: name(context.proposed.by),
+        byId: context.proposed.by,
+        later: peopleUnder(script, context),
+        ...effectText(job, job.proposed, name, words),
+      },
     people: brief.crew.map((p) => ({ id: p.id, name: name(p.id), role: p.role, roleName: words.roleName(p.role) })),
     thread: entries.slice(-THREAD).flatMap((e) => (e.entry.kind === "command" ? [threadLine(e.entry, told)] : [])),
     readOnly: readOnly && words.notRecordedText(readOnly),
@@ -89,7 +99,7 @@ function towardText(step: Step | null, makingSafe: boolean, { guide, phaseName }
 
 function weatherState(job: Job, is: Weather, at: Instant, words: Words): GuideState["weather"] {
   const facts = weatherFacts(job, is, at);
-  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts) };
+  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts), stop: stopState(job, facts, words) };
 }
 
 function missingState(job: Job, at: Instant, { name, words }: Told): Pick<GuideState, "missing" | "lacks"> {
@@ -112,7 +122,15 @@ function holdState({ job, unrecorded }: LiveJob, name: (id: string) => string, w
 
 function callState(step: Step, { job: { frozen, snapshot }, now }: LiveJob, words: Words): NonNullable<GuideState["call"]> {
   const { why, wrong, well } = callText(step, words);
-  return { say: sayText(callInWind(step, frozen.brief, snapshot.context, now.at), words), why, wrong, well };
+  const along = step.params.poles === undefined ? null : alongTent(frozen.plan, String(step.params.poles).split(" "));
+  return {
+    say: sayText(callInWind(step, frozen.brief, snapshot.context, now.at), words),
+    place: along && words.picture.along(along),
+    why,
+    wrong,
+    well,
+    asks: step.gate !== null,
+  };
 }
 
 /** A job, what its people are called, and the language of a screen. */
@@ -139,16 +157,20 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
   const missing = missingNow(job, at);
   const is = status(gate, context, at);
   const answer = context.answers[gate.id];
-  const { ifNot } = callText(question, words);
+  const { ifNot, none } = callText(question, words);
+  const tile = tileInput(gate.check, answer?.value);
   const found = answer ? finding(gate.check, answer.value, context) : null;
   const first = gate.secondPersonTo === null ? undefined : context.answers[gate.secondPersonTo];
+  const ahead = workAheadOf(job, at);
   const because = is === "good" ? null : (context.reopened[gate.id]?.by ?? null);
   return {
     id: gate.id,
     asked: missing?.why === "gate" ? missing.asked : "here",
+    before: missing?.why === "gate" && missing.asked === "before" && ahead !== null ? words.guide.askedBefore(ahead) : null,
     because: because && words.becauseText(because),
     hard: gate.hard,
     check: gate.check,
+    say: sayText(question, words),
     ask: askText(question, words) ?? sayText(question, words),
     limit: words.limitText(gate),
     source: words.sourceText(gate.source),
@@ -159,9 +181,10 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
     given: givenParts(gate.check, answer?.value),
     want: wantedParts(gate.check, context),
     found: found && words.findingText(found),
-    tile: tileInput(gate.check, answer?.value),
+    tile,
     ifNot: ifNot ?? "",
-    discrepancy: is === "outOfLimit" ? discrepancyLink(gate, found) : null,
+    none: takesNone(tile) ? (none ?? words.guide.noneAtAll) : null,
+    cure: cureOf(gate, is, found),
     paper: gate.paper,
     shown: shownPaper(is, answer, name),
     roles: is === "unseen" ? COMPETENT : gate.roles,
@@ -173,28 +196,6 @@ function gateState(job: Job, at: number, name: (id: string) => string, words: Wo
 function shownPaper(is: Status, answer: Answer | undefined, name: (id: string) => string): GateState["shown"] {
   if (is !== "unseen" || answer?.value.kind !== "paper") return null;
   return { by: answer.by, name: name(answer.by), fields: answer.value };
-}
-
-/** Rings are what the cloth has, whatever the plan says. */
-function discrepancyLink({ id }: Gate, found: Finding | null): string | null {
-  const off = (id === "marked" || id === "rings") && found?.kind === "figures" ? found.off[0] : undefined;
-  return off ? `discrepancy?what=rings&edge=${off.name}&counted=${off.n}` : null;
-}
-
-function threadLine(entry: CommandEntry, { live, name, words }: Told): ThreadLine {
-  const { job } = live;
-  const { command, outcome } = entry;
-  const step = stepsIn(job.frozen.script).byId.get(entry.step);
-  return {
-    no: entry.no,
-    time: words.when.clock(job.frozen.brief.zone, entry.wall),
-    who: name(command.by),
-    call: step ? sayText(step, words) : "",
-    said: command.heard ?? words.saidText(command),
-    spoken: (SPOKEN as readonly string[]).includes(command.source),
-    reply: shortReplyText(replyTo(entry, contextOf(live, entry)), { name, zone: job.frozen.brief.zone }, words),
-    refused: "refused" in outcome,
-  };
 }
 
 const replied = (entry: CommandEntry, { live, name, words }: Told): string =>

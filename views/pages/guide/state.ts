@@ -8,6 +8,8 @@ import type { PhaseId } from "../../../machines/install/step.ts";
 import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
+import type { Cure } from "./cure.ts";
+import type { StopState } from "./stop.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
 export type GuideState = {
@@ -25,7 +27,15 @@ export type GuideState = {
   readonly milestones: readonly Milestone[];
   /** What is worked toward, in words: a milestone is named as what it will be until it is. */
   readonly toward: string;
-  readonly call: { readonly say: string; readonly why: string; readonly wrong: string; readonly well: string } | null;
+  /** `place`: where in the tent its poles stand, which the drawing shows where there is room for one; `asks` where it has a gate of its own. */
+  readonly call: {
+    readonly say: string;
+    readonly place: string | null;
+    readonly why: string;
+    readonly wrong: string;
+    readonly well: string;
+    readonly asks: boolean;
+  } | null;
   /** A trainee's: each call shows unfolded what it is for. */
   readonly rehearsal: boolean;
   readonly gate: GateState | null;
@@ -33,8 +43,8 @@ export type GuideState = {
   readonly held: { readonly by: string; readonly only: "paused" | null; readonly unrecorded: string | null } | null;
   /** Somebody is hurt, until the lead says what became of it. */
   readonly hurt: HurtState | null;
-  /** What the weather allows, in words; `reading` is the last wind as the strip has room for it. */
-  readonly weather: { readonly is: Weather; readonly words: string; readonly reading: string };
+  /** What the weather allows, in words; `reading` is the last wind as the strip has room for it; `stop` is what stands first while it stops work. */
+  readonly weather: { readonly is: Weather; readonly words: string; readonly reading: string; readonly stop: StopState | null };
   /** What keeps "next" from leading on and what to do, as it would be refused; `null` where nothing does. */
   readonly missing: string | null;
   /** Whether that is a thing out of use: it is brought back on a page of its own. */
@@ -66,12 +76,22 @@ export type Effect = {
   readonly added: readonly string[];
   readonly goesOnAt: string;
 };
-export type Proposed = Effect & { readonly entry: number; readonly by: string; readonly because: string };
+export type Proposed = Effect & {
+  readonly entry: number;
+  readonly by: string;
+  readonly byId: PersonId;
+  readonly because: string;
+  /** Whether it cannot be agreed to before everybody is out from under. */
+  readonly later: boolean;
+};
 
 export type GateState = {
   readonly id: GateId;
   /** Whose gate it is: the call's own, an earlier call's that is asked again, or what the next work needs. */
   readonly asked: "here" | "again" | "before";
+  /** Its own words, whose question stands under them; and over them what they come before, where that is so. */
+  readonly say: string;
+  readonly before: string | null;
   /** Why it is asked again. */
   readonly because: string | null;
   readonly hard: boolean;
@@ -93,8 +113,10 @@ export type GateState = {
   /** What the answer comes to, where that is more than its value: which mark to move, what is short. */
   readonly found: string | null;
   readonly ifNot: string;
-  /** Where the plan is changed when the cloth or the site says otherwise, filled in with what was answered. */
-  readonly discrepancy: string | null;
+  /** What is asked once more before "none" counts; `null` where that is no answer. */
+  readonly none: string | null;
+  /** Where the job is put right when the answer is true and the job is not. */
+  readonly cure: Cure | null;
   readonly paper: Paper | null;
   /** The paper that waits for a second person to see it: who showed it, and the fields that say it was seen. */
   readonly shown: { readonly by: PersonId; readonly name: string; readonly fields: Fields } | null;
@@ -107,8 +129,9 @@ export type ThreadLine = {
   readonly no: number;
   readonly time: string;
   readonly who: string;
-  /** The call it was said to, and what was said, in words. */
+  /** The call that came after; what it was said to, where it does not speak for itself; and what was said, in words. */
   readonly call: string;
+  readonly to: string | null;
   readonly said: string;
   /** Spoken into the phone of the one who is named, and so no proof of who spoke. */
   readonly spoken: boolean;

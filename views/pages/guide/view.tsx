@@ -18,7 +18,8 @@ const Earlier = ({ guide, words: { guide: text } }: Screen) => (
     {guide.thread.map((line) => (
       <li class={line.refused ? "refused" : "done"}>
         <span class="who">{`${line.time} ${line.spoken ? text.heardOn(line.who) : line.who}`}</span>{" "}
-        <b>{line.spoken ? text.quoted(line.said) : line.said}</b> <span>{line.refused ? text.refused(line.reply) : line.reply}</span>
+        {line.to !== null && <span>{line.to}</span>} <b>{line.spoken ? text.quoted(line.said) : line.said}</b>{" "}
+        <span>{line.refused ? text.refused(line.reply) : line.reply}</span>
       </li>
     ))}
   </ol>

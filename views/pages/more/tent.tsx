@@ -14,7 +14,6 @@ export const TentPage = (screen: Screen) => {
         <Way screen={screen} to="record" text={record.link} />
         {screen.guide.closed || <Way screen={screen} to="trouble" text={trouble.title} />}
         <Way screen={screen} to="discrepancy" text={discrepancy.title} />
-        {screen.guide.closed || <Way screen={screen} to="stand-down" text={more.standDown} />}
       </div>
     </JobScreen>
   );

@@ -13,15 +13,25 @@ export const MorePage = (screen: Screen) => {
           <button type="submit">{call.makeSafe}</button>
         </SayForm>
       )}
-      <HurtPress {...screen} />
+      <div class="alarms">
+        <HurtPress {...screen} />
+        {me !== null && !guide.closed && (
+          <SayForm screen={screen} fields={{ type: "reading", reading: "thunder" }} class="thunder-one main">
+            <button type="submit">{more.thunder}</button>
+          </SayForm>
+        )}
+      </div>
       {me !== null && (
         <div class="tiles">
-          <SayForm screen={screen} fields={{ type: "back" }}>
-            <button type="submit">{more.back}</button>
-          </SayForm>
+          {guide.closed || (
+            <SayForm screen={screen} fields={{ type: "back" }}>
+              <button type="submit">{more.back}</button>
+            </SayForm>
+          )}
           <Way screen={screen} to="words" text={more.words} />
           <Way screen={screen} to="tent" text={more.tent} />
           <Way screen={screen} to="settings" text={more.settings} />
+          {guide.closed || <Way screen={screen} to="stand-down" text={more.standDown} class="quiet" />}
         </div>
       )}
     </JobScreen>

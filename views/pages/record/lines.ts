@@ -1,5 +1,5 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
-import { replyTo } from "../../../machines/conversation/reply-to.ts";
+import { type ReplyContext, replyTo } from "../../../machines/conversation/reply-to.ts";
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { stepsIn } from "../../../machines/install/job.ts";
@@ -45,15 +45,17 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
     phones.set(command.device, phone);
     return phone;
   };
+  let wind: ReplyContext["wind"] = null;
   const lineOf = (entry: CommandEntry, hash: string): RecordLine => {
     const { command, no } = entry;
     const counted = effectiveCommandBy(entry, earlier);
     const frozen = frozenIn(frozenAt, earlier);
     const reply = replyText(
-      replyTo(entry, { script: frozen.script, answers, state, earlier }),
+      replyTo(entry, { script: frozen.script, answers, state, earlier, wind }),
       { name, zone: job.frozen.brief.zone },
       words,
     );
+    if (counted.type === "reading" && counted.reading.kind === "wind" && "did" in entry.outcome) wind = counted.reading;
     if (counted.type === "answer" && "did" in entry.outcome && entry.outcome.did === "answered") {
       const { gate, by, device, at } = counted;
       const value = answerValue(entry, earlier) ?? counted.value;

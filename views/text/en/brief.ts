@@ -7,6 +7,8 @@ import { kitName } from "./names.ts";
 export const openJob = {
   open: "Open a job",
   amend: "Change the plan",
+  amendOnly: { crew: "Fix the crew", ticket: "Fix the ticket" },
+  becauseOf: { crew: "The crew as it is here.", ticket: "The ticket as it reads now." },
   look: "Show what changes",
   usual: "Start from the usual tent of this size; check it against the sheet",
   person: (n: number) => `The crew ${n}`,
@@ -113,6 +115,7 @@ export const choices: Readonly<Record<string, string>> = {
   byLine: "tied down line by line",
   afterAll: "tied down when all stand",
   notOnTicket: "not on the ticket",
+  unanswered: "no answer yet",
   marked: "marked",
   clear: "answered: nothing here",
   "tent.ridge.kind:": "the usual for this top",

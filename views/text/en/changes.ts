@@ -24,7 +24,7 @@ export function changeText(change: Change, { name, zone }: Teller): string {
     case "person":
       return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
     case "fact":
-      return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}; was ${factText(change.field, change.from, zone)}.`;
+      return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}${change.from === null ? "" : `; was ${factText(change.field, change.from, zone)}`}.`;
   }
 }
 
@@ -68,7 +68,8 @@ export function fieldName(field: string): string {
 }
 
 function factText(field: string, fact: string | number | boolean | null, zone: string): string {
-  if (field.startsWith("ticket.utilities")) return fact === null ? "not on the ticket" : fact === true ? "marked" : "nothing here";
+  if (field.startsWith("ticket.utilities"))
+    return fact === null ? "not on the ticket" : fact === true ? "marked" : fact === false ? "nothing here" : "no answer yet";
   if (fact === null || fact === "") return "not given";
   if (field === "ticket.validFrom" || field === "ticket.validTo") return when.moment(zone, Number(fact));
   if (typeof fact === "boolean") return fact ? "yes" : "no";

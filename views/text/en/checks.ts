@@ -3,7 +3,7 @@ import { DEFAULTS } from "../../../machines/install/limits.ts";
 import { LENGTHS, lengthFt } from "../../../machines/site/lengths.ts";
 import { toleranceIn } from "../../../machines/site/squaring.ts";
 import { factName } from "./facts.ts";
-import { feetInches, inches, kitName, partName, quantity, things } from "./names.ts";
+import { feetInches, kitName, partName, quantity, things, tolerance } from "./names.ts";
 import { squaredText } from "./squaring.ts";
 
 type CheckOf<K> = Extract<Check, { kind: K }>;
@@ -64,7 +64,7 @@ export const VALUE_TEXT: { readonly [K in Value["kind"]]: (value: ValueOf<K>) =>
 };
 
 const wantedLength = (name: string, ft: number, inPer50Ft: number) =>
-  `${name} ${feetInches(ft)} within ${inches(toleranceIn(ft, inPer50Ft))}`;
+  `${name} ${feetInches(ft)} within ${tolerance(toleranceIn(ft, inPer50Ft))}`;
 
 const thingsText = (counts: Readonly<Record<string, number>>) =>
   Object.entries(counts)

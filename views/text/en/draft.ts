@@ -72,9 +72,14 @@ export const draft = {
     "ticket.toleranceIn": `local law's figure, at least ${MIN_TOLERANCE_IN}`,
   } as Readonly<Record<string, string>>,
   utilities: "Who is on it, and what did they answer?",
-  choices: { notOnTicket: "not on it", marked: "marked", clear: "clear", no: "other or unknown", yes: "yes, it is" } as Readonly<
-    Record<string, string>
-  >,
+  choices: {
+    unanswered: "no answer yet",
+    notOnTicket: "not on it",
+    marked: "marked",
+    clear: "clear",
+    no: "other or unknown",
+    yes: "yes, it is",
+  } as Readonly<Record<string, string>>,
 
   groundIs: (soil: string) => `Is the ground ${soil}?`,
   samePlaces: (places: readonly string[]) => `Same places here: ${places.join("; ")}`,

@@ -35,6 +35,7 @@ import { phaseName, readingListed, roleName, weatherListed, weatherShort, weathe
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
 import { start } from "./start.ts";
+import { stop } from "./stop.ts";
 import { tents } from "./tents.ts";
 import { about, phaseIsName, time } from "./time.ts";
 import { trouble } from "./trouble.ts";
@@ -61,6 +62,7 @@ export const en = {
   handOver,
   hurt,
   more,
+  stop,
   plan,
   layout,
   discrepancy,

@@ -86,6 +86,7 @@ export const errors = {
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,
   whole: "Give a whole number.",
   yesOrNo: "Say true or false.",
+  markedOrNot: 'Say true, false, or "unanswered".',
   order: "The first figure is larger than the second.",
   zone: (zone: string) => `"${zone.slice(0, 40)}" is not a time zone. Write it like America/Chicago.`,
   oneOf: (names: readonly string[]) => `Not one of: ${names.join(", ")}.`,

@@ -1,4 +1,21 @@
 import type { Unit } from "../../../machines/install/gates.ts";
+import type { Work } from "../../../machines/install/step.ts";
+import { tolerance } from "./names.ts";
+
+/** Kinds of work as they are said to whoever is about to begin. */
+const WORK: Readonly<Record<Work, string>> = {
+  driving: "drive stakes",
+  openCloth: "open cloth",
+  lift: "lift",
+  under: "go under",
+  ease: "ease",
+  lower: "lower",
+  use: "let people in",
+  outside: "go on",
+};
+
+/** A sentence of somebody's own, with one end to it. */
+const ended = (text: string): string => (/[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`);
 
 /** The call that is on, its gate, and the dock. */
 export const guide = {
@@ -43,15 +60,24 @@ export const guide = {
   unrecorded: (why: string) => `It holds, and is NOT recorded. ${why}`,
   pausedBy: (name: string) => `WAITING: hold heard on ${name}'s phone. Lead says carry on.`,
   makingSafe: "MAKING SAFE",
-  proposed: (by: string, because: string) => `${by} wants to change the plan: ${because}. Somebody else agrees or not.`,
+  noHold: "Pick who you are, and HOLD is here. Till then: shout, horn.",
+  proposed: (by: string, because: string) => `${by} wants to change the plan: ${ended(because)}`,
+  /** To whoever may agree: what changes, where that is little enough to be said. */
+  right: (changes: readonly string[]) => `${changes.join(" ")} Right?`,
+  manyChanges: (n: number) => `${n} changes to the plan. Look at them before you agree.`,
+  waits: "Waiting for somebody else to agree.",
   calls: (at: number, of: number) => `call ${at} of ${of}`,
   /** A milestone is named as what it will be until it is. */
   toward: (phase: string, name: string) => (phase === "standing" ? name : `Toward: ${name.toLowerCase()}`),
   wanted: (limit: string) => `Need ${limit}.`,
   given: (value: string, status: string) => `${value}: ${status}.`,
+  soFar: (status: string) => `So far: ${status}.`,
   notBy: (name: string) => `Not by ${name}: somebody else.`,
   askedAgain: (because: string) => `Asked again: ${because}.`,
-  askedBefore: "Before the next call:",
+  /** Over a condition of the work that comes next, and the call that is still to be done before that. */
+  askedBefore: (work: Work) => `Before you ${WORK[work]}:`,
+  now: (call: string) => `Now: ${call}`,
+  after: (call: string) => `Then: ${call}`,
   /** Beside a number that is put in. */
   unit: {
     count: "How many",
@@ -62,15 +88,19 @@ export const guide = {
     turns: "Turns",
     mph: "Mph",
   } satisfies Record<Unit | "count", string>,
-  wantedLength: (name: string, length: string, within: string) => `${name}: ${length}, ± ${within}`,
+  wantedLength: (name: string, length: string, withinIn: number) => `${name}: ${length}, ± ${tolerance(withinIn)}`,
   /** The next of a list, and how to get at the others. */
   list: (no: number, of: number) => `${no} of ${of}`,
   itemNow: (no: number, of: number, item: string) => `${no} of ${of}: ${item}`,
   other: "Other way",
   noOther: "No other way here. Answer it on the call.",
   again: "Answer again",
-  measureAgain: "Tape again",
-  countAgain: "Count again",
+  fix: { plan: "Fix the plan", crew: "Fix the crew", ticket: "Fix the ticket" },
+  answerAgain: (name: string) => `Answer again: ${name}`,
+  measureAgain: (name: string) => `Tape again: ${name}`,
+  measure: (name: string) => `Tape ${name}`,
+  countAgain: (name: string) => `Count again: ${name}`,
+  noneAtAll: "None at all?",
   answerIt: "Answer",
   backSpace: "Delete",
   feet: "ft",

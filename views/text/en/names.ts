@@ -25,6 +25,12 @@ export function inches(n: number): string {
   return `${n < 0 && sixteenths > 0 ? "-" : ""}${text} in`;
 }
 
+/** How far off is allowed, as a crew reads it: rounded down, to 1/4 in where it is as much as that. What judges keeps its value. */
+export function tolerance(n: number): string {
+  const parts = n >= 1 / 4 ? 4 : 16;
+  return inches(Math.floor(n * parts + 1e-9) / parts || n);
+}
+
 /** A quantity as a crew says it. */
 export function quantity(n: number, unit: Unit): string {
   switch (unit) {

@@ -1,11 +1,13 @@
 import type { Mark } from "../../../machines/picture/mark.ts";
 import type { GustLimit, WindFacts } from "../../../machines/picture/picture.ts";
 import type { LengthName } from "../../../machines/site/lengths.ts";
+import type { Move } from "../../../machines/site/moves.ts";
+import type { AlongTent } from "../../../machines/tent/along.ts";
 import { CORNERS, EDGES, type EdgeName, type TentPlan } from "../../../machines/tent/types.ts";
 import { edgeName } from "./layout.ts";
 import { inches, lineName, number, pieceName, seamName } from "./names.ts";
 import { compassPoint } from "./said.ts";
-import { lengthName } from "./squaring.ts";
+import { lengthName, wayText } from "./squaring.ts";
 
 /** Above this many of one kind, only the first and the last are told. */
 const MAX_TOLD = 3;
@@ -21,13 +23,29 @@ export const picture = {
   street: (name: string, edge: EdgeName) => `${name} runs along ${edgeName(edge)}.`,
   setback: (length: string) => `${length} out`,
 
+  /** Where a line of poles stands, in words, where there is no room for a drawing. */
+  along: ({ kind, no, from, middle }: AlongTent) => {
+    const row = kind === "center" ? "" : " row";
+    if (middle) return `The middle ${row === "" ? "one" : "row"}.`;
+    const end = `the ${edgeName(from)} end`;
+    if (no === 1) return row === "" ? `Nearest ${end}.` : `The row nearest ${end}.`;
+    return `${ORDINALS[no - 2] ?? `Number ${no}`}${row} from ${end}.`;
+  },
+  /** Corners that are worked by opposite pairs. */
+  pairs: "First corners A and C, then B and D.",
+
   corners: "The corner marks",
   square: "Square",
-  larger: (times: number) => `Off ×${times} as drawn`,
+  /** How much larger what is off is drawn than it is. */
+  larger: (times: number) => (times === 1 ? "Errors drawn to scale" : `Errors drawn ${times} times too big`),
+  way: (corner: Move["corner"], way: "across" | "along", byIn: number) => wayText(corner, way, byIn),
   again: "Tape again",
   off: (byIn: number) => `${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
   taping: (name: LengthName) => `Now ${lengthName(name)}.`,
 
+  /** Beside the arrow of the wind. */
+  wind: "Wind",
+  windBlows: (deg: number) => `The wind comes from ${compassPoint(deg)}.`,
   windTitle: (facts: WindFacts) => windTitle(facts),
   under: (mph: number) => `Under ${number(mph)}`,
   limitMark: (mph: number) => number(mph),
@@ -45,6 +63,9 @@ export const picture = {
   reading: (mph: number, gustMph: number | null) => (gustMph === null ? number(mph) : `${number(mph)} gust ${number(gustMph)}`),
   limit: (is: GustLimit["is"], mph: number) => `${LIMIT[is]} ${number(mph)}`,
 };
+
+/** From the second on. */
+const ORDINALS = ["Second", "Third", "Fourth", "Fifth", "Sixth"];
 
 const LIMIT: Readonly<Record<GustLimit["is"], string>> = { raise: "raise", stop: "stop", evacuate: "out", walls: "walls", most: "most" };
 

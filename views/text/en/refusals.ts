@@ -1,7 +1,10 @@
+import type { WindInTheWay } from "../../../machines/conversation/reply-to.ts";
 import type { Did } from "../../../machines/install/commands.ts";
 import type { Check } from "../../../machines/install/gates.ts";
+import type { GateId } from "../../../machines/install/ids.ts";
 import type { MissingGate, Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
 import type { Reopened } from "../../../machines/install/state.ts";
+import { own } from "../../../machines/lookup/own.ts";
 import { fieldName } from "./changes.ts";
 import { errors } from "./errors.ts";
 import { factName } from "./facts.ts";
@@ -23,6 +26,8 @@ export type About = {
   readonly check: Check["kind"] | null;
   /** With a pole or people in hand: that is finished first. */
   readonly inHand: boolean;
+  /** The wind that is in the way, and what it keeps from being done. */
+  readonly wind: (WindInTheWay & { readonly gate: GateId }) | null;
   readonly name: (id: string) => string;
 };
 
@@ -130,11 +135,28 @@ export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
 function missingText({ status, because }: MissingGate, about: About): string {
   const { check, notBefore, inHand } = about;
   if (check === "quiet") return `Lightning. Nobody goes on${notBefore === null ? "" : ` before ${notBefore}`}. Take shelter; make safe.`;
-  if (check === "wind" && status === "outOfLimit") return `Too much wind: ${about.limit}. Make safe, then read it again.`;
+  if (check === "wind" && status === "outOfLimit") return about.wind === null ? `Too much wind: ${about.limit}.` : windText(about.wind);
   if (check === "wind" && inHand && status === "stale") return "Finish this pole; then the wind again.";
   const again = because === null || status !== "open" ? "" : `Asked again, ${BECAUSE[because]}. `;
   return `${again}${gateText(status, about)}`;
 }
+
+/** What each wind limit keeps from being done, by its gate. */
+const IN_THIS_WIND: Readonly<Record<string, string>> = {
+  "wind.cloth": "Lay no cloth.",
+  "wind.lift": "Lift nothing.",
+  "wind.lower": "Lower nothing.",
+  "wind.use": "Let nobody in.",
+};
+
+/** What was read, what is allowed, and what to do: nothing lies on bare ground that could be made safe. */
+function windText({ read, limitMph, standing, gate }: WindInTheWay & { gate: GateId }): string {
+  const was = read === null ? "" : `${gustOf(read)} `;
+  const what = standing ? "Make safe, then read it again." : `${own(IN_THIS_WIND, gate) ?? "Go no further."} Read again in 10 min.`;
+  return `${was}Limit ${number(limitMph)}. ${what}`;
+}
+const gustOf = ({ mph, gustMph }: NonNullable<WindInTheWay["read"]>): string =>
+  gustMph === null || gustMph < mph ? `Wind ${number(mph)}.` : `Gust ${number(gustMph)}.`;
 
 function gateText(is: UnmetStatus, { ask, ifNot, value, limit, found, check }: About): string {
   const question = ask ?? "Answer this first.";

@@ -44,13 +44,17 @@ function moved(moves: readonly Move[], lengths: readonly LengthComparison[]): st
 /** The mark that a mark's own end edge runs to. */
 const BESIDE = { B: "A", C: "B", D: "A" } as const;
 
+/** One way of a mark, as it stands beside its arrow. */
+export const wayText = (corner: Move["corner"], way: "across" | "along", byIn: number): string =>
+  (corner === "B" ? onBaseline(byIn) : way === "across" ? across(corner, byIn) : out(corner, byIn)) ?? "";
+
 /** One mark, which way and how far. */
 export function moveText({ corner, acrossIn, alongIn }: Move): string {
-  const parts = corner === "B" ? [baseline(alongIn)] : [across(corner, acrossIn), out(corner, alongIn)];
+  const parts = corner === "B" ? [`${onBaseline(alongIn)}, along the baseline`] : [across(corner, acrossIn), out(corner, alongIn)];
   return `${corner}: ${parts.filter((p) => p !== null).join(" and ")}.`;
 }
 
-const baseline = (alongIn: number) => `${inches(Math.abs(alongIn))} ${alongIn > 0 ? "away from A" : "toward A"}, along the baseline`;
+const onBaseline = (alongIn: number) => `${inches(Math.abs(alongIn))} ${alongIn > 0 ? "away from A" : "toward A"}`;
 const across = (corner: "C" | "D", byIn: number) =>
   byIn === 0 ? null : `${inches(Math.abs(byIn))} ${byIn < 0 ? "toward" : "away from"} ${BESIDE[corner]}'s side`;
 /** C's end is the far one, D's the near one; outward is away from the tent. */

@@ -2,12 +2,14 @@ import type { FC } from "hono/jsx";
 import type { Value } from "../../../../machines/install/checks/registry.ts";
 import type { TileInput } from "../../../../machines/install/checks/tile-input.ts";
 import { HurtWay } from "../../../parts/hurt-press.tsx";
+import { UnlockNow } from "../../../parts/lock.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { regions } from "../../../regions.ts";
+import { Agree, LookAtIt } from "../agree.tsx";
 import { type Asked, askedNow } from "../asked.ts";
 import { answerKind } from "./answer-kind.ts";
 import { EachOne, Figure, Reading } from "./item.tsx";
-import { PadForm } from "./pad-form.tsx";
+import { NumberOrNone } from "./number.tsx";
 import { PaperNamed, PaperSeen } from "./paper.tsx";
 import { Choices, type Props } from "./press.tsx";
 import { WindForm } from "./wind-form.tsx";
@@ -18,11 +20,7 @@ type Inputs = { readonly [K in Input]: FC<Props & { tile: Extract<TileInput<Valu
 /** One for each way to answer. A kind of check says which of them is its own, and with what in it. */
 const INPUTS: Inputs = {
   choices: ({ tile, asked: _, ...props }) => <Choices {...props} choices={tile.choices} />,
-  number: ({ tile, asked: _, ...props }) => (
-    <PadForm {...props} unit={tile.keypad} fields={tile.fields} label={props.screen.words.guide.unit[tile.keypad]}>
-      {tile.choices.length > 0 && <Choices {...props} choices={tile.choices} />}
-    </PadForm>
-  ),
+  number: NumberOrNone,
   readings: Reading,
   figures: Figure,
   each: EachOne,
@@ -32,27 +30,33 @@ const INPUTS: Inputs = {
       {words.lengths.list}
     </a>
   ),
-  facts: ({ tile, screen: { guide, words } }) => (
-    <a class="button main" href={`/jobs/${guide.job}/facts?of=${tile.facts.join("+")}`}>
-      {words.facts.fill}
-    </a>
-  ),
+  // Filled in, and not agreed to yet: there is nothing more to fill in.
+  facts: ({ tile, screen, screen: { guide, words } }) =>
+    guide.proposed ? (
+      <LookAtIt screen={screen} class="button" />
+    ) : (
+      <a class="button main" href={`/jobs/${guide.job}/facts?of=${tile.facts.join("+")}`}>
+        {words.facts.fill}
+      </a>
+    ),
   wind: ({ screen }) => <WindForm screen={screen} />,
   none: () => null,
 };
 
-/** What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is asked. */
+/**
+ * What this call can be answered with, under the thumb: what waits to be confirmed before all else, and one Next where nothing is
+ * asked. Where a swap brings another question it takes the focus itself (`client/focus.ts`), and is told with what is said and asked.
+ */
 export const Answers = (screen: Screen) => (
-  <section id={regions.answers} class={`answers answers-${answerKind(screen)}`} aria-label={screen.words.guide.answerIt}>
-    {screen.guide.proposed && screen.me !== null && (
-      <a class="button" href={`/jobs/${screen.guide.job}/change`}>
-        {screen.words.guide.lookAtIt}
-      </a>
-    )}
+  <section
+    id={regions.answers}
+    class={`answers answers-${answerKind(screen)}`}
+    aria-label={screen.words.guide.answerIt}
+    aria-describedby={`${regions.said} ${regions.asked}`}
+    tabindex={-1}
+  >
     <What {...screen} />
-    <button type="button" class="main unlock-now" data-unlock-now>
-      {screen.words.guide.unlockNow}
-    </button>
+    <UnlockNow {...screen} />
   </section>
 );
 
@@ -70,12 +74,16 @@ const What = (screen: Screen) => {
       );
     case "hurt":
       return <Became {...screen} />;
+    case "stop":
+      return <MakeSafe screen={screen} class="main safe" />;
     case "held":
       return (
         <SayForm screen={screen} fields={{ type: "carryOn" }} class="main">
           <button type="submit">{words.guide.carryOn}</button>
         </SayForm>
       );
+    case "agree":
+      return <Agree screen={screen} proposed={guide.proposed!} />;
     case "seen":
       return <PaperSeen screen={screen} gate={gate!} />;
     case "gate": {
@@ -89,6 +97,13 @@ const What = (screen: Screen) => {
       return null;
   }
 };
+
+/** The way out. */
+export const MakeSafe = ({ screen, ...rest }: { screen: Screen; class: string }) => (
+  <SayForm screen={screen} fields={{ type: "makeSafe" }} {...rest}>
+    <button type="submit">{screen.words.guide.makeSafe}</button>
+  </SayForm>
+);
 
 /** On to the next call. Under stop the way out stands beside it; what is out of use is brought back first. */
 const GoOn = (screen: Screen) => {

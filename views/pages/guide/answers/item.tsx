@@ -7,17 +7,17 @@ import { Press, type Props } from "./press.tsx";
 type Tile<I> = Extract<TileInput<Value>, { input: I }>;
 type Of<I> = Props & { readonly tile: Tile<I>; readonly asked: Asked };
 
-/** What was given and is not good is looked at first; then this leads to putting it in again. */
-const Again = ({ screen, gate, asked, text }: Props & { asked: Asked; text: string }) => (
+/** What was given and is not good is looked at first; then this leads to putting it in, or putting it in again. */
+const Again = ({ screen, gate, asked, text }: Props & { asked: Asked; text: (name: string) => string }) => (
   <a class="button main" href={`/jobs/${screen.guide.job}?pick=${pickOf(gate, asked.item!.name)}`}>
-    {`${text}: ${screen.words.partName(asked.item!.name)}`}
+    {text(screen.words.partName(asked.item!.name))}
   </a>
 );
 
 /** The next length of those that are taped. */
 export const Reading = ({ tile, asked, ...props }: Of<"readings">) => {
   const { guide, lengths } = props.screen.words;
-  if (asked.settled) return <Again {...props} asked={asked} text={guide.measureAgain} />;
+  if (asked.settled) return <Again {...props} asked={asked} text={asked.item!.given === null ? guide.measure : guide.measureAgain} />;
   const { name } = asked.item!;
   return <PadForm {...props} unit="tape" of={name} label={lengths.read} fields={{ ...tile.fields, length: name }} />;
 };
@@ -33,7 +33,7 @@ export const Figure = ({ tile, asked, ...props }: Of<"figures">) => {
 /** Yes or no to the next name on a list. */
 export const EachOne = ({ tile, asked, ...props }: Of<"each">) => {
   const { guide } = props.screen.words;
-  if (asked.settled) return <Again {...props} asked={asked} text={guide.again} />;
+  if (asked.settled) return <Again {...props} asked={asked} text={guide.answerAgain} />;
   const { name } = asked.item!;
   return (
     <>

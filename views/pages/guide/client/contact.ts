@@ -1,5 +1,6 @@
 import { clientWords } from "../../../parts/client-words.ts";
 import { regions } from "../../../regions.ts";
+import { notice } from "./notice.ts";
 
 /** The server says every 15 s that it is there; after this long without, the screen is on its own. */
 const SILENCE_MS = 40_000;
@@ -23,7 +24,8 @@ export function watchContact(): void {
     heard();
   });
   for (const name of ["beat", "htmx:sse:after:message"]) document.addEventListener(name, heard);
-  document.addEventListener("htmx:error", () => say(clientWords().notSent));
+  // A drawing that did not come was not pressed for, and is asked for again by itself.
+  document.addEventListener("htmx:error", ({ target }) => (target as Element).id !== regions.desk && notice(clientWords().notSent));
   // From the start: a first connection that hangs is silence too.
   if (document.getElementById(regions.live)) heard();
   window.addEventListener("offline", () => away(true));
@@ -33,11 +35,6 @@ export function watchContact(): void {
 function away(is: boolean): void {
   const was = document.body.classList.contains("away");
   document.body.classList.toggle("away", is);
-  if (is) say(clientWords().offline);
-  else if (was) say("");
-}
-
-function say(text: string): void {
-  const notice = document.getElementById(regions.notice);
-  if (notice) notice.textContent = text;
+  if (is) notice(clientWords().offline);
+  else if (was) notice("");
 }

@@ -1,33 +1,44 @@
 import { clientWords } from "../../../parts/client-words.ts";
-import { regions } from "../../../regions.ts";
 import { buzz } from "./buzz.ts";
+import { commandOf } from "./command.ts";
+import { notice } from "./notice.ts";
 import { isMine, revisionNow, saidHere } from "./revisions.ts";
+import { isSettling, settle } from "./settle.ts";
 
-/** How long after a swap a press is taken to be meant for the call before. A finger that comes down twice is one press. */
-const SETTLE_MS = 400;
+/** What lay under a finger, or had the focus of a key, when it went down. */
+type Down = {
+  readonly revision: string | null;
+  readonly form: HTMLFormElement | null;
+  readonly command: string | null;
+  readonly settling: boolean;
+};
+
+function downOn(target: EventTarget | null): Down {
+  const form = (target as Element | null)?.closest?.("form") ?? null;
+  return { revision: revisionNow(), form, command: form && commandOf(form), settling: isSettling() };
+}
 
 /**
- * What a press was made against is what the screen showed when the finger came down, not when it went up. A press just after a
- * swap is not taken: somebody else's moved the call under a finger on its way, and a glove or a drop of water taps twice. What
- * can only stop, or leads out, is always taken. A key goes where it was aimed, so that only somebody else's swap keeps it off.
+ * What a press was made against is what the screen showed when the finger came down, not when it went up: a form that says
+ * something else by then is not sent. Nor is one just after a swap: somebody else's moved the call under a finger on its way, and
+ * a glove, a drop of water or a key comes down twice. What can only stop, or leads out, is taken then too.
  */
 export function watchPresses(): void {
-  let shown: string | null = null;
-  let swappedAt = Number.NEGATIVE_INFINITY;
-  let othersAt = Number.NEGATIVE_INFINITY;
+  let down: Down | null = null;
+  let mine = false;
   document.addEventListener(
     "pointerdown",
-    () => {
-      shown = revisionNow();
+    (event) => {
+      down = downOn(event.target);
     },
     true,
   );
   document.addEventListener(
     "keydown",
     (event) => {
-      shown = null;
-      // A key that is held down presses once.
-      if (event.repeat && event.key === "Enter") event.preventDefault();
+      // A key that is held down presses once, and went down once.
+      if (!event.repeat) down = downOn(event.target);
+      else if (event.key === "Enter") event.preventDefault();
     },
     true,
   );
@@ -37,16 +48,17 @@ export function watchPresses(): void {
       const form = event.target as HTMLFormElement;
       const seen = form.querySelector<HTMLInputElement>('input[name="seen"]');
       if (!seen) return;
-      const since = performance.now() - (shown === null ? othersAt : swappedAt);
-      if (since < SETTLE_MS && form.closest(".hold, .safe") === null) {
+      const began = down;
+      down = null;
+      const another = began?.form === form && began.command !== commandOf(form);
+      const early = (isSettling() || began?.settling === true) && form.closest(".hold, .safe") === null;
+      if (another || early) {
         event.preventDefault();
         event.stopImmediatePropagation();
-        if (swappedAt === othersAt) say(clientWords().justMoved);
-        shown = null;
+        if (another || !mine) notice(clientWords().justMoved);
         return;
       }
-      if (shown !== null) seen.value = shown;
-      shown = null;
+      if (began?.revision) seen.value = began.revision;
       saidHere();
     },
     true,
@@ -59,8 +71,8 @@ export function watchPresses(): void {
   const alarms = () => document.querySelectorAll(".call .alarm, .call .hurt").length;
   let alarmed = alarms();
   const moved = () => {
-    swappedAt = performance.now();
-    if (!isMine()) othersAt = swappedAt;
+    settle();
+    mine = isMine();
     const now = revisionNow();
     const held = alarms() > alarmed;
     alarmed = alarms();
@@ -76,8 +88,3 @@ export function watchPresses(): void {
 
 /** Where a screen is too small for all of it, the call comes first. */
 export const showCall = (): void => document.querySelector("article.call")?.scrollIntoView({ block: "start" });
-
-function say(text: string): void {
-  const notice = document.getElementById(regions.notice);
-  if (notice) notice.textContent = text;
-}

@@ -1,11 +1,11 @@
+import { SETTLE_MS } from "./settle.ts";
+
 /** What the screen showed at a moment: the turn a word is meant for, and the read-back that "correct" is meant for. */
 type Shown = { readonly at: number; readonly revision: string | null; readonly readBack: string | null; readonly mine: boolean };
 const shown: Shown[] = [];
 const KEPT = 200;
 /** How long after a word or a press of our own a moved call is taken to be its answer, in ms. */
 const MINE_MS = 2000;
-/** A word that began so soon after somebody else's move was begun for the call before: nobody reads and speaks in less. */
-const SETTLE_MS = 400;
 let mineAt = Number.NEGATIVE_INFINITY;
 
 export const revisionNow = (): string | null => document.querySelector<HTMLElement>("[data-revision]")?.dataset.revision ?? null;

@@ -96,6 +96,7 @@ export const sectionsJoined: CallTexts = {
   "half.tied": {
     say: () => "To the edge, back to the long loop. Tie off, hook shut.",
     ask: (of) => `${half(of)}: tied off, hook shut?`,
+    told: (of, value) => `${half(of)}: tied off, hook shut? ${value}`,
     why: "Tied at the edge alone it creeps under load. An open hook comes off with the first flap.",
     wrong: "The end is pulled through and left for later, the hook half shut. An hour of flapping works it out, loop after loop.",
     well: "Turn around at the edge and work back, each loop snug. Tie off and pull hard, feel around the hook until you know it's shut, then get up.",
@@ -104,6 +105,7 @@ export const sectionsJoined: CallTexts = {
   "half.looked": {
     say: (of) => `${half(of)}: second person, feel every loop, center to edge.`,
     ask: () => "How many missed loops?",
+    told: (of, missed) => `${half(of)}: ${missed} missed`,
     why: "Whoever laced it sees what the hands meant to do.",
     wrong: "It gets a look in passing. One loop lies beside the next instead of through it, and the eye slides right over.",
     well: "Go along on your knees, lift the flap and touch every loop. What you didn't see, you go back to.",

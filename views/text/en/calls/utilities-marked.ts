@@ -188,6 +188,7 @@ export const utilitiesMarked: CallTexts = {
   "overhead.any": {
     say: () => "Look up for wires, all around.",
     ask: () => "Nearest wire: how far along the ground, or none?",
+    none: "No wires at all? Look all around once more.",
     why: "A falling pole reaches its own length, and current jumps. Treat every wire as live.",
     wrong: "Eyes are on the grass all morning. The wire behind the trees is spotted with the pole halfway up.",
     well: "Turn all the way around, head up: trees, roofs, drops to the house. Tape on the ground only. Its owner alone can say that it's dead.",
@@ -204,6 +205,7 @@ export const utilitiesMarked: CallTexts = {
   "nearest.private": {
     say: () => "Tape from the nearest private line to the nearest white dot or line.",
     ask: () => "How far is it, or none?",
+    none: "No private lines at all?",
     why: "A cut irrigation or lighting line hurts people too.",
     wrong: "Nobody thinks of lamps and sprinkler heads as lines. A stake goes through the pipe between them.",
     well: "Stand at a lamp or a valve and look for the next one: the line may run anywhere between. Not sure: have it located.",
@@ -212,6 +214,7 @@ export const utilitiesMarked: CallTexts = {
   "clear.around": {
     say: () => "Tape from the stake line to the nearest building, vehicle or engine.",
     ask: () => "How far is it, or none?",
+    none: "No building, vehicle or engine near at all?",
     why: "Fire jumps short gaps and trucks need room. The fire code counts stakes and ropes too.",
     wrong: "The tent was placed by the view. The generator and the catering van back up against the stake line, and there they stay.",
     well: "Walk all the way around. Ask where the generator, the kitchen and the cars will be tonight, not just where they are now.",
