@@ -153,11 +153,10 @@ describe("the demo job on phones", () => {
     await page.fill("input[name=because]", "muster point moved");
     await page.fill('input[name="site.rallyPoint"]', "the barn door");
     await page.click("button.main");
-    await page.locator(".alarm", { hasText: "muster point moved" }).waitFor();
+    await page.locator(".call", { hasText: "Waiting for somebody else to agree." }).waitFor();
     await page.goto(`${world.url}jobs/${world.job}?as=p3`);
-    await page.click(".answers a[href$='/change']");
-    await page.locator(".alarm button").first().click();
-    await page.locator("article.call").waitFor();
+    await page.locator(".call", { hasText: "Rally point: the barn door" }).waitFor();
+    await press(page, ".answers .main button");
     expect(await world.state()).toMatchObject({ step: "baseline", gate: { id: "talk.briefed", asked: "before" } });
 
     await crew.raise((s) => s.step === "lift.quarters.line-1");

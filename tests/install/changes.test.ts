@@ -57,7 +57,7 @@ describe("what a changed plan changes, in a crew's words", () => {
     expect(told(to)).toEqual([
       "LOOSER LIMIT. Gas: nothing here; was marked.",
       "LOOSER LIMIT. Water: not on the ticket; was nothing here.",
-      "Embedment, in: 36; was not given.",
+      "Embedment, in: 36.",
       "Rally point: the barn door; was gate 3, by the road.",
       "Overhead lines, kV: not known; was 7.2.",
       "In force to: 1 Jul 2026, 06:00; was 31 Jul 2026, 06:00.",
