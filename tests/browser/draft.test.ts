@@ -143,28 +143,31 @@ it("a stake's fraction can be typed on a phone: its keys have letters, a slash a
   expect(await page.locator('[name="sheet.raiseGustMph"]').getAttribute("inputmode")).toBe("decimal");
 });
 
-it.each(["light", "dark"] as const)(
-  "every step fits a gloved thumb and a phone of 360 by 640 in %s, also with all of it wrong",
-  async (scheme) => {
-    const page = await world.show("drafts/new", { scheme });
-    await page.locator('[name="tent.widthFt"]').fill("60");
-    await page.locator('[name="tent.lengthFt"]').fill("120");
-    await page.locator(ENDS).waitFor();
-    expect(await troublesOf(page)).toEqual([]);
-    expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true, true]);
-    expect((await leastContrast(page)).ratio, "ends").toBeGreaterThanOrEqual(7);
-    await page.locator(ENDS).click();
-    await page.locator(".progress", { hasText: "Step 2 of 5" }).waitFor();
-    const draft = page.url().split("/").at(-2)!;
-    const paths = ["tent", "sheet", "site", "ticket", "crew"].flatMap((step) => [step, `${step}?wrong=yes`]);
-    for (const path of ["drafts/new", "drafts/new?tent=example-100x200-split-2-rings", ...paths.map((p) => `drafts/${draft}/${p}`)]) {
-      await page.goto(`${world.url}${path}`);
-      expect([path, await troublesOf(page)]).toEqual([path, []]);
-      expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true]);
-      expect((await leastContrast(page)).ratio, path).toBeGreaterThanOrEqual(7);
+it("every step fits a gloved thumb and a phone of 360 by 640, also with all of it wrong", async () => {
+  const page = await world.show("drafts/new");
+  const expectClear = async (path: string) => {
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect((await leastContrast(page)).ratio, `${path}, ${colorScheme}`).toBeGreaterThanOrEqual(7);
     }
-  },
-);
+  };
+  await page.locator('[name="tent.widthFt"]').fill("60");
+  await page.locator('[name="tent.lengthFt"]').fill("120");
+  await page.locator(ENDS).waitFor();
+  expect(await troublesOf(page)).toEqual([]);
+  expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true, true]);
+  await expectClear("ends");
+  await page.locator(ENDS).click();
+  await page.locator(".progress", { hasText: "Step 2 of 5" }).waitFor();
+  const draft = page.url().split("/").at(-2)!;
+  const paths = ["tent", "sheet", "site", "ticket", "crew"].flatMap((step) => [step, `${step}?wrong=yes`]);
+  for (const path of ["drafts/new", "drafts/new?tent=example-100x200-split-2-rings", ...paths.map((p) => `drafts/${draft}/${p}`)]) {
+    await page.goto(`${world.url}${path}`);
+    expect([path, await troublesOf(page)]).toEqual([path, []]);
+    expect(await page.locator(ON).evaluateAll((all) => all.map((el) => el.getBoundingClientRect().height >= 95.5))).toEqual([true]);
+    await expectClear(path);
+  }
+});
 
 it("a job of which nothing is known is open within 10 entries and presses, and is filled in with the same thumb", async () => {
   const page = await world.show("");

@@ -1,13 +1,14 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { Brief, Role } from "../../machines/install/brief.ts";
+import { tileInput } from "../../machines/install/checks/any-check.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import type { Value } from "../../machines/install/gates.ts";
 import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { CommandEntry, Sealed } from "../../machines/record/entry.ts";
 import { drawnOf } from "../../views/drawing/call/drawn.ts";
-import { askedNow, pickIt, pickNone, pickOf } from "../../views/pages/guide/asked.ts";
+import { askedNow, pickIt, pickNone, pickOf, takesNone } from "../../views/pages/guide/asked.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
@@ -45,12 +46,17 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry | null, {
   const { zone } = live.job.frozen.brief;
   const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
-  const guide = buildGuideState(live, device, en);
+  const told = buildGuideState(live, device, en);
+  // What was said before the last is scrolled up to.
+  const guide = { ...told, thread: told.thread.slice(-1) };
   const screen = { guide, drawn: quickDrawing, me, newKey: () => `key-${++keys}`, words: en, pick: pick?.(guide) ?? null };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
-  const html = /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(/(<svg id="(?:desk-)?picture".*?<\/title>).*?<\/svg>/gs, "$1</svg>");
-  return { call: kept.call, state, html };
+  return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(NO_ROOM, "$1$2$3$4") };
 }
+
+/** What takes no room on a phone: what is on the drawing, and what only a desk shows. */
+const NO_ROOM =
+  /(<svg id="picture".*?<\/title>).*?(<\/svg>)|<header class="page-header">.*?<\/header>|(<section id="desk"[^>]*>).*?(<\/section>)/gs;
 
 /** A list is said a few lines at a time. */
 const inOneBreath = (value: Value): Value =>
@@ -101,7 +107,7 @@ function stopAll(fork: KeptJob): CommandEntry {
 }
 
 /** A call in every state that it can be in on a screen. */
-async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
+async function* looksAt(kept: KeptJob, ways: Set<string>): AsyncGenerator<Look> {
   yield look(kept, "open");
   const asked = questionAt(kept.job, kept.at + SECOND)?.gate;
   const missing = missingNow(kept.job, kept.at + SECOND);
@@ -128,18 +134,23 @@ async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
   }
   const proposing = kept.fork();
   const proposed = proposing.say({ type: "amend", because: "The box was moved.", to: changed(kept.job.frozen) });
+  // Where only the answers differ, once for each way to answer.
+  const way = `${asked?.check.kind} ${missing?.why === "gate" && missing.asked}`;
+  const isNew = !ways.has(way);
+  ways.add(way);
   if ("did" in proposed.outcome) {
-    yield look(proposing, "proposed", proposed);
-    yield look(proposing, "proposed, and waiting");
+    if (isNew) yield look(proposing, "proposed", proposed);
+    if (isNew) yield look(proposing, "proposed, and waiting");
     yield look(proposing, "asked to agree", null, { me: PEOPLE.deputy });
   }
-  yield look(kept, "none", null, { pick: ({ gate }) => (gate ? pickNone(gate) : "") });
+  if (asked && takesNone(tileInput(asked.check, undefined)))
+    yield look(kept, "none", null, { pick: ({ gate }) => (gate ? pickNone(gate) : "") });
   yield after("held", (fork) => fork.say({ type: "hold" }, "crew"));
   yield after("stop", stopAll);
   const stopped = kept.fork();
   stopAll(stopped);
   yield look(stopped, "stop, answering", null, { pick: ({ gate }) => (gate ? pickIt(gate) : "") });
-  yield look(stopped, "stop, on nobody's phone", null, { me: null });
+  if (isNew) yield look(stopped, "stop, on nobody's phone", null, { me: null });
   yield after("hurt", (fork) => fork.say({ type: "hurt", words: "he came off the ladder, it's his leg" }, "crew"));
 }
 
@@ -147,13 +158,14 @@ async function* looksAt(kept: KeptJob): AsyncGenerator<Look> {
 export async function* everyCall(brief: Brief): AsyncGenerator<Look> {
   const kept = new KeptJob(brief);
   const waysOut = new Set<string>();
+  const ways = new Set<string>();
   while (currentStep(kept.job) !== null) {
-    yield* looksAt(kept);
+    yield* looksAt(kept, ways);
     const out = kept.fork();
     out.say({ type: "makeSafe", because: null });
     const isNew = out.job.snapshot.context.resumeAt !== null && !waysOut.has(out.call);
     waysOut.add(out.call);
-    for (; isNew && out.job.snapshot.context.resumeAt !== null; out.goOn()) yield* looksAt(out);
+    for (; isNew && out.job.snapshot.context.resumeAt !== null; out.goOn()) yield* looksAt(out, ways);
     kept.goOn();
   }
   yield look(kept, "closed");
