@@ -24,6 +24,8 @@ const changedByOrder = (page: Page) =>
       [...kinds].flatMap(([kind, e]) =>
         ["", "::before"].flatMap((pseudo) => {
           const style = getComputedStyle(e, pseudo);
+          // Where nothing stands before, nothing shows.
+          if (pseudo !== "" && style.content === "none") return [];
           return [...style].map((property) => `${kind}${pseudo} ${property}: ${style.getPropertyValue(property)}`);
         }),
       );

@@ -65,8 +65,15 @@ function reopened(tent: Tent, { job, memory }: Pick<Node, "job" | "memory">): st
   return due ? [...open, `${due}=due again`] : open;
 }
 
-/** How many things in a state are out of the ordinary. */
+/** How many things in a state are out of the ordinary. It is asked for several times of each. */
 export function strangeness(tent: Tent, node: Pick<Node, "job" | "memory">): number {
+  const is = strange.get(node) ?? strangenessOf(tent, node);
+  strange.set(node, is);
+  return is;
+}
+const strange = new WeakMap<object, number>();
+
+function strangenessOf(tent: Tent, node: Pick<Node, "job" | "memory">): number {
   const { job } = node;
   const call = callOf(tent, job);
   if (!call) return 0;
