@@ -146,7 +146,11 @@ export const INVARIANTS = {
   "what is read back counts for nothing until it is confirmed, and then as if it had been pressed": (t) => {
     const { command } = t;
     if (command.type !== "answer" && command.type !== "waive" && command.type !== "standDown" && command.type !== "reading") return null;
-    const tried = `${from(t)?.id} ${attentionState(t.before)} ${t.as} ${JSON.stringify(t.outcome)}`;
+    const id = from(t)?.id ?? "";
+    // Once for each kind of call: what it is worth hangs on no name.
+    // A chart that is broken may refuse for no reason at all.
+    const came = "refused" in t.outcome ? t.outcome.refused.map((refusal: { why: string } | undefined) => refusal?.why) : t.outcome;
+    const tried = `${t.tent.kinds.get(id) ?? id} ${attentionState(t.before)} ${t.as} ${JSON.stringify(came)}`;
     if (t.readBack.has(tried)) return null;
     t.readBack.add(tried);
     const [waits, told] = decide(t.before, { ...command, type: "readBack", intent: command });
