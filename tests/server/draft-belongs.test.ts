@@ -73,7 +73,7 @@ describe("a copy of a job that knew what no step shows", () => {
     return jobOf(await send(`${draft}/crew`, {}));
   };
 
-  it("keeps it of the same sheet and the same site, and asks anew what it is used for", async () => {
+  it("keeps it of the same sheet and the same site, and asks again what it is used for", async () => {
     for (const step of ["tent", "sheet", "site"]) await type(draft, step);
     const { sheet, site, use } = await open();
     expect(sheet).toMatchObject({ soil: "dense clay", pullTestLbf: 500, squareInPer50Ft: 12, insideGustMph: 38, stopGustMph: 30 });
@@ -259,7 +259,7 @@ describe("the soil that a sheet names, and the ground", () => {
     expect(soilsOf(await finish(next))).toEqual(["dense clay", false]);
     expect(await fieldsOf(await begin())).toMatchObject({ "sheet.soil": "dense clay" });
   });
-  it("a ground that was known is asked for anew on the next job", async () => {
+  it("a ground that was known is asked for again on the next job", async () => {
     await first({ "sheet.soil": "dense clay", "site.soilKnown": "yes" });
     expect(await fieldsOf(await begin())).not.toHaveProperty(["site.soilKnown"]);
   });

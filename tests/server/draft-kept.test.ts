@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
+import { formsOf, toOf } from "../support/forms.ts";
 import { eighty } from "../tent/tents.ts";
 
 type Typed = Readonly<Record<string, string>>;
@@ -16,14 +17,7 @@ const STEPS: readonly (readonly [string, Typed])[] = [
   ["ticket", { "ticket.number": "LT-77", "ticket.validTo": "2026-12-20", "ticket.utilities.gas": "marked" }],
   ["crew", { "crew.1.name": "Ines", "crew.1.role": "lead", "crew.2.name": "Tobias", "crew.2.role": "deputy" }],
 ];
-const send = (path: string, fields: Typed, device = "phone-of-ines") =>
-  world.app.request(path, {
-    method: "POST",
-    body: new URLSearchParams(fields),
-    headers: { origin: "http://localhost", cookie: `device=${device}` },
-  });
-const html = async (path: string) => (await (await world.app.request(path)).text()).replaceAll("&#39;", "'").replaceAll("&quot;", '"');
-const toOf = (answer: Response) => answer.headers.get("location");
+const { send, html } = formsOf(() => world);
 const idOf = (answer: Response) => toOf(answer)!.split(/[/?]/)[2]!;
 const begin = async (fields: Typed = {}) => idOf(await send("/drafts", fields));
 const drafts = () => world.journal.drafts.unopened(99);

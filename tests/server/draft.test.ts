@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { UTILITIES } from "../../machines/install/utilities.ts";
 import { brief, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
+import { formsOf, toOf } from "../support/forms.ts";
 import { plainBrowser } from "../support/plain-forms.ts";
 import { eighty } from "../tent/tents.ts";
 
@@ -32,15 +33,7 @@ const TOLD: Readonly<Record<string, Typed>> = {
   crew: { "crew.1.name": "Ines", "crew.1.role": "lead", "crew.2.name": "Tobias", "crew.2.role": "deputy" },
 };
 
-/** A form sent by somebody's phone. */
-const send = (path: string, fields: Typed, device = "phone-of-ines") =>
-  world.app.request(path, {
-    method: "POST",
-    body: new URLSearchParams(fields),
-    headers: { origin: "http://localhost", cookie: `device=${device}` },
-  });
-const html = async (path: string) => (await (await world.app.request(path)).text()).replaceAll("&#39;", "'").replaceAll("&quot;", '"');
-const toOf = (answer: Response) => answer.headers.get("location");
+const { send, html } = formsOf(() => world);
 /** A draft with these steps told, by its address. */
 async function told(...steps: readonly string[]): Promise<string> {
   const draft = `/drafts/${toOf(await send("/drafts", {}))!.split("/")[2]}`;
