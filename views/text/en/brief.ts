@@ -8,7 +8,7 @@ export const openJob = {
   open: "Open a job",
   amend: "Change the plan",
   amendOnly: { crew: "Fix the crew", ticket: "Fix the ticket" },
-  becauseOf: { crew: "The crew as it is here.", ticket: "The ticket as it reads now." },
+  becauseOf: { crew: "Crew as it is here.", ticket: "Ticket as it is now." },
   look: "Show what changes",
   usual: "Start from the usual tent of this size; check it against the sheet",
   person: (n: number) => `The crew ${n}`,
