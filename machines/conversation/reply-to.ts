@@ -104,8 +104,8 @@ const TOLD_WITH_TIME_MS = 60_000;
 /** How things stood when an entry of a job was said, by the script in force now. */
 export function contextOf({ job, entries, now }: Pick<LiveJob, "job" | "entries" | "now">, entry: CommandEntry): ReplyContext {
   const { context: state } = job.snapshot;
-  const answers = Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
   const isLast = entries.at(-1)?.entry.no === entry.no;
+  const answers = isLast ? state.answers : Object.fromEntries(Object.entries(state.answers).filter(([, a]) => a.entry <= entry.no));
   const saidThen = (step: Step) => (isLast ? callInWind(step, job.frozen.brief, state, now.at) : step);
   return { script: job.frozen.script, answers, state, earlier: lookupIn(entries), wind: isLast ? state.wind : null, saidThen };
 }

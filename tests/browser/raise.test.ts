@@ -2,10 +2,11 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { kitName, partName } from "../../views/text/en/names.ts";
-import { answerOnPage, opened, play, press, type World } from "../support/browser.ts";
+import { ASLEEP, answerOnPage, opened, play, press, type World } from "../support/browser.ts";
 import { drive, goodAnswer } from "../support/crew-lead.ts";
 import { talk } from "../support/scripted-ear.ts";
-import type { GateStand, Stand } from "../support/stand.ts";
+import { isOpen, Sorts } from "../support/sorts.ts";
+import type { Stand } from "../support/stand.ts";
 
 let world: World;
 beforeAll(async () => {
@@ -66,20 +67,11 @@ function words(gate: GateState, state: GuideState): string[] {
 
 const NEXT = ".answers .main button";
 
-/** What sort of answer is wanted, as far as a screen goes. */
-function sortOf({ gate }: Stand): string {
-  if (!isOpen(gate)) return "nothing asked";
-  return `${gate.check.kind}${gate.hard ? ", hard" : ""}${gate.notBy === null ? "" : ", of somebody else"}`;
-}
-const isOpen = (gate: GateStand | null): gate is GateStand => gate !== null && gate.status !== "good" && gate.status !== "waived";
-/** What a phone shows in a pocket. */
-const ASLEEP = "about:blank";
-
 /** A crew on the demo job, each with a phone of their own. */
 class Crew {
   private readonly phones = new Map<string, Page>();
   /** Which sorts of calls were gone through aloud. */
-  private readonly spokenOf = new Set<string>();
+  private readonly spokenOf = new Sorts();
   readonly refused = new Set<string>();
   spoken = 0;
 
@@ -101,9 +93,9 @@ class Crew {
     for (let n = 0; n < 1000; n++) {
       // Five phones that follow hundreds of entries nobody looks at take most of the time.
       for (const phone of this.phones.values()) await phone.goto(ASLEEP);
-      const { state: stand } = await drive(world.state, world.say, (s) => stop(s) || !this.spokenOf.has(sortOf(s)));
+      const { state: stand } = await drive(world.state, world.say, (s) => stop(s) || this.spokenOf.isNew(s));
       if (stop(stand)) return;
-      this.spokenOf.add(sortOf(stand));
+      this.spokenOf.add(stand);
       const lead = await this.phoneOf("p1", stand.revision);
       if (isOpen(stand.gate)) {
         await this.refusedOnce(lead, stand.phase);

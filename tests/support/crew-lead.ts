@@ -1,4 +1,5 @@
 import { goodValue } from "./answers.ts";
+import { isOpen } from "./sorts.ts";
 import type { GateStand, Stand } from "./stand.ts";
 
 /** What a truthful, well-prepared crew answers to a gate: what was counted out counts back. */
@@ -31,42 +32,47 @@ export type Say = (
   };
 }>;
 
+type Told = Awaited<ReturnType<Say>>["body"];
+
 /** Drives a job from where it stands until `stop` says so; throws where it closes before. Says next at whatever is missing first, to be refused. */
 export async function drive<S extends Stand>(read: () => Promise<S>, say: Say, stop: (state: S) => boolean) {
   const refused = new Set<string>();
+  const early = async (state: S, gate: GateStand) => {
+    const told = await say({ ...byLead(state), key: `early-${state.job}-${state.entry}`, type: "next" });
+    if (told.body.reasons[0]?.why !== "gate") throw new Error(`${gate.id} open and not refused: ${JSON.stringify(told.body)}`);
+    refused.add(told.body.phase);
+  };
+  return { state: await walk(read, say, stop, early), refused };
+}
+
+/** The same without a next that is refused: half as many entries. `before` each answer something else may be said. */
+export async function walk<S extends Stand>(
+  read: () => Promise<S>,
+  say: Say,
+  stop: (state: S) => boolean,
+  before?: (state: S, gate: GateStand) => Promise<void>,
+): Promise<S> {
   for (let n = 0; n < 4000; n++) {
     const state = await read();
-    if (stop(state)) return { state, refused };
+    if (stop(state)) return state;
     if (state.closed) throw new Error(`closed, and never came to where ${stop} is so`);
-    const lead = state.people.find((p) => p.role === "lead")!.id;
-    const around = { seen: state.revision, as: lead };
-    const gate = state.gate;
-    if (gate && gate.status !== "good" && gate.status !== "waived") {
-      const early = await say({ ...around, key: `early-${state.job}-${state.entry}`, type: "next" });
-      if (early.body.reasons[0]?.why !== "gate") throw new Error(`${gate.id} open and not refused: ${JSON.stringify(early.body)}`);
-      refused.add(early.body.phase);
-      const answer = goodAnswer(gate, state);
-      const told =
-        "wind" in answer
-          ? await say({ ...around, key: `wind-${state.job}-${state.entry}`, type: "reading", kind: "wind", mph: 6, gustMph: 9 })
-          : await say(
-              {
-                ...around,
-                as: answer.as,
-                key: `answer-${state.job}-${state.entry}`,
-                type: "answer",
-                gate: gate.id,
-                value: answer.value,
-                // The second look at a paper is made on a phone of its own.
-              },
-              gate.status === "unseen" ? `phone-of-${answer.as}` : undefined,
-            );
-      if (told.status !== 200 || told.body.reasons.length > 0) throw new Error(`${gate.id}: ${JSON.stringify(told.body)}`);
-      // A good answer goes on, or shows what else is missing.
-      continue;
-    }
-    const moved = await say({ ...around, key: `next-${state.job}-${state.entry}`, type: "next" });
-    if (moved.status !== 200 || moved.body.reasons.length > 0) throw new Error(`${state.step}: ${JSON.stringify(moved.body)}`);
+    if (isOpen(state.gate)) await before?.(state, state.gate);
+    const { status, body } = await goOn(state, say);
+    if (status !== 200 || body.reasons.length > 0) throw new Error(`${state.gate?.id ?? state.step}: ${JSON.stringify(body)}`);
   }
   throw new Error("4,000 calls and still not there");
+}
+
+const byLead = (state: Stand) => ({ seen: state.revision, as: state.people.find((p) => p.role === "lead")!.id });
+
+/** What is asked, answered well: that goes on, or shows what else is missing. Next where nothing is. */
+function goOn(state: Stand, say: Say): Promise<{ status: number; body: Told }> {
+  const from = byLead(state);
+  const { gate, job, entry } = state;
+  if (!isOpen(gate)) return say({ ...from, key: `next-${job}-${entry}`, type: "next" });
+  const answer = goodAnswer(gate, state);
+  if ("wind" in answer) return say({ ...from, key: `wind-${job}-${entry}`, type: "reading", kind: "wind", mph: 6, gustMph: 9 });
+  // The second look at a paper is made on a phone of its own.
+  const phone = gate.status === "unseen" ? `phone-of-${answer.as}` : undefined;
+  return say({ ...from, as: answer.as, key: `answer-${job}-${entry}`, type: "answer", gate: gate.id, value: answer.value }, phone);
 }

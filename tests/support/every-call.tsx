@@ -6,7 +6,8 @@ import { freeze } from "../../machines/install/freeze.ts";
 import type { Value } from "../../machines/install/gates.ts";
 import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import type { CommandEntry, Sealed } from "../../machines/record/entry.ts";
+import type { Entries } from "../../machines/record/entries.ts";
+import type { CommandEntry, Entry, Sealed } from "../../machines/record/entry.ts";
 import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { askedNow, pickIt, pickNone, pickOf, takesNone } from "../../views/pages/guide/asked.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
@@ -31,7 +32,14 @@ export type Look = { readonly call: string; readonly state: string; readonly htm
 /** A job as the server would hand it on to a page. */
 export function liveOf(kept: KeptJob): LiveJob {
   const now = { at: kept.at + SECOND, wall: kept.at + SECOND, doubtMs: 0 };
-  const entries = kept.entries.map((entry) => ({ entry })) as unknown as readonly Sealed[];
+  const lineOf = (entry: Entry | undefined) => entry && ({ entry } as Sealed);
+  const entries: Entries = {
+    length: kept.entries.length,
+    at: (n) => lineOf(kept.entries.at(n)),
+    // What was said before the last is scrolled up to.
+    slice: () => [lineOf(kept.entries.at(-1))!],
+    [Symbol.iterator]: () => kept.entries.map((entry) => lineOf(entry)!)[Symbol.iterator](),
+  };
   return { job: jobAt(kept.job, now), now, jump: null, entries, names: NAMES, readOnly: null, warning: null, unrecorded: null };
 }
 
@@ -46,9 +54,7 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry | null, {
   const { zone } = live.job.frozen.brief;
   const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
-  const told = buildGuideState(live, device, en);
-  // What was said before the last is scrolled up to.
-  const guide = { ...told, thread: told.thread.slice(-1) };
+  const guide = buildGuideState(live, device, en);
   const screen = { guide, drawn: quickDrawing, me, newKey: () => `key-${++keys}`, words: en, pick: pick?.(guide) ?? null };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
   return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(NO_ROOM, "$1$2$3$4") };

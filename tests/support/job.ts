@@ -5,7 +5,7 @@ import { sayTo } from "../../server/routes/say.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
 import { brief, testApp } from "./app.ts";
-import { drive, goodAnswer, type Say } from "./crew-lead.ts";
+import { goodAnswer, type Say, walk } from "./crew-lead.ts";
 import { type Stand, standOf } from "./stand.ts";
 
 /** A key is done once, however often a job is opened again. */
@@ -35,7 +35,7 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   };
   /** On to where a test begins, all gates answered well. Throws where the job never comes there. */
   const to = async (stop: (state: Stand) => boolean): Promise<GuideState> => {
-    await drive(stand, tell, stop);
+    await walk(stand, tell, stop);
     return read();
   };
   /** The gate that is asked now, answered well by whom it allows. */
