@@ -2,25 +2,25 @@ import { rmSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import type { Running } from "../../server/program.ts";
+import { served } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
 import { fileOfRecords } from "../support/records.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { DESK, lentPhone, type PageKind, PHONE } from "../support/shared-browser.ts";
-import { spawnServer } from "../support/spawn-server.ts";
 
 let folder: string;
-let server: Awaited<ReturnType<typeof spawnServer>>;
+let server: Running;
 let jobs: { whole: string; changed: string };
 const troubles: string[] = [];
 
 beforeAll(async () => {
   folder = scratchFolder("screens");
   jobs = await fileOfRecords(join(folder, "data.db"));
-  server = await spawnServer(join(folder, "data.db"), { RIDGECALL_DEMO: "no" });
+  server = await served(join(folder, "data.db"), Date.now(), false);
 });
 afterAll(async () => {
-  server.child.kill("SIGTERM");
-  await server.stopped;
+  await server.close();
   rmSync(folder, { recursive: true, force: true });
 });
 

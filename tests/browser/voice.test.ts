@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { en } from "../../views/text/en/en.ts";
 import { type OnJob, opened, press, type World } from "../support/browser.ts";
-import { beginInto, type EarMode, listen, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
+import { beginInto, type EarMode, listen, listenByMore, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
 
 let world: World;
 /** The same crew on other jobs: where the talk begins, and where one looks a seam over that another tied. */
@@ -76,7 +76,7 @@ describe("the talk button", () => {
 describe("listening all the time", () => {
   it("chatter is shown, not taken, and leaves no entry; an answer without the wake word says how to give it", async () => {
     const page = await world.screen("p1", { ear: "good" });
-    await listen(page);
+    await listenByMore(page);
     const { entry } = await world.state();
     expect(await speak(page, "okay, next one!")).toMatchObject({ went: "leftAlone", notice: "" });
     expect(await page.locator("#heard").textContent()).toBe('Heard: "okay, next one!"');

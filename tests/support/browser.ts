@@ -1,27 +1,54 @@
+import { randomUUID } from "node:crypto";
 import { rmSync } from "node:fs";
 import { join } from "node:path";
+import type { Hono } from "hono";
 import type { Page } from "playwright-core";
-import { onTestFinished } from "vitest";
 import type { StepId } from "../../machines/install/ids.ts";
+import type { Clocks } from "../../machines/install/moment.ts";
+import { createAssets } from "../../server/assets.ts";
+import { createHub } from "../../server/hub.ts";
+import { openJournal } from "../../server/journal/open-file.ts";
+import { type Running, run } from "../../server/program.ts";
 import { SETTLE_MS } from "../../views/pages/guide/client/settle.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
+import { LANGUAGES } from "../../views/text/languages.ts";
 import { goodAnswer, type Say } from "./crew-lead.ts";
 import { raisedFile } from "./recorded-raise.ts";
 import { scratchFolder } from "./scratch.ts";
 import { type EarMode, scriptedEar } from "./scripted-ear.ts";
-import { lentPhone, newPhone, type PageKind } from "./shared-browser.ts";
-import { spawnServer } from "./spawn-server.ts";
+import { lentPhone, type PageKind } from "./shared-browser.ts";
+
+/** What pages load is made once, for all programs of a worker. */
+let files: Hono | undefined;
+/**
+ * Goes slowly from `from` on: nothing that the program gives people time for, a read-back or a wind reading, is over before a
+ * test on a slow machine comes to it.
+ */
+function slowClock(from: number): () => Clocks {
+  const start = performance.now();
+  const elapsed = () => Math.floor((performance.now() - start) / TIMES_SLOWER);
+  return () => ({ wall: from + elapsed(), elapsedMs: elapsed() });
+}
+const TIMES_SLOWER = 50;
+
+/** The program as it is started by hand, on a port of its own, but for a slow clock and for what belongs to a process. */
+export async function served(file: string, now: number, demo = true): Promise<Running> {
+  files ??= createAssets();
+  const journal = openJournal(file);
+  const world = { journal, hub: createHub(), clock: slowClock(now), newId: randomUUID, wakeWord: "albatross", languages: LANGUAGES };
+  return run(world, files, { host: "127.0.0.1", port: 0, secure: null, demo });
+}
 
 /**
- * The real program, a real browser, and the demo job: as it is opened, or standing at a call after a recorded raise, one job
+ * The program, a real browser, and the demo job: as it is opened, or standing at a call after a recorded raise, one job
  * for each call that is named. `troubles` gathers what went wrong in any page.
  */
 export async function opened(...at: readonly StepId[]) {
   const folder = scratchFolder("browser");
   const file = join(folder, "data.db");
   const raised = at.length > 0 ? await raisedFile(file, at) : null;
-  const server = await spawnServer(file, raised ? { SLOW_CLOCK_FROM: String(raised.now) } : {}, ["./tests/support/slow-clock.ts"]);
+  const server = await served(file, raised?.now ?? Date.now());
   const troubles: string[] = [];
   /** A page of the program on somebody's phone. */
   const show = async (path: string, options: ScreenOptions = {}): Promise<Page> => {
@@ -50,27 +77,24 @@ export async function opened(...at: readonly StepId[]) {
     },
   });
   const close = async () => {
-    server.child.kill("SIGTERM");
-    await server.stopped;
+    await server.close();
     rmSync(folder, { recursive: true, force: true });
   };
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
   return { ...jobOf(raised?.jobs.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.jobs.get(step)!), show, close };
 }
 
-/** A phone with a clock or an ear of its own keeps them: it is lent to nobody. */
+/** A phone with a clock or an ear of its own is lent to whoever asks for the same. */
 async function phone({ ear, clock, ...kind }: ScreenOptions): Promise<Page> {
-  if (!ear && !clock) return lentPhone(kind);
-  const page = await newPhone(kind);
-  const context = page.context();
-  // A screen that is left open follows the job, and takes its time.
-  onTestFinished(() => context.close());
-  await context.clock.install();
-  clocked.add(page);
-  if (ear) {
+  const isClocked = clock === true || ear !== undefined;
+  const page = await lentPhone({ ...kind, ear, isClocked }, async (made) => {
+    const context = made.context();
+    if (isClocked) await context.clock.install();
+    if (!ear) return;
     await context.addInitScript(scriptedEar, ear);
     await context.grantPermissions(["microphone"]);
-  }
+  });
+  if (isClocked) clocked.add(page);
   return page;
 }
 /** Pages whose time a test moves on. */

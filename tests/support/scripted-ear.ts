@@ -200,10 +200,18 @@ export const tongue = (page: Page, slow: boolean): Promise<void> =>
   }, slow);
 
 /** Turns listening on, as its holder does under More, and comes back to the call. */
-export async function listen(page: Page): Promise<void> {
+export async function listenByMore(page: Page): Promise<void> {
   await page.click("text=More");
   await page.click("text=Settings");
   await page.locator('[data-setting="listens"]').click();
   await page.click("text=Back to the call");
-  await page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });
+  await listening(page);
 }
+
+/** The same as it was left on that phone before. */
+export async function listen(page: Page): Promise<void> {
+  await page.evaluate(() => localStorage.setItem("ridgecall.listen", "yes"));
+  await page.reload();
+  await listening(page);
+}
+const listening = (page: Page) => page.locator('body[data-voice="listening"]').waitFor({ state: "attached" });
