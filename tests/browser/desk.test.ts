@@ -4,7 +4,7 @@ import { AGAIN_MS } from "../../views/pages/guide/client/desk.ts";
 import { en } from "../../views/text/en/en.ts";
 import { opened, press, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
-import { DESK, PHONE, WAIT_MS } from "../support/shared-browser.ts";
+import { DESK, leading, PHONE, WAIT_MS } from "../support/shared-browser.ts";
 
 /** A yes or no, a number pad, a length off the tape, a lift, and a call that asks nothing. */
 const CALLS = ["talk.briefed", "talk.headcount", "squared", "lift.center.C1", "baseline"] as const;
@@ -184,11 +184,13 @@ describe("the list of jobs", () => {
   });
   it("is searched without scripts", async () => {
     const page = await world.show("", { scripts: false });
-    await page.fill("input[name=q]", "tansy lane");
-    await page.click(".find button");
+    const find = async (text: string) => {
+      await page.fill("input[name=q]", text);
+      await leading(page, () => page.click(".find button"));
+    };
+    await find("tansy lane");
     expect(await page.locator(".listed .job").count()).toBe(CALLS.length);
-    await page.fill("input[name=q]", "no such meadow");
-    await page.click(".find button");
+    await find("no such meadow");
     expect(await page.locator(".found").textContent()).toContain("No job");
   });
 });

@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { opened, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
+import { leading } from "../support/shared-browser.ts";
 
 let world: World;
 beforeAll(async () => {
@@ -118,7 +119,7 @@ it("the tent is drawn as its size is typed, and the device says its zone and its
   const device = await page.evaluate(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   expect(await page.locator('[name="zone"]').inputValue()).toBe(device);
   await page.locator('[name="zone"]').fill("Europe/Paris");
-  await page.locator('button[value="back"]').click();
+  await leading(page, () => page.locator('button[value="back"]').click());
   await page.goto(`${world.url}drafts/${draft}/ticket`);
   expect(await page.locator('[name="zone"]').inputValue()).toBe("Europe/Paris");
   const today = await page.evaluate(() => new Date().toLocaleDateString("sv-SE"));

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { SpecInput } from "../../machines/tent/spec-input.ts";
 import { brief } from "../support/briefs.ts";
 import { opened, type World } from "../support/browser.ts";
+import { leading } from "../support/shared-browser.ts";
 import { eighty, hundred, twenty } from "../tent/tents.ts";
 
 const SIZES: [string, SpecInput][] = [
@@ -102,8 +103,7 @@ describe("the layout on a phone", () => {
 describe("the layout page", () => {
   it("is chosen in units and paper with scripts off", async () => {
     const page = await world.show(path("80×100"), { scripts: false });
-    await page.getByRole("link", { name: "Millimeters" }).click();
-    await page.getByRole("link", { name: "Letter" }).click();
+    for (const name of ["Millimeters", "Letter"]) await leading(page, () => page.getByRole("link", { name }).click());
     expect(await page.locator("caption", { hasText: "Stake line A–B" }).textContent()).toContain("1829 out");
     expect(await page.locator("main").getAttribute("class")).toContain("letter");
   });

@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, press, type World } from "../support/browser.ts";
 import { drive } from "../support/crew-lead.ts";
+import { leading } from "../support/shared-browser.ts";
 
 let world: World;
 beforeAll(async () => {
@@ -57,16 +58,17 @@ describe("the corner marks, measured with gloves on", () => {
   it("without scripts the same: a form posts one length, and the page comes back with the next; the list leads to any of them", async () => {
     await world.say({ as: "p1", key: "back-00001", seen: (await world.state()).revision, type: "back" });
     const page = await world.screen("p1", { scripts: false });
-    await page.click(".dock a.beside");
-    await page.locator(".item", { hasText: "A to C" }).click();
+    const press = (target: string, hasText?: string) => leading(page, () => page.locator(target, { hasText }).click());
+    await press(".dock a.beside");
+    await press(".item", "A to C");
     await page.fill(FIELD, `128' 3/4"`);
-    await page.click(RECORD);
+    await press(RECORD);
     expect(await page.locator("#notice").textContent()).toMatch(/^Still to measure: A to B, /);
-    await page.click(".dock a.beside");
+    await press(".dock a.beside");
     expect(await page.locator(".item", { hasText: "A to C" }).textContent()).toMatch(/: 128 ft 3\/4 in\.$/);
-    await page.locator(".item", { hasText: "B to D" }).click();
+    await press(".item", "B to D");
     await page.fill(FIELD, "over there");
-    await page.click(RECORD);
+    await press(RECORD);
     expect(await page.locator("main").textContent()).toContain(`"over there" is not a number`);
   });
 });

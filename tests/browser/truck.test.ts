@@ -4,7 +4,7 @@ import type { TruckState } from "../../views/pages/truck/state.ts";
 import { brief } from "../support/briefs.ts";
 import { opened, type World } from "../support/browser.ts";
 import { leastContrast } from "../support/contrast.ts";
-import { PHONE } from "../support/shared-browser.ts";
+import { leading, PHONE } from "../support/shared-browser.ts";
 import { hundred } from "../tent/tents.ts";
 
 let world: World;
@@ -128,14 +128,13 @@ describe("the loading list, ticked with gloves on", () => {
     await page.goto(list());
     await page.click("#line-stakePlate .other");
     await page.fill(".number input[name=value]", "3");
-    await page.click(".number .main");
+    await leading(page, () => page.click(".number .main"));
     expect(await page.locator(".notice").textContent()).toContain("3 stake plates on");
     await countAllBut(6);
     await page.reload();
     const open = page.locator(".line:not(.all) .all-on button");
     for (let left = await open.count(); left > 0; left = await open.count()) {
-      await open.first().click();
-      await page.waitForLoadState();
+      await leading(page, () => open.first().click());
       expect(await open.count()).toBe(left - 1);
     }
     expect(await progress(page)).toBe("All 41 lines on.");

@@ -55,6 +55,11 @@ export async function lentPhone<Kind extends PageKind>(kind: Kind, prepare = asy
   return lent;
 }
 
+/** Does what leads to another page, or back to the same one, and waits until that is there. */
+export async function leading(page: Page, press: () => Promise<unknown>): Promise<void> {
+  await Promise.all([page.waitForEvent("domcontentloaded"), press()]);
+}
+
 async function wipe(page: Page): Promise<void> {
   const context = page.context();
   for (const event of ["pageerror", "console"] as const) page.removeAllListeners(event);
