@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { kitName, partName } from "../../views/text/en/names.ts";
 import { ASLEEP, answerOnPage, opened, play, press, type World } from "../support/browser.ts";
-import { drive, goodAnswer } from "../support/crew-lead.ts";
+import { goodAnswer, walk } from "../support/crew-lead.ts";
 import { talk } from "../support/scripted-ear.ts";
 import { isOpen, Sorts } from "../support/sorts.ts";
 import type { Stand } from "../support/stand.ts";
@@ -93,7 +93,7 @@ class Crew {
     for (let n = 0; n < 1000; n++) {
       // Five phones that follow hundreds of entries nobody looks at take most of the time.
       for (const phone of this.phones.values()) await phone.goto(ASLEEP);
-      const { state: stand } = await drive(world.state, world.say, (s) => stop(s) || this.spokenOf.isNew(s));
+      const stand = await walk(world.state, world.say, (s) => stop(s) || this.spokenOf.isNew(s));
       if (stop(stand)) return;
       this.spokenOf.add(stand);
       const lead = await this.phoneOf("p1", stand.revision);
