@@ -1,6 +1,6 @@
 import { Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
-import { freeze } from "../../machines/install/freeze.ts";
+import { freezeOn } from "../../machines/install/freeze.ts";
 import type { Parsed } from "../input/brief.ts";
 import { Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
@@ -25,5 +25,5 @@ function rehearsalOf({ job, names, now: { wall } }: LiveJob): Parsed {
   const { brief, plan } = job.frozen;
   const ticket = brief.ticket && { ...brief.ticket, validFrom: wall - DAY_MS, validTo: wall + 14 * DAY_MS };
   const practiced = { ...brief, ticket, rehearsal: true as const };
-  return { frozen: freeze(practiced, plan), names };
+  return { frozen: freezeOn(plan, practiced), names };
 }
