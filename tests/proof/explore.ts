@@ -14,8 +14,8 @@
  *   are reached, but nothing is tried on them.
  * - On a way out only the straight path is walked for every call it was left from. All else is tried there, and its strange
  *   variants are explored, once for each phase it was left from: no rule of a way out but "going on" reads where it was left.
- * - A strange state is tried in full, for dead ends too, at one call of each kind: one edge, pole line or seam half among its like. At the others it
- *   is walked straight on from. States in order are tried in full at every call.
+ * - A strange state is tried in full, for dead ends too, at one call of each kind: of those at which the chart is made the same way. At the
+ *   others it is walked straight on from. States in order are tried in full at every call.
  * - Whatever goes wrong, and the passing of time, is tried on every state that is in order. Amendments are tried at the first
  *   call of a phase and with people under, and judged, not followed: amendments.test.ts walks on from one at every call.
  * - A command on a clock that ran back is judged and not followed; so is going back out of a strike, and further back than

@@ -21,7 +21,7 @@ export type Tent = {
   /** The gates of the way down the calls, with their place. */
   readonly gates: readonly GateAt[];
   readonly gatesIn: ReadonlyMap<string, readonly GateAt[]>;
-  /** Calls that are each other's like: in the same words, between the same, with the same answer. */
+  /** Calls that are each other's like: the chart is made the same way at them. */
   readonly kinds: ReadonlyMap<string, string>;
   readonly work: ReadonlyMap<string, Work | null>;
   /** Of each call's work, as far as they were asked for. */
@@ -51,7 +51,7 @@ export function tentOf(frozen: Frozen): Tent {
     papers: new Set(asking.flatMap(({ id, paper }) => (paper === null ? [] : [id]))),
     gates,
     gatesIn: new Map(PHASES.map((phase) => [phase, gates.filter(({ gate }) => rows.get(gate)!.phase === phase)])),
-    kinds: new Map(frozen.script.steps.map((step, i, steps) => [step.id, [i - 1, i, i + 1].map((n) => likeOf(steps[n])).join(" then ")])),
+    kinds: new Map(frozen.script.steps.map((step, i, steps) => [step.id, likeOf(step, steps[i + 1])])),
     work: new Map(all.map(({ id }) => [id, workByHand(id)])),
     conditions: new Map(),
     recheck: [...rows.values()].flatMap((row) => (row.recheck ? [row.gate] : [])),
@@ -59,7 +59,9 @@ export function tentOf(frozen: Frozen): Tent {
   };
 }
 
-const likeOf = (step: Step | undefined) => (step ? `${step.wordsKey} ${step.gate?.check.kind} ${step.gate?.hard} ${step.work}` : "");
+/** What the chart makes of a call: what it asks, of whom, how hard, for what work, and what work comes next. */
+const likeOf = ({ gate, work }: Step, next: Step | undefined) =>
+  `${gate?.check.kind} ${gate?.hard} ${gate?.secondPersonTo !== null} ${gate?.roles} ${work} ${next?.work}`;
 
 export const workByHand = (id: string): Work | null => WORK.find(([pattern]) => pattern.test(id))?.[1] ?? null;
 
