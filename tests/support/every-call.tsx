@@ -3,7 +3,7 @@ import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
 import type { Brief, Role } from "../../machines/install/brief.ts";
 import { tileInput } from "../../machines/install/checks/any-check.ts";
 import { freeze } from "../../machines/install/freeze.ts";
-import type { Value } from "../../machines/install/gates.ts";
+import type { Gate, Value } from "../../machines/install/gates.ts";
 import { currentStep, jobAt, missingNow, questionAt } from "../../machines/install/job.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import type { Entries } from "../../machines/record/entries.ts";
@@ -112,11 +112,24 @@ function stopAll(fork: KeptJob): CommandEntry {
   return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
 }
 
-/** A call in every state that it can be in on a screen. */
+/**
+ * A call in every state that it can be in on a screen: open, refused, read back, held, stopped, somebody hurt. The rest of them,
+ * where only a name in the words differs, once for calls in the same words.
+ */
 async function* looksAt(kept: KeptJob, ways: Set<string>): AsyncGenerator<Look> {
   yield look(kept, "open");
-  const asked = questionAt(kept.job, kept.at + SECOND)?.gate;
+  const question = questionAt(kept.job, kept.at + SECOND);
+  const asked = question?.gate;
   const missing = missingNow(kept.job, kept.at + SECOND);
+  const isFirst = (way: string) => {
+    const known = ways.has(way);
+    ways.add(way);
+    return !known;
+  };
+  const asks = `${asked?.check.kind} ${missing?.why === "gate" && missing.asked}`;
+  // Where only the answers differ, once for each way to answer.
+  const isNewWay = isFirst(asks);
+  const isNewInWords = isFirst(`${currentStep(kept.job)!.wordsKey} ${question?.wordsKey} ${asks}`);
   const after = (state: string, say: (fork: KeptJob) => CommandEntry) => {
     const fork = kept.fork();
     const entry = say(fork);
@@ -129,42 +142,47 @@ async function* looksAt(kept: KeptJob, ways: Set<string>): AsyncGenerator<Look> 
     if (check.kind === "wind") yield after("too much wind", (fork) => fork.wind(22));
     else if (check.kind !== "quiet") {
       yield after("not good", (fork) => fork.answer(id, badValue(check), role));
-      yield pickedAgain(kept, (fork) => fork.answer(id, badValue(check), role));
-      const most = allButOne(badValue(check));
-      if (most) yield pickedAgain(kept, (fork) => fork.answer(id, most, role));
-      yield after("unknown", (fork) => fork.answer(id, { kind: "unknown" }, role));
       yield after("read back", (fork) =>
         fork.say({ type: "readBack", intent: { type: "answer", gate: id, value: inOneBreath(goodValue(check)) } }),
       );
+      if (isNewInWords) yield* answeredAgain(kept, asked, role);
     }
   }
-  const proposing = kept.fork();
-  const proposed = proposing.say({ type: "amend", because: "The box was moved.", to: changed(kept.job.frozen) });
-  // Where only the answers differ, once for each way to answer.
-  const way = `${asked?.check.kind} ${missing?.why === "gate" && missing.asked}`;
-  const isNew = !ways.has(way);
-  ways.add(way);
-  if ("did" in proposed.outcome) {
-    if (isNew) yield look(proposing, "proposed", proposed);
-    if (isNew) yield look(proposing, "proposed, and waiting");
-    yield look(proposing, "asked to agree", null, { me: PEOPLE.deputy });
-  }
-  if (asked && takesNone(tileInput(asked.check, undefined)))
+  if (isNewWay) yield* amended(kept);
+  if (isNewInWords && asked && takesNone(tileInput(asked.check, undefined)))
     yield look(kept, "none", null, { pick: ({ gate }) => (gate ? pickNone(gate) : "") });
   yield after("held", (fork) => fork.say({ type: "hold" }, "crew"));
   yield after("stop", stopAll);
   const stopped = kept.fork();
   stopAll(stopped);
-  yield look(stopped, "stop, answering", null, { pick: ({ gate }) => (gate ? pickIt(gate) : "") });
-  if (isNew) yield look(stopped, "stop, on nobody's phone", null, { me: null });
+  if (isNewInWords) yield look(stopped, "stop, answering", null, { pick: ({ gate }) => (gate ? pickIt(gate) : "") });
+  if (isNewWay) yield look(stopped, "stop, on nobody's phone", null, { me: null });
   yield after("hurt", (fork) => fork.say({ type: "hurt", words: "he came off the ladder, it's his leg" }, "crew"));
 }
 
+/** Said not to be known, and put in again after it was refused, whole or all but the last of it. */
+async function* answeredAgain(kept: KeptJob, { id, check }: Gate, role: Role): AsyncGenerator<Look> {
+  const fork = kept.fork();
+  const unknown = fork.answer(id, { kind: "unknown" }, role);
+  yield look(fork, "unknown", unknown);
+  for (const value of [badValue(check), allButOne(badValue(check))])
+    if (value) yield pickedAgain(kept, (again) => again.answer(id, value, role));
+}
+
+/** A changed plan, proposed and asked to be agreed to. */
+async function* amended(kept: KeptJob): AsyncGenerator<Look> {
+  const proposing = kept.fork();
+  const proposed = proposing.say({ type: "amend", because: "The box was moved.", to: changed(kept.job.frozen) });
+  if (!("did" in proposed.outcome)) return;
+  yield look(proposing, "proposed", proposed);
+  yield look(proposing, "proposed, and waiting");
+  yield look(proposing, "asked to agree", null, { me: PEOPLE.deputy });
+}
+
 /** Every call of a job, each way out besides, in every state. */
-export async function* everyCall(brief: Brief): AsyncGenerator<Look> {
+export async function* everyCall(brief: Brief, ways: Set<string>): AsyncGenerator<Look> {
   const kept = new KeptJob(brief);
   const waysOut = new Set<string>();
-  const ways = new Set<string>();
   while (currentStep(kept.job) !== null) {
     yield* looksAt(kept, ways);
     const out = kept.fork();

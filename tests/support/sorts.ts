@@ -6,7 +6,7 @@ export const isOpen = (gate: GateStand | null): gate is GateStand => gate !== nu
 /** What sort of answer a call wants, as far as a screen goes. */
 function sortOf({ gate }: Stand): string {
   if (!isOpen(gate)) return "nothing asked";
-  return `${gate.check.kind}${gate.hard ? ", hard" : ""}${gate.notBy === null ? "" : ", of somebody else"}`;
+  return `${gate.check.kind}${gate.notBy === null ? "" : ", of somebody else"}`;
 }
 
 /** The sorts of calls that a test has gone through on a screen: the rest of a raise is done without one, in a fraction of the time. */
