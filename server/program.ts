@@ -1,5 +1,4 @@
-import type { ServerOptions } from "node:https";
-import { createServer } from "node:https";
+import { createServer, type ServerOptions } from "node:https";
 import type { AddressInfo } from "node:net";
 import { serve } from "@hono/node-server";
 import type { Hono } from "hono";
@@ -38,9 +37,11 @@ export async function run(world: Dependencies, files: Hono, { host, port, secure
 
   const tls = secure && { createServer, serverOptions: secure };
   return new Promise((resolve, reject) => {
-    const server = serve({ fetch: app.fetch, port, hostname: host, ...tls }, (info: AddressInfo) =>
-      resolve({ url: `${secure ? "https" : "http"}://${host}:${info.port}/`, close }),
-    );
+    const server = serve({ fetch: app.fetch, port, hostname: host, ...tls }, (info: AddressInfo) => {
+      server.off("error", reject);
+      server.on("error", console.error);
+      resolve({ url: `${secure ? "https" : "http"}://${host}:${info.port}/`, close });
+    });
     server.once("error", reject);
     async function close() {
       for (const timer of timers) clearInterval(timer);

@@ -2,9 +2,10 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { GateState, GuideState } from "../../views/pages/guide/state.ts";
 import { kitName, partName } from "../../views/text/en/names.ts";
-import { ASLEEP, answerOnPage, opened, play, press, type World } from "../support/browser.ts";
+import { answerOnPage, opened, play, press, type World } from "../support/browser.ts";
 import { goodAnswer, walk } from "../support/crew-lead.ts";
 import { talk } from "../support/scripted-ear.ts";
+import { ASLEEP } from "../support/shared-browser.ts";
 import { isOpen, Sorts } from "../support/sorts.ts";
 import type { Stand } from "../support/stand.ts";
 

@@ -187,8 +187,6 @@ export async function sayNext(page: Page, world: OnJob): Promise<void> {
 }
 
 const NEXT = ".answers .main button";
-/** What a phone shows in a pocket: one that follows hundreds of entries nobody looks at takes most of a test's time. */
-export const ASLEEP = "about:blank";
 
 /** The page in the hands of somebody: theirs already, or newly opened. */
 async function holdAs(page: Page, world: OnJob, state: GuideState, person: string): Promise<void> {

@@ -113,7 +113,7 @@ function stopAll(fork: KeptJob): CommandEntry {
 }
 
 /**
- * A call in every state that it can be in on a screen: open, refused, read back, held, stopped, somebody hurt. The rest of them,
+ * A call in every state that it can be in on a screen: open, refused, not good, read back, held, stopped, somebody hurt. The rest,
  * where only a name in the words differs, once for calls in the same words.
  */
 async function* looksAt(kept: KeptJob, ways: Set<string>): AsyncGenerator<Look> {

@@ -21,8 +21,11 @@ const FLAGS = [
 export const PHONE = { width: 360, height: 640 };
 export const DESK = { width: 1280, height: 800 };
 
+/** What a phone shows in a pocket: one that follows hundreds of entries nobody looks at takes most of a test's time. */
+export const ASLEEP = "about:blank";
+
 /** For what a page is waited for. Only what never comes runs into it: no test fails because its machine is slow. */
-export const WAIT_MS = 20_000;
+export const WAIT_MS = 5 * 60_000;
 
 /** What cannot be changed on a page that is there. */
 export type PageKind = { readonly scripts?: boolean; readonly scheme?: "light" | "dark" };
@@ -53,7 +56,7 @@ export async function lentPhone<Kind extends PageKind>(kind: Kind, prepare = asy
   const lent = page;
   onTestFinished(async () => {
     // What a page keeps cannot be wiped from outside it.
-    if (lent.url() === "about:blank") return lent.context().close();
+    if (lent.url() === ASLEEP) return lent.context().close();
     await wipe(lent);
     idle.set(name, [...(idle.get(name) ?? []), lent]);
   });
@@ -74,7 +77,7 @@ async function wipe(page: Page): Promise<void> {
     localStorage.clear();
     sessionStorage.clear();
   });
-  await page.goto("about:blank");
+  await page.goto(ASLEEP);
   await context.clearCookies();
   await page.emulateMedia({ media: null, forcedColors: null });
   await page.setViewportSize(PHONE);

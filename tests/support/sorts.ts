@@ -20,7 +20,4 @@ export class Sorts {
   add(stand: Stand): void {
     this.known.add(sortOf(stand));
   }
-  get size(): number {
-    return this.known.size;
-  }
 }

@@ -5,12 +5,10 @@ import { bundled } from "./bundle.ts";
 type Running = { readonly url: string; readonly child: ChildProcess; readonly stopped: Promise<void> };
 
 /**
- * The real program on a port of its own; `before` it, modules that change the world it runs in. Resolves when it says that it
- * is up; rejects with what it said instead.
+ * The real program on a port of its own. Resolves when it says that it is up; rejects with what it said instead.
  */
-export async function spawnServer(file: string, env: Record<string, string> = {}, before: readonly string[] = []): Promise<Running> {
-  const preloads = (await Promise.all(before.map(bundled))).flatMap((module) => ["--import", module]);
-  return started(process.execPath, [...preloads, await bundled("server/main.ts")], { PORT: "0", RIDGECALL_FILE: file, ...env });
+export async function spawnServer(file: string, env: Record<string, string> = {}): Promise<Running> {
+  return started(process.execPath, [await bundled("server/main.ts")], { PORT: "0", RIDGECALL_FILE: file, ...env });
 }
 
 /** The same by the command that `npm start` stands for, unbundled. */
