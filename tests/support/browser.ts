@@ -144,23 +144,29 @@ async function rest(page: Page): Promise<void> {
 }
 
 /**
- * Presses by keyboard alone, and waits until the page shows a later entry than before; presses again where the screen says that
- * the call has just moved.
+ * Presses by keyboard alone, and waits until the page shows a later entry than before; presses again where the call had just
+ * moved.
  */
 export async function press(page: Page, selector: string): Promise<void> {
   for (let tries = 0; tries < 100; tries++) {
     await rest(page);
     await tabTo(page, selector);
-    const before = await page.evaluate(() => {
+    const before = await page.evaluate((selector) => {
       document.querySelector("#notice")!.textContent = "";
+      const { dataset } = document.documentElement;
+      delete dataset.key;
+      // A swap that comes in between takes the focus along, or settles anew: the key is for nothing then, and nothing says so.
+      const isTaken = () => document.activeElement?.matches(selector) && document.body.dataset.settling === undefined;
+      addEventListener("keydown", () => Object.assign(dataset, { key: isTaken() ? "taken" : "lost" }), { capture: true, once: true });
       return document.querySelector<HTMLElement>("article.call")!.dataset.entry;
-    });
+    }, selector);
     await page.keyboard.press("Enter");
     // In one go in the page: it is looked at again and again, and in the next page where the press leads to one.
     const moved = await page.waitForFunction(
       ({ before, justMoved }) => {
         const call = document.querySelector<HTMLElement>("article.call");
         if (call && call.dataset.entry !== before) return "later";
+        if (document.documentElement.dataset.key === "lost") return "lost";
         const notices = [...document.querySelectorAll(".notice")];
         return notices.some((notice) => notice.textContent?.includes(justMoved)) ? "justMoved" : null;
       },
