@@ -63,7 +63,7 @@ const weighed = await firstVisit((asked, headers) => world.app.request(asked, { 
 for (const [name, bytes] of weighed) console.log(`${name.padEnd(64)} ${kB(bytes)}`);
 console.log(`${"a first visit to a guide page, on the wire".padEnd(64)} ${kB(totalOf(weighed))} of ${kB(FIRST_VISIT_GOAL)}`);
 
-const browser = await chromium.launch({ executablePath: findChromium(), args: ["--no-sandbox", "--disable-gpu"] });
+const browser = await chromium.launch({ executablePath: await findChromium(), args: ["--no-sandbox", "--disable-gpu"] });
 try {
   const took: (readonly [number, number])[] = [];
   for (let n = 0; n < VISITS; n++) took.push(await visits(browser));

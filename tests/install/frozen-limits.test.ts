@@ -10,7 +10,7 @@ import type { Frozen } from "../../machines/install/step.ts";
 import { weatherAt } from "../../machines/install/weather.ts";
 import { replay } from "../../machines/record/replay.ts";
 import { briefOf, commandOf, frozenOf, MINUTE, SECOND, SMALL, START } from "../proof/fixtures.ts";
-import { GOLDEN, goldenLines } from "../support/golden.ts";
+import { GOLDEN, goldenLines } from "../support/golden-file.ts";
 
 /** Every number of a default is another one: what is frozen must not notice. */
 vi.mock("../../machines/install/limits.ts", async (original) => {

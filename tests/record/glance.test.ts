@@ -9,7 +9,7 @@ import { foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
 import type { Glance } from "../../machines/record/glance.ts";
 import { replay } from "../../machines/record/replay.ts";
 import { brief } from "../support/app.ts";
-import { GOLDEN, goldenLines } from "../support/golden.ts";
+import { GOLDEN, goldenLines } from "../support/golden-file.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 
 let golden: readonly Sealed[];

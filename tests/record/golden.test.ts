@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { replay } from "../../machines/record/replay.ts";
-import { GOLDEN, goldenLines, recordGolden } from "../support/golden.ts";
+import { recordGolden } from "../support/golden.ts";
+import { GOLDEN, goldenLines } from "../support/golden-file.ts";
 
 const folder = new URL("../golden/", import.meta.url);
 

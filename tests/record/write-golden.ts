@@ -1,6 +1,7 @@
 /** Records a whole job again under the present version of the procedure: `npx tsx tests/record/write-golden.ts`. */
 import { writeFileSync } from "node:fs";
-import { GOLDEN, goldenLines, recordGolden } from "../support/golden.ts";
+import { recordGolden } from "../support/golden.ts";
+import { GOLDEN, goldenLines } from "../support/golden-file.ts";
 
 const text = await recordGolden();
 writeFileSync(GOLDEN, text);

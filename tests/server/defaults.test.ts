@@ -8,7 +8,7 @@ import { briefFromForm } from "../../server/input/brief-from-form.ts";
 import { briefToForm } from "../../server/input/brief-to-form.ts";
 import { fields } from "../../views/text/en/brief.ts";
 import { en } from "../../views/text/en/en.ts";
-import { brief } from "../support/app.ts";
+import { brief } from "../support/briefs.ts";
 
 /** Each default a little other than it is. Read by `limitsFor` in the same object, so that nothing keeps the old ones. */
 vi.mock("../../machines/install/limits.ts", async (original) => {

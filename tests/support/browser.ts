@@ -184,6 +184,12 @@ async function type(page: Page, selector: string, text: string): Promise<void> {
   await page.keyboard.type(text);
 }
 
+/** Types a number where the page has keys of its own: into their field, wherever the focus is. */
+async function typeNumber(page: Page, selector: string, text: string): Promise<void> {
+  await page.locator(selector).first().waitFor();
+  await page.keyboard.type(text);
+}
+
 /** Says next in words, where no button does: the gate is open. */
 export async function sayNext(page: Page, world: OnJob): Promise<void> {
   await page.goto(`${world.url}jobs/${world.job}/words`);
@@ -206,7 +212,7 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   const gate = state.gate!;
   const answer = goodAnswer(gate, state);
   if ("wind" in answer) {
-    await type(page, ".answers .wind input[name=mph]", "6");
+    await typeNumber(page, ".answers .wind input[name=mph]", "6");
     await type(page, ".answers .wind input[name=gustMph]", "9");
     return press(page, ".answers .wind button.main");
   }
@@ -226,7 +232,7 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
     while ((await which.count()) > 0) await answered((await which.getAttribute("value"))!);
   };
   const keyIn = async (text: string) => {
-    await type(page, `${mine} input[name=value]`, text);
+    await typeNumber(page, `${mine} input[name=value]`, text);
     await press(page, `${mine} button[type=submit]`);
   };
   if (value.kind === "yesNo") return press(page, `${form}:has(input[name=value][value=${value.yes ? "yes" : "no"}]) button`);
@@ -234,7 +240,9 @@ export async function answerOnPage(page: Page, world: OnJob, state: GuideState):
   if (value.kind === "figures") return each("name", (name) => keyIn(String((value.n as Record<string, number>)[name])));
   if (value.kind === "each") return each("name", () => press(page, `${mine}:has(input[name=value][value=yes]) button`));
   if (value.kind === "counts") return countAll(page, world);
-  await type(page, `${form} input[name=value]:not([type=hidden])`, String(value.n ?? value.named));
+  const field = `${form} input[name=value]:not([type=hidden])`;
+  if (value.n !== undefined) await typeNumber(page, field, String(value.n));
+  else await type(page, field, value.named!);
   await press(page, `${form}:has(input[name=value]:not([type=hidden])) button[type=submit]`);
 }
 

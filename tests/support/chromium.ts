@@ -1,5 +1,6 @@
-import { spawnSync } from "node:child_process";
+import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
+import { promisify } from "node:util";
 
 /** Chromium without windows: it shows a page for half of what the whole browser takes. */
 const SHELL = "/usr/bin/chromium-headless-shell";
@@ -10,23 +11,28 @@ const KNOWN = [
   "/usr/bin/google-chrome",
   "/Applications/Chromium.app/Contents/MacOS/Chromium",
 ];
+const APT = "/usr/bin/apt-get";
 
-/** Chromium's path: named by CHROMIUM, installed as Debian's package where that may be done, or found. Throws one sentence where none of it works. */
-export function findChromium(): string {
-  const named = process.env.CHROMIUM;
-  if (named && existsSync(named)) return named;
-  if (!existsSync(SHELL)) installShell();
-  const found = KNOWN.find((path) => existsSync(path));
+/** Whether Debian's package is wanted and may be installed here, which takes a while. */
+export const isInstallable = (): boolean =>
+  namedChromium() === undefined && !existsSync(SHELL) && process.getuid?.() === 0 && existsSync(APT);
+
+const namedChromium = () => [process.env.CHROMIUM].find((path) => path && existsSync(path));
+
+/** Chromium's path: named by CHROMIUM, installed as Debian's package where that may be done, or found. Rejects with one sentence where none of it works. */
+export async function findChromium(): Promise<string> {
+  if (isInstallable()) await installShell();
+  const found = namedChromium() ?? KNOWN.find((path) => existsSync(path));
   if (found) return found;
   throw new Error(
     "The browser tests need Chromium: install it (Debian: apt-get install chromium-headless-shell) or name its path in CHROMIUM.",
   );
 }
 
-function installShell(): void {
-  if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get")) return;
+/** What fails here is told by the browser not being there afterwards. */
+async function installShell(): Promise<void> {
   const apt = (...args: string[]) =>
-    spawnSync("apt-get", args, { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } });
-  apt("update", "-qq");
-  apt("install", "-y", "-qq", "--no-install-recommends", "chromium-headless-shell");
+    promisify(execFile)(APT, args, { env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).catch(() => {});
+  await apt("update", "-qq");
+  await apt("install", "-y", "-qq", "--no-install-recommends", "chromium-headless-shell");
 }

@@ -3,7 +3,7 @@ import { chromium } from "playwright-core";
 import { findChromium } from "./chromium.ts";
 
 /** Draws the icons that phones want in pixels from the two that are drawn by hand: `npx tsx tests/support/draw-icons.ts`. */
-const browser = await chromium.launch({ executablePath: findChromium(), args: ["--no-sandbox", "--disable-gpu"] });
+const browser = await chromium.launch({ executablePath: await findChromium(), args: ["--no-sandbox", "--disable-gpu"] });
 for (const name of ["icon", "icon-maskable"])
   for (const size of [192, 512]) {
     const page = await browser.newPage({ viewport: { width: size, height: size } });

@@ -1,4 +1,3 @@
-import { PROCEDURE } from "../../machines/install/version.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief, testApp } from "./app.ts";
 import { drive, type Say } from "./crew-lead.ts";
@@ -75,9 +74,6 @@ const STRIKERS = [
   { name: "Lasse", role: "manager" },
 ];
 
-/** Where the record of the present version of the procedure is kept. */
-export const GOLDEN = new URL(`../golden/procedure-${PROCEDURE}.jsonl`, import.meta.url);
-
 /** A whole job, driven from its opening to its close under the present version of the procedure, as lines of text. */
 export async function recordGolden(): Promise<string> {
   const { app, post, journal, clock } = testApp();
@@ -130,11 +126,3 @@ export async function recordGolden(): Promise<string> {
   );
   return `${lines.join("\n")}\n`;
 }
-
-/** The lines of a golden record as a journal gives them. */
-export const goldenLines = (text: string) =>
-  text
-    .trim()
-    .split("\n")
-    .map((line) => JSON.parse(line) as { no: number; hash: string; bytes: string })
-    .map((line) => ({ ...line, bytes: new TextEncoder().encode(line.bytes) }));

@@ -1,5 +1,8 @@
+import { existsSync, readFileSync } from "node:fs";
+import { setTimeout } from "node:timers/promises";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { inject, onTestFinished } from "vitest";
+import type { Chromium } from "./chromium.setup.ts";
 
 /** A name of this machine that is no localhost: over plain http a browser trusts it as little as any machine in a yard. */
 export const IN_THE_YARD = "ridgecall.test";
@@ -33,10 +36,19 @@ export type PageKind = { readonly scripts?: boolean; readonly scheme?: "light" |
 let browser: Promise<Browser> | undefined;
 const idle = new Map<string, Page[]>();
 
+/** One browser for all the tests of a worker; it ends with the worker. */
+async function launched(): Promise<Browser> {
+  const found = inject("chromium");
+  // On a clean machine it is being installed while the first tests run.
+  while (!existsSync(found)) await setTimeout(100);
+  const there = JSON.parse(readFileSync(found, "utf8")) as Chromium;
+  if ("problem" in there) throw new Error(there.problem);
+  return chromium.launch({ executablePath: there.path, args: FLAGS, timeout: WAIT_MS });
+}
+
 /** A phone of its own: its cookies, its storage, and a browser window that is closed when the test is over. */
 export async function newPhone({ scripts = true, scheme = "light" }: PageKind = {}): Promise<Page> {
-  // One browser for all the tests of a worker; it ends with the worker.
-  browser ??= chromium.launch({ executablePath: inject("chromium"), args: FLAGS, timeout: WAIT_MS });
+  browser ??= launched();
   const context = await (await browser).newContext({ viewport: PHONE, javaScriptEnabled: scripts, colorScheme: scheme });
   context.setDefaultTimeout(WAIT_MS);
   return context.newPage();
