@@ -44,10 +44,16 @@ describe("somebody is hurt", () => {
   it("comes up by itself on pages that stay as they are otherwise, and what is typed there stays", async () => {
     // What was cut off above on purpose.
     world.troubles.splice(0);
-    const pages = await Promise.all(
-      ["more", "plan", "layout", "time", "record", "amend", "discrepancy"].map((path) => world.show(`jobs/${world.job}/${path}`)),
-    );
-    const amend = pages[5]!;
+    const amend = await world.show(`jobs/${world.job}/amend`);
+    // One window for several: a browser holds no more than six connections to a program.
+    const tab = async (path: string) => {
+      const tab = await amend.context().newPage();
+      await tab.goto(`${world.url}jobs/${world.job}/${path}`);
+      return tab;
+    };
+    const tabs = await Promise.all(["more", "plan", "layout", "time"].map(tab));
+    const others = await Promise.all(["record", "discrepancy"].map((path) => world.show(`jobs/${world.job}/${path}`)));
+    const pages = [amend, ...tabs, ...others];
     await amend.fill("input[name=because]", "a new sheet");
     const seen = async () => ({ as: "p4", seen: (await world.state()).revision });
     await world.say({ ...(await seen()), key: "hurt-00001", type: "hurt", words: "his hand" });
@@ -55,6 +61,7 @@ describe("somebody is hurt", () => {
     expect(await amend.inputValue("input[name=because]")).toBe("a new sheet");
     await world.say({ ...(await seen()), as: "p1", key: "carry-00001", type: "carryOn", became: "a bruise" });
     for (const page of pages) await page.locator(".hurt").waitFor({ state: "detached" });
+    for (const tab of tabs) await tab.close();
     expect(world.troubles).toEqual([]);
   });
 });

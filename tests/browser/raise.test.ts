@@ -93,7 +93,7 @@ class Crew {
   async raise(stop: (state: Stand) => boolean): Promise<void> {
     for (let n = 0; n < 1000; n++) {
       // Five phones that follow hundreds of entries nobody looks at take most of the time.
-      for (const phone of this.phones.values()) await phone.goto(ASLEEP);
+      for (const phone of this.phones.values()) if (phone.url() !== ASLEEP) await phone.goto(ASLEEP);
       const stand = await walk(world.state, world.say, (s) => stop(s) || this.spokenOf.isNew(s));
       if (stop(stand)) return;
       this.spokenOf.add(stand);
