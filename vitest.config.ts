@@ -8,7 +8,6 @@ const MOCKING = ["tests/install/frozen-limits.test.ts", "tests/server/defaults.t
 
 export default defineConfig({
   test: {
-    globalSetup: ["tests/support/chromium.setup.ts", "tests/support/shared-folder.setup.ts"],
     // Of two cores vitest would use one.
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
@@ -20,6 +19,8 @@ export default defineConfig({
           name: "shared",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: MOCKING,
+          // Each project that names one runs it.
+          globalSetup: ["tests/support/chromium.setup.ts", "tests/support/shared-folder.setup.ts"],
           // The program is loaded once a worker: doing so for each file takes a quarter of the run.
           isolate: false,
           benchmark: { include: ["tests/bench/**/*.bench.ts"] },
