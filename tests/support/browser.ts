@@ -187,7 +187,7 @@ async function type(page: Page, selector: string, text: string): Promise<void> {
 /** Types a number: where the page has keys of its own, into their field from wherever the focus is. */
 async function typeNumber(page: Page, selector: string, text: string): Promise<void> {
   await page.locator(selector).first().waitFor();
-  if (!(await page.locator(".keypad").first().isVisible())) return type(page, selector, text);
+  if (!(await page.locator("[data-key]").first().isVisible())) return type(page, selector, text);
   await page.keyboard.type(text);
 }
 
