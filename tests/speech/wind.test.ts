@@ -49,6 +49,21 @@ describe("a wind and its gust", () => {
   );
 });
 
+describe("a unit said once goes for both parts", () => {
+  it.each([
+    ["twelve knots gusting eighteen", wind(13.9, 20.8)],
+    ["twelve gusting eighteen knots", wind(13.9, 20.8)],
+    ["twelve knots, gusts of eighteen", wind(13.9, 20.8)],
+    ["twenty kilometers an hour gusting thirty", wind(12.5, 18.7)],
+    ["20 km/h gusting 30", wind(12.5, 18.7)],
+    ["six meters per second gusting nine", wind(13.5, 20.2)],
+    ["twelve miles an hour gusting eighteen", wind(12, 18)],
+    ["twelve knots gusting eighteen from the west", wind(13.9, 20.8, 270)],
+  ])("%s", (said, meant) => expect(parseWind(said, false)).toEqual(meant));
+  it("each in its own where both are said", () =>
+    expect(parseWind("ten knots gusting eighteen miles an hour", false)).toEqual(wind(11.6, 18)));
+});
+
 describe("where it blows from", () => {
   it.each([
     ["ten gusting fifteen from the west", wind(10, 15, 270)],

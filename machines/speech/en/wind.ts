@@ -48,12 +48,7 @@ function readingIn(words: string, taken: Clock | null, atWindGate: boolean): Mea
   const said = saidIn(late.words, atWindGate);
   if (!said) return null;
   const { mean, gust, certain } = said;
-  // A unit said once, at the end, applies to both figures.
-  const unit = gust === undefined ? undefined : SPEED.exec(gust)?.[0];
-  const speeds = [
-    numberInUnit(unit && !SPEED.test(mean) ? `${mean} ${unit}` : mean, "mph"),
-    gust === undefined ? null : numberInUnit(gust, "mph"),
-  ];
+  const speeds = [numberInUnit(inUnitOf(mean, gust), "mph"), gust === undefined ? null : numberInUnit(inUnitOf(gust, mean), "mph")];
   const trouble = speeds.find((s) => s !== null && !("n" in s));
   if (trouble) return certain || !("notUnderstood" in trouble) ? (trouble as Meaning) : null;
   const [mph, gustMph] = speeds.map((s) => (s === null ? null : Math.ceil((s as { n: number }).n * 10 - 1e-6) / 10));
@@ -61,6 +56,12 @@ function readingIn(words: string, taken: Clock | null, atWindGate: boolean): Mea
   if (from !== null && fromDeg === null) return { noSuchWind: true };
   if (!isWithin(mph!, WIND_BOUNDS) || (gustMph ?? mph!) < mph! || !isWithin(gustMph ?? mph!, WIND_BOUNDS)) return { noSuchWind: true };
   return { wind: { mph: mph!, gustMph: gustMph ?? null, fromDeg, taken: late.taken } };
+}
+
+/** A unit said once, with either figure, goes for both. */
+function inUnitOf(figure: string, other: string | undefined): string {
+  const unit = other && !SPEED.test(figure) ? SPEED.exec(other)?.[0] : undefined;
+  return unit ? `${figure} ${unit}` : figure;
 }
 
 function saidIn(words: string, atWindGate: boolean): Said | null {
