@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { numberInUnit } from "../../machines/speech/en/number-in-unit.ts";
 import { readNumber } from "../../machines/speech/en/numbers.ts";
 import { readQuantity } from "../../machines/speech/en/quantities.ts";
 import { readClock } from "../../machines/speech/en/times.ts";
@@ -528,3 +529,32 @@ describe("texts that are not a time", () =>
     "about two fifteen",
     "constructor",
   ])("%j", (text) => expect(readClock(text)).toBeNull()));
+
+describe("a number that could be another one is asked again", () => {
+  it.each([
+    ["one twenty-eight and three quarters of an inch", [10.729167, 128.0625]],
+    ["128 and 3/4 of an inch", [10.729167, 128.0625]],
+    ["128 3/4 of an inch", [10.729167, 128.0625]],
+    ["a hundred and twenty-eight and three quarters of an inch", [10.729167, 128.0625]],
+    ["10 4", [104, 10.333333]],
+    ["eighty eighty-one", [8081, 80.81]],
+  ])("%s, off a tape in feet", (said, n) => expect(numberInUnit(said, "ft")).toEqual({ ambiguous: { n, unit: "ft" } }));
+  it.each([
+    ["one and three quarters of an inch", 1.75],
+    ["fourteen and a half inches", 14.5],
+  ])("%s, where inches are asked, is that", (said, n) => expect(numberInUnit(said, "in")).toEqual({ n }));
+  it.each([
+    ["three quarters of an inch", 0.0625],
+    ["128 feet and three quarters of an inch", 128.0625],
+  ])("%s, where feet are asked, is that", (said, n) => expect(numberInUnit(said, "ft")).toEqual({ n }));
+});
+
+describe("nobody counts in parts", () => {
+  it.each([
+    ["one twenty", 120],
+    ["one twelve", 112],
+    ["two fifty", 250],
+    ["a dozen", 12],
+  ])("%s is %i", (said, n) => expect(numberInUnit(said, "count")).toEqual({ n }));
+  it("10 4 may be two counts", () => expect(numberInUnit("10 4", "count")).toEqual({ notUnderstood: true }));
+});

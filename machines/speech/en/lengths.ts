@@ -1,7 +1,6 @@
 import { LENGTHS, type LengthName } from "../../site/lengths.ts";
-import { inUnit } from "../quantity.ts";
 import type { AnswerParser } from "./asked.ts";
-import { readQuantity } from "./quantities.ts";
+import { readingsIn } from "./number-in-unit.ts";
 
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
 const PAIR =
@@ -20,13 +19,12 @@ export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
     const found = PAIR.exec(part.trim());
     const name = found && nameOf(found[1]!, found[2]!);
     if (!found || !name || ft[name] !== undefined) return { notUnderstood: true };
-    const readings = readQuantity(found[3]!);
-    if (readings.length === 0) return { notUnderstood: true };
-    const fitting = [...new Set(readings.flatMap((r) => inUnit(r, "ft") ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
+    const { n: fitting, gave } = readingsIn(found[3]!, "ft");
+    if (gave === undefined) return { notUnderstood: true };
     const want = wantFt[name]!;
     const meant = fitting.length > 1 ? fitting.filter((n) => n >= want / 2 && n <= want * 2) : fitting;
     const [n] = meant;
-    if (fitting.length === 0) return { wrongUnit: { gave: readings[0]!.unit ?? "", wants: "ft" } };
+    if (fitting.length === 0) return { wrongUnit: { gave: gave ?? "", wants: "ft" } };
     if (n === undefined || meant.length > 1) return { ambiguous: { n: meant.length > 1 ? meant : fitting, unit: "ft" } };
     if (n <= 0) return { notUnderstood: true };
     ft[name] = n;

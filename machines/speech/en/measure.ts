@@ -14,9 +14,9 @@ const AT_WIND = /^(?:at|gusts? of|gusting(?: to)?) (.+)$/i;
 
 /** A measurement in the unit that is asked, or one that converts to it. */
 export const parseMeasure: AnswerParser<"measure"> = (said, { unit }, { wordsKey }) => {
-  const words = plain(said);
-  if (NONE.test(words) || (OR_NONE.has(wordsKey) && NONE_NEAR.test(words))) return { kind: "none" };
   const figure = withoutLeadIn(said);
+  const words = plain(figure);
+  if (NONE.test(words) || (OR_NONE.has(wordsKey) && NONE_NEAR.test(words))) return { kind: "none" };
   const read = numberInUnit((unit === "mph" ? AT_WIND : SHOWN).exec(figure)?.[1] ?? figure, unit);
   return "n" in read ? { kind: "measure", n: read.n, unit } : read;
 };

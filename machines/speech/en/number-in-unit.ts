@@ -1,6 +1,5 @@
 import type { Meaning } from "../meanings.ts";
-import type { Wants } from "../quantity.ts";
-import { inUnit } from "../quantity.ts";
+import { inUnit, type Quantity, type Wants } from "../quantity.ts";
 import { readQuantity } from "./quantities.ts";
 
 /**
@@ -9,10 +8,34 @@ import { readQuantity } from "./quantities.ts";
  * @example numberInUnit("two feet", "in") // { n: 24 }
  */
 export function numberInUnit(text: string, wants: Wants): { readonly n: number } | Meaning {
-  const readings = readQuantity(text);
-  if (readings.length === 0) return { notUnderstood: true };
-  const fitting = [...new Set(readings.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
+  const { n: fitting, gave } = readingsIn(text, wants);
   const [n] = fitting;
-  if (n === undefined) return { wrongUnit: { gave: readings[0]!.unit ?? "", wants } };
+  if (n === undefined) return gave === undefined ? { notUnderstood: true } : { wrongUnit: { gave: gave ?? "", wants } };
   return fitting.length === 1 ? { n } : { ambiguous: { n: fitting, unit: wants } };
+}
+
+/**
+ * Every reading of a whole text in the wanted unit, to a millionth; and the unit that was said, `undefined` where the text is no
+ * number.
+ *
+ * @example readingsIn("one and three quarters of an inch", "ft") // { n: [0.145833, 1.0625], gave: "in" }
+ */
+export function readingsIn(text: string, wants: Wants): { readonly n: readonly number[]; readonly gave: string | null | undefined } {
+  const readings = wants === "count" && RUN_OF_DIGITS.test(text) ? [] : readQuantity(text);
+  const all = wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings)] : readings;
+  const n = [...new Set(all.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
+  const whole = wants === "count" ? n.filter(Number.isInteger) : [];
+  // Nobody counts in parts: "one twenty" is 120 of them, and 1.2 of nothing.
+  return { n: whole.length > 0 ? whole : n, gave: readings[0]?.unit };
+}
+
+/** "10 4", as recognizers write it, may be two counts. */
+const RUN_OF_DIGITS = /\d\s+\d+$/;
+
+const PART_OF_AN_INCH = /^(.+?)(?:,? and (?!.* and )|,? (?=\d+\/))(.+ of an inch)$/i;
+/** "One twenty-eight and three quarters of an inch" off a tape in feet, read as inches: the feet may have gone without saying. */
+function withFeetLeftOut(text: string, readings: readonly Quantity[]): readonly Quantity[] {
+  const [, whole, part] = PART_OF_AN_INCH.exec(text.trim()) ?? [];
+  if (whole === undefined || !readings.some(({ unit }) => unit === "in")) return [];
+  return readQuantity(`${whole} feet and ${part}`);
 }
