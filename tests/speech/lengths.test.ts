@@ -47,10 +47,28 @@ describe("a length called off the tape", () => {
     ["alpha bravo one twenty bravo charlie sixty", { AB: 120, BC: 60 }],
   ])("%s", (said, lengths) => expect(understand(said, squaring)).toEqual(ft(lengths)));
 
-  it("of two readings the one near the wanted length is taken", () =>
-    expect(understand("B to C one twenty", squaring)).toEqual(ft({ BC: 120 })));
-  it("if both are near it, the guide asks again with both", () =>
-    expect(understand("A to D sixty foot and an eighth", squaring)).toEqual({ ambiguous: { n: [60.125, 60.010417], unit: "ft" } }));
+  it("what is wanted chooses no reading: both are told, and asked again", () => {
+    for (const [said, n] of [
+      ["A to D sixty foot and an eighth", [60.125, 60.010417]],
+      ["A to B 10 4", [104, 10.333333]],
+      ["A to B 12 0", [120, 12]],
+      ["A to C one thirty-three and a quarter of an inch", [11.104167, 133.020833]],
+    ] as const)
+      expect(understand(said, squaring), said).toEqual({ ambiguous: { n, unit: "ft" } });
+  });
+  it("hundredths of a foot are said with a point", () => {
+    expect(understand("B to C one twenty", squaring)).toEqual(ft({ BC: 120 }));
+    expect(understand("B to C sixty point two five", squaring)).toEqual(ft({ BC: 60.25 }));
+  });
+  it.each([
+    ["A to B one oh four six", 1046],
+    ["A to B eighty eighty-one", 8081],
+    ["A to B one oh three one oh three", 103103],
+    ["B to C 600 feet", 600],
+    ["A to D three fifty", 350],
+  ])("%s is longer than twice the field: it is asked again", (said, n) =>
+    expect(understand(said, squaring)).toEqual({ ambiguous: { n: [n], unit: "ft" } }),
+  );
   it.each(["sixty", "A to A 60", "A to E 60", "corner C is in the hedge", "B to C", "A to B minus 3 feet", "AB 120 AB 118"])(
     "%s is no length",
     (said) => expect(understand(said, squaring)).toEqual({ notUnderstood: true }),

@@ -1,6 +1,8 @@
 import { LENGTHS, type LengthName } from "../../site/lengths.ts";
+import type { Quantity } from "../quantity.ts";
 import type { AnswerParser } from "./asked.ts";
 import { readingsIn } from "./number-in-unit.ts";
+import { readQuantity } from "./quantities.ts";
 
 /** "A to B", "AC", "A. C.", "diagonal B D", "from D to A is". */
 const PAIR =
@@ -9,28 +11,37 @@ const PAIR =
 const NEXT_PAIR =
   /(?<!\b(?:diagonal|edge|side|from|the|and|then))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
 
+/** A tape that reads more than so many times the longest length of the field was not heard right. Common practice, no source. */
+const MAX_TIMES_THE_FIELD = 2;
+
 /**
- * One or more lengths between corner marks, as called off a tape. A bare number is in feet. If a number has several readings, only
- * those between half and twice the wanted length are considered; if more than one is left, the guide asks again.
+ * One or more lengths between corner marks, as called off a tape. A bare number is in feet. What is wanted never chooses between two
+ * readings of a number: the guide asks again, as it does for one that no tape on this field gives.
  */
 export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
+  const maxFt = MAX_TIMES_THE_FIELD * Math.max(...Object.values(wantFt));
   const ft: Partial<Record<LengthName, number>> = {};
   for (const part of said.replaceAll(/\bcorner (?=[a-d]\b)/gi, "").split(NEXT_PAIR)) {
     const found = PAIR.exec(part.trim());
     const name = found && nameOf(found[1]!, found[2]!);
     if (!found || !name || ft[name] !== undefined) return { notUnderstood: true };
-    const { n: fitting, gave } = readingsIn(found[3]!, "ft");
+    const { n: readings, gave } = readingsIn(found[3]!, "ft", offATape);
     if (gave === undefined) return { notUnderstood: true };
-    const want = wantFt[name]!;
-    const meant = fitting.length > 1 ? fitting.filter((n) => n >= want / 2 && n <= want * 2) : fitting;
-    const [n] = meant;
-    if (fitting.length === 0) return { wrongUnit: { gave: gave ?? "", wants: "ft" } };
-    if (n === undefined || meant.length > 1) return { ambiguous: { n: meant.length > 1 ? meant : fitting, unit: "ft" } };
+    const [n] = readings;
+    if (n === undefined) return { wrongUnit: { gave: gave ?? "", wants: "ft" } };
+    if (readings.length > 1 || n > maxFt) return { ambiguous: { n: readings, unit: "ft" } };
     if (n <= 0) return { notUnderstood: true };
     ft[name] = n;
   }
   return { kind: "lengths", ft };
 };
+
+/** Hundredths of a foot are said with "point": "one twenty" off a tape in feet is 120, and not 1.20. */
+function offATape(text: string): readonly Quantity[] {
+  const readings = readQuantity(text);
+  const isWhole = ({ n, unit }: Quantity) => unit === null && Number.isInteger(n);
+  return readings.some(isWhole) ? readings.filter((reading) => reading.unit !== null || isWhole(reading)) : readings;
+}
 
 /** The length between two corners, in either order: C to A is AC. */
 const nameOf = (from: string, to: string): LengthName | undefined => {

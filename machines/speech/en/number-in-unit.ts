@@ -16,12 +16,16 @@ export function numberInUnit(text: string, wants: Wants): { readonly n: number }
 
 /**
  * Every reading of a whole text in the wanted unit, to a millionth; and the unit that was said, `undefined` where the text is no
- * number.
+ * number. `read` gives its readings as it was said.
  *
  * @example readingsIn("one and three quarters of an inch", "ft") // { n: [0.145833, 1.0625], gave: "in" }
  */
-export function readingsIn(text: string, wants: Wants): { readonly n: readonly number[]; readonly gave: string | null | undefined } {
-  const readings = wants === "count" && RUN_OF_DIGITS.test(text) ? [] : readQuantity(text);
+export function readingsIn(
+  text: string,
+  wants: Wants,
+  read = readQuantity,
+): { readonly n: readonly number[]; readonly gave: string | null | undefined } {
+  const readings = wants === "count" && RUN_OF_DIGITS.test(text) ? [] : read(text);
   const all = wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings)] : readings;
   const n = [...new Set(all.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
   const whole = wants === "count" ? n.filter(Number.isInteger) : [];
