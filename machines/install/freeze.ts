@@ -15,7 +15,7 @@ export function freeze(brief: Brief): Frozen {
   if (lately.size > MAX_KEPT) lately.delete(lately.keys().next().value!);
   return frozen;
 }
-/** Its chart, which hangs on it, takes longer to make than all else that opens a job. */
+/** Building its chart takes longer than everything else that opens a job, and is kept with it. */
 const lately = new Map<string, Frozen>();
 const MAX_KEPT = 4;
 

@@ -18,7 +18,7 @@ beforeAll(async () => {
   world = await opened(...CALLS);
   page = await newPhone();
   await page.goto(`${world.url}jobs/${world.job}?as=p1`);
-  // Sent to each page anew it takes longer than all that it does there.
+  // Sending it to every page takes longer than running it there.
   await page.evaluate((axe) => localStorage.setItem("axe", axe), AXE);
 });
 afterAll(async () => {

@@ -29,7 +29,7 @@ export async function findChromium(): Promise<string> {
   );
 }
 
-/** What fails here is told by the browser not being there afterwards. */
+/** A failure shows afterward: the browser is not there. */
 async function installShell(): Promise<void> {
   const apt = (...args: string[]) =>
     promisify(execFile)(APT, args, { env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).catch(() => {});

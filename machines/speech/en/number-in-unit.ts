@@ -16,7 +16,7 @@ export function numberInUnit(text: string, wants: Wants): { readonly n: number }
 
 /**
  * Every reading of a whole text in the wanted unit, to a millionth; and the unit that was said, `undefined` where the text is no
- * number. `read` gives its readings as it was said.
+ * number. `read` decides which readings there are: off a tape some are left out.
  *
  * @example readingsIn("one and three quarters of an inch", "ft") // { n: [0.145833, 1.0625], gave: "in" }
  */
