@@ -4,7 +4,8 @@ import type axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, type World } from "../support/browser.ts";
-import { newPhone } from "../support/shared-browser.ts";
+import { DESK, newPhone, PHONE } from "../support/shared-browser.ts";
+import { targetTroubles } from "../support/target-troubles.ts";
 
 /** In one line, which a browser reads in a quarter of the time. */
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -41,6 +42,10 @@ async function found(onlyColors = false): Promise<string[]> {
   }, onlyColors);
 }
 
+/** What a lead presses on a job. */
+const GLOVED = "more words tent settings people wind weather call answers trouble stand-down plan layout truck time amend discrepancy"
+  .split(" ")
+  .map((path) => `jobs/JOB/${path}`);
 const PAGES = [
   "",
   "jobs/new",
@@ -51,9 +56,8 @@ const PAGES = [
   "drafts",
   "firm/people",
   "findings",
-  ..."more words tent settings people wind weather call picture answers trouble stand-down change facts plan layout truck time record amend discrepancy"
-    .split(" ")
-    .map((path) => `jobs/JOB/${path}`),
+  ...GLOVED,
+  ..."picture change facts record".split(" ").map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;
@@ -70,16 +74,34 @@ async function expectNothing(...others: readonly (typeof DARK | typeof FORCED)[]
   await page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
 }
 
-describe("axe finds nothing in light and dark, at a call in forced colors too", () => {
+/** At a desk other parts of a page are shown. */
+async function expectNothingAtDesk(): Promise<void> {
+  await page.setViewportSize(DESK);
+  expect(await found()).toEqual([]);
+  await page.setViewportSize(PHONE);
+}
+
+/** Whatever a gloved thumb hits is what it was meant for. */
+async function expectTargets(isHurt: boolean): Promise<void> {
+  for (const viewport of [DESK, PHONE]) {
+    await page.setViewportSize(viewport);
+    expect(await targetTroubles(page, isHurt), `${viewport.width} px wide`).toEqual([]);
+  }
+}
+
+describe("axe finds nothing in light and dark, at a call in forced colors too, and a glove hits what it is meant to", () => {
   it.each(PAGES)("on /%s", async (path) => {
     await page.goto(`${world.url}${path.replace("JOB", world.job)}`);
     await expectNothing(DARK);
+    await expectNothingAtDesk();
+    if (GLOVED.includes(path)) await expectTargets(false);
   });
 
   it.each(CALLS)("at the call %s, open and held", async (call) => {
     const job = world.at(call);
     await page.goto(`${world.url}jobs/${job.job}?as=p1`);
     await expectNothing(DARK, FORCED);
+    await expectNothingAtDesk();
     await job.say({ as: "p4", key: "hold-00001", seen: 1, type: "hold" });
     await page.locator(".call .alarm").waitFor();
     expect(await found()).toEqual([]);
@@ -94,5 +116,10 @@ describe("axe finds nothing in light and dark, at a call in forced colors too", 
     await job.say({ as: "p4", key: "hurt-00001", seen: 1, type: "hurt", words: "his hand" });
     await page.locator(".call .hurt").waitFor();
     await expectNothing(DARK, FORCED);
+    await expectNothingAtDesk();
+    for (const path of ["jobs/JOB", ...GLOVED]) {
+      await page.goto(`${job.url}${path.replace("JOB", job.job)}`);
+      await expectTargets(true);
+    }
   });
 });

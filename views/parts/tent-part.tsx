@@ -81,7 +81,7 @@ export const TentPart = ({ values, problems, words, words: { tents }, preview }:
         {tents.show}
       </button>
     </div>
-    <section class="preview">
+    <section class="preview" aria-label={tents.plan} tabindex={0}>
       <h2>{tents.plan}</h2>
       <noscript>
         <p>{tents.oldNoScripts}</p>

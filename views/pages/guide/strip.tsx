@@ -6,7 +6,7 @@ export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
   return (
-    <header id={regions.strip} class={`strip weather-${guide.weather.is}`}>
+    <nav id={regions.strip} class={`strip weather-${guide.weather.is}`} aria-label={text.strip}>
       <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.reading, guide.weather.words)}>
         {guide.weather.reading}
       </a>
@@ -19,7 +19,7 @@ export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
       <a class="cell holder" href={at("people")}>
         {person ? page.you(person.name, person.roleName) : text.nobodys}
       </a>
-    </header>
+    </nav>
   );
 };
 

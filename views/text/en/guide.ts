@@ -114,6 +114,7 @@ export const guide = {
   unlock: "Unlock",
   unlockNow: "Unlock: press here too",
   nobodys: "Whose screen?",
+  strip: "Wind, how far, who",
   takeWind: (short: string, weather: string) => `${short}. ${weather}. Take a wind reading.`,
   source: (source: string) => `Where the limit comes from: ${source}.`,
   closed: "The job is closed.",
