@@ -58,7 +58,7 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
     "notUnderstood" in first.meant ? said.some(language.holdsInside) : language.holdsInside(first.words) && !isNote(first.meant);
   if (waits) return heard({ intent: { type: "pause" } });
   if (woken || talk) return addressedToGuide(guesses, source, context);
-  if (isLight(first.meant, context)) return heard(first.meant);
+  if (isLight(first, context)) return heard(first.meant);
   if (waiting && language.isNo(plain(best))) return heard({ confirm: "wrong" });
   return { words: best, leftAlone: guesses.some(({ meant }) => !("notUnderstood" in meant)) ? "wakeWord" : "chatter" };
 }
@@ -113,7 +113,7 @@ function ambiguousMeaning(guesses: readonly Alternative[]): Meaning {
   return { ambiguous: { n: [...new Set(numbers.map((v) => v.n))], unit: first.kind === "measure" ? first.unit : "count" } };
 }
 
-function isLight(meant: Meaning, { listening, attention, waiting }: ListeningContext): boolean {
+function isLight({ words, meant }: Alternative, { listening, attention, waiting, language }: ListeningContext): boolean {
   if ("question" in meant || "rain" in meant || "remark" in meant) return true;
   if ("confirm" in meant) return waiting && meant.confirm === "wrong";
   if (!("intent" in meant)) return false;
@@ -122,9 +122,9 @@ function isLight(meant: Meaning, { listening, attention, waiting }: ListeningCon
       return true;
     case "next":
     case "back":
-      return isLacing(listening.step) && attention === "working";
+      return isLacing(listening.step) && attention === "working" && language.isBareCommand(words);
     case "carryOn":
-      return attention === "paused";
+      return attention === "paused" && language.isBareCommand(words);
     default:
       return false;
   }

@@ -79,6 +79,7 @@ describe("words that mean yes at one question, and nothing at another", () => {
     ["power's off, cables are out", "strike.power"],
     ["walls are off", "strike.walls"],
     ["it's empty", "strike.people"],
+    ["everybody's out", "strike.people"],
     ["still sound", "safe.looked"],
     ["clear", "hung.nothing"],
     ["they've got it", "handover"],
@@ -88,13 +89,14 @@ describe("words that mean yes at one question, and nothing at another", () => {
     expect(at(said, key, yes)).toEqual(answer({ kind: "yesNo", yes: true }));
     expect(at(said, "kit.spread", yes)).toEqual({ notUnderstood: true });
   });
+  it("with words before them that are a yes to anything", () =>
+    expect(at("we're good, all clear", "wayOut", yes)).toEqual(answer({ kind: "yesNo", yes: true })));
 });
 
 describe("words that answer half of what is asked are no answer", () => {
   it.each([
     ["all threaded", "straps.threaded"],
     ["power's off", "strike.power"],
-    ["everybody's out", "strike.people"],
     ["paint's there", "paint"],
     ["all in order", "laid.order"],
     ["capped", "trips"],
@@ -121,7 +123,6 @@ describe("a question that asks for a fault", () => {
 describe("what is no answer to a yes or no", () => {
   it.each([
     "yeah, correct, mate",
-    "we're good, all clear",
     "good morning",
     "good rope",
     "on the truck",

@@ -114,7 +114,6 @@ describe("binding words into an open microphone", () => {
 describe("chatter", () => {
   const everywhere = [lacing, tied, showing, goingUnder, comingOut, leaning, wind, calm].map((step) => ears(step, { waiting: true }));
   it.each([
-    "okay, next one!",
     "don't say next till I tell you",
     "yeah, correct, mate",
     "gimme six more",
@@ -136,6 +135,24 @@ describe("chatter", () => {
         for (const heard of [open(said, e), talk(said, e), open(`albatross ${said}`, e)])
           expect(heard).toMatchObject({ meant: { intent: { type: "pause" } }, readBack: false });
     },
+  );
+});
+
+describe("a command among other words", () => {
+  it.each(["okay, next one!", "got it, next", "pinned both ends, next", "next please", "go on"])(
+    "%s: after the talk button only",
+    (said) => {
+      expect(open(said, ears(lacing))).toMatchObject({ leftAlone: "wakeWord" });
+      expect(talk(said, ears(lacing))).toMatchObject({ meant: { intent: { type: "next" } }, readBack: false });
+    },
+  );
+  it.each(["it's not tied, next", "if it's tied, next", "what's next, next"])("%s: not after a denial, a doubt or a question", (said) =>
+    expect(talk(said, ears(calm))).not.toMatchObject({ meant: { intent: { type: "next" } } }),
+  );
+  it("an answer before it is taken, and goes on by itself", () =>
+    expect(talk("tied off, hook's shut, next", ears(tied))).toMatchObject(answer({ kind: "yesNo", yes: true })));
+  it.each(["correct, correct", "yes, correct", "yep, that's it", "that's right"])("%s confirms what was read back", (said) =>
+    expect(talk(said, ears(showing, { waiting: true }))).toMatchObject({ meant: { confirm: "correct" }, readBack: false }),
   );
 });
 
@@ -203,7 +220,7 @@ describe("a hold in many forms", () => {
 
 describe("while a read-back is waiting", () => {
   const waiting = ears(tied, { waiting: true });
-  it.each(["yes", "yeah", "that's right", "okay"])("%s is not an answer, because it would turn a no into a yes", (said) =>
+  it.each(["yes", "yeah", "right", "okay"])("%s is not an answer, because it would turn a no into a yes", (said) =>
     expect(talk(said, waiting)).toMatchObject({ meant: { sayCorrect: true } }),
   );
   it.each(["no", "no, eight", "not that", "wrong", "nope"])("%s discards it", (said) =>

@@ -45,7 +45,6 @@ describe("the meaning of words depends on the gate", () => {
   it("a wrong unit is reported", () =>
     expect(understand("8 degrees", stepWith(measure("in", 0, 6)))).toEqual({ wrongUnit: { gave: "deg", wants: "in" } }));
   it.each([
-    "okay, next one!",
     "don't say next till I tell you",
     "hold that rope",
     "yeah, correct, mate",

@@ -1,25 +1,47 @@
 import { isWhole } from "../../install/checks/count.ts";
-import { own } from "../../lookup/own.ts";
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
-import { COUNTED_AT, NONE_AT } from "./count-at.ts";
-import { withoutLeadIn } from "./lead-in.ts";
-import { numberInUnit } from "./number-in-unit.ts";
+import { type Vocabulary, vocabularyOf, withoutPhrases } from "./gate-words.ts";
+import { numberIn } from "./number-clauses.ts";
+import { clausesOf, DOUBTS, inFull, LEAD_WORDS, NEUTRAL, setOf, wordsOf } from "./talk.ts";
 
-/** The counted item may follow the number; nothing else may. */
-const COUNTED = /^(.+?) (?:stakes?|plates?|straps?|poles?|rings?|marks?|people|guys|heads|of us)$/i;
-/** Questions that count what is wrong: "no" and "all good" mean none. To other counts they say nothing. */
-const FAULTS: ReadonlySet<string> = new Set(["stakes.bent", "lean.inward", "damage", "half.looked", "seams.gaps"]);
 const NOTHING_WRONG = /^(?:no|nope|nah|negative|(?:it's |they're |looks )?all good|(?:all )?clean|all straight)$/;
 const NOBODY = /^(?:none|nobody)$/;
+/** Words for none of what is wrong. */
+const ZERO = setOf("no none nothing zero");
+const ZERO_PHRASES = [
+  ["not", "a", "one"],
+  ["not", "a"],
+  ["not", "one"],
+  ["not", "any"],
+  ["do", "not", "see", "any"],
+  ["did", "not"],
+];
 
-/** A count: a number, optionally followed by the counted item, or a word for none. */
-export const parseCount: AnswerParser<"count"> = (said, _, { wordsKey }) => {
+/** A count: a number, with the question's own things around it, or a word for none. */
+export const parseCount: AnswerParser<"count"> = (said, _, { wordsKey, gate: { check } }) => {
   const words = plain(said);
-  const none = NOBODY.test(words) || own(NONE_AT, wordsKey)?.test(words) || (FAULTS.has(wordsKey) && NOTHING_WRONG.test(words));
-  if (none) return { kind: "count", n: 0 };
-  const counted = withoutLeadIn(said);
-  const read = numberInUnit((own(COUNTED_AT, wordsKey)?.exec(counted) ?? COUNTED.exec(counted))?.[1] ?? counted, "count");
+  const vocabulary = vocabularyOf(wordsKey);
+  // Questions that count what is wrong: "no" and "all good" mean none. To other counts they say nothing.
+  const isFault = check.kind === "count" && check.from === 0 && check.to === 0;
+  if (NOBODY.test(words) || (isFault && (NOTHING_WRONG.test(words) || isNone(said, vocabulary)))) return { kind: "count", n: 0 };
+  const read = numberIn(said, { things: vocabulary.all, wants: "count" });
   if (!("n" in read)) return read;
   return isWhole(read.n) ? { kind: "count", n: read.n } : { notUnderstood: true };
 };
+
+/** Each clause says none of what is wrong, or that all is as it should be; at least one says none. */
+function isNone(said: string, vocabulary: Vocabulary): boolean {
+  const says = clausesOf(said).map((clause) => saysNone(wordsOf(inFull(clause)), vocabulary));
+  return says.includes("none") && !says.includes("else");
+}
+
+function saysNone(said: readonly string[], { so, things, all }: Vocabulary): "none" | "aside" | "else" {
+  const left = withoutPhrases(said, ZERO_PHRASES) ?? said;
+  const isZero = left.length < said.length || said.some((word) => ZERO.has(word));
+  const isKnown = (word: string) => NEUTRAL.has(word) || things.has(word) || LEAD_WORDS.has(word) || ZERO.has(word);
+  if (isZero) return left.every((word) => isKnown(word) || all.has(word)) && !withoutPhrases(left, [["all"], ["every"]]) ? "none" : "else";
+  const good = withoutPhrases(said, so);
+  if (good?.every(isKnown)) return "none";
+  return said.some((word) => DOUBTS.has(word) || all.has(word)) ? "else" : "aside";
+}

@@ -1,4 +1,5 @@
 import type { Language } from "../language.ts";
+import { isBareCommand } from "./commands.ts";
 import { holdsInside, isHold } from "./holds.ts";
 import { readQuantity } from "./quantities.ts";
 import { understand } from "./understand.ts";
@@ -11,6 +12,7 @@ export const english: Language = {
   understand,
   isHold,
   holdsInside,
+  isBareCommand,
   isYes,
   isNo,
   beginsWithNo: (words) => BEGINS_WITH_NO.test(words),

@@ -1,7 +1,10 @@
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
+import { vocabularyOf } from "./gate-words.ts";
 import { withoutLeadIn } from "./lead-in.ts";
+import { numberIn } from "./number-clauses.ts";
 import { numberInUnit } from "./number-in-unit.ts";
+import { clausesOf, NEUTRAL, setOf } from "./talk.ts";
 
 /** What was measured may follow the number. */
 const SHOWN = /^(.+?) (?:showing|shows|sticking up|away|clear|wide)$/i;
@@ -16,7 +19,27 @@ const AT_WIND = /^(?:at|gusts? of|gusting(?: to)?) (.+)$/i;
 export const parseMeasure: AnswerParser<"measure"> = (said, { unit }, { wordsKey }) => {
   const figure = withoutLeadIn(said);
   const words = plain(figure);
-  if (NONE.test(words) || (OR_NONE.has(wordsKey) && NONE_NEAR.test(words))) return { kind: "none" };
-  const read = numberInUnit((unit === "mph" ? AT_WIND : SHOWN).exec(figure)?.[1] ?? figure, unit);
+  const { all: things } = vocabularyOf(wordsKey);
+  if (NONE.test(words) || (OR_NONE.has(wordsKey) && NONE_NEAR.test(words)) || isNone(said, things)) return { kind: "none" };
+  const strict = numberInUnit((unit === "mph" ? AT_WIND : SHOWN).exec(figure)?.[1] ?? figure, unit);
+  const read = "notUnderstood" in strict ? numberIn(said, { things, wants: unit }) : strict;
   return "n" in read ? { kind: "measure", n: read.n, unit } : read;
 };
+
+const ZERO = setOf("no none nothing");
+const NO = setOf("no nope nah");
+const ASIDE = setOf("at all not any near");
+/** "No wires at all", "none, nothing up there": none first, and then only what is asked about. */
+function isNone(said: string, things: ReadonlySet<string>): boolean {
+  const clauses = clausesOf(said).map((clause) => clause.split(" "));
+  const saysNone = clauses.map((words) => {
+    const [first = ""] = words;
+    const begins = ZERO.has(first) || /^(?:there|they) (?:is|are) (?:no|not any|none)\b|^they do not have any$/.test(words.join(" "));
+    return begins && words.every((word) => ZERO.has(word) || ASIDE.has(word) || NEUTRAL.has(word) || things.has(word));
+  });
+  return (
+    saysNone[0] === true &&
+    !NO.has(clauses[0]!.join(" ")) &&
+    clauses.every((words, i) => saysNone[i] || words.every((word) => NEUTRAL.has(word) || things.has(word) || ASIDE.has(word)))
+  );
+}

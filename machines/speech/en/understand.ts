@@ -4,6 +4,7 @@ import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
 import { parseAlarm } from "./alarms.ts";
 import { parseAnswer } from "./answers.ts";
+import { parseCommand } from "./commands.ts";
 import { parseHandOver } from "./hand-over.ts";
 import { isHold } from "./holds.ts";
 import { asLetters } from "./letters.ts";
@@ -11,23 +12,14 @@ import { parseQuestion } from "./questions.ts";
 import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
-const FIXED: readonly (readonly [RegExp, Meaning])[] = [
-  [/^(?:next|done next|next call)$/, { intent: { type: "next" } }],
-  [
-    /^(?:back|back one|go back one)(?: (?:i|we)(?:'ve)? (?:missed|skipped|dropped) (?:an?|one|the|two) (?:loop|hook|ring|hole|knot)s?)?$/,
-    { intent: { type: "back" } },
-  ],
-  [/^carry on$/, { intent: { type: "carryOn", became: null } }],
-  [/^(?:correct|that's correct|that is correct)$/, { confirm: "correct" }],
-  [/^(?:wrong|no wrong|that's wrong|that is wrong|not correct|incorrect)$/, { confirm: "wrong" }],
-];
+const BECAUSE = "(?:,? (?:because|since)|,) ";
 const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
   [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || null } })],
-  [/^stand (?:the job )?down,? (?:because|since) (.+)$/is, (text) => ({ intent: { type: "standDown", because: text } })],
+  [new RegExp(`^stand (?:the job )?down${BECAUSE}(.+)$`, "is"), (text) => ({ intent: { type: "standDown", because: text } })],
   [/^carry on\b[ ,:;.-]+(?:because )?(.+)$/is, (text) => ({ intent: { type: "carryOn", became: text } })],
-  [/^note\b[ ,:-]*(.+)$/is, (text) => ({ intent: { type: "note", text } })],
+  [/^(?:make a |take a )?note\b[ ,:-]*(?:that )?(.+)$/is, (text) => ({ intent: { type: "note", text } })],
 ];
-const WAIVE = /^(?:waive|leave it)(?: out)?,? (?:because|since) (.+)$/is;
+const WAIVE = new RegExp(`^(?:(?:waive|leave it)(?: out)?,? (?:because|since)|waive (?:it|this)(?: out)?${BECAUSE.trimEnd()}) (.+)$`, "is");
 /** A pole's lean at a call that does not ask for one: worth keeping, but not an answer. */
 const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
 
@@ -40,9 +32,10 @@ const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
 export function understand(heard: string, listening: Listening): Meaning {
   if (isHold(heard)) return { intent: { type: "hold" } };
   const words = plain(heard);
-  const fixed = FIXED.find(([pattern]) => pattern.test(words));
-  if (fixed) return fixed[1];
   const said = trimmed(heard);
+  const command = parseCommand(said, answerable(listening).length > 0);
+  // "Tied off, hook's shut, next" answers first: that goes on by itself.
+  if (command) return (command.report && answerIn(command.report, listening)) || command.meant;
   for (const [pattern, make] of WITH_TEXT) {
     const found = pattern.exec(said);
     if (found) return make((found[1] ?? "").trim());
@@ -69,6 +62,12 @@ export function understand(heard: string, listening: Listening): Meaning {
   if (wind && !("intent" in answer)) return wind;
   const remark = ("notUnderstood" in answer || "elsewhere" in answer) && REMARK.test(asLetters(said));
   return remark ? { remark: said } : answer;
+}
+
+/** What a report says that stands before a command, if it answers what is asked. */
+function answerIn(report: string, listening: Listening): Meaning | null {
+  const answer = firstAnswer(report, answerable(listening));
+  return "intent" in answer ? answer : null;
 }
 
 /** An answer to what is asked; if the words are none, to the call's own gate. A number with two readings is not asked elsewhere. */

@@ -1,0 +1,27 @@
+import type { GateWordsByKey } from "../gate-words.ts";
+
+export const conditions: GateWordsByKey = {
+  warning: {
+    things: "warnings | warning | for | today",
+    so: "clear | no warnings [out | up | in force | in effect] | no warning [out | up | in force | in effect] | warnings [are] [all] clear",
+    not: "one out | warning out | there is one",
+  },
+  paint: {
+    things: "paint | flags | flag | marks",
+    so: "still there | [paint and flags] [are] [still] both there | paint and flags [are] [still] [both] there | still showing | all there",
+    not: "gone | washed [it] off | mowed",
+  },
+  earsAndEyes: { things: "ears | eyes | muffs | goggles | glasses", so: "on | got them on", not: "no goggles | no muffs | off" },
+  hats: { things: "hats | hat | hard", so: "on | got (one | them) on", not: "got none | no hat | in the truck | off" },
+  caller: {
+    things: "who | caller | calls",
+    so: "(everybody | everyone | they [all]) (knows | know) | everybody does | they all do",
+    not: "not everybody | does not know",
+  },
+  wayOut: {
+    things: "way | rope | out",
+    so: "[way out [is]] clear [and] [everybody | they [all]] [knows | know] [it] | (everybody | they all) (knows | know) it | everybody is seen it",
+    not: "across | blocked | in the way | not clear",
+  },
+  afterBlow: { things: "stakes | straps | ones", so: "all good | all tight", not: "moved | slack | loose" },
+};
