@@ -200,7 +200,6 @@ describe("a hold in many forms", () => {
     "stop, stop, somebody's hand",
     "woah stop",
     "everybody hold it",
-    "everybody get out",
     "hey stop",
     "please stop now",
     "get out get out",
@@ -212,6 +211,15 @@ describe("a hold in many forms", () => {
       for (const heard of [open(said, e), talk(said, e)])
         expect(heard).toMatchObject({ meant: { intent: { type: "hold" } }, readBack: false });
   });
+  it("everybody told to leave is more than a hold: it is made safe", () =>
+    expect(open("everybody get out", ears(tied))).toMatchObject({ meant: { everybodyOut: "everybody get out" } }));
+  it.each(["hold that rope", "hold the door", "hold the stake", "don't stop pulling", "tell them to stop lifting when I say"])(
+    "%s only pauses: a thing is held in the hand, or it is said inside another sentence",
+    (said) => expect(open(said, ears(lacing))).toMatchObject({ meant: { intent: { type: "pause" } } }),
+  );
+  it.each(["para la tarde", "wait a bit", "stand still a moment and he'll see you", "I can't get hold of him"])("%s is none", (said) =>
+    expect(open(said, ears(lacing))).toMatchObject({ leftAlone: "chatter" }),
+  );
   it("a pause in any alternative counts if the best one means nothing", () =>
     expect(open(["whole that rope", "hold that rope"], ears(lacing))).toMatchObject({ meant: { intent: { type: "pause" } } }));
   it("a note may mention a hold word", () =>

@@ -92,8 +92,6 @@ describe("corners and edges in the spelling alphabet", () => {
       intent: { text: "Charlie dropped the Delta pole" },
     });
     const paper = stepWith({ kind: "document", expected: null, validFrom: null, validTo: null });
-    expect(understand("permit Delta 512", { step: paper, asks: null })).toEqual(
-      answer("here", { kind: "document", named: "permit Delta 512" }),
-    );
+    expect(understand("permit Delta 512", { step: paper, asks: null })).toEqual(answer("here", { kind: "document", named: "Delta 512" }));
   });
 });

@@ -97,8 +97,17 @@ function canonical(means: string): string[] {
         .sort()
         .join(" ")}`,
     ];
+  // A paper's number is the same however it is spaced.
+  if (kind === "document")
+    return [
+      `document ${rest
+        .join("")
+        .toLowerCase()
+        .replaceAll(/revision/g, "rev")
+        .replaceAll(/[^a-z0-9]/g, "")}`,
+    ];
   // Whose words are kept as they were said: that they are kept is what is looked at.
-  if (["waive", "note", "standDown", "noThunder", "document"].includes(kind))
+  if (["waive", "note", "standDown", "noThunder"].includes(kind))
     return [
       `${kind} ${rest
         .join(" ")

@@ -46,7 +46,7 @@ const EVERYONE = "(?:everybody|everyone|all hands|all of you|people|the people|t
 const OUT_OF = "(?:(?: of| from under)(?: the)? (?:tent|top|cloth|canvas|here|there|it)| from under)?";
 const LEAVE = [
   `${EVERYONE} out${OUT_OF}`,
-  `${EVERYONE} get out of the (?:tent|top)`,
+  `${EVERYONE} get out(?: of the (?:tent|top))?`,
   `get out of the tent`,
   `(?:get|bring|move) ${EVERYONE} out${OUT_OF}`,
   // Stakes are got out too: "them" needs the tent.
@@ -73,6 +73,19 @@ const HURT = [
 ];
 
 /**
+ * Whether everybody is told to leave the tent, and nothing else.
+ *
+ * @example isEverybodyOut("everybody get out now") // true
+ */
+export const isEverybodyOut = (heard: string): boolean =>
+  EVERYBODY_OUT.test(
+    plain(heard)
+      .replace(/^oh no,? /, "")
+      .replaceAll(/[,;:!.-]+/g, " ")
+      .replaceAll(/\s+/g, " "),
+  );
+
+/**
  * What can only stop work, and rain, in ordinary words and from anybody. Generous with how it is said; a question, a denial and
  * talk of another day are none. `null` if it is none of these.
  *
@@ -82,7 +95,7 @@ export function parseAlarm(heard: string): Meaning | null {
   const words = plain(heard).replace(/^oh no,? /, "");
   if (heard.trim().endsWith("?") || words.split(" ").length > MAX_WORDS || ASKS.test(words)) return null;
   // Nobody is asked to leave in the negative, and "no more people in, everybody out" is still an order.
-  if (EVERYBODY_OUT.test(words.replaceAll(/[,;:!.-]+/g, " ").replaceAll(/\s+/g, " "))) return { everybodyOut: trimmed(heard) };
+  if (isEverybodyOut(heard)) return { everybodyOut: trimmed(heard) };
   if (RAIN.test(words)) return { rain: true };
   if (NOT_SO.test(words.replaceAll(NO_DENIAL, " "))) return null;
   if (HURT.some((pattern) => pattern.test(words))) return { hurt: trimmed(heard) };

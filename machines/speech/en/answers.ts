@@ -3,7 +3,8 @@ import type { Expected } from "../../install/checks/expected.ts";
 import type { Value } from "../../install/gates.ts";
 import type { Asked } from "../listening.ts";
 import type { Meaning } from "../meanings.ts";
-import { plain, trimmed } from "../plain.ts";
+import { phrases } from "../phrases.ts";
+import { trimmed } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
 import { parseCount } from "./count.ts";
 import { parseDocument } from "./document.ts";
@@ -14,6 +15,7 @@ import { parseLengths } from "./lengths.ts";
 import { asLetters } from "./letters.ts";
 import { parseMeasure } from "./measure.ts";
 import { stripPlace } from "./place.ts";
+import { clausesOf, inFull } from "./talk.ts";
 import { parseYesNo } from "./yes-no.ts";
 
 const nothing = (): Meaning => ({ notUnderstood: true });
@@ -32,15 +34,13 @@ const PARSERS: { readonly [K in Expected["expects"]]: AnswerParser<K> } = {
   nothing,
 };
 
-const NOT_KNOWN = /^(?:(?:i |we )?(?:don't|dont|do not) know|unknown|(?:i'm |we're )?not sure|not known|no idea|can't tell)$/;
-
 /** Parses an answer to what is asked. Strict: either all of the words are the answer, or it is not understood. */
 export function parseAnswer(heard: string, asked: Asked): Meaning {
   const waitsFor = expected(asked.gate.check);
   // A paper is named as it was said.
   const said = waitsFor.expects === "document" ? trimmed(heard) : asLetters(trimmed(heard));
   const { rest, elsewhere } = stripPlace(said, asked);
-  const read = NOT_KNOWN.test(plain(rest)) ? ({ kind: "unknown" } as const) : parsed(rest, waitsFor, asked);
+  const read = isNotKnown(rest) ? ({ kind: "unknown" } as const) : parsed(rest, waitsFor, asked);
   if (!("kind" in read)) return read;
   return elsewhere ? { elsewhere: trimmed(heard) } : { intent: { type: "answer", gate: asked.gate.id, value: read } };
 }
@@ -49,3 +49,20 @@ function parsed(said: string, waitsFor: Expected, asked: Asked): Value | Meaning
   // TypeScript cannot tell that each parser takes the kind it is listed under.
   return (PARSERS[waitsFor.expects] as AnswerParser<Expected["expects"]>)(said, waitsFor, asked);
 }
+
+/** "I don't know", as crews say it. */
+export const NOT_KNOWN =
+  "[i | we] (don't know | dont know | do not know) [yet | that | how many | how far | the number] | unknown | not known | no idea | lost count | " +
+  "[i'm | we're] not sure [yet] | [i | we] (can't | cannot) tell [yet] [from (this | that | the) map] | [i | we] haven't (looked | measured | checked) [yet] | " +
+  "[i | we] (gotta | got to | have to) (go look | look [again] | feel it again | measure it)";
+const SAID_NOT_KNOWN = new Set(phrases(NOT_KNOWN).map(inFull));
+
+/** Not known, and besides no more than why: no number and nothing that is so. */
+function isNotKnown(said: string): boolean {
+  const [first = "", ...others] = clausesOf(said);
+  const all = [first, ...others].map((clause) => clause.replace(/^(?:uh|um|well|sorry|honestly) /, ""));
+  return all.some((clause) => SAID_NOT_KNOWN.has(clause)) && all.every((clause) => SAID_NOT_KNOWN.has(clause) || !TELLS.test(clause));
+}
+/** What may be an answer. */
+const TELLS =
+  /\d|^(?:yes|yeah|yep|no|nope|nah)\b|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|hundred|none|nothing|all|good|done)\b/;

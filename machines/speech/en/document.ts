@@ -1,11 +1,29 @@
 import type { AnswerParser } from "./asked.ts";
+import { spelledOut } from "./spelled-out.ts";
 
-/** A document by its number. Spaces and dashes are ignored, because the recognizer adds its own; the expected spelling is kept. */
+/** What stands before the number: words that say nothing, and what it is. */
+const BEFORE =
+  /^(?:(?:okay|ok|uh|um|yeah|yep|yes|got it|all right|so|it's|it is|that's|that is|it says|says|reads|(?:i|we)(?:'ve)? (?:got|have)|the|(?:locate )?ticket|sheet|permit|certificate|paper|number)(?:'s| is)?[\s,:]+)+/i;
+const AFTER = /[\s,]+(?:here|on it|right here)$/i;
+/** More words than a paper's number has. */
+const MAX_WORDS = 5;
+/** Words of talk: papers have numbers. */
+const TALK = /\b(?:no|not|wrong|give|me|is|us|minutes?|of)\b|n't\b|'s\b/i;
+
+/**
+ * A document by its number. Spaces and dashes are ignored, because the recognizer adds its own; the expected spelling is kept. A number
+ * that was spelled out is written as it is spelled.
+ */
 export const parseDocument: AnswerParser<"document"> = (said, { expected }) => {
-  const bare = (text: string) => text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
-  const named = said.replace(/^(?:ticket number|number|ticket|sheet|paper) /i, "");
-  if (expected !== null && bare(named) === bare(expected)) return { kind: "document", named: expected };
-  // Documents have numbers; words without one are talk.
-  const talk = said.split(" ").length > 5 || /\b(?:no|not|wrong|give|me|it's|is|us)\b|n't\b/i.test(said);
-  return said.length <= 80 && /\d/.test(said) && !talk ? { kind: "document", named: said } : { notUnderstood: true };
+  const bare = (text: string) =>
+    text
+      .toLowerCase()
+      .replaceAll(/\brevision\b/g, "rev")
+      .replaceAll(/[^\p{L}\p{N}]/gu, "");
+  const named = said.replace(BEFORE, "").replace(AFTER, "").trim();
+  const written = spelledOut(named);
+  if (expected !== null && [named, written].some((text) => bare(text) === bare(expected))) return { kind: "document", named: expected };
+  // Words without a number are talk.
+  const isNumber = written.length <= 80 && /\d/.test(written) && written.split(" ").length <= MAX_WORDS && !TALK.test(written);
+  return isNumber ? { kind: "document", named: written } : { notUnderstood: true };
 };

@@ -21,11 +21,17 @@ const LINES = "(?: (?:lines?|company|mains?))?";
 const YES =
   "yes|yeah|yep|yup|clear|all clear|marked|got it|got them|good|all good|done|answered|has answered|answered clear|clear and marked";
 const NO =
-  "no|nope|nah|nothing yet|not yet|no answer|no answer yet|not answered|not answered yet|hasn't answered|no word|no word yet|still waiting";
+  "no|nope|nah|nothing yet|not yet|no answer|no answer yet|not answered|not answered yet|hasn't answered|has not answered|didn't answer|did not answer|no word|no word yet|still waiting";
 /** Words that are an answer to one list only. Private lines are located or ruled out: "none" rules them out, "asked" does not. */
 export const LIST_AT: Readonly<Record<string, { readonly yes: string; readonly no: string }>> = {
-  "locate.answers": { yes: "marks are down|marks are there|see the marks", no: "not marked yet|not in yet|nothing in yet" },
-  "private.lines": { yes: "none|none here|no lines|no lines here|has none|have none|located|ruled out", no: "not located|not located yet" },
+  "locate.answers": {
+    yes: "marks are down|marks are there|see the marks",
+    no: "not marked yet|not in yet|nothing in yet",
+  },
+  "private.lines": {
+    yes: "none|none here|no lines|no lines here|has none|have none|located|ruled out",
+    no: "not located|is not located|not located yet|is not located yet",
+  },
 };
 const whole = (words: string) => new RegExp(`^(?:(?:is|are|it's|they're|'s) )?(?:${words})$`);
 
@@ -33,7 +39,11 @@ const whole = (words: string) => new RegExp(`^(?:(?:is|are|it's|they're|'s) )?(?
  * A yes or no for one or more names on a list, each after its name. "All clear" alone is no answer: every name has to be said.
  * Two names with "and" between them share theirs.
  */
-export const parseEach: AnswerParser<"each"> = (said, { names }, { wordsKey }) => {
+export const parseEach: AnswerParser<"each"> = (heard, { names }, { wordsKey }) => {
+  const said = heard
+    .replaceAll(/(?<=\p{L})['’]s\b/gu, " is")
+    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it)[\s,]+)+/i, "")
+    .replace(/^no (?:answer|word) (?:yet )?from (.+)$/i, "$1 no answer");
   const { before, each } = namesIn(said, names, (name) => `(?:the )?(?:${own(CALLED, name) ?? name})${LINES}`);
   if (each.length === 0 || !/^\W*(?:and )?$/.test(before)) return { notUnderstood: true };
   const [yes, no] = [whole(`${YES}|${own(LIST_AT, wordsKey)?.yes ?? YES}`), whole(`${NO}|${own(LIST_AT, wordsKey)?.no ?? NO}`)];

@@ -3,10 +3,12 @@ import type { Unit } from "../../install/checks/units.ts";
 import { own } from "../../lookup/own.ts";
 import type { Meaning } from "../meanings.ts";
 import type { AnswerParser } from "./asked.ts";
+import { vocabularyOf, withoutPhrases } from "./gate-words.ts";
 import { namesIn } from "./names-in.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 import { numberTexts } from "./number-list.ts";
 import { readQuantity } from "./quantities.ts";
+import { inFull, NEUTRAL, wordsOf } from "./talk.ts";
 
 type Asks = Extract<Expected, { expects: "figures" }>;
 
@@ -14,12 +16,12 @@ type Asks = Extract<Expected, { expects: "figures" }>;
 const CALLED: Readonly<Record<string, string>> = {
   stakes: "stakes?(?! plates?)",
   plates: "(?:stake |base )?plates?",
-  thinnest: "(?:the )?thinnest(?: one)?",
-  shortest: "(?:the )?shortest(?: one)?",
+  thinnest: "(?:the )?thinnest(?: one(?= is))?|thick",
+  shortest: "(?:the )?shortest(?: one(?= is))?|long",
 };
 /** What may stand between a number and its name, or the next pair. */
 const AROUND =
-  /^[\s,;:]*(?:(?:and|then|on|at|is|has|are|was|along|reads?)[\s,;:]+)*|[\s,;:]*(?:(?<![\p{L}])(?:and|then|on|at|along|for)[\s,;:]*)*$/giu;
+  /^[\s,;:]*(?:(?:and|then|on|at|is|has|got|are|was|only|just|along|reads?|leans?|leaning|off)[\s,;:]+)*|[\s,;:]*(?:(?<![\p{L}])(?:and|then|on|at|along|for)[\s,;:]*)*$/giu;
 const AWAY = /\s+(?:out|outwards?|away(?: from the tent)?|off(?: plumb)?|sticking up|rings?|marks?|good(?: stations?)?|stations?)$/i;
 const METRIC = /\b(?:[cm]m|m|(?:centi|milli)?met(?:re|er)s?|kn|newtons?|kph|km\/h|knots?)\b/i;
 
@@ -27,8 +29,11 @@ const METRIC = /\b(?:[cm]m|m|(?:centi|milli)?met(?:re|er)s?|kn|newtons?|kph|km\/
  * Several numbers of one unit, by name or all of them in the order asked. By name some may be missing: they are asked for
  * next. A number that cannot be told from another, or has no place, makes all of it not understood.
  */
-export const parseFigures: AnswerParser<"figures"> = (said, asks) => {
+export const parseFigures: AnswerParser<"figures"> = (heard, asks, { wordsKey }) => {
   const { names, unit } = asks;
+  const said = inFigures(heard);
+  const ofAll = same(said, asks, wordsKey);
+  if (ofAll !== null) return ofAll;
   const named = namesIn(said, names, (name) => own(CALLED, name) ?? name);
   const pairs = named.each.length > 0 ? byName(named) : inOrder(said, names);
   if (pairs === null || new Set(pairs.map(({ name }) => name)).size < pairs.length) return { notUnderstood: true };
@@ -40,14 +45,42 @@ export const parseFigures: AnswerParser<"figures"> = (said, asks) => {
   return { kind: "figures", unit, n: Object.fromEntries(pairs.map(({ name }, i) => [name, read[i] as number])) };
 };
 
+/** Without what comes before figures, and what is missing after them; short forms in full. */
+const inFigures = (said: string): string =>
+  said
+    .replaceAll(/(?<=\p{L})['’]s\b/gu, " is")
+    .replaceAll(/(?<=\p{L})['’]re\b/gu, " are")
+    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it)[\s,]+)+/i, "")
+    .replace(/^(?:(?:we|i)(?:'ve)? (?:got|have)|it is|there are|they are(?! all\b)) /i, "")
+    .replace(/,\s+\S+ (?:is |are )?(?:missing|short|to go)$/i, "");
+
+const OF_ALL =
+  /^(?:they are |it is )?(?:all|each)(?: (?:of them|four|is|are|at))? (.+)$|^(.+?) (?:on|at) (?:all(?: of them| four)?|each(?: edge| one)?|every edge)$/i;
+/** One figure for every edge, or the words of the gate that say there is nothing to measure. */
+function same(said: string, { names, unit }: Asks, wordsKey: string): ReturnType<AnswerParser<"figures">> | null {
+  if (!names.every((name) => /^[A-D]{2}$/.test(name))) return null;
+  const words = wordsOf(inFull(said));
+  const each = (n: number) => ({ kind: "figures", unit, n: Object.fromEntries(names.map((name) => [name, n])) }) as const;
+  if (withoutPhrases(words, vocabularyOf(wordsKey).so)?.every((word) => NEUTRAL.has(word)) && words.includes("all")) return each(0);
+  const found = OF_ALL.exec(said);
+  const text = found?.[1] ?? found?.[2];
+  if (text === undefined) return null;
+  const n = figure(text.replace(AWAY, ""), unit);
+  return typeof n === "number" ? each(n) : "notUnderstood" in n ? null : n;
+}
+
 type Pair = { readonly name: string; readonly text: string };
 
 /** All names before their numbers, or all after. */
 function byName({ before, each }: ReturnType<typeof namesIn>): readonly Pair[] | null {
-  const texts = [before, ...each.map(({ after }) => after)].map((text) => text.replaceAll(AROUND, "").trim());
+  const said = [before, ...each.map(({ after }) => after)];
+  const texts = said.map((text) => text.replaceAll(AROUND, "").trim());
   const first = texts[0] === "";
   if (first === (texts.at(-1) === "")) return null;
-  return each.map(({ name }, i) => ({ name, text: texts[first ? i + 1 : i]! }));
+  const at = (i: number) => (first ? i + 1 : i);
+  // "AB and CD eleven", "eleven on AB and CD": with nothing but "and" between them, what stands beside one goes for both.
+  const beside = (i: number): string => (/^\s*and\s*$/i.test(said[at(i)] ?? "") ? beside(first ? i + 1 : i - 1) : (texts[at(i)] ?? ""));
+  return each.map(({ name }, i) => ({ name, text: beside(i) }));
 }
 
 function inOrder(said: string, names: readonly string[]): readonly Pair[] | null {

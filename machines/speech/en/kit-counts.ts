@@ -1,4 +1,5 @@
 import type { LoadItem } from "../../tent/load.ts";
+import type { Meaning } from "../meanings.ts";
 import type { AnswerParser } from "./asked.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 
@@ -55,21 +56,53 @@ const CALLED: Readonly<Record<LoadItem, RegExp>> = {
 /** Every item on a truck that goes by a name: "stakes" are outside or inside ones. */
 export const itemsCalled = (name: string): LoadItem[] => (Object.keys(CALLED) as LoadItem[]).filter((item) => CALLED[item].test(name));
 
-/** A count of one listed item: "eighty four stake plates", "stake plates 84". */
+/** What stands before and after a line: "we've got eight hard hats", "seven hard hats came back". */
+const BEFORE = /^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it|only|just|and|that's|(?:we|i)(?:'ve)? (?:got|have))[\s,]+)+/i;
+const AFTER = /\s+(?:came back|are back|back|are on|on|loaded|here|are here)$/i;
+
+/**
+ * Counts of listed items: "eighty four stake plates", "stake plates 84", and several of them in a row. Where one of them is not
+ * understood, none is.
+ */
 export const parseKitCounts: AnswerParser<"counts"> = (said, { items: listed }) => {
-  const words = said.toLowerCase();
+  const lines = linesIn(said, listed);
+  const trouble = lines.find((line) => !("item" in line));
+  if (trouble) return trouble as Meaning;
+  const counted = lines as readonly Line[];
+  const isTwice = new Set(counted.map(({ item }) => item)).size < counted.length;
+  return isTwice ? { notUnderstood: true } : { kind: "counts", n: Object.fromEntries(counted.map(({ item, n }) => [item, n])) };
+};
+
+type Line = { readonly item: string; readonly n: number };
+
+/** One line after the other; "a hundred and five caps" is one. */
+function linesIn(said: string, listed: readonly string[]): readonly (Line | Meaning)[] {
+  const whole = lineIn(said, listed);
+  if ("item" in whole) return [whole];
+  for (const divided of [said.split(/[,;]\s+(?:and )?/), ...splitsAt(said, / and /gi)]) {
+    if (divided.length < 2) continue;
+    const lines = divided.flatMap((part) => linesIn(part, listed));
+    if (lines.every((line) => "item" in line)) return lines;
+  }
+  return [whole];
+}
+
+const splitsAt = (said: string, at: RegExp): string[][] =>
+  [...said.matchAll(at)].map((found) => [said.slice(0, found.index), said.slice(found.index + found[0].length)]);
+
+function lineIn(said: string, listed: readonly string[]): Line | Meaning {
+  const words = said.toLowerCase().trim().replace(BEFORE, "").replace(AFTER, "");
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
     const items = listed.filter((item) => CALLED[item as LoadItem]?.test(thing!));
     const [item] = items;
     const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberInUnit(number!, "count");
     if (item === undefined || "notUnderstood" in read) continue;
     if (items.length > 1) return { notUnderstood: true };
-    if ("n" in read)
-      return Number.isSafeInteger(read.n) && read.n >= 0 ? { kind: "counts", n: { [item]: read.n } } : { notUnderstood: true };
+    if ("n" in read) return Number.isSafeInteger(read.n) && read.n >= 0 ? { item, n: read.n } : { notUnderstood: true };
     if ("ambiguous" in read) return read;
   }
   return { notUnderstood: true };
-};
+}
 
 /** Every way to split a text into a number and an item, with the number first or last. */
 function splits(words: string, number: "first" | "last"): [string, string, string][] {

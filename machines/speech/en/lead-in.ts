@@ -1,5 +1,5 @@
 const LEAD_IN =
-  /^(?:there's|there are|it's|that's|they're|(?:i|we)(?:'ve)? (?:got|have)|i count(?:ed)?|we count(?:ed)?|counted|i(?:'m)? read(?:ing)?) /i;
+  /^(?:there's|there are|it's|that's|they're|(?:i|we)(?:'ve)? (?:got|have|had)|i count(?:ed)?|we count(?:ed)?|counted|i(?:'m)? read(?:ing)?) /i;
 
 /**
  * A number without what people say on the way to it.

@@ -9,7 +9,7 @@ const PAIR =
   /^(?:and |then )?(?:the )?(?:diagonal |edge |side |from )?([a-d])\.?(?:\s*(?:to|-|–|and)\s*|\s*)([a-d])\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+(.+)$/i;
 /** Where another length follows: "AB 120 feet, BC 60 feet". */
 const NEXT_PAIR =
-  /(?<!\b(?:diagonal|edge|side|from|the|and|then))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
+  /(?<!\b(?:diagonal|edge|side|from|the|and|then|to))[,;]?\s+(?:and |then )?(?=(?:diagonal |edge |side |from )?[a-d]\.?(?:\s*(?:to|-|–)\s*|\s?)[a-d]\.?(?:\s+(?:is|at|comes to|measures))?[\s,:]+[\d\p{L}])/iu;
 
 /** A tape that reads more than so many times the longest length of the field was not heard right. Common practice, no source. */
 const MAX_TIMES_THE_FIELD = 2;
@@ -21,8 +21,8 @@ const MAX_TIMES_THE_FIELD = 2;
 export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   const maxFt = MAX_TIMES_THE_FIELD * Math.max(...Object.values(wantFt));
   const ft: Partial<Record<LengthName, number>> = {};
-  for (const part of said.replaceAll(/\bcorner (?=[a-d]\b)/gi, "").split(NEXT_PAIR)) {
-    const found = PAIR.exec(part.trim());
+  for (const part of inLengths(said).split(NEXT_PAIR)) {
+    const found = PAIR.exec(part.trim().replace(/ (?:even|flat|exactly|on the nose)$/i, ""));
     const name = found && nameOf(found[1]!, found[2]!);
     if (!found || !name || ft[name] !== undefined) return { notUnderstood: true };
     const { n: readings, gave } = readingsIn(found[3]!, "ft", offATape);
@@ -35,6 +35,13 @@ export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
   }
   return { kind: "lengths", ft };
 };
+
+/** Without the words around lengths, short forms in full. */
+const inLengths = (said: string): string =>
+  said
+    .replaceAll(/\bcorner (?=[a-d]\b)/gi, "")
+    .replaceAll(/(?<=\b[a-d]{1,2})['’]s\b/gi, " is")
+    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|all right|got it)[\s,]+)+/i, "");
 
 /** Hundredths of a foot are said with "point": "one twenty" off a tape in feet is 120, and not 1.20. */
 function offATape(text: string): readonly Quantity[] {

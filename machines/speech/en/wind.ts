@@ -1,7 +1,7 @@
 import { isWithin, WIND_BOUNDS } from "../../install/bounds.ts";
 import type { Clock } from "../clock.ts";
 import type { Meaning } from "../meanings.ts";
-import { trimmed } from "../plain.ts";
+import { plain, trimmed } from "../plain.ts";
 import { compassDeg } from "./compass.ts";
 import { withoutLeadIn } from "./lead-in.ts";
 import { numberInUnit } from "./number-in-unit.ts";
@@ -9,7 +9,8 @@ import { readClock } from "./times.ts";
 
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
-const GUSTING = /^(?:wind )?(.+?),? (?:and )?(?:gusting|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
+const GUSTING =
+  /^(?:wind )?(.+?),? (?:and )?(?:gusting|with (?:an? )?gusts? (?:of|to|up to)|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
 /** A gust and no mean. The mean is taken to be as high: it can't be higher. */
 const GUST_ONLY =
   /^(?:(?:it's|it is|there's|we've got|we have|we had|just had|that was) )?(?:a |the )?(?:wind )?(?:gusting|gusts?|gusted)(?: up)?(?: to| of| at)? (.+)$|^wind up to (.+)$/i;
@@ -24,6 +25,17 @@ const WIND_IS = /^(?:the )?winds?(?:'s| is| are)?(?: (?:at|now|about))* /i;
 const FROM_LAST = /^(.+?),? (?:(?:coming|blowing) )?(?:from|out of) (?:the )?(.+)$/i;
 const FROM_FIRST = /^(?:wind )?(?:from|out of) (?:the )?((?:(?:north|south|east|west)[\s-]*)+)(?:at|,)? *(.+)$/i;
 
+/** No wind at all, where one is asked for. */
+const CALM = /^(?:(?:it's|it is|we're|we are) )?(?:dead |flat |completely )?calm$|^(?:there's )?no wind(?: at all)?$/;
+/** What somebody thinks of it: "that's no good". */
+const REMARK = /,\s+(?:that's|that is|it's|it is|we're|too)\b[^\d]*$/i;
+const withoutRemark = (said: string): string => {
+  const remark = REMARK.exec(said)?.[0] ?? "";
+  return readsNumber(remark) ? said : said.slice(0, said.length - remark.length);
+};
+const readsNumber = (text: string): boolean =>
+  /\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|from|gust\w*)\b/i.test(text);
+
 /** A wind as it was said, without its time and direction. `gust` is undefined if none was named, and the mean if there was none. */
 type Said = { readonly mean: string; readonly gust: string | undefined; readonly certain: boolean };
 
@@ -34,7 +46,8 @@ type Said = { readonly mean: string; readonly gust: string | undefined; readonly
  * @example parseWind("wind 14 gusting 19", false) // { wind: { mph: 14, gustMph: 19, fromDeg: null, taken: null } }
  */
 export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
-  const { words, taken } = splitTaken(trimmed(heard));
+  if (atWindGate && CALM.test(plain(heard))) return { wind: { mph: 0, gustMph: null, fromDeg: null, taken: null } };
+  const { words, taken } = splitTaken(withoutRemark(trimmed(heard)));
   const timed = readingIn(words, taken, atWindGate);
   // "Wind from the west at ten" is no time of day.
   if (timed !== null && (taken === null || !("notUnderstood" in timed))) return timed;

@@ -24,10 +24,6 @@ const NOT_GOOD = saying(
   "[no] not yet | (that's | it's | []) no good | (that's | it's | []) not good | not all [of (them | it)] | not done [yet] | not (everybody | everyone) [yet]",
 );
 const NONE = saying("none [of them] | no none | not one | not any | nobody");
-const UNKNOWN = saying(
-  "[(i | we)] don't know [yet] | unknown | [(i'm | we're)] not sure [yet] | not known | no idea | can't tell [yet] | haven't (looked | measured | checked) [yet] | " +
-    "(gotta | have to) go look",
-);
 /** After these only what is so follows: "every one of them", "all three". */
 const WHOLE = saying(
   "every one [of them] | every last one [of them] | every [of them] | every last [of them] | all [of (it | them)] | each [of them]",
@@ -37,8 +33,8 @@ const NUMBERS = new Set(
   [...PARTS].filter((word) => !["some", "few", "most", "half", "only", "just", "another", "other", "several"].includes(word)),
 );
 
-/** What a clause says: an answer, that it is as wanted or is not, that nobody knows, nothing, or something else, which may be a doubt. */
-type Says = "yes" | "no" | "good" | "bad" | "unknown" | "nothing" | "aside" | "doubt";
+/** What a clause says: an answer, that it is as wanted or is not, nothing, or something else, which may be a doubt. */
+type Says = "yes" | "no" | "good" | "bad" | "nothing" | "aside" | "doubt";
 
 /** Whether words as `plain` returns them are a yes to anything. While a read-back is waiting they are never an answer. */
 export const isYes = (words: string): boolean => {
@@ -47,9 +43,6 @@ export const isYes = (words: string): boolean => {
 };
 /** Whether words are a no to anything. */
 export const isNo = (words: string): boolean => NO.has(inFull(words)) || words === "not yet";
-
-/** "I don't know", in the words that crews have for it. */
-export const isUnknown = (clause: string): boolean => UNKNOWN.has(clause);
 
 /**
  * Yes or no, as crews say it. What opens the gate is held to what is known to be said there; what keeps it shut may have a reason
@@ -64,9 +57,8 @@ export const parseYesNo: AnswerParser<"yesNo"> = (said, _, { wordsKey, gate: { c
   const answer = (yes: boolean) => ({ kind: "yesNo", yes }) as const;
   const opens = all.has("good") || all.has(wanted ? "yes" : "no");
   const shuts = all.has("bad") || all.has(wanted ? "no" : "yes");
-  if (all.has("unknown") && !opens && !shuts) return { kind: "unknown" };
   // "No, we're good" is neither; "no, not at C" is.
-  if (opens === shuts || all.has("unknown")) return { notUnderstood: true };
+  if (opens === shuts) return { notUnderstood: true };
   if (shuts) return answer(!wanted);
   return all.has("doubt") ? { notUnderstood: true } : answer(wanted);
 };
@@ -90,7 +82,6 @@ function saysOf(clause: string, words: Vocabulary, wanted: boolean): Says {
   if (said.every((word) => LEAD_WORDS.has(word)) || (LEAD_PHRASES as readonly string[]).includes(clause)) {
     if (!DONE.has(clause)) return "nothing";
   }
-  if (UNKNOWN.has(clause)) return "unknown";
   if (YES.has(clause)) return "yes";
   if (NO.has(clause)) return "no";
   if (GOOD.has(clause)) return "good";
