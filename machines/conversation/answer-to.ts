@@ -1,33 +1,13 @@
+import type { Answer as Given } from "../install/gates.ts";
 import type { Instant, StepId } from "../install/ids.ts";
-import { currentStep, type Job, nextStep } from "../install/job.ts";
-import type { EscapeId, PhaseId, Step } from "../install/step.ts";
+import { currentStep, type Job, nextStep, questionAt } from "../install/job.ts";
+import type { EscapeId, Step } from "../install/step.ts";
 import { callInWind } from "../install/windward-call.ts";
-import { type RightAngle, rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
-import type { Countable, Question } from "../speech/question.ts";
-import type { EdgeName, StationKind, TentPlan } from "../tent/types.ts";
-
-/** What the guide answers to a question, as facts; `views/text` has the sentences. */
-export type Answer =
-  | { readonly is: "closed" }
-  | { readonly is: "call" | "why" | "how"; readonly step: Step }
-  | { readonly is: "left"; readonly calls: number; readonly phase: PhaseId | EscapeId; readonly here: number }
-  /** `null` after the last call. */
-  | { readonly is: "next"; readonly step: Step | null }
-  | { readonly is: "piece"; readonly piece: string }
-  | { readonly is: "pieces"; readonly lace: string; readonly eyelet: string }
-  | { readonly is: "seam"; readonly seam: string }
-  | { readonly is: "noPiece" }
-  | { readonly is: "ring"; readonly atFt: number }
-  | { readonly is: "noRing" }
-  | { readonly is: "count"; readonly n: number; readonly what: Countable; readonly edge: EdgeName | null }
-  | { readonly is: "stations"; readonly n: number; readonly kind: StationKind }
-  | { readonly is: "each"; readonly n: number; readonly kind: StationKind; readonly each: number; readonly what: "stakes" | "plates" }
-  | { readonly is: "cannotCount"; readonly words: string }
-  | { readonly is: "place"; readonly id: string; readonly xFt: number; readonly yFt: number }
-  | { readonly is: "noSuchPlace"; readonly words: string }
-  | { readonly is: "rightAngle"; readonly square: RightAngle; readonly tapeFt: number }
-  | { readonly is: "shortTape"; readonly tapeFt: number }
-  | { readonly is: "noTape"; readonly words: string };
+import { rightAngle, USUAL_TAPE_FT } from "../site/right-angle.ts";
+import type { Question } from "../speech/question.ts";
+import type { EdgeName, TentPlan } from "../tent/types.ts";
+import type { Answer } from "./answer.ts";
+import { howMany } from "./how-many.ts";
 
 /** What the guide answers to a question at a moment, from plan and script, and which way the wind comes. Nothing moves and nothing is recorded. */
 export function answerTo(question: Question, job: Job, at: Instant): Answer {
@@ -36,6 +16,7 @@ export function answerTo(question: Question, job: Job, at: Instant): Answer {
   const next = nextStep(job);
   const said = (call: Step) => callInWind(call, job.frozen.brief, job.snapshot.context, at);
   const { plan } = job.frozen;
+  const { context } = job.snapshot;
   switch (question.asks) {
     case "again":
       return { is: "call", step: said(step) };
@@ -44,30 +25,47 @@ export function answerTo(question: Question, job: Job, at: Instant): Answer {
     case "how":
       return { is: "how", step };
     case "whatsLeft":
-      return left(job, step);
+      return { is: "left", ...left(job, step) };
+    case "howLong":
+      return { is: "howLong", ...left(job, step) };
     case "whereNext":
       return { is: "next", step: next && said(next) };
     case "whichPiece":
       return piece(step);
     case "howFarToTheRing":
       return step.params.atFt === undefined ? { is: "noRing" } : { is: "ring", atFt: Number(step.params.atFt) };
+    case "laceSide":
+      return laced(step, plan);
+    case "strapLength":
+      return { is: "strap", spanFt: Math.hypot(plan.spec.sidePoleFt, plan.spec.setbackFt) };
     case "howMany":
-      return howMany(question, plan);
-    case "where": {
-      const found = [...plan.stations, ...plan.poles].find((p) => question.places.includes(p.id));
-      return found ? { is: "place", id: found.id, xFt: found.xFt, yFt: found.yFt } : { is: "noSuchPlace", words: question.words };
-    }
+      return howMany(question, step, plan);
+    case "where":
+      return where(question, plan);
+    case "firstAid":
+    case "rallyPoint":
+    case "stormShelter":
+    case "address":
+      return { is: "site", what: question.asks, says: job.frozen.brief.site[question.asks] ?? null };
+    case "whatsTheWind":
+      return { is: "wind", wind: context.wind, minAgo: Math.floor((at - (context.wind?.takenAt ?? at)) / 60_000) };
+    case "whatsTheLimit":
+      return { is: "limit", gate: questionAt(job, at)?.gate ?? null };
+    case "lastRead":
+      return { is: "lastRead", answer: lastOf(context.answers) };
+    case "whoSaid":
+      return { is: "whoSaid", answer: (step.gate && context.answers[step.gate.id]) || lastOf(context.answers) };
     case "rightAngle":
       return squareCorner(question, plan);
   }
 }
 
 /** On a way out: the rest of it, and then from where work goes on. */
-function left({ frozen: { script }, snapshot: { context } }: Job, step: Step): Answer {
+function left({ frozen: { script }, snapshot: { context } }: Job, step: Step) {
   const { steps, escapes } = script;
   const from = (id: StepId) => steps.slice(steps.findIndex((s) => s.id === id));
   const calls = context.resumeAt === null ? from(step.id) : [...afterIn(escapes[step.phase as EscapeId], step), ...from(context.resumeAt)];
-  return { is: "left", calls: calls.length, phase: step.phase, here: calls.filter((s) => s.phase === step.phase).length };
+  return { calls: calls.length, phase: step.phase, here: calls.filter((s) => s.phase === step.phase).length };
 }
 
 const afterIn = (way: readonly Step[], step: Step): readonly Step[] => way.slice(way.indexOf(step));
@@ -79,6 +77,25 @@ function piece({ params }: Step): Answer {
   return params.seam === undefined ? { is: "noPiece" } : { is: "seam", seam: String(params.seam) };
 }
 
+/** Whose loops go through whose grommets: at the seam in hand, or at every seam. */
+function laced(step: Step, { seams }: TentPlan): Answer {
+  if (step.params.lace !== undefined) return piece(step);
+  if (seams.length === 0) return { is: "noPiece" };
+  return { is: "laced", seams: seams.map(({ id, lacePiece, eyeletPiece }) => ({ id, lace: lacePiece, eyelet: eyeletPiece })) };
+}
+
+function where({ places, items, words }: Extract<Question, { asks: "where" }>, plan: TentPlan): Answer {
+  const found = [...plan.stations, ...plan.poles].find((p) => places.includes(p.id));
+  if (found) return { is: "place", id: found.id, xFt: found.xFt, yFt: found.yFt };
+  const edge = plan.edges.find(({ name }) => places.includes(name));
+  if (edge) return { is: "edge", edge: edge.name, lengthFt: edge.lengthFt };
+  return items.length > 0 ? { is: "notTold", items } : { is: "noSuchPlace", words };
+}
+
+/** The latest of the answers. */
+const lastOf = (answers: Readonly<Record<string, Given>>): Given | null =>
+  Object.values(answers).reduce<Given | null>((last, answer) => (last === null || answer.entry > last.entry ? answer : last), null);
+
 /** Three, four, five as large as the edges and the tape allow. */
 function squareCorner({ tapeFt: named, words }: Extract<Question, { asks: "rightAngle" }>, { edges }: TentPlan): Answer {
   if (named === "unknown") return { is: "noTape", words };
@@ -86,34 +103,4 @@ function squareCorner({ tapeFt: named, words }: Extract<Question, { asks: "right
   const lengthFt = (name: EdgeName) => edges.find((e) => e.name === name)!.lengthFt;
   const square = rightAngle(lengthFt("AB"), lengthFt("DA"), tapeFt);
   return square ? { is: "rightAngle", square, tapeFt } : { is: "shortTape", tapeFt };
-}
-
-function howMany({ what, edge, kind, words }: Extract<Question, { asks: "howMany" }>, plan: TentPlan): Answer {
-  const stations = plan.stations.filter((s) => (edge === null || s.edge === edge) && (kind === null || s.kind === kind));
-  const [first] = stations;
-  const count = (n: number): Answer => (what === null ? { is: "cannotCount", words } : { is: "count", n, what, edge });
-  switch (what) {
-    case "stakes":
-    case "plates":
-      if (kind && first) return { is: "each", n: stations.length, kind, each: first[what], what };
-      return count(stations.reduce((n, s) => n + s[what], 0));
-    case "straps":
-      return count(stations.reduce((n, s) => n + s.plates, 0));
-    case "rings": {
-      const rings = plan.edges.find((e) => e.name === edge)?.rings;
-      return rings === undefined ? { is: "cannotCount", words } : count(rings);
-    }
-    case "quarterPoles":
-      return count(plan.poles.filter((p) => p.kind === "quarter").length);
-    case "centerPoles":
-      return count(plan.poles.filter((p) => p.kind === "center").length);
-    case "sidePoles":
-    case null:
-      if (kind) return { is: "stations", n: stations.length, kind };
-      return count(stations.length);
-    case "pieces":
-      return count(plan.pieces.length);
-    case "seams":
-      return count(plan.seams.length);
-  }
 }

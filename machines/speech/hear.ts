@@ -114,7 +114,8 @@ function ambiguousMeaning(guesses: readonly Alternative[]): Meaning {
 }
 
 function isLight({ words, meant }: Alternative, { listening, attention, waiting, language }: ListeningContext): boolean {
-  if ("question" in meant || "rain" in meant || "remark" in meant) return true;
+  if ("question" in meant) return language.isBare(words);
+  if ("rain" in meant || "remark" in meant) return true;
   if ("confirm" in meant) return waiting && meant.confirm === "wrong";
   if (!("intent" in meant)) return false;
   switch (meant.intent.type) {
@@ -122,9 +123,9 @@ function isLight({ words, meant }: Alternative, { listening, attention, waiting,
       return true;
     case "next":
     case "back":
-      return isLacing(listening.step) && attention === "working" && language.isBareCommand(words);
+      return isLacing(listening.step) && attention === "working" && language.isBare(words);
     case "carryOn":
-      return attention === "paused" && language.isBareCommand(words);
+      return attention === "paused" && language.isBare(words);
     default:
       return false;
   }

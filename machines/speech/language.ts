@@ -10,8 +10,8 @@ export type Language = {
   readonly isHold: (words: string) => boolean;
   /** Whether a hold word occurs in a longer sentence. */
   readonly holdsInside: (words: string) => boolean;
-  /** Whether the words are a command and nothing else: through an open microphone only that counts. */
-  readonly isBareCommand: (words: string) => boolean;
+  /** Whether the words are a command or a question and nothing else: through an open microphone only that counts. */
+  readonly isBare: (words: string) => boolean;
   /** Replies to a read-back: yes, no, and anything that begins with no. Takes words as `plain` returns them. */
   readonly isYes: (words: string) => boolean;
   readonly isNo: (words: string) => boolean;

@@ -74,7 +74,14 @@ function toldOnly(live: LiveJob, meant: NothingRecorded, { wakeWord, typed, word
   const nothing = { entry: null, outcome: null, heard: meant.heard, reasons: [], ...whereIn(live) };
   switch (meant.is) {
     case "question":
-      return { ...nothing, went: "question", reply: words.answerText(answerTo(meant.question, live.job, live.now.at)) };
+      return {
+        ...nothing,
+        went: "question",
+        reply: words.answerText(answerTo(meant.question, live.job, live.now.at), {
+          name: (id) => live.names[id] ?? id,
+          zone: live.job.frozen.brief.zone,
+        }),
+      };
     case "leftAlone":
       return { ...nothing, went: "leftAlone", reply: meant.because === "wakeWord" ? words.voice.sayFirst(wakeWord) : "" };
     case "notUnderstood": {

@@ -5,13 +5,12 @@ import { corpus } from "../support/corpus.ts";
 import { type Scored, scored } from "../support/corpus-score.ts";
 
 /** Half of it goes by the definitions of gates, commands and questions; the other half is by somebody who had not seen the grammar. */
-const HALVES = [
-  ["from-the-definitions.txt", 338],
-  ["from-the-field.txt", 254],
-] as const;
+const HALVES = ["from-the-definitions.txt", "from-the-field.txt"];
+/** So many of a hundred are understood at once; the others are asked again. */
+const UNDERSTOOD_PERCENT = 92;
 const NUMBERS = /^(?:count|measure|figures|lengths|counts|wind|none)\b/;
 
-describe.each(HALVES)("what crews say, %s", (file, understood) => {
+describe.each(HALVES)("what crews say, %s", (file) => {
   let sayings: readonly Scored[];
   beforeAll(() => {
     const { frozen } = readBrief(demoBrief("2026-06-01", "2026-06-20"));
@@ -21,9 +20,9 @@ describe.each(HALVES)("what crews say, %s", (file, understood) => {
     sayings.filter((saying) => of(saying) && saying.score === "wrong").map(({ at, said, heard }) => `${at}: ${said}: ${heard}`);
 
   it("is at least 300 sayings", () => expect(sayings.length).toBeGreaterThanOrEqual(300));
-  // So many so far: 92 of 100 are wanted of each half.
-  it(`is understood at least ${understood} times`, () =>
-    expect(sayings.filter(({ score }) => score === "right").length).toBeGreaterThanOrEqual(understood));
+  it(`is understood at once, ${UNDERSTOOD_PERCENT} in a hundred at least`, () =>
+    expect((100 * sayings.filter(({ score }) => score === "right").length) / sayings.length).toBeGreaterThanOrEqual(UNDERSTOOD_PERCENT));
+  it("is never taken as anything else", () => expect(wrong(() => true)).toEqual([]));
   it("no number comes out other than said", () => expect(wrong(({ means }) => NUMBERS.test(means))).toEqual([]));
   it("what could be two things is asked again", () => expect(wrong(({ means }) => means === "ask")).toEqual([]));
   it("into an open microphone, nothing but a stop or a wait comes of it", () => expect(wrong(({ how }) => how === "open")).toEqual([]));

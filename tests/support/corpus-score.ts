@@ -115,6 +115,10 @@ function canonical(means: string): string[] {
         .replaceAll(/[^a-z0-9 ]/g, "")}`,
     ];
   if (kind === "whatsNext") return ["whereNext"];
+  if (kind === "howMany") return [means, ...(rest[0] === "poles" ? ["howMany sidePoles"] : [])];
+  // A thing by what it is called: plates are stake plates and pole plates.
+  if (kind === "where")
+    return [means, ...rest.flatMap((name) => [`where ${name}`, `where ${/[A-Z][a-z]+$/.exec(name)?.[0].toLowerCase() ?? name}s`])];
   return [means];
 }
 
@@ -132,7 +136,7 @@ function described(meant: Meaning): string {
     const { question } = meant;
     if (question.asks === "howMany") return `howMany ${question.what}`;
     if (question.asks === "howFarToTheRing") return "howMany toRing";
-    if (question.asks === "where") return `where ${question.places.join(" ")}`;
+    if (question.asks === "where") return `where ${[...question.places, ...question.items].join(" ")}`;
     return question.asks;
   }
   if ("wind" in meant) {

@@ -6,11 +6,10 @@ import type { Question } from "../../machines/install/script-index.ts";
 import type { Step } from "../../machines/install/step.ts";
 import { own } from "../../machines/lookup/own.ts";
 import type { CallText } from "./call-text.ts";
+import type { Teller } from "./teller.ts";
 import { wholeMinute } from "./whole-minute.ts";
 import type { Words } from "./words.ts";
 
-/** What a sentence is told with: people by name, times in the zone of the site. */
-type Teller = { readonly name: (id: string) => string; readonly zone: string };
 /** A call, or what is asked apart from one: as far as its words go. */
 type Worded = Pick<Step, "wordsKey" | "params">;
 const MAX_CHANGES = 8;

@@ -2,8 +2,8 @@ import { isWhole } from "../../install/checks/count.ts";
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
 import { type Vocabulary, vocabularyOf, withoutPhrases } from "./gate-words.ts";
-import { numberIn } from "./number-clauses.ts";
-import { clausesOf, DOUBTS, inFull, LEAD_WORDS, NEUTRAL, setOf, wordsOf } from "./talk.ts";
+import { hasNumber, numberIn } from "./number-clauses.ts";
+import { clausesOf, DOUBTS, LEAD_WORDS, NEUTRAL, setOf, wordsOf } from "./talk.ts";
 
 const NOTHING_WRONG = /^(?:no|nope|nah|negative|(?:it's |they're |looks )?all good|(?:all )?clean|all straight)$/;
 const NOBODY = /^(?:none|nobody)$/;
@@ -32,16 +32,20 @@ export const parseCount: AnswerParser<"count"> = (said, _, { wordsKey, gate: { c
 
 /** Each clause says none of what is wrong, or that all is as it should be; at least one says none. */
 function isNone(said: string, vocabulary: Vocabulary): boolean {
-  const says = clausesOf(said).map((clause) => saysNone(wordsOf(inFull(clause)), vocabulary));
+  const says = clausesOf(said).map((clause) => saysNone(wordsOf(clause), vocabulary));
   return says.includes("none") && !says.includes("else");
 }
 
 function saysNone(said: readonly string[], { so, things, all }: Vocabulary): "none" | "aside" | "else" {
   const left = withoutPhrases(said, ZERO_PHRASES) ?? said;
   const isZero = left.length < said.length || said.some((word) => ZERO.has(word));
-  const isKnown = (word: string) => NEUTRAL.has(word) || things.has(word) || LEAD_WORDS.has(word) || ZERO.has(word);
-  if (isZero) return left.every((word) => isKnown(word) || all.has(word)) && !withoutPhrases(left, [["all"], ["every"]]) ? "none" : "else";
+  const isKnown = (word: string) => (word !== "yet" && NEUTRAL.has(word)) || things.has(word) || LEAD_WORDS.has(word) || ZERO.has(word);
+  // None of what is as it should be is no answer: "none of them straight".
+  const ofGood = left.some(
+    (word) => ["all", "every", "good"].includes(word) || so.some((phrase) => phrase.length === 1 && phrase[0] === word),
+  );
+  if (isZero) return !ofGood && left.every((word) => isKnown(word) || all.has(word)) ? "none" : "else";
   const good = withoutPhrases(said, so);
   if (good?.every(isKnown)) return "none";
-  return said.some((word) => DOUBTS.has(word) || all.has(word)) ? "else" : "aside";
+  return said.some((word) => DOUBTS.has(word) || all.has(word)) || hasNumber(said.join(" ")) ? "else" : "aside";
 }

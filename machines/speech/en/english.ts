@@ -2,6 +2,7 @@ import type { Language } from "../language.ts";
 import { isBareCommand } from "./commands.ts";
 import { holdsInside, isHold } from "./holds.ts";
 import { readQuantity } from "./quantities.ts";
+import { isBareQuestion } from "./questions.ts";
 import { understand } from "./understand.ts";
 import { isNo, isYes } from "./yes-no.ts";
 
@@ -12,7 +13,7 @@ export const english: Language = {
   understand,
   isHold,
   holdsInside,
-  isBareCommand,
+  isBare: (words) => isBareCommand(words) || isBareQuestion(words),
   isYes,
   isNo,
   beginsWithNo: (words) => BEGINS_WITH_NO.test(words),

@@ -10,15 +10,8 @@ import { standing } from "./gates/standing.ts";
 import { struck } from "./gates/struck.ts";
 import { tensioned } from "./gates/tensioned.ts";
 import { utilitiesMarked } from "./gates/utilities-marked.ts";
+import type { GateWords, GateWordsByKey } from "./gates/words.ts";
 import { inFull, wordsOf } from "./talk.ts";
-
-/**
- * What crews say at a gate, each as an expansion (see `phrases`): `things` is what it asks about and the words around it, `so` says
- * that it is as it should be, or what is counted or measured, and `not` says that it is not. Where a question asks two things, what
- * answers one of them is a thing.
- */
-export type GateWords = { readonly things?: string; readonly so?: string; readonly not?: string };
-export type GateWordsByKey = Readonly<Record<string, GateWords>>;
 
 /** By the key of the question's words. */
 export const GATE_WORDS: GateWordsByKey = {

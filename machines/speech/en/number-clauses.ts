@@ -1,11 +1,11 @@
 import type { Meaning } from "../meanings.ts";
 import type { Wants } from "../quantity.ts";
 import { numberInUnit } from "./number-in-unit.ts";
-import { clausesOf, DOUBTS, LEAD_PHRASES, LEAD_WORDS, NEGATIONS, PARTS, setOf } from "./talk.ts";
+import { clausesOf, DOUBTS, LEAD_WORDS, NEGATIONS, PARTS, setOf } from "./talk.ts";
 
 /** What may stand before a number, beside the question's own things. */
 const BEFORE = setOf(
-  "it is that there are they we i you he she got have has had count counted read reads says say just only still looks like yeah yes yep yup okay ok uh um so well " +
+  "it is that there are they we i you he she got have has had count counted read reads says say just only still looks right yeah yes yep yup okay ok uh um so well " +
     "here make all both each is was the am reading comes come to at of us me out over in total nearest worst highest shortest thinnest narrowest farthest fewest",
 );
 /** What may follow a count. */
@@ -44,16 +44,11 @@ export function numberIn(said: string, around: Around): { readonly n: number } |
 function inClause(clause: string, around: Around, isLater: boolean): Clause {
   if (isLater && MISSING.test(clause)) return "aside";
   if (isLater && TAKES_BACK.test(clause) && hasNumber(clause)) return "doubt";
-  const words = clause.split(" ");
+  const words = clause.replaceAll(/\blooks? like\b/g, "looks").split(" ");
   const first = words.findIndex((_, i) => startsNumber(words, i));
   if (first < 0) return words.some((word) => DOUBTS.has(word)) ? "doubt" : "aside";
   const isKnown = (word: string) => around.things.has(word);
-  if (
-    !words
-      .slice(0, first)
-      .every((word) => BEFORE.has(word) || LEAD_WORDS.has(word) || isKnown(word) || LEAD_PHRASES.join(" ").includes(word))
-  )
-    return "doubt";
+  if (!words.slice(0, first).every((word) => BEFORE.has(word) || LEAD_WORDS.has(word) || isKnown(word))) return "doubt";
   let otherUnit: Clause = "doubt";
   for (let end = words.length; end > first; end--) {
     const read = numberInUnit(words.slice(first, end).join(" "), around.wants);
@@ -85,4 +80,5 @@ const startsNumber = (words: readonly string[], i: number): boolean =>
   ARTICLE_NUMBER.test(words.slice(i, i + 2).join(" ")) ||
   (PARTS.has(words[i]!.split("-")[0]!) && !NOT_NUMBERS.has(words[i]!));
 const NOT_NUMBERS = setOf("some few couple half most only just another other several");
-const hasNumber = (clause: string): boolean => clause.split(" ").some((_, i, words) => startsNumber(words, i));
+/** Whether a number stands anywhere in a clause. */
+export const hasNumber = (clause: string): boolean => clause.split(" ").some((_, i, words) => startsNumber(words, i));

@@ -1,18 +1,75 @@
 import { EDGES, type EdgeName, type StationKind } from "../../tent/types.ts";
+import { phrases } from "../phrases.ts";
+import { plain } from "../plain.ts";
 import { inUnit } from "../quantity.ts";
-import type { Countable, Question } from "../question.ts";
+import { type Countable, FIXED_QUESTIONS, type FixedQuestion, type Question } from "../question.ts";
+import { itemsCalled } from "./kit-counts.ts";
 import { asLetters } from "./letters.ts";
 import { readNumber } from "./numbers.ts";
+import { clausesOf, inFull, LEAD_WORDS } from "./talk.ts";
 
-const FIXED_QUESTIONS: readonly (readonly [RegExp, Question])[] = [
-  [/^(?:again|say again|say it again|say that again|where am i|where are we)$/, { asks: "again" }],
-  [/^(?:why|why is that|what for)$/, { asks: "why" }],
-  [
-    /^(?:how|how to|show me how|how (?:do|would|should) (?:i|we|you) do (?:it|that|this)|how(?:'?s| is) (?:it|that|this) done)$/,
-    { asks: "how" },
-  ],
-  [/^(?:what'?s|what is) left$/, { asks: "whatsLeft" }],
-];
+/** What crews ask, each as an expansion (see `phrases`). These count through an open microphone too. */
+export const BARE_QUESTIONS: Readonly<Record<FixedQuestion, string>> = {
+  again: "again | say again | say (it | that) again | where am i | where are we",
+  why: "why | why is that | what for",
+  how: "how | how to | show me how | how (do | would | should) (i | we | you) do (it | that | this) | how (is | hows) (it | that | this) done",
+  whatsLeft: "what's left",
+  howLong: "how long to go",
+  whereNext: "where next",
+  whichPiece: "which piece is this",
+  laceSide: "which side is lace",
+  strapLength: "how long is the strap",
+  howFarToTheRing: "how (many | far) to the [next] ring",
+  whatsTheWind: "what's the wind",
+  whatsTheLimit: "what's the limit",
+  lastRead: "what did we read last",
+  whoSaid: "who said so",
+  firstAid: "where's [the] first aid [kit]",
+  rallyPoint: "where's the rally point",
+  stormShelter: "where's the [storm] shelter",
+  address: "what's the address",
+};
+/** These count once the guide is addressed: among people they are talk. */
+export const ADDRESSED_QUESTIONS: Readonly<Record<FixedQuestion, string>> = {
+  again:
+    "say again please | say (it | that) again please | say that one more time | one more time | come again | what was that [again] | repeat [that | it] | " +
+    "what's the call [again] | [i] didn't (catch | hear | get) that | what did you say | what do we do here",
+  why: "how come [it matters] | why does (it | that) matter",
+  how: "how's (that | it | this) (supposed to go | go) | how do (you want me | i | we) to (measure | do) that",
+  whatsLeft:
+    "what's left (on the list | here | of these | to do | to load) | what's (still | missing) [left | to (load | do | count)] | what's missing | what are we missing | how (much | many) (is | are) left | how many to go",
+  howLong:
+    "how (much longer | long) [[we] got | to go | is left | till we are done | until we are done | is it going to take] | how far along are we",
+  whereNext:
+    "what's next | what is next | what comes (next | after this) | what do (we | i) do next | where to next | what's after this | where do (we | i) go next",
+  whichPiece: "what piece is this | which (edge | seam) is this | which panel is this | which panel",
+  laceSide:
+    "which side (laces | has the loops | do (i | we) lace from | is the lace | goes through) | whose loops | which (panel | piece) (laces | has the loops)",
+  strapLength: "how long (is | are | should | do) the (strap | straps) [be | have to be | got to be | need to be]",
+  howFarToTheRing: "how far is the [next] ring | how much to the [next] ring",
+  whatsTheWind:
+    "what's the wind [right now | now | doing | at] | how's the wind [doing | now] | what did the wind read | what was the [last] wind | how windy is it",
+  whatsTheLimit:
+    "what's the (max | maximum | minimum | min | most | least) | what's the limit on (the gust | that | this | the wind) | how (much | far) can (it | they | that | this) (be off | be | stick up | lean) | how close can (it | they) be | how many do (we | i) need | how much is too much",
+  lastRead:
+    "what was the last (number | reading | one) [(i | we) (gave you | said | read)] | what did (i | we) (answer | say | read) [last] | what's the last reading",
+  whoSaid:
+    "who (said | answered | counted | read | measured) (it | that | so | it was good | it is good) | who gave (you | us) that [number]",
+  firstAid: "where's the first aid kit [at] | where (do | can) (i | we) (find | get) [the] first aid [kit]",
+  rallyPoint: "where's the rally point [again] | where do we (meet | rally | muster) [up] [if it goes bad]",
+  stormShelter: "where do we shelter | where do we go if it storms",
+  address: "what's (our | this) address | where are we at | what do we tell 911",
+};
+/** Any question why, whatever it is of: it is answered with why this call is made. */
+const WHY = /^(?:why|how come)\b/;
+/** Any question how something is done here. */
+const HOW = /^how (?:do|would|should|does) (?:i|we|you|one)\b/;
+/** More words than anybody uses to ask it. */
+const MAX_WORDS = 9;
+const said = (expansions: Readonly<Record<FixedQuestion, string>>) =>
+  new Map(FIXED_QUESTIONS.flatMap((asks) => phrases(expansions[asks]).map((phrase) => [inFull(phrase), asks] as const)));
+const [BARE, ADDRESSED] = [said(BARE_QUESTIONS), said(ADDRESSED_QUESTIONS)];
+
 const RIGHT_ANGLE = /^(?:three,? four,? five|3[ ,-]*4[ ,-]*5|right angle|square corner)(?:,? (?:with|on|by) (?:an? )?(.+?)(?: tape)?)?$/is;
 const HOW_MANY = /^how many .+$/is;
 const WHERE = /^where\b.*$/is;
@@ -26,7 +83,8 @@ const COUNTABLES: readonly (readonly [RegExp, Countable])[] = [
   [/ring/, "rings"],
   [/quarter/, "quarterPoles"],
   [/cent(?:re|er)/, "centerPoles"],
-  [/pole|station/, "sidePoles"],
+  [/pole/, "sidePoles"],
+  [/station|mark|dot/, "stations"],
   [/piece/, "pieces"],
   [/seam(?! end)/, "seams"],
 ];
@@ -42,27 +100,63 @@ const KINDS: readonly (readonly [RegExp, StationKind])[] = [
  *
  * @example parseQuestion("what's left", "What's left") // { asks: "whatsLeft" }
  */
-export function parseQuestion(words: string, said: string): Question | null {
-  const whole = FIXED_QUESTIONS.find(([pattern]) => pattern.test(words));
-  if (whole) return whole[1];
-  if (HOW_MANY.test(said)) return howMany(said);
-  if (WHERE.test(said)) return where(said);
-  const square = RIGHT_ANGLE.exec(said);
+export function parseQuestion(words: string, heard: string): Question | null {
+  const asks = fixed(heard);
+  if (asks) return { asks };
+  // What is said before it says nothing: "okay, how many stakes".
+  const bare = heard.replace(/^(?:(?:okay|ok|uh|um|so|hey|and|sorry),? )+/i, "");
+  if (HOW_MANY.test(bare)) return howMany(bare);
+  if (WHERE.test(bare)) return where(bare);
+  const square = RIGHT_ANGLE.exec(bare);
   if (square) return { asks: "rightAngle", ...tape(square[1]?.trim() ?? "") };
-  return WHICH_PIECE.test(said) ? { asks: "whichPiece" } : null;
+  if (WHICH_PIECE.test(bare)) return { asks: "whichPiece" };
+  if (words.split(" ").length > MAX_WORDS) return null;
+  if (WHY.test(inFull(bare))) return { asks: "why" };
+  return HOW.test(inFull(bare)) ? { asks: "how" } : null;
+}
+
+/** The question that is asked in so many words, alone or after words that say nothing. */
+function fixed(heard: string): FixedQuestion | null {
+  const clauses = [inFull(heard), ...clausesOf(heard).slice(-1)];
+  for (const clause of clauses.flatMap((one) => [one, withoutLead(one)])) {
+    const found = BARE.get(clause) ?? ADDRESSED.get(clause);
+    if (found) return found;
+  }
+  return null;
+}
+const withoutLead = (clause: string): string => {
+  const [first = "", ...rest] = clause.split(" ");
+  return LEAD_WORDS.has(first) ? withoutLead(rest.join(" ")) : clause;
+};
+
+/**
+ * Whether words are a question as it is taken from an open microphone: one that is asked in so many words, or that names something of
+ * the plan. "How many beers" is talk.
+ *
+ * @example isBareQuestion("what's left") // true
+ */
+export function isBareQuestion(heard: string): boolean {
+  if (BARE.has(inFull(heard))) return true;
+  const question = parseQuestion(plain(heard), heard);
+  if (question?.asks === "howMany") return question.what !== null;
+  if (question?.asks === "where") return question.places.length > 0;
+  return question?.asks === "rightAngle" || (question?.asks === "whichPiece" && WHICH_PIECE.test(heard));
 }
 
 function howMany(words: string): Question {
   const about = asLetters(words).toLowerCase();
   if (/\bto the (?:next )?ring\b/.test(about)) return { asks: "howFarToTheRing" };
+  const here = /\b(?:here|at this|am i looking for|are we looking for)\b/.test(about);
   const edge = EDGES.find((name) => named(name).test(about)) ?? null;
   // "The AB side" is an edge, and no side pole.
   const kinds = edge ? about.replace(new RegExp(`${named(edge).source} side`, "i"), "") : about;
   return {
     asks: "howMany",
-    what: COUNTABLES.find(([pattern]) => pattern.test(about))?.[1] ?? null,
+    // How many on an edge, and nothing named: its marks.
+    what: COUNTABLES.find(([pattern]) => pattern.test(about))?.[1] ?? (edge === null ? null : "stations"),
     edge,
     kind: KINDS.find(([pattern]) => pattern.test(kinds))?.[1] ?? null,
+    here,
     words,
   };
 }
@@ -71,19 +165,26 @@ const named = (edge: EdgeName): RegExp => new RegExp(`\\b${edge[0]}[ -]?${edge[1
 
 function where(words: string): Question {
   if (/\bnext\b/i.test(words)) return { asks: "whereNext" };
-  return { asks: "where", places: placesIn(words), words };
+  const thing = inFull(words)
+    .replace(/^where (?:is|are|do|does) (?:the |our |a )?/, "")
+    .replace(/ (?:go|belong|at)$/, "");
+  return { asks: "where", places: placesIn(words), items: itemsCalled(thing), words };
 }
 
+/** A station, an edge, a corner, a pole. */
+const PLACE = /^(?:[A-D]{1,2}\d*|[CQ]\d+|S\d+)$/;
 /** Words that may be places of the plan: "BC3", and as it is said, "B C 3" and "Bravo Charlie twenty-one". */
 function placesIn(words: string): readonly string[] {
   const joined = asLetters(words)
+    // "A ladder" is no corner.
+    .replaceAll(/\ba (?=[a-z]{2})/g, "")
     .replaceAll(/\b([a-d])[ -]([a-d])\b/gi, "$1$2")
     .replaceAll(/\b([a-d]{1,2}|q)[ -](\d+|[a-z]+)([ -][a-z]+)?\b/gi, (whole, at: string, number: string, more = "") => {
       const both = readNumber(`${number}${more}`)?.n;
       const n = both ?? readNumber(number)?.n;
       return n === undefined ? whole : `${at}${n}${both === undefined ? more : ""}`;
     });
-  return joined.toUpperCase().match(/[A-Z]+-?\d*/g) ?? [];
+  return (joined.toUpperCase().match(/[A-Z]+-?\d*/g) ?? []).filter((name) => PLACE.test(name));
 }
 
 function tape(words: string): { tapeFt: number | "unknown" | null; words: string } {

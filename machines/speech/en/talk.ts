@@ -55,7 +55,7 @@ export const NEGATIONS = setOf("no not none never nobody nothing neither without
 /** Words after which nothing is certain: doubt, a condition, an exception, what is yet to come. */
 export const DOUBTS = setOf(
   "about around roughly maybe might probably almost nearly approximately like guess think hope hopefully if unless until till once when soon " +
-    "but except besides or should supposed would could gonna going later kind sort figure suppose whether least most more less than plus minus",
+    "but except besides or should supposed would could gonna going will later kind sort figure suppose whether least most more less than plus minus",
 );
 /** Words for a part of what was asked about. */
 export const PARTS = setOf(

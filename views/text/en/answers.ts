@@ -1,9 +1,12 @@
-import type { Answer } from "../../../machines/conversation/answer-to.ts";
+import type { Answer, SiteFact } from "../../../machines/conversation/answer.ts";
 import type { Countable } from "../../../machines/speech/question.ts";
 import type { StationKind } from "../../../machines/tent/types.ts";
+import type { Teller } from "../teller.ts";
 import { calls } from "./calls.ts";
-import { feetInches, pieceName, seamName } from "./names.ts";
-import { phaseName } from "./roles.ts";
+import { limitText, valueText } from "./limits.ts";
+import { feetInches, kitName, pieceName, seamName } from "./names.ts";
+import { phaseName, windText } from "./roles.ts";
+import { when } from "./when.ts";
 
 const KINDS: Readonly<Record<StationKind, string>> = { corner: "corners", seamEnd: "seam ends", side: "side stations" };
 const COUNTED: Readonly<Record<Exclude<Countable, "rings">, string>> = {
@@ -13,14 +16,22 @@ const COUNTED: Readonly<Record<Exclude<Countable, "rings">, string>> = {
   quarterPoles: "quarter poles",
   centerPoles: "center poles",
   sidePoles: "poles round the edge",
+  stations: "stations",
   pieces: "pieces",
   seams: "seams",
 };
 /** As much of somebody's words as is said back to them. */
 const quoted = (words: string) => `"${words.slice(0, 40)}"`;
 
+const SITE: Readonly<Record<SiteFact, string>> = {
+  firstAid: "First aid",
+  rallyPoint: "Rally point",
+  stormShelter: "Storm shelter",
+  address: "Address",
+};
+
 /** Answers to what a crew asks. Each is short enough to hear. */
-export function answerText(answer: Answer): string {
+export function answerText(answer: Answer, { name, zone }: Teller): string {
   switch (answer.is) {
     case "closed":
       return "The job is closed. Nothing left.";
@@ -32,12 +43,18 @@ export function answerText(answer: Answer): string {
       return calls[answer.step.wordsKey]?.well ?? "";
     case "left":
       return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} total.`;
+    case "howLong":
+      return `${answer.calls} ${answer.calls === 1 ? "call" : "calls"} to go. How long they take, nobody can tell.`;
     case "next":
       return answer.step ? `Next comes: ${calls[answer.step.wordsKey]?.say(answer.step.params) ?? ""}` : "This is the last call.";
     case "piece":
       return `This is ${pieceName(answer.piece)}.`;
     case "pieces":
       return `Loops of ${pieceName(answer.lace)} go through the grommets of ${pieceName(answer.eyelet)}.`;
+    case "laced":
+      return answer.seams
+        .map(({ id, lace, eyelet }) => `${seamName(id)}: loops of ${pieceName(lace)}, grommets of ${pieceName(eyelet)}.`)
+        .join(" ");
     case "seam":
       return `This is ${seamName(answer.seam)}.`;
     case "noPiece":
@@ -52,10 +69,32 @@ export function answerText(answer: Answer): string {
       return `${answer.n} ${KINDS[answer.kind]}.`;
     case "each":
       return `${answer.n} ${KINDS[answer.kind]}, ${answer.each} ${answer.what} each, ${answer.n * answer.each} in all.`;
+    case "hereCount":
+      return `${answer.n} at this call.`;
+    case "notHere":
+      return `This call doesn't count ${quoted(answer.words)}.`;
     case "cannotCount":
       return `The plan doesn't count ${quoted(answer.words)}. Ask for stakes, plates, straps, poles, pieces, seams or rings.`;
     case "place":
       return `${answer.id}: ${feetInches(answer.xFt)} from the baseline, ${feetInches(answer.yFt)} from edge DA.`;
+    case "edge":
+      return `Edge ${answer.edge}: from corner ${answer.edge[0]} to corner ${answer.edge[1]}, ${feetInches(answer.lengthFt)}.`;
+    case "notTold":
+      return `Nobody told me where the ${kitName(answer.items[0])} are. They're on the truck list.`;
+    case "strap":
+      return `From pole top to stake it's ${feetInches(answer.spanFt)} on level ground. Wraps and tail come on top.`;
+    case "site":
+      return answer.says === null ? `${SITE[answer.what]}: not in the plan yet. Ask the lead.` : `${SITE[answer.what]}: ${answer.says}.`;
+    case "wind":
+      return answer.wind === null ? "No wind read yet." : `${windText(answer.wind, [])}, read ${answer.minAgo} min ago.`;
+    case "limit":
+      return answer.gate === null ? "Nothing to measure at this call." : `Good is: ${limitText(answer.gate)}.`;
+    case "lastRead":
+      return answer.answer === null ? "Nothing read yet." : `Last answer: ${valueText(answer.answer.value)}.`;
+    case "whoSaid":
+      return answer.answer === null
+        ? "Nobody has answered yet."
+        : `${name(answer.answer.by)}, at ${when.clock(zone, answer.answer.at)}: ${valueText(answer.answer.value)}.`;
     case "noSuchPlace":
       return `${quoted(answer.words)} isn't on the plan. Ask for a station, pole or panel by name, or say where next.`;
     case "rightAngle": {

@@ -79,7 +79,7 @@ export function weatherListed({ is, zone, wind, stops }: WeatherListed): string 
 export const readingListed = (clock: string, wind: Pick<Wind, "mph" | "gustMph" | "fromDeg">): string => `${clock}: ${windText(wind, [])}`;
 
 /** "20 gusting 26 mph from SW, AB side". */
-function windText({ mph, gustMph, fromDeg }: Pick<Wind, "mph" | "gustMph" | "fromDeg">, windward: readonly EdgeName[]): string {
+export function windText({ mph, gustMph, fromDeg }: Pick<Wind, "mph" | "gustMph" | "fromDeg">, windward: readonly EdgeName[]): string {
   const from = fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`;
   const side = windward.length === 0 ? "" : `, ${windward.join(" and ")} ${windward.length === 1 ? "side" : "sides"}`;
   return `${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${from}${side}`;

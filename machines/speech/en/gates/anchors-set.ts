@@ -1,4 +1,4 @@
-import type { GateWordsByKey } from "../gate-words.ts";
+import type { GateWordsByKey } from "./words.ts";
 
 const COUNTED = "stakes | stake | plates | plate | good";
 

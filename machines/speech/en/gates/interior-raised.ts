@@ -1,4 +1,4 @@
-import type { GateWordsByKey } from "../gate-words.ts";
+import type { GateWordsByKey } from "./words.ts";
 
 const IN = {
   things: "people | guys | hands | us | center | quarter | poles",

@@ -1,4 +1,4 @@
-import type { GateWordsByKey } from "../gate-words.ts";
+import type { GateWordsByKey } from "./words.ts";
 
 const ORDER = {
   things: "panels | panel | names | mid | end | piece | pieces | in order | right side up",

@@ -1,4 +1,4 @@
-import type { GateWordsByKey } from "../gate-words.ts";
+import type { GateWordsByKey } from "./words.ts";
 
 export const tensioned: GateWordsByKey = {
   "tension.plumb": {
