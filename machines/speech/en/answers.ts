@@ -5,6 +5,7 @@ import type { Asked } from "../listening.ts";
 import type { Meaning } from "../meanings.ts";
 import { phrases } from "../phrases.ts";
 import { trimmed } from "../plain.ts";
+import { implausibleIn } from "../plausible.ts";
 import type { AnswerParser } from "./asked.ts";
 import { parseCount } from "./count.ts";
 import { parseDocument } from "./document.ts";
@@ -42,6 +43,8 @@ export function parseAnswer(heard: string, asked: Asked): Meaning {
   const { rest, elsewhere } = stripPlace(said, asked);
   const read = isNotKnown(rest) ? ({ kind: "unknown" } as const) : parsed(rest, waitsFor, asked);
   if (!("kind" in read)) return read;
+  const far = UNIT_SAID.test(rest) ? [] : implausibleIn(read, asked.gate.check);
+  if (far.length > 0) return { ambiguous: { n: far, unit: "unit" in waitsFor ? waitsFor.unit : "count" } };
   return elsewhere ? { elsewhere: trimmed(heard) } : { intent: { type: "answer", gate: asked.gate.id, value: read } };
 }
 
@@ -49,6 +52,10 @@ function parsed(said: string, waitsFor: Expected, asked: Asked): Value | Meaning
   // TypeScript cannot tell that each parser takes the kind it is listed under.
   return (PARSERS[waitsFor.expects] as AnswerParser<Expected["expects"]>)(said, waitsFor, asked);
 }
+
+/** A unit beside a number: then it is meant as it was said. */
+const UNIT_SAID =
+  /['"′″]|(?:\d|\b)(?:in|inch(?:es)?|ft|foot|feet|mph|miles?|pounds?|lbs?|lbf|degrees?|deg|[cm]m|m|met(?:er|re)s?|kn|knots?|kph)\b/i;
 
 /** "I don't know", as crews say it. */
 export const NOT_KNOWN =

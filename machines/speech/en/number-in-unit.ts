@@ -26,7 +26,7 @@ export function readingsIn(
   read = readQuantity,
 ): { readonly n: readonly number[]; readonly gave: string | null | undefined } {
   const readings = wants === "count" && RUN_OF_DIGITS.test(text) ? [] : read(text);
-  const all = wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings)] : readings;
+  const all = wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings), ...inchesAtTheEnd(text)] : readings;
   const n = [...new Set(all.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
   const whole = wants === "count" ? n.filter(Number.isInteger) : [];
   // Nobody counts in parts: "one twenty" is 120 of them, and 1.2 of nothing.
@@ -42,4 +42,12 @@ function withFeetLeftOut(text: string, readings: readonly Quantity[]): readonly 
   const [, whole, part] = PART_OF_AN_INCH.exec(text.trim()) ?? [];
   if (whole === undefined || !readings.some(({ unit }) => unit === "in")) return [];
   return readQuantity(`${whole} feet and ${part}`);
+}
+
+const DIGIT = "(?:zero|oh|o|one|two|three|four|five|six|seven|eight|nine)";
+const RUN_IN_WORDS = new RegExp(`^(${DIGIT}(?: ${DIGIT}){2,})[ -](${DIGIT})$`, "i");
+/** "One oh four six" off a tape in feet, digit after digit, may end in inches. */
+function inchesAtTheEnd(text: string): readonly Quantity[] {
+  const [, feet, inches] = RUN_IN_WORDS.exec(text.trim()) ?? [];
+  return feet === undefined ? [] : readQuantity(`${feet} feet ${inches} inches`);
 }
