@@ -68,8 +68,12 @@ const SAID_NOT_KNOWN = new Set(phrases(NOT_KNOWN).map(inFull));
 function isNotKnown(said: string): boolean {
   const [first = "", ...others] = clausesOf(said);
   const all = [first, ...others].map((clause) => clause.replace(/^(?:uh|um|well|sorry|honestly) /, ""));
-  return all.some((clause) => SAID_NOT_KNOWN.has(clause)) && all.every((clause) => SAID_NOT_KNOWN.has(clause) || !TELLS.test(clause));
+  const isUnknown = (clause: string) => SAID_NOT_KNOWN.has(clause) || NOT_KNOWN_OF.test(clause);
+  return all.some(isUnknown) && all.every((clause) => isUnknown(clause) || !TELLS.test(clause));
 }
+/** The same of something: "not sure about the back side", "can't see the far corner". */
+const NOT_KNOWN_OF =
+  /^(?:i |we |i am |we are )?(?:do not know|not sure|can not (?:tell|see|read|find)|lost count|did not (?:look|count|measure|check)|no idea)(?: \S+){0,8}$/;
 /** What may be an answer. */
 const TELLS =
   /\d|^(?:yes|yeah|yep|no|nope|nah)\b|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|hundred|none|nothing|all|good|done)\b/;

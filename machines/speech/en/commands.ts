@@ -24,14 +24,15 @@ export const BARE: Readonly<Record<Command, string>> = {
 };
 /** What counts besides, once the guide is addressed. */
 export const ADDRESSED: Readonly<Record<Command, string>> = {
-  next: "next (one | step | please | one please | call please) | go on | move on | keep going",
-  back: "back up one | back up a step | go back (a step | to the last one)",
+  next: "next (one | step | please | one please | call please) | go on | move on | keep going | (ready for | go ahead to | go to | give me | on to) [the] next [one | call | step]",
+  back: "[go] back [one] please | back up one | back up a step | go back (a step | to the last one)",
   carryOn: "carry on (everybody | everyone | guys)",
   correct: "correct correct | (yes | yeah | yep | yup) correct | [yes | yeah | yep | yup] (that's | that is) (correct | right | it)",
   wrong: "no (that's | that is) wrong | [no] (that's | that is) (not right | not it | not what i said)",
 };
 /** The same as next where nothing is asked: elsewhere it may answer. */
-export const DONE = "done | all done | that's done";
+export const DONE =
+  "done | all done | (that's | that one's | we're | we are | i'm) done [here | with that | with this one] | (that's | that one's) done next";
 const NAMES = Object.keys(MEANT) as Command[];
 const named = (said: (name: Command) => string) =>
   new Map(NAMES.flatMap((name) => phrases(said(name)).map((phrase) => [inFull(phrase), name] as const)));

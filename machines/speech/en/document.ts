@@ -3,8 +3,10 @@ import { spelledOut } from "./spelled-out.ts";
 
 /** What stands before the number: words that say nothing, and what it is. */
 const BEFORE =
-  /^(?:(?:okay|ok|uh|um|yeah|yep|yes|got it|all right|so|it's|it is|that's|that is|it says|says|reads|(?:i|we)(?:'ve)? (?:got|have)|the|(?:locate )?ticket|sheet|permit|certificate|paper|number)(?:'s| is)?[\s,:]+)+/i;
-const AFTER = /[\s,]+(?:here|on it|right here)$/i;
+  /^(?:(?:okay|ok|uh|um|yeah|yep|yes|got it|all right|right here|here it is|number is|so|this|one|all i(?:'ve)? got is|it's|it is|that's|that is|it says|says|reads|(?:i|we)(?:'ve)? (?:got|have)|the|(?:locate )?ticket|sheet|permit|certificate|paper|number)(?:'s| is)?[\s,:]+)+/i;
+const AFTER = /[\s,]+(?:here|on it|right here|please|good today|got it(?: right here)?|that's it)$/i;
+/** Fewer letters and digits than a paper's number has, where it was spelled out. */
+const MIN_SPELLED = 3;
 /** More words than a paper's number has. */
 const MAX_WORDS = 5;
 /** Words of talk: papers have numbers. */
@@ -19,11 +21,17 @@ export const parseDocument: AnswerParser<"document"> = (said, { expected }) => {
     text
       .toLowerCase()
       .replaceAll(/\brevision\b/g, "rev")
+      .replaceAll(/\b(?:alpha|alfa|bravo|charlie|delta)\b/g, (letter) => letter[0]!)
       .replaceAll(/[^\p{L}\p{N}]/gu, "");
   const named = said.replace(BEFORE, "").replace(AFTER, "").trim();
   const written = spelledOut(named);
   if (expected !== null && [named, written].some((text) => bare(text) === bare(expected))) return { kind: "document", named: expected };
   // Words without a number are talk.
-  const isNumber = written.length <= 80 && /\d/.test(written) && written.split(" ").length <= MAX_WORDS && !TALK.test(written);
+  const isNumber =
+    written.length <= 80 &&
+    (written === named || bare(written).length >= MIN_SPELLED) &&
+    /\d/.test(written) &&
+    written.split(" ").length <= MAX_WORDS &&
+    !TALK.test(written);
   return isNumber ? { kind: "document", named: written } : { notUnderstood: true };
 };

@@ -19,7 +19,7 @@ const CALLED: Readonly<Record<string, string>> = {
 };
 const LINES = "(?: (?:lines?|company|mains?))?";
 const YES =
-  "yes|yeah|yep|yup|clear|all clear|marked|got it|got them|good|all good|done|answered|has answered|answered clear|clear and marked";
+  "yes|yeah|yep|yup|clear|all clear|both clear|both marked|are both clear|are both marked|marked|got it|got them|good|all good|done|answered|has answered|answered clear|clear and marked";
 const NO =
   "no|nope|nah|nothing yet|not yet|no answer|no answer yet|not answered|not answered yet|hasn't answered|has not answered|didn't answer|did not answer|no word|no word yet|still waiting";
 /** Words that are an answer to one list only. Private lines are located or ruled out: "none" rules them out, "asked" does not. */
@@ -43,7 +43,7 @@ export const parseEach: AnswerParser<"each"> = (heard, { names }, { wordsKey }) 
   const said = heard
     .replaceAll(/(?<=\p{L})['’]s\b/gu, " is")
     .replace(/^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it)[\s,]+)+/i, "")
-    .replace(/^no (?:answer|word) (?:yet )?from (.+)$/i, "$1 no answer");
+    .replaceAll(/(?:no (?:answer|word)|nothing|haven't heard(?: anything)?) (?:yet )?from (.+?)(?: yet)?$/gi, "$1 no answer");
   const { before, each } = namesIn(said, names, (name) => `(?:the )?(?:${own(CALLED, name) ?? name})${LINES}`);
   if (each.length === 0 || !/^\W*(?:and )?$/.test(before)) return { notUnderstood: true };
   const [yes, no] = [whole(`${YES}|${own(LIST_AT, wordsKey)?.yes ?? YES}`), whole(`${NO}|${own(LIST_AT, wordsKey)?.no ?? NO}`)];
@@ -51,7 +51,8 @@ export const parseEach: AnswerParser<"each"> = (heard, { names }, { wordsKey }) 
   let answer: boolean | null = null;
   for (const { name, after } of each.toReversed()) {
     const words = plain(after.replaceAll(/[,;:]/g, " ")).replace(/(?:^| )and$/, (and, at: number) => (at === 0 ? and.trim() : ""));
-    if (words !== "and") answer = yes.test(words) ? true : no.test(words) ? false : null;
+    // "Electric, gas and water yes": with nothing but a space between them they share it.
+    if (words !== "and" && !/^ +$/.test(after)) answer = yes.test(words) ? true : no.test(words) ? false : null;
     if (answer === null || (found[name] ?? answer) !== answer) return { notUnderstood: true };
     found[name] = answer;
   }

@@ -28,13 +28,17 @@ export const parseMeasure: AnswerParser<"measure"> = (said, { unit }, { wordsKey
 
 const ZERO = setOf("no none nothing");
 const NO = setOf("no nope nah");
-const ASIDE = setOf("at all not any near");
+const ASIDE = setOf("at all near close buildings vehicles engines");
 /** "No wires at all", "none, nothing up there": none first, and then only what is asked about. */
 function isNone(said: string, things: ReadonlySet<string>): boolean {
   const clauses = clausesOf(said).map((clause) => clause.split(" "));
   const saysNone = clauses.map((words) => {
     const [first = ""] = words;
-    const begins = ZERO.has(first) || /^(?:there|they) (?:is|are) (?:no|not any|none)\b|^they do not have any$/.test(words.join(" "));
+    const whole = words.join(" ");
+    if (/^(?:there|they) (?:is|are) (?:no|not any|none|nothing)\b|^they do not have any$/.test(whole))
+      return words.every((word) => word === "not" || ZERO.has(word) || ASIDE.has(word) || NEUTRAL.has(word) || things.has(word));
+    // "No it's not tied" is none of nothing.
+    const begins = ZERO.has(first) && (first !== "no" || words.length === 1 || things.has(words[1]!) || ASIDE.has(words[1]!));
     return begins && words.every((word) => ZERO.has(word) || ASIDE.has(word) || NEUTRAL.has(word) || things.has(word));
   });
   return (

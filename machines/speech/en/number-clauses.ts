@@ -10,7 +10,7 @@ const BEFORE = setOf(
 );
 /** What may follow a count. */
 const AFTER_COUNT = setOf(
-  "of them us it total now today here there are is all in the on that people guys heads poles stakes plates straps rings marks stake plate strap pole ring mark person altogether",
+  "of them us it total now today so far right here there are is all in the on that people guys heads poles stakes plates straps rings marks stake plate strap pole ring mark person altogether",
 );
 /** What may follow a measure, and words to go on with after it. */
 const AFTER_MEASURE = setOf(
@@ -24,7 +24,8 @@ export type Around = { readonly things: ReadonlySet<string>; readonly wants: Wan
 type Clause = { readonly read: { readonly n: number } | Meaning } | "aside" | "doubt";
 
 /** "One to go", "two short": what is missing, said after what is there. */
-const MISSING = /^(?:\S+ (?:is |are |more )?(?:to go|short|missing|to come)|(?:we are |we )?(?:short|missing)(?: \S+)?)$/;
+const MISSING =
+  /^(?:\S+ (?:is |are |more )?(?:to go|short|missing|to come|(?:running )?late)|(?:we are |we )?(?:short|missing)(?: \S+)?|\S+ (?:is |are )?(?:still|missed)(?: \S+){1,4}|still looking for \S+)$/;
 /** Words that take back what was said before. */
 const TAKES_BACK = /^(?:no|wait|sorry|scratch that|make that|i mean|correction|or|not)\b/;
 
@@ -53,7 +54,13 @@ function inClause(clause: string, around: Around, isLater: boolean): Clause {
   for (let end = words.length; end > first; end--) {
     const read = numberInUnit(words.slice(first, end).join(" "), around.wants);
     if ("notUnderstood" in read) continue;
-    if (follows(words.slice(end), around)) {
+    // "Nine of ten", "9 out of 10".
+    const rest = words
+      .slice(end)
+      .join(" ")
+      .replace(around.wants === "count" ? /^(?:out )?of (?!us\b|them\b|the\b|it\b)(?:the )?\S+/ : /(?!)/, "")
+      .trim();
+    if (follows(rest === "" ? [] : rest.split(" "), around)) {
       if (!("wrongUnit" in read)) return { read };
       // "Two turns" where turns are counted.
       otherUnit = { read };

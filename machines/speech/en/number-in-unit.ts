@@ -26,7 +26,8 @@ export function readingsIn(
   read = readQuantity,
 ): { readonly n: readonly number[]; readonly gave: string | null | undefined } {
   const readings = wants === "count" && RUN_OF_DIGITS.test(text) ? [] : read(text);
-  const all = wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings), ...inchesAtTheEnd(text)] : readings;
+  const all =
+    wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings), ...inchesAtTheEnd(text), ...withPartOfAnInch(text)] : readings;
   const n = [...new Set(all.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
   const whole = wants === "count" ? n.filter(Number.isInteger) : [];
   // Nobody counts in parts: "one twenty" is 120 of them, and 1.2 of nothing.
@@ -36,7 +37,15 @@ export function readingsIn(
 /** "10 4", as recognizers write it, may be two counts. */
 const RUN_OF_DIGITS = /\d\s+\d+$/;
 
-const PART_OF_AN_INCH = /^(.+?)(?:,? and (?!.* and )|,? (?=\d+\/))(.+ of an inch)$/i;
+const PART_OF_AN_INCH =
+  /^(.+?)(?:,? and (?!.* and )|,? (?=\d+\/))((?:an? |one |three |five |seven |\d+\/)(?:\S+ )?(?:of an inch|inch|inches))$/i;
+const PART_OF_EITHER =
+  /^(.+?)(?:,? and (?!.* and )|,? (?=\d+\/))((?:an? |one |three |five |seven )?(?:\S+ )?(?:quarters?|eighths?|sixteenths?)|\d+\/(?:4|8|16|32))$/i;
+/** "One twenty-eight and three quarters": a part so small is one of an inch as well as of a foot. A half is said of feet. */
+function withPartOfAnInch(text: string): readonly Quantity[] {
+  const [, whole, part] = PART_OF_EITHER.exec(text.trim()) ?? [];
+  return whole === undefined ? [] : readQuantity(`${whole} feet and ${part} inch`);
+}
 /** "One twenty-eight and three quarters of an inch" off a tape in feet, read as inches: the feet may have gone without saying. */
 function withFeetLeftOut(text: string, readings: readonly Quantity[]): readonly Quantity[] {
   const [, whole, part] = PART_OF_AN_INCH.exec(text.trim()) ?? [];

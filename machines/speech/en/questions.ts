@@ -60,6 +60,26 @@ export const ADDRESSED_QUESTIONS: Readonly<Record<FixedQuestion, string>> = {
   stormShelter: "where do we shelter | where do we go if it storms",
   address: "what's (our | this) address | where are we at | what do we tell 911",
 };
+/** What a question is about, asked in whatever words; the first that matches. These count once the guide is addressed. */
+const ABOUT: readonly (readonly [RegExp, FixedQuestion])[] = [
+  [/^(?:where|what)\b.*\b(?:rally|rallying|meet|muster|everybody supposed to go)\b/, "rallyPoint"],
+  [/^where\b.*\bfirst aid\b/, "firstAid"],
+  [/^(?:where|what)\b.*\bshelter\b/, "stormShelter"],
+  [/^(?:which|what|whose)\b.*\b(?:lace|laces|lacing|loops)\b/, "laceSide"],
+  [/^(?:how long|what length)\b.*\bstraps?\b/, "strapLength"],
+  [/^how (?:much longer|much more|long)\b/, "howLong"],
+  [
+    /^(?:what|how much|how far|how close|how high|at what)\b.*\b(?:limit|max|maximum|minimum|least|can (?:it|they|we|this|that)|allowed|do we clear)\b/,
+    "whatsTheLimit",
+  ],
+  [/^(?:when|what)\b.*\b(?:last|read)\b.*\b(?:reading|read|wind|checked)\b/, "lastRead"],
+  [/^(?:what|how|tell me)\b.*\bwind\b/, "whatsTheWind"],
+  [/^(?:what|how (?:many|much)|is there anything)\b.*\b(?:left|missing|to go|remaining)\b/, "whatsLeft"],
+  [/^what (?:is|comes|happens) (?:next|after)\b/, "whereNext"],
+  [/^who (?:said|answered|counted|tied|laced|read|measured|checked|told|gave|looked)\b/, "whoSaid"],
+  [/^(?:(?:can|could) you )?(?:say|repeat) (?:that|it)\b|^one more time\b|^what (?:would|did) you say\b/, "again"],
+  [/^how (?:does|do)\b.*\b(?:go|work)\b/, "how"],
+];
 /** Any question why, whatever it is of: it is answered with why this call is made. */
 const WHY = /^(?:why|how come)\b/;
 /** Any question how something is done here. */
@@ -105,6 +125,8 @@ export function parseQuestion(words: string, heard: string): Question | null {
   if (asks) return { asks };
   // What is said before it says nothing: "okay, how many stakes".
   const bare = heard.replace(/^(?:(?:okay|ok|uh|um|so|hey|and|sorry),? )+/i, "");
+  const about = words.split(" ").length > MAX_WORDS ? undefined : ABOUT.find(([pattern]) => pattern.test(inFull(bare)))?.[1];
+  if (about) return { asks: about };
   if (HOW_MANY.test(bare)) return howMany(bare);
   if (WHERE.test(bare)) return where(bare);
   const square = RIGHT_ANGLE.exec(bare);

@@ -8,6 +8,10 @@ const TENS = new Map("twenty thirty forty fifty sixty seventy eighty ninety".spl
 const ZEROS: Readonly<Record<string, string>> = { oh: "0", o: "0", hundred: "00", thousand: "000" };
 const DASHES = setOf("dash hyphen minus");
 
+/** "Eighty-one hundred" is 8100 or 80100. */
+const TWO_WAYS =
+  /\b(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[\s-]+(?:one|two|three|four|five|six|seven|eight|nine)[\s-]+(?:hundred|thousand)\b/i;
+
 /**
  * The number of a paper that was said letter by letter and number by number, as it is written: "L T twenty forty-one" is LT2041. What is
  * written in digits already stays as it is.
@@ -15,7 +19,7 @@ const DASHES = setOf("dash hyphen minus");
  * @example spelledOut("F R dash three three oh eight") // "FR-3308"
  */
 export function spelledOut(said: string): string {
-  if (/\d/.test(said)) return said;
+  if (/\d/.test(said) || TWO_WAYS.test(said)) return said;
   const words = said
     .toLowerCase()
     .replaceAll(/(?<=\p{L})-(?=\p{L})/gu, " ")

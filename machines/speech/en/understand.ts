@@ -12,6 +12,8 @@ import { parseQuestion } from "./questions.ts";
 import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
+/** What is said before an order and changes nothing about it. */
+const BEFORE_AN_ORDER = /^(?:(?:okay|ok|alright|all right|hey|guys|let's|we(?:'ve)? (?:need|have|got) to|we gotta)[\s,]+)+/i;
 const BECAUSE = "(?:,? (?:because|since)|,) ";
 const WITH_TEXT: readonly (readonly [RegExp, (text: string) => Meaning])[] = [
   [/^make (?:it )?safe\b[ ,:-]*(.*)$/is, (text) => ({ intent: { type: "makeSafe", because: text.replace(/^because /i, "") || null } })],
@@ -36,14 +38,15 @@ export function understand(heard: string, listening: Listening): Meaning {
   const command = parseCommand(said, answerable(listening).length > 0);
   // "Tied off, hook's shut, next" answers first: that goes on by itself.
   if (command) return (command.report && answerIn(command.report, listening)) || command.meant;
+  const bare = said.replace(BEFORE_AN_ORDER, "");
   for (const [pattern, make] of WITH_TEXT) {
-    const found = pattern.exec(said);
+    const found = pattern.exec(bare);
     if (found) return make((found[1] ?? "").trim());
   }
   const handOver = parseHandOver(said);
   if (handOver) return handOver;
   const asked = answerable(listening);
-  const because = WAIVE.exec(said)?.[1]?.trim();
+  const because = WAIVE.exec(bare)?.[1]?.trim();
   if (because !== undefined && asked[0]) return { intent: { type: "waive", gate: asked[0].gate.id, because } };
   const alarm = parseAlarm(splitTaken(heard.trim()).words);
   if (alarm) return alarm;

@@ -1,7 +1,7 @@
 import { phrases } from "../phrases.ts";
 import type { AnswerParser } from "./asked.ts";
 import { type Vocabulary, vocabularyOf, withoutPhrases } from "./gate-words.ts";
-import { clausesOf, DOUBTS, FAULTS, inFull, LEAD_PHRASES, LEAD_WORDS, NEGATIONS, NEUTRAL, PARTS, wordsOf } from "./talk.ts";
+import { clausesOf, DOUBTS, FAULTS, inFull, LEAD_PHRASES, LEAD_WORDS, NEGATIONS, NEUTRAL, PARTS, setOf, wordsOf } from "./talk.ts";
 
 const saying = (expansion: string): ReadonlySet<string> => new Set(phrases(expansion).map(inFull));
 
@@ -63,19 +63,28 @@ export const parseYesNo: AnswerParser<"yesNo"> = (said, _, { wordsKey, gate: { c
   return all.has("doubt") ? { notUnderstood: true } : answer(wanted);
 };
 
-function inClause(clause: string, words: Vocabulary, wanted: boolean): Says[] {
+/** When and where it was looked at changes nothing. */
+const WHEN = / (?:this morning|today|tonight|right now|now|here|out here|over here|up here)$/;
+
+function inClause(said: string, words: Vocabulary, wanted: boolean): Says[] {
+  const full = saysOf(said, words, wanted);
+  const clause = full === "aside" || full === "doubt" ? said.replace(WHEN, "") : said;
   const whole = saysOf(clause, words, wanted);
   if (whole !== "aside" && whole !== "doubt") return [whole];
   // Recognizers drop commas: "yep they're all low".
   const [first = "", ...rest] = clause.split(" ");
   for (const lead of LEAD_PHRASES)
     if (clause.startsWith(`${lead} `)) return ["nothing", ...inClause(clause.slice(lead.length + 1), words, wanted)];
-  const said = rest.length === 0 ? null : LEAD_WORDS.has(first) ? "nothing" : YES.has(first) ? "yes" : NO.has(first) ? "no" : null;
-  // What no stands before may be what there is none of.
-  if (said !== null && first !== "no") return [said, ...inClause(rest.join(" "), words, wanted)];
+  const lead = rest.length === 0 ? null : LEAD_WORDS.has(first) ? "nothing" : YES.has(first) ? "yes" : NO.has(first) ? "no" : null;
+  // What no stands before may be what there is none of: "no warnings".
+  if (lead !== null && (first !== "no" || BEGINS_A_SENTENCE.has(rest[0] ?? ""))) return [lead, ...inClause(rest.join(" "), words, wanted)];
   const last = rest.at(-1) ?? "";
   return YES.has(last) ? [...inClause(clause.slice(0, -last.length - 1), words, wanted), "yes"] : [whole];
 }
+
+const BEGINS_A_SENTENCE = setOf(
+  "the it we they there he she that this not i you one two some somebody someone everybody everyone nobody just",
+);
 
 function saysOf(clause: string, words: Vocabulary, wanted: boolean): Says {
   const said = wordsOf(clause);
@@ -92,7 +101,7 @@ function saysOf(clause: string, words: Vocabulary, wanted: boolean): Says {
   if (isNotSo(said, words, wanted)) return "bad";
   const doubtful = said.some((word, i) => NEGATIONS.has(word) || DOUBTS.has(word) || FAULTS.has(word) || isPart(said, i));
   if (doubtful) return "doubt";
-  const counted = said[0] === "all" && said.length === 2 && NUMBERS.has(said[1]!);
+  const counted = said.some((word, i) => NUMBERS.has(word) && said[i - 1] === "all");
   return counted || WHOLE.has(clause) || said.some((word) => words.all.has(word) || PRONOUNS.has(word)) ? "aside" : "doubt";
 }
 

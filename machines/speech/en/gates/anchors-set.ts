@@ -11,7 +11,7 @@ export const anchorsSet: GateWordsByKey = {
   },
   "soil.named": {
     things: "dirt | ground | soil | corner | corners | clay | sand | side | loam",
-    so: "firm [loam] [all (the way | around)] [around] | same [dirt] [all (the way | around)] [around] | firm everywhere | all the way [around]",
+    so: "firm [loam] [all (the way | around)] [around] | [looks like] firm loam (everywhere | at every corner) | same [dirt] [all (the way | around)] [around] | firm everywhere | all the way [around]",
     not: "soft | sandy | sand | wet | fill | not at [corner]",
   },
   "stakes.size": { things: "thick | long | thinnest | shortest | stake" },
@@ -30,7 +30,7 @@ export const anchorsSet: GateWordsByKey = {
   "count.corners": { things: COUNTED },
   "count.edge": { things: COUNTED },
   "straps.choked": {
-    things: "straps | strap | stakes | them | low",
+    things: "straps | strap | stakes | them | low | down",
     so: "choked [low] | low | every [one] (low | nice and low)",
     not: "high | too high | riding high | not all",
   },

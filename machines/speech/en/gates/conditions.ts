@@ -12,7 +12,11 @@ export const conditions: GateWordsByKey = {
     not: "gone | washed [it] off | mowed",
   },
   earsAndEyes: { things: "ears | eyes | muffs | goggles | glasses", so: "on | got them on", not: "no goggles | no muffs | off" },
-  hats: { things: "hats | hat | hard", so: "on | got (one | them) on", not: "got none | no hat | in the truck | off" },
+  hats: {
+    things: "hats | hat | hard",
+    so: "on | got (one | them) on | wearing (one | them | a hat)",
+    not: "got none | no hat | in the truck | off",
+  },
   caller: {
     things: "who | caller | calls",
     so: "(everybody | everyone | they [all]) (knows | know) | everybody does | they all do",
@@ -20,7 +24,7 @@ export const conditions: GateWordsByKey = {
   },
   wayOut: {
     things: "way | rope | out",
-    so: "[way out [is]] clear [and] [everybody | they [all]] [knows | know] [it] | (everybody | they all) (knows | know) it | everybody is seen it",
+    so: "[the] [way out [is]] clear [and] [everybody | everyone | they [all]] [knows | know] [it] | (everybody | everyone | they all) (knows | know) it | everybody is seen it",
     not: "across | blocked | in the way | not clear",
   },
   afterBlow: { things: "stakes | straps | ones", so: "all good | all tight", not: "moved | slack | loose" },

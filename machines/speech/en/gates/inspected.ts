@@ -10,7 +10,7 @@ export const inspected: GateWordsByKey = {
     not: "out of caps | out of flags | not capped | not flagged",
   },
   walls: { things: "walls | wall | sheet", so: WITHIN, not: "over the sheet | too many" },
-  exits: { things: "exits | exit | open | clear | doors | door" },
+  exits: { things: "exits | exit | and | open | clear | doors | door" },
   "exits.width": { things: "wide | clear | exit | door | narrowest | on the nose" },
   "exits.signs": { things: "exit | exits | sign | signs | every", so: "signed", not: "missing | dark" },
   extinguishers: { things: "extinguisher | walk | farthest | table | tables", not: "too far" },
@@ -34,7 +34,7 @@ export const inspected: GateWordsByKey = {
   },
   handover: {
     things: "customer | number | limits | phone | it | her | him | myself",
-    so: "(he | she | they | customer) (has | have | is got | have got | got) (it | the tent) | (he | she | they) (does | do) | handed (over | it [over]) [to (him | her | them)]",
+    so: "(he | she | they | customer) (has | have | is got | have got | got) (it | the tent | both | them both) | (he | she | they) (does | do) | handed (over | it [over]) [to (him | her | them)]",
     not: "left | on the phone | not here",
   },
 };

@@ -16,7 +16,7 @@ export const sectionsJoined: GateWordsByKey = {
     so: "clean | all good",
     not: "bad | damaged | torn | damage | ripped",
   },
-  "cloth.strapped": { things: "strapped | corners | seam | ends | straps", so: "strapped" },
+  "cloth.strapped": { things: "strapped | corners | seam | ends | straps", so: "strapped [down]" },
   "laid.order": { ...ORDER, not: "upside down | swapped | not in order | wrong way | backwards" },
   "laid.looked": { ...ORDER, not: "upside down | swapped | not in order | wrong way | backwards" },
   rings: { things: "rings | ring | edge | side" },

@@ -3,7 +3,7 @@ import type { GateWordsByKey } from "./words.ts";
 export const standing: GateWordsByKey = {
   watch: {
     things: "straps | strap | ties | water | cloth | stakes | stake",
-    so: "[everything | all] [is] (tight | good)",
+    so: "[everything | all] [is] (tight | good) | no water [on (it | the cloth)]",
     not: "water on | moved | loose | slack",
   },
   "watch.end": {

@@ -24,7 +24,7 @@ export const struck: GateWordsByKey = {
   "back.stakes": { things: "stakes | stake | came | in all", so: "[came] back" },
   "strike.ground": {
     things: "ground | holes | hole | whistle | filled | clean",
-    so: "clean | holes (are | all) filled | clean as a whistle",
+    so: "clean | nothing left | holes (are | all) filled | clean as a whistle",
     not: "open | still holes | not clean",
   },
   "safe.headcount": { things: "heads | head | people | guys | hands | here | counting | me | of us" },

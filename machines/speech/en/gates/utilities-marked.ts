@@ -8,25 +8,25 @@ export const utilitiesMarked: GateWordsByKey = {
   "certificate.unknown": { things: "certificate | number | fabric" },
   "talk.briefed": {
     things: "crew | talk | today | they",
-    so: "(everybody | everyone | all [of us | of them]) (is | are | was | were | got) briefed | all briefed | briefed | everybody [got it | heard it] | everyone [got it | heard it] | [have] all heard it | heard it",
+    so: "(everybody | everyone | all [of us | of them]) (is | are | was | were | got) briefed | all briefed | briefed | everybody [got it | heard it] | everyone [got it | heard it] | [have] all (heard it | had the talk) | heard it",
     not: "not everybody | not everyone | missed it | came late | just got here | late",
   },
-  "talk.headcount": { things: "heads | head | people | guys | hands | here | counting | me | today | crew | of us" },
+  "talk.headcount": { things: "heads | head | people | guys | hands | here | counting | me | today | crew | on | of us" },
   "white.stakeLine": {
     things: "dots | dot | footprint | line | paint | stake",
-    so: "in white | white | painted | marked | [the] whole (line | thing)",
+    so: "[got] all three | in white | white | painted | marked | [the] whole (line | thing)",
     not: "missing | not the dots",
   },
   "locate.ticket": { things: "ticket | number | locate" },
   "locate.covers": {
     things: "ticket | line | corner | side | back | front",
     so: "covers (it [all] | everything | all of it | the whole (thing | line)) | all covered | covered | all of it | [the] whole (line | thing) | sure does",
-    not: "stops short | misses | does not | all but | not the (back | front) [side] | back side | short",
+    not: "stops short | stops at | misses | does not | all but | not the (back | front) [side] | back side | short",
   },
   "locate.answers": { so: "marks are down | marks are there | see the marks", not: "not marked yet | not in yet | nothing in yet" },
   "marks.walked": {
     things: "paint | flags | flag | marks | grass | locate",
-    so: "[all] clear [to see] | walked [and clear | them both | it all] | all walked | all there | see all of it | can see",
+    so: "[all] clear [to see] | walked [and clear | them both | it all] | all walked | all there | all the (flags | marks | paint) are there | see all of it | can see",
     not: "gone | mowed | faded | over | washed off | covered | hidden",
   },
   "private.lines": {
