@@ -1,3 +1,4 @@
+import { digest } from "../digest/digest.ts";
 import type { BindingIntent, Intent, Spoken } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import type { DeviceId, EntryNo, Instant } from "../install/ids.ts";
@@ -45,8 +46,9 @@ export type Interpretation =
 export function interpret(job: Job, screen: Screen, said: Said, at: Instant): Interpretation {
   if (said.by === "press") return { is: "command", intent: said.intent, spoken: null, heard: null };
   const listening: Listening = { step: currentStep(job), asks: questionAt(job, at) };
-  const pending = pendingReadBack(job, screen.device, at)?.entry ?? null;
-  const here = { job, zone: job.frozen.brief.zone, at, clocks: job.snapshot.context, pending };
+  const waits = pendingReadBack(job, screen.device, at);
+  const pending = waits?.entry ?? null;
+  const here = { job, zone: job.frozen.brief.zone, at, clocks: job.snapshot.context, pending, readBack: waits?.intent ?? null };
   const { language, wakeWord } = screen;
   if (said.by === "typing")
     return meaning(
@@ -71,6 +73,7 @@ type Here = {
   readonly clocks: Pick<JobState, "wallAheadMs">;
   readonly pending: EntryNo | null;
   readonly shown: EntryNo | null;
+  readonly readBack: BindingIntent | null;
 };
 
 function meaning(meant: Meaning, { words, spoken, readBack }: Heard, here: Here): Interpretation {
@@ -82,10 +85,13 @@ function meaning(meant: Meaning, { words, spoken, readBack }: Heard, here: Here)
   return { is: "command", intent: stated, spoken, heard: words };
 }
 
-function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown }: Here): Intent | null {
+function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readBack }: Here): Intent | null {
   if ("intent" in meant) return meant.intent;
   if ("remark" in meant) return { type: "note", text: meant.remark };
   if ("confirm" in meant) return { type: meant.confirm, target: (meant.confirm === "correct" ? shown : pending) ?? 0 };
+  // The same once more confirms it; anything else is said again.
+  if ("restated" in meant)
+    return readBack !== null && digest.of(meant.restated) === digest.of(readBack) ? { type: "correct", target: shown ?? 0 } : null;
   if ("everybodyOut" in meant) return { type: "makeSafe", because: meant.everybodyOut };
   if ("hurt" in meant) return { type: "hurt", words: meant.hurt };
   if ("outOfUse" in meant) return { type: "outOfUse", thing: thingMeant(job, meant.outOfUse, false), because: meant.because };

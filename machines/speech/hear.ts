@@ -87,6 +87,8 @@ function addressedToGuide(guesses: readonly Alternative[], source: Spoken, conte
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   if (waiting && language.isYes(plain(best))) return heard({ sayCorrect: true });
   if (waiting && language.beginsWithNo(plain(best))) return heard({ confirm: "wrong" });
+  const restated = waiting ? restatedIn(best, context) : null;
+  if (restated) return heard(restated);
   const understood = guesses.filter(({ meant }) => !("notUnderstood" in meant));
   const one = unanimous(understood);
   if (!one) return heard(ambiguousMeaning(understood));
@@ -97,6 +99,15 @@ function addressedToGuide(guesses: readonly Alternative[], source: Spoken, conte
   const binding = isBinding(one.meant) && !onlyStops(one.meant, stopGustMph);
   if (cut || (!binding && one.words !== best)) return heard({ notUnderstood: true });
   return { ...one, source, readBack: binding };
+}
+
+/** A yes to a read-back and what was read back once more, or how it is. `null` where it is neither. */
+function restatedIn(best: string, { language, listening }: ListeningContext): Meaning | null {
+  const rest = language.afterYes(best);
+  if (rest === null || "confirm" in language.understand(best, listening)) return null;
+  const meant = language.understand(rest, listening);
+  if ("intent" in meant && meant.intent.type === "answer") return { restated: meant.intent };
+  return "wind" in meant || "ambiguous" in meant ? { sayCorrect: true } : null;
 }
 
 function unanimous(guesses: readonly Alternative[]): Alternative | null {

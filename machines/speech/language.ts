@@ -16,6 +16,8 @@ export type Language = {
   readonly isYes: (words: string) => boolean;
   readonly isNo: (words: string) => boolean;
   readonly beginsWithNo: (words: string) => boolean;
+  /** What is said after a yes to a read-back; `null` where the words do not begin with one, or nothing follows. */
+  readonly afterYes: (words: string) => string | null;
   /** Every plausible reading of a whole text as one quantity; empty if there is none. */
   readonly readQuantity: (text: string) => readonly Quantity[];
 };

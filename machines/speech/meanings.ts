@@ -48,6 +48,8 @@ export type Meaning =
   | { readonly noSuchWind: true }
   /** "Yes" to a read-back, which needs "correct" or "wrong". */
   | { readonly sayCorrect: true }
+  /** "Yes, six" to a read-back: it confirms where that is what was read back, and else it is said again. */
+  | { readonly restated: Exclude<Intent, { type: NotSpoken }> }
   /** Words that can be read as several numbers; the guide asks again. */
   | { readonly ambiguous: { readonly n: readonly number[]; readonly unit: Unit | "mph" | "count" } }
   /** An answer that names another place than the gate asks about. */

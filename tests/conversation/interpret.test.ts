@@ -135,6 +135,17 @@ describe("to what was read back", () => {
   const on = (crew: Crew, words: string, shown: number | null) =>
     interpret(crew.job, here(crew), { by: "voice", alternatives: [words], talk: true, readBack: shown }, crew.at);
 
+  it.each(["yes, three", "yeah three", "right, three", "that's correct, three of us"])(
+    "%s, where three was read back, is correct",
+    (words) => {
+      const crew = readBack();
+      expect(on(crew, words, crew.entry - 1)).toMatchObject({ is: "command", intent: { type: "correct", target: crew.entry - 1 } });
+    },
+  );
+  it.each(["yes, four", "yeah, thirteen", "right, three or four"])("%s, where three was read back, is said again", (words) => {
+    const crew = readBack();
+    expect(on(crew, words, crew.entry - 1)).toMatchObject({ is: "notUnderstood" });
+  });
   it("correct means the one that the screen showed when it was said", () => {
     const crew = readBack();
     const entry = crew.entry - 1;

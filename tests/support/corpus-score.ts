@@ -143,6 +143,8 @@ function described(meant: Meaning): string {
     const { mph, gustMph, fromDeg } = meant.wind;
     return ["wind", mph, ...(gustMph === null ? [] : [gustMph]), ...(fromDeg === null ? [] : ["from", fromDeg])].join(" ");
   }
+  // That it is what was read back, and then confirms it, is seen to elsewhere.
+  if ("restated" in meant) return "correct";
   if ("confirm" in meant) return meant.confirm;
   if ("ambiguous" in meant || "sayCorrect" in meant || "wrongUnit" in meant || "noSuchWind" in meant || "elsewhere" in meant) return "ask";
   if ("outOfUse" in meant) return `outOfUse ${meant.because}`;

@@ -8,6 +8,9 @@ import { isNo, isYes } from "./yes-no.ts";
 
 const BEGINS_WITH_NO = /^(?:no|nope|nah|not|wrong|negative)\b/;
 
+const BEGINS_WITH_YES =
+  /^(?:(?:yes|yeah|yep|yup|right|correct|affirmative|that(?:'s| is)(?: all)? (?:right|correct|it))(?:[\s,.]+(?:sir|ma'am|right|correct))?)[\s,.]+(?=\S)/i;
+
 /** English as American crews speak it. */
 export const english: Language = {
   understand,
@@ -16,6 +19,7 @@ export const english: Language = {
   isBare: (words) => isBareCommand(words) || isBareQuestion(words),
   isYes,
   isNo,
+  afterYes: (words) => (BEGINS_WITH_YES.test(words) ? words.replace(BEGINS_WITH_YES, "") : null),
   beginsWithNo: (words) => BEGINS_WITH_NO.test(words),
   readQuantity,
 };
