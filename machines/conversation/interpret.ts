@@ -97,6 +97,7 @@ function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readB
   if ("outOfUse" in meant) return { type: "outOfUse", thing: thingMeant(job, meant.outOfUse, false), because: meant.because };
   if ("backInUse" in meant) return { type: "backInUse", thing: thingMeant(job, meant.backInUse, true), because: meant.because };
   for (const kind of ["thunder", "warning", "rain"] as const) if (kind in meant) return { type: "reading", reading: { kind, takenAt: at } };
+  if ("noThunder" in meant) return { type: "reading", reading: { kind: "noThunder", takenAt: at, because: meant.noThunder } };
   if (!("wind" in meant)) return null;
   const { mph, gustMph, fromDeg, taken } = meant.wind;
   const takenAt = instantAt(instantOf(taken, zone, wallTime(at, clocks)), clocks);

@@ -20,7 +20,9 @@ export type Reading =
       readonly takenAt: Instant;
       readonly place: string | null;
     }
-  | { readonly kind: "thunder" | "warning" | "rain"; readonly takenAt: Instant };
+  | { readonly kind: "thunder" | "warning" | "rain"; readonly takenAt: Instant }
+  /** The last thunder was none: it is taken back, with what it was. */
+  | { readonly kind: "noThunder"; readonly takenAt: Instant; readonly because: string };
 
 /** The words of a press that says nothing more. */
 export const PRESSED = "pressed";

@@ -110,6 +110,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
+            { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },
             ...verdicts([{ type: "read", params: { script } }, did("read")] as const),
           ],
         },

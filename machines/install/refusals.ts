@@ -83,6 +83,8 @@ export type Refusal =
   | { readonly why: "alreadyHurt"; readonly by: PersonId }
   | { readonly why: "future" }
   | { readonly why: "olderReading" }
+  /** There is no thunder that still counts, and none to take back. */
+  | { readonly why: "noThunderNear" }
   /** A change that makes limits looser, by their fields in the brief, under the number of the paper in force. */
   | { readonly why: "looserLimit"; readonly paper: "sheet" | "ticket" | "lineOwner"; readonly fields: readonly string[] }
   /** A change that would no longer know what is known. */

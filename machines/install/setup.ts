@@ -20,7 +20,7 @@ import { answerStatus, isPassed, sessionSince } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 import { clocksIn } from "./wall-time.ts";
-import { canOnlyStop, weatherAt } from "./weather.ts";
+import { canOnlyStop, thundery, weatherAt } from "./weather.ts";
 
 export type Event =
   | Command
@@ -109,6 +109,7 @@ export const install = setup({
       !canOnlyStop(event.reading, context) &&
       !onlyWarns(event, context) &&
       event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt),
+    noThunderNear: ({ context, event }) => event.type === "reading" && event.reading.kind === "noThunder" && !thundery(context, event.at),
     noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
     notOutOfUse: ({ context, event }) => !("thing" in event) || !(keyOf(event.thing) in context.outOfUse),
     sameAsProposer: ({ context, event }) => "by" in event && context.proposed?.by === event.by,

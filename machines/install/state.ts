@@ -59,5 +59,7 @@ export type JobState = {
   readonly outOfUse: Readonly<Record<string, OutOfUse>>;
   readonly wind: Wind | null;
   readonly thunderAt: Instant | null;
+  /** Those before it that would stop work as well, oldest first: where the last one was none, they count again. Absent when none. */
+  readonly thunderBefore?: readonly Instant[] | undefined;
   readonly proposed: { readonly entry: EntryNo; readonly by: PersonId; readonly because: string } | null;
 };

@@ -27,7 +27,7 @@ export const worstMph = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): numbe
 
 /** Whether a reading can only stop work: such a one counts whoever says it, and whatever its time says. */
 export const canOnlyStop = (reading: Reading, { limits }: Pick<JobState, "limits">): boolean =>
-  reading.kind === "wind" ? worstMph(reading) >= limits.stopGustMph : reading.kind !== "rain";
+  reading.kind === "wind" ? worstMph(reading) >= limits.stopGustMph : reading.kind === "thunder" || reading.kind === "warning";
 
 /** Gates whose answer is a gust, agreed with the customer's person, at which something is done. */
 export const AGREED = { evacuate: "plan.evacuate", walls: "plan.walls" } as const;

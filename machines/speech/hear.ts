@@ -53,9 +53,11 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   const alarm = alarmIn(guesses, context);
   if (alarm) return { ...alarm, source, readBack: false };
-  // A hold word inside another sentence, or in any alternative if none was understood, pauses work. A note may mention one.
+  // A hold word inside another sentence, or in any alternative if none was understood, pauses work. A note may mention one, and so may a question to the guide.
   const waits =
-    "notUnderstood" in first.meant ? said.some(language.holdsInside) : language.holdsInside(first.words) && !isNote(first.meant);
+    "notUnderstood" in first.meant
+      ? said.some(language.holdsInside)
+      : language.holdsInside(first.words) && !mayMentionIt(first.meant, source);
   if (waits) return heard({ intent: { type: "pause" } });
   if (woken || talk) return addressedToGuide(guesses, source, context);
   if (isLight(first, context)) return heard(first.meant);
@@ -75,7 +77,9 @@ function alarmIn(guesses: readonly Alternative[], { language, stopGustMph }: Lis
 }
 
 const NOTHING: Alternative = { words: "", meant: { notUnderstood: true } };
-const isNote = (meant: Meaning): boolean => "intent" in meant && meant.intent.type === "note";
+/** A note, and a question to the guide, may be about a hold: "what gust do we stop at". */
+const mayMentionIt = (meant: Meaning, source: Spoken): boolean =>
+  ("intent" in meant && meant.intent.type === "note") || ("question" in meant && source !== "open");
 
 /**
  * The meaning of an utterance addressed to the guide. If the alternatives disagree, the guide asks again. While a read-back is

@@ -31,6 +31,8 @@ export type Meaning =
   /** A weather warning was put out. */
   | { readonly warning: true }
   | { readonly rain: true }
+  /** What was taken for thunder was none, and what it was. */
+  | { readonly noThunder: string }
   /** Everybody is told to leave the tent, in these words. */
   | { readonly everybodyOut: string }
   /** Somebody is hurt, in these words. */
@@ -75,4 +77,8 @@ export function onlyStops(meant: Meaning, stopGustMph: number): boolean {
  * @example isBinding({ thunder: true }) // false
  */
 export const isBinding = (meant: Meaning): boolean =>
-  "wind" in meant || "outOfUse" in meant || "backInUse" in meant || ("intent" in meant && BINDING.has(meant.intent.type));
+  "wind" in meant ||
+  "noThunder" in meant ||
+  "outOfUse" in meant ||
+  "backInUse" in meant ||
+  ("intent" in meant && BINDING.has(meant.intent.type));

@@ -33,6 +33,7 @@ export function sayFromForm(f: Fields): unknown {
     case "carryOn":
       return { ...say, became: f.became?.trim() || null };
     case "reading":
+      if (f.reading === "noThunder") return { ...say, kind: f.reading, because: f.because };
       if (f.reading !== "wind") return { ...say, kind: f.reading };
       return {
         ...say,

@@ -24,6 +24,7 @@ export function readIntent(press: Press, live: LiveJob, words: Words): Pressed {
       return only({ ...press, value });
     }
     case "reading": {
+      if (press.kind === "noThunder") return only({ type: "reading", reading: { kind: "noThunder", takenAt: at, because: press.because } });
       if (press.kind !== "wind") return only({ type: "reading", reading: { kind: press.kind, takenAt: at } });
       const { mph, gustMph, fromDeg, place, takenAt } = press;
       const { context } = live.job.snapshot;

@@ -17,6 +17,8 @@ import {
   stands,
   type Tent,
   TORN,
+  thunderNear,
+  warned,
   windIs,
   workStops,
 } from "./tent.ts";
@@ -204,6 +206,15 @@ export const INVARIANTS = {
     unless(t.as !== "calm reading from the future" || (refusedAs(t) === "future" && sameWeather(t)), "it counted"),
   "an older calm reading never takes the place of a newer one": (t) =>
     unless(t.as !== "older calm reading" || (refusedAs(t) === "olderReading" && sameWeather(t)), "it counted"),
+  "thunder is taken back by one who may, and only while it stops work; the one before it counts again": (t) => {
+    if (!t.as.startsWith("thunder taken back")) return null;
+    const { thunderAt, thunderBefore = [] } = t.before.snapshot.context;
+    const stops = thunderNear(t.before, at(t));
+    if (t.command.role !== "competent" || !stops) return unless(did(t) === null && sameWeather(t), "it was taken back");
+    const now = t.after.snapshot.context;
+    const left = thunderBefore.at(-1) ?? null;
+    return unless(did(t) === "read" && thunderAt !== null && now.thunderAt === left && !warnedLess(t), "it was not, or more was");
+  },
   "an answer of another kind is refused": (t) => unless(t.as !== "answer of another kind" || did(t) === null, "it was recorded"),
   "what is torn is out of use whoever says it, and back when one who may says so": (t) => {
     const { command } = t;
@@ -269,6 +280,9 @@ function callBefore(t: Trial): string | null {
   return block !== undefined && outOf(block) === before.id ? block : before.id;
 }
 
+/** Whether a warning or too much wind stopped work, and does not anymore. */
+const warnedLess = ({ before, after }: Trial) =>
+  warned(before) !== warned(after) || before.snapshot.context.wind !== after.snapshot.context.wind;
 const sameWeather = ({ before, after }: Trial) =>
   before.snapshot.context.wind === after.snapshot.context.wind && before.snapshot.context.thunderAt === after.snapshot.context.thunderAt;
 

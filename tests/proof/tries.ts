@@ -32,6 +32,7 @@ const told = (kind: "thunder" | "warning" | "rain", takenAt: number): Intent => 
   type: "reading",
   reading: { kind, takenAt } satisfies Reading,
 });
+const noThunder = (takenAt: number): Intent => ({ type: "reading", reading: { kind: "noThunder", takenAt, because: "a truck" } });
 const torn = (tent: Tent, type: "outOfUse" | "backInUse"): Intent => ({
   type,
   thing: { is: "piece", id: pieceOf(tent) },
@@ -193,6 +194,8 @@ export function disturbed(tent: Tent, node: Node): Try[] {
     press("stop reading by crew, can only stop for all", wind(26, now), "crew"),
     press("stop reading from the future by a watcher, can only stop for all", wind(60, now + HOUR), "watcher"),
     press("thunder by a watcher, can only stop for all", told("thunder", now), "watcher"),
+    press("thunder taken back by crew", noThunder(now), "crew"),
+    press("thunder taken back by a competent person", noThunder(now), "competent"),
     press("warning by a trainee, can only stop for all", told("warning", now - HOUR), "trainee"),
     ...(node.job.snapshot.context.hurt
       ? []

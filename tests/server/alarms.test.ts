@@ -254,3 +254,40 @@ describe("a reading that cannot be", () => {
     expect((await entries()).length).toBe(before);
   });
 });
+
+describe("thunder that was none", () => {
+  it("is taken back by words that are read back, by typing and by script, and stands in the record with its reason", async () => {
+    await say({ type: "reading", kind: "thunder" }, "Odd");
+    const back = await say({ alternatives: ["that wasn't thunder, it was a truck"], talk: true });
+    expect(back).toMatchObject({ went: "readBack", reply: expect.stringContaining("No thunder: it was a truck") });
+    expect((await crew.read()).weather.is).toBe("stop");
+    await say({ alternatives: ["correct"], talk: true, readBack: back.entry });
+    expect((await crew.read()).weather.is).not.toBe("stop");
+
+    await say({ type: "reading", kind: "thunder" }, "Odd");
+    expect(await say({ type: "reading", kind: "noThunder", because: "the generator" })).toMatchObject({ outcome: { did: "read" } });
+    expect(await last()).toMatchObject({ command: { reading: { kind: "noThunder", because: "the generator" } } });
+    expect(await (await crew.app.request(`/jobs/${crew.job}/record`)).text()).toContain("No thunder: the generator");
+  });
+  it("is taken back by nobody else, and not without a reason", async () => {
+    await say({ type: "reading", kind: "thunder" }, "Odd");
+    expect(await say({ type: "reading", kind: "noThunder", because: "a truck" }, "Odd")).toMatchObject({
+      went: "refused",
+      reasons: [{ why: "role" }],
+    });
+    expect(await say({ type: "reading", kind: "noThunder" })).toMatchObject({ status: 422, fields: { because: expect.any(String) } });
+    expect((await crew.read()).weather.is).toBe("stop");
+  });
+  it("by a form on the page of other weather, which is there only while thunder counts", async () => {
+    const browser = plainBrowser(crew.app);
+    const path = `/jobs/${crew.job}/weather?as=p1`;
+    await browser.open(path);
+    expect(browser.forms("more").filter(({ fields }) => fields.reading === "noThunder")).toEqual([]);
+    await say({ type: "reading", kind: "thunder" }, "Odd");
+    await browser.open(path);
+    const [form] = browser.forms("more").filter(({ fields }) => fields.reading === "noThunder");
+    await browser.send(form!, { because: "fireworks" });
+    expect(await last()).toMatchObject({ command: { reading: { kind: "noThunder", because: "fireworks" } } });
+    expect((await crew.read()).weather.is).not.toBe("stop");
+  });
+});

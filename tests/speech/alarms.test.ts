@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { yes } from "../../machines/install/gates.ts";
+import { understand } from "../../machines/speech/en/understand.ts";
+import { hear } from "../../machines/speech/hear.ts";
+import { NOTHING_ASKED } from "../../machines/speech/listening.ts";
 import { EVERYWHERE, ears, said } from "../support/ears.ts";
 import { stepWith } from "../support/steps.ts";
 
@@ -231,4 +234,28 @@ describe("an alarm among the alternatives", () => {
     expect(said(["what's left", "thunder"], false, ears(null))).toMatchObject({ meant: { question: { asks: "whatsLeft" } } }));
   it("a hold comes before it", () =>
     expect(said(["thunder", "hold"], false, ears(null))).toMatchObject({ meant: { intent: { type: "hold" } } }));
+});
+
+describe("thunder taken back", () => {
+  it.each([
+    ["that wasn't thunder, it was a truck", "it was a truck"],
+    ["no thunder, they're dumping gravel", "they're dumping gravel"],
+    ["okay, that was no thunder, it was the generator", "it was the generator"],
+    ["it was not lightning, somebody took a picture", "somebody took a picture"],
+    ["false alarm on the thunder, it was fireworks", "it was fireworks"],
+  ])("%s", (said, because) => {
+    expect(understand(said, NOTHING_ASKED)).toEqual({ noThunder: because });
+    const talked = hear({ alternatives: [said], talk: true }, ears(null));
+    expect(talked).toMatchObject({ meant: { noThunder: because }, readBack: true });
+    expect(hear({ alternatives: [said], talk: false }, ears(null))).toMatchObject({ leftAlone: "wakeWord" });
+  });
+  it.each([
+    "no thunder",
+    "that wasn't thunder",
+    "no thunder yet, keep going",
+    "I think that wasn't thunder, maybe a truck",
+    "no thunder around here, right",
+  ])("%s takes nothing back: no reason, or no certainty", (said) =>
+    expect(understand(said, NOTHING_ASKED)).not.toHaveProperty("noThunder"),
+  );
 });

@@ -147,6 +147,7 @@ function described(meant: Meaning): string {
   if ("restated" in meant) return "correct";
   if ("confirm" in meant) return meant.confirm;
   if ("ambiguous" in meant || "sayCorrect" in meant || "wrongUnit" in meant || "noSuchWind" in meant || "elsewhere" in meant) return "ask";
+  if ("noThunder" in meant) return `noThunder ${meant.noThunder}`;
   if ("outOfUse" in meant) return `outOfUse ${meant.because}`;
   return Object.keys(meant)[0]!;
 }

@@ -183,6 +183,7 @@ describe("refusals", () => {
     notHeld: { why: "notHeld" },
     future: { why: "future" },
     olderReading: { why: "olderReading" },
+    noThunderNear: { why: "noThunderNear" },
     noProposal: { why: "noProposal" },
     sameAsProposer: { why: "sameAsProposer" },
     alreadyStandingDown: { why: "alreadyStandingDown" },

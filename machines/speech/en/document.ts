@@ -3,7 +3,7 @@ import { spelledOut } from "./spelled-out.ts";
 
 /** What stands before the number: words that say nothing, and what it is. */
 const BEFORE =
-  /^(?:(?:okay|ok|uh|um|yeah|yep|yes|got it|all right|right here|here it is|number is|so|this|one|all i(?:'ve)? got is|it's|it is|that's|that is|it says|says|reads|(?:i|we)(?:'ve)? (?:got|have)|the|(?:locate )?ticket|sheet|permit|certificate|paper|number)(?:'s| is)?[\s,:]+)+/i;
+  /^(?:(?:okay|ok|uh|um|yeah|yep|yes|got it|all right|this one here|right here|here it is|here|number is|so|this|one|all i(?:'ve)? got is|it's|it is|that's|that is|it says|says|reads|(?:i|we)(?:'ve)? (?:got|have)|the|(?:locate )?ticket|sheet|permit|certificate|paper|number)(?:'s| is)?[\s,:]+)+/i;
 const AFTER = /[\s,]+(?:here|on it|right here|please|good today|got it(?: right here)?|that's it)$/i;
 /** Fewer letters and digits than a paper's number has, where it was spelled out. */
 const MIN_SPELLED = 3;

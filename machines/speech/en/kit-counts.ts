@@ -57,7 +57,8 @@ const CALLED: Readonly<Record<LoadItem, RegExp>> = {
 export const itemsCalled = (name: string): LoadItem[] => (Object.keys(CALLED) as LoadItem[]).filter((item) => CALLED[item].test(name));
 
 /** What stands before and after a line: "we've got eight hard hats", "seven hard hats came back". */
-const BEFORE = /^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it|only|just|and|that's|(?:we|i)(?:'ve)? (?:got|have))[\s,]+)+/i;
+const BEFORE =
+  /^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it|only|just|and|that's|(?:we|i)(?:'ve)? (?:got|have)|there's|there are|the)[\s,]+)+/i;
 const AFTER = /\s+(?:came back|are back|back|are on|on|loaded|here|are here)$/i;
 
 /**
@@ -79,23 +80,28 @@ type Line = { readonly item: string; readonly n: number };
 function linesIn(said: string, listed: readonly string[]): readonly (Line | Meaning)[] {
   const whole = lineIn(said, listed);
   if ("item" in whole) return [whole];
-  for (const divided of [said.split(/[,;]\s+(?:and )?/), ...splitsAt(said, / and /gi)]) {
-    if (divided.length < 2) continue;
-    const lines = divided.flatMap((part) => linesIn(part, listed));
-    if (lines.every((line) => "item" in line)) return lines;
-  }
-  return [whole];
+  const words = said.replaceAll(/[,;]/g, " ").trim().split(/\s+/);
+  // Ways to divide the words from each one on, from the last one back: at most two, because more would not tell more.
+  const ways: (readonly (readonly Line[])[])[] = [];
+  ways[words.length] = [[]];
+  for (let at = words.length - 1; at >= 0; at--)
+    ways[at] = Array.from({ length: Math.min(MAX_LINE, words.length - at) }, (_, i) => at + i + 1)
+      .flatMap((end) => {
+        const line = lineIn(words.slice(words[at] === "and" ? at + 1 : at, end).join(" "), listed);
+        return "item" in line ? ways[end]!.map((rest) => [line, ...rest]) : [];
+      })
+      .slice(0, 2);
+  return ways[0]!.length === 1 ? ways[0]![0]! : [whole];
 }
-
-const splitsAt = (said: string, at: RegExp): string[][] =>
-  [...said.matchAll(at)].map((found) => [said.slice(0, found.index), said.slice(found.index + found[0].length)]);
+/** More words than one line of the truck has. */
+const MAX_LINE = 8;
 
 function lineIn(said: string, listed: readonly string[]): Line | Meaning {
   const words = said.toLowerCase().trim().replace(BEFORE, "").replace(AFTER, "");
   for (const [, number, thing] of [...splits(words, "first"), ...splits(words, "last")]) {
     const items = listed.filter((item) => CALLED[item as LoadItem]?.test(thing!));
     const [item] = items;
-    const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : numberInUnit(number!, "count");
+    const read = /^(?:no|none)$/.test(number!) ? { n: 0 } : /^an?$/.test(number!) ? { n: 1 } : numberInUnit(number!, "count");
     if (item === undefined || "notUnderstood" in read) continue;
     if (items.length > 1) return { notUnderstood: true };
     if ("n" in read) return Number.isSafeInteger(read.n) && read.n >= 0 ? { item, n: read.n } : { notUnderstood: true };

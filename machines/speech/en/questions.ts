@@ -67,17 +67,21 @@ const ABOUT: readonly (readonly [RegExp, FixedQuestion])[] = [
   [/^(?:where|what)\b.*\bshelter\b/, "stormShelter"],
   [/^(?:which|what|whose)\b.*\b(?:lace|laces|lacing|loops)\b/, "laceSide"],
   [/^(?:how long|what length)\b.*\bstraps?\b/, "strapLength"],
-  [/^how (?:much longer|much more|long)\b/, "howLong"],
+  [/^how (?:much longer|much more|much time|long)\b/, "howLong"],
   [
-    /^(?:what|how much|how far|how close|how high|at what)\b.*\b(?:limit|max|maximum|minimum|least|can (?:it|they|we|this|that)|allowed|do we clear)\b/,
+    /^(?:what|how much|how far|how close|how high|at what)\b.*\b(?:limit|max|maximum|minimum|least|most (?:it|they) can|can (?:it|they|we|this|that)|allowed|do we clear)\b/,
     "whatsTheLimit",
   ],
+  [/^(?:what|at what)\b.*\bgust\b/, "whatsTheLimit"],
   [/^(?:when|what)\b.*\b(?:last|read)\b.*\b(?:reading|read|wind|checked)\b/, "lastRead"],
   [/^(?:what|how|tell me)\b.*\bwind\b/, "whatsTheWind"],
-  [/^(?:what|how (?:many|much)|is there anything)\b.*\b(?:left|missing|to go|remaining)\b/, "whatsLeft"],
+  [/^(?:what|how (?:many|much)|is there anything|anything)\b.*\b(?:left|missing|to go|remaining)\b/, "whatsLeft"],
   [/^what (?:is|comes|happens) (?:next|after)\b/, "whereNext"],
   [/^who (?:said|answered|counted|tied|laced|read|measured|checked|told|gave|looked)\b/, "whoSaid"],
-  [/^(?:(?:can|could) you )?(?:say|repeat) (?:that|it)\b|^one more time\b|^what (?:would|did) you say\b/, "again"],
+  [
+    /^(?:(?:can|could) you )?repeat$|^(?:(?:can|could) you )?(?:say|repeat) (?:that|it)\b|^one more time\b|^what (?:would|did) you say\b/,
+    "again",
+  ],
   [/^how (?:does|do)\b.*\b(?:go|work)\b/, "how"],
 ];
 /** Any question why, whatever it is of: it is answered with why this call is made. */
@@ -127,14 +131,21 @@ export function parseQuestion(words: string, heard: string): Question | null {
   const bare = heard.replace(/^(?:(?:okay|ok|uh|um|so|hey|and|sorry),? )+/i, "");
   const about = words.split(" ").length > MAX_WORDS ? undefined : ABOUT.find(([pattern]) => pattern.test(inFull(bare)))?.[1];
   if (about) return { asks: about };
-  if (HOW_MANY.test(bare)) return howMany(bare);
-  if (WHERE.test(bare)) return where(bare);
+  // What names nothing of the plan is talk: "how many beers", "where's Pia".
+  if (HOW_MANY.test(bare)) return named(howMany(bare));
+  if (WHERE.test(bare)) return named(where(bare));
   const square = RIGHT_ANGLE.exec(bare);
   if (square) return { asks: "rightAngle", ...tape(square[1]?.trim() ?? "") };
   if (WHICH_PIECE.test(bare)) return { asks: "whichPiece" };
   if (words.split(" ").length > MAX_WORDS) return null;
   if (WHY.test(inFull(bare))) return { asks: "why" };
   return HOW.test(inFull(bare)) ? { asks: "how" } : null;
+}
+
+/** A question that names something of the plan or of this call. */
+function named(question: Question): Question | null {
+  if (question.asks === "howMany") return question.what === null && question.edge === null && !question.here ? null : question;
+  return question.asks === "where" && question.places.length === 0 && question.items.length === 0 ? null : question;
 }
 
 /** The question that is asked in so many words, alone or after words that say nothing. */
@@ -169,9 +180,9 @@ function howMany(words: string): Question {
   const about = asLetters(words).toLowerCase();
   if (/\bto the (?:next )?ring\b/.test(about)) return { asks: "howFarToTheRing" };
   const here = /\b(?:here|at this|am i looking for|are we looking for)\b/.test(about);
-  const edge = EDGES.find((name) => named(name).test(about)) ?? null;
+  const edge = EDGES.find((name) => edgeNamed(name).test(about)) ?? null;
   // "The AB side" is an edge, and no side pole.
-  const kinds = edge ? about.replace(new RegExp(`${named(edge).source} side`, "i"), "") : about;
+  const kinds = edge ? about.replace(new RegExp(`${edgeNamed(edge).source} side`, "i"), "") : about;
   return {
     asks: "howMany",
     // How many on an edge, and nothing named: its marks.
@@ -183,7 +194,7 @@ function howMany(words: string): Question {
   };
 }
 
-const named = (edge: EdgeName): RegExp => new RegExp(`\\b${edge[0]}[ -]?${edge[1]}\\b`, "i");
+const edgeNamed = (edge: EdgeName): RegExp => new RegExp(`\\b${edge[0]}[ -]?${edge[1]}\\b`, "i");
 
 function where(words: string): Question {
   if (/\bnext\b/i.test(words)) return { asks: "whereNext" };

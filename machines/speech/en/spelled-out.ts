@@ -6,6 +6,7 @@ const TEENS = new Map(
 );
 const TENS = new Map("twenty thirty forty fifty sixty seventy eighty ninety".split(" ").map((word, i) => [word, String(i + 2)]));
 const ZEROS: Readonly<Record<string, string>> = { oh: "0", o: "0", hundred: "00", thousand: "000" };
+const REVISION = /^ (?:rev|revision|alpha|alfa|bravo|charlie|delta) $/;
 const DASHES = setOf("dash hyphen minus");
 
 /** "Eighty-one hundred" is 8100 or 80100. */
@@ -33,6 +34,7 @@ export function spelledOut(said: string): string {
     if (DASHES.has(word)) return ["-"];
     return [/^[a-z]$/.test(word) ? word.toUpperCase() : ` ${word} `];
   });
-  const isSpelled = parts.some((part) => /\d/.test(part));
+  // Any other word is talk.
+  const isSpelled = parts.some((part) => /\d/.test(part)) && parts.every((part) => !/[a-z]{2}/.test(part) || REVISION.test(part));
   return isSpelled ? parts.join("").replaceAll(/\s+/g, " ").trim() : said;
 }

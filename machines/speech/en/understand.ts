@@ -8,6 +8,7 @@ import { parseCommand } from "./commands.ts";
 import { parseHandOver } from "./hand-over.ts";
 import { isHold } from "./holds.ts";
 import { asLetters } from "./letters.ts";
+import { parseNoThunder } from "./no-thunder.ts";
 import { parseQuestion } from "./questions.ts";
 import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
@@ -31,7 +32,16 @@ const REMARK = /^[a-d]{1,2}\d*(?:'s| is) leaning .+$/i;
  *
  * @example understand("carry on", { step: null, asks: null }) // { intent: { type: "carryOn", became: null } }
  */
-export function understand(heard: string, listening: Listening): Meaning {
+export function understand(words: string, listening: Listening): Meaning {
+  return meaningOf(isFreeText(words) ? words : words.replace(POLITE, ""), listening);
+}
+
+/** What is added out of politeness, and changes nothing. */
+const POLITE = /[\s,]+(?:please|thank you|thanks|sir|ma'am|boss)[.!?]*$/i;
+/** Words of somebody's own are kept as they were said. */
+const isFreeText = (words: string): boolean => /^\W*(?:make a |take a )?note\b|\b(?:because|since)\b/i.test(words);
+
+function meaningOf(heard: string, listening: Listening): Meaning {
   if (isHold(heard)) return { intent: { type: "hold" } };
   const words = plain(heard);
   const said = trimmed(heard);
@@ -48,6 +58,8 @@ export function understand(heard: string, listening: Listening): Meaning {
   const asked = answerable(listening);
   const because = WAIVE.exec(bare)?.[1]?.trim();
   if (because !== undefined && asked[0]) return { intent: { type: "waive", gate: asked[0].gate.id, because } };
+  const noThunder = parseNoThunder(said);
+  if (noThunder) return noThunder;
   const alarm = parseAlarm(splitTaken(heard.trim()).words);
   if (alarm) return alarm;
   const question = parseQuestion(words, said);

@@ -10,7 +10,7 @@ import { readClock } from "./times.ts";
 const SPEED =
   /\b(?:knots?|kts?|kn|kph|km\/h|kmh|kilomet(?:re|er)s (?:an|per) hour|m\/s|met(?:re|er)s (?:a|per) second|mph|miles (?:an|per) hour)$/i;
 const GUSTING =
-  /^(?:wind )?(.+?),? (?:and )?(?:gusting|with (?:an? )?gusts? (?:of|to|up to)|(?:with )?(?:the )?gust(?:s)?(?: is| are|'s) (?:at )?|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
+  /^(?:wind )?(.+?),? (?:and )?(?:gusting|with (?:an? )?gusts? (?:of|to|up to|at)|(?:with )?(?:the )?gust(?:s)?(?: is| are|'s) (?:at )?|gusts of|gusts|gust)(?: up)?(?: to| of)? (.+)$/i;
 /** A gust and no mean. The mean is taken to be as high: it can't be higher. */
 const GUST_ONLY =
   /^(?:(?:it's|it is|there's|we've got|we have|we had|just had|that was) )?(?:a |the )?(?:wind )?(?:gusting|gusts?|gusted)(?: up)?(?: to| of| at)? (.+)$|^wind up to (.+)$/i;

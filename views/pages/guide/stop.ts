@@ -4,11 +4,15 @@ import type { Words } from "../../text/words.ts";
 import type { WeatherFacts } from "./weather.ts";
 
 /** That the weather stops all work: why, and what to do now. */
-export type StopState = { readonly why: string; readonly todo: string };
+export type StopState = { readonly why: string; readonly todo: string; readonly lightning: boolean };
 
 /** What stands larger than any call while the weather says stop; `null` where it does not, or the job is closed. */
 export function stopState(job: Job, facts: WeatherFacts, { stop }: Words): StopState | null {
   const step = currentStep(job);
   if (facts.is !== "stop" || step === null) return null;
-  return { why: stop.why(facts), todo: stop.todo(isBegun(step), job.frozen.brief.site.stormShelter) };
+  return {
+    why: stop.why(facts),
+    todo: stop.todo(isBegun(step), job.frozen.brief.site.stormShelter),
+    lightning: facts.stops.lightningUntil !== null,
+  };
 }

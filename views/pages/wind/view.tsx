@@ -34,6 +34,15 @@ export const WeatherPage = (screen: Screen) => {
           <button type="submit">{more.everybodyOut}</button>
         </SayForm>
       </div>
+      {screen.guide.weather.stop?.lightning && (
+        <SayForm screen={screen} fields={{ type: "reading", reading: "noThunder" }} class="no-thunder">
+          <label>
+            {more.noThunder}
+            <input name="because" required maxlength={300} autocomplete="off" />
+          </label>
+          <button type="submit">{more.takeBack}</button>
+        </SayForm>
+      )}
     </JobScreen>
   );
 };

@@ -138,6 +138,8 @@ export const more = {
   alarms: "Tell everybody",
   sky: "Other weather",
   thunder: "Thunder or lightning",
+  noThunder: "It was no thunder. What was it?",
+  takeBack: "Take the thunder back",
   warning: "Weather warning out",
   rain: "It's raining",
   everybodyOut: "Everybody out",

@@ -84,6 +84,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return "Nothing is on hold.";
     case "future":
       return "That reading is from the future. Read it again.";
+    case "noThunderNear":
+      return "No thunder counts right now. There's none to take back.";
     case "olderReading":
       return "There's a newer reading. That one wasn't used.";
     case "looserLimit":

@@ -64,6 +64,7 @@ export function intentText(ask: BindingIntent): string {
 const TOLD = { thunder: "Thunder or lightning", warning: "Weather warning out", rain: "Rain" } as const;
 
 function readingText(reading: Reading): string {
+  if (reading.kind === "noThunder") return `No thunder: ${reading.because}`;
   if (reading.kind !== "wind") return TOLD[reading.kind];
   const { mph, gustMph, fromDeg } = reading;
   return `Wind ${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`}`;

@@ -23,8 +23,8 @@ export const conditions: GateWordsByKey = {
     not: "not everybody | does not know",
   },
   wayOut: {
-    things: "way | rope | out",
-    so: "[the] [way out [is]] clear [and] [everybody | everyone | they [all]] [knows | know] [it] | (everybody | everyone | they all) (knows | know) it | everybody is seen it",
+    things: "rope | ropes",
+    so: "clear | all clear | [the] [way out [is]] clear and (everybody | everyone | they [all]) (knows | know) [it] | (everybody | everyone | they all) (knows | know) it | everybody is seen it",
     not: "across | blocked | in the way | not clear",
   },
   afterBlow: { things: "stakes | straps | ones", so: "all good | all tight", not: "moved | slack | loose" },
