@@ -13,14 +13,14 @@ import { frozenAfter, frozenIn } from "./in-force.ts";
 import { addWorkTime, startWorkTime, timeSince, type WorkTime } from "./work-time.ts";
 
 /**
- * What a manager reviews: refusals, waivers, answers out of limits, papers shown in place of a limit, steps back, amendments,
- * those that make a limit looser, and a clock that was set.
+ * What a manager reviews: refusals, waivers, answers out of limits, papers shown in place of a limit, thunder that was taken back,
+ * steps back, amendments, those that make a limit looser, and a clock that was set.
  */
-export const FLAGS = ["refused", "waived", "outOfLimit", "paper", "wentBack", "amended", "loosened", "clockJumped"] as const;
+export const FLAGS = ["refused", "waived", "outOfLimit", "paper", "takenBack", "wentBack", "amended", "loosened", "clockJumped"] as const;
 export type Flag = (typeof FLAGS)[number];
 
 /** Version of the folding rules. A fold of another version is rebuilt from the entries. */
-export const FOLD_VERSION = 6;
+export const FOLD_VERSION = 7;
 /** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 
@@ -133,6 +133,8 @@ function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] 
   switch (outcome.did) {
     case "waived":
       return ["waived"];
+    case "read":
+      return takesThunderBack(entry, earlier) ? ["takenBack"] : [];
     case "wentBack":
       return ["wentBack"];
     case "amended":
@@ -155,6 +157,12 @@ const loosens = ({ frozenAt }: Fold, entry: CommandEntry, earlier: EntryLookup):
 function showsPaper(entry: CommandEntry, earlier: EntryLookup): boolean {
   const command = effectiveCommandBy(entry, earlier);
   return command.type === "answer" && command.value.kind === "paper";
+}
+
+/** Whether thunder was taken back: what had stopped work counts no more, on somebody's word. */
+function takesThunderBack(entry: CommandEntry, earlier: EntryLookup): boolean {
+  const command = effectiveCommandBy(entry, earlier);
+  return command.type === "reading" && command.reading.kind === "noThunder";
 }
 
 /** Whether an accepted answer is within its gate's limits. One that moved on was: nothing else goes on by itself. */

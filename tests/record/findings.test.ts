@@ -18,7 +18,7 @@ const inches = (n: number): Value => ({ kind: "measure", n, unit: "in" });
 const sheet = { type: "answer", gate: "sheet.atHand" } as const;
 const showing = { type: "answer", gate: "drive.AB" } as const;
 const rings = (AB: number, CD: number): Value => ({ kind: "figures", unit: "count", n: { AB, BC: 9, CD, DA: 9 } });
-const NONE = { refused: 0, waived: 0, outOfLimit: 0, paper: 0, wentBack: 0, amended: 0, loosened: 0, clockJumped: 0 };
+const NONE = { refused: 0, waived: 0, outOfLimit: 0, paper: 0, takenBack: 0, wentBack: 0, amended: 0, loosened: 0, clockJumped: 0 };
 
 describe("what stands out about an entry", () => {
   it("a next past an open gate was refused", async () => {
@@ -67,6 +67,14 @@ describe("what stands out about an entry", () => {
     await job.to((s) => s.step === "talk.hazards");
     await job.say({ type: "back" });
     expect([await last(), (await fold()).counts.wentBack]).toEqual([["wentBack"], 1]);
+  });
+  it("thunder that is taken back is marked, once it counts", async () => {
+    await job.say({ type: "reading", reading: { kind: "thunder", takenAt: 0 } });
+    const reading = { kind: "noThunder", takenAt: 0, because: "a truck" } as const;
+    const { no } = await job.say({ type: "readBack", intent: { type: "reading", reading } }, "Ines", { source: "talk" });
+    expect(await last()).toEqual([]);
+    await job.say({ type: "correct", target: no }, "Ines", { source: "talk" });
+    expect([await last(), (await fold()).counts.takenBack]).toEqual([["takenBack"], 1]);
   });
   it("a check left out with a reason is marked", async () => {
     const { gate } = await job.to((s) => s.gate?.hard === false);

@@ -43,9 +43,9 @@ describe("the findings of all jobs", () => {
   it("stand job by job, the newest first, with what each is and where it stands", async () => {
     const { world } = await twoJobs();
     const [, together, upper, lower] = rows(await page(world));
-    expect(together).toMatch(/^All together 2 jobs 2 0 1 0 0 0 0 0 Utilities marked: \d+ s$/);
-    expect(upper).toMatch(/^Upper meadow 80 × 100 ft, 2 entries Utilities marked 1 0 0 0 0 0 0 0 Utilities marked: \d+ s$/);
-    expect(lower).toMatch(/^Lower meadow 80 × 100 ft, 3 entries Utilities marked 1 0 1 0 0 0 0 0 Utilities marked: \d+ s$/);
+    expect(together).toMatch(/^All together 2 jobs 2 0 1 0 0 0 0 0 0 Utilities marked: \d+ s$/);
+    expect(upper).toMatch(/^Upper meadow 80 × 100 ft, 2 entries Utilities marked 1 0 0 0 0 0 0 0 0 Utilities marked: \d+ s$/);
+    expect(lower).toMatch(/^Lower meadow 80 × 100 ft, 3 entries Utilities marked 1 0 1 0 0 0 0 0 0 Utilities marked: \d+ s$/);
   });
   it("lead from each count to the record with only those entries, and nowhere from none", async () => {
     const { world, lower } = await twoJobs();

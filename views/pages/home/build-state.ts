@@ -69,7 +69,7 @@ function listed({ fold, entries, names, wall }: One, words: Words): ListedJob {
 /** What could hurt somebody, before what only took longer. */
 const GRAVEST_FIRST: readonly Flag[] = [...FLAGS].sort((a, b) => graveness(a) - graveness(b));
 function graveness(mark: Flag): number {
-  return ["loosened", "paper", "waived", "outOfLimit", "amended", "clockJumped", "wentBack", "refused"].indexOf(mark);
+  return ["loosened", "takenBack", "paper", "waived", "outOfLimit", "amended", "clockJumped", "wentBack", "refused"].indexOf(mark);
 }
 
 function towardText(phase: string, { guide, phaseName }: Words): string {

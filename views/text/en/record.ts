@@ -6,6 +6,7 @@ const MARK: Readonly<Record<Flag, string>> = {
   waived: "Left out",
   outOfLimit: "Out of limits",
   paper: "Paper instead",
+  takenBack: "Thunder taken back",
   wentBack: "Gone back over",
   amended: "Plan changed",
   clockJumped: "Clock jumped",
