@@ -1,6 +1,7 @@
 import type { Listening } from "./listening.ts";
 import type { Meaning } from "./meanings.ts";
 import type { Quantity } from "./quantity.ts";
+import type { Sayable } from "./sayable.ts";
 
 /** What a language must provide for speech. Each language has its own folder: `en/`. */
 export type Language = {
@@ -18,6 +19,8 @@ export type Language = {
   readonly beginsWithNo: (words: string) => boolean;
   /** What is said after a yes to a read-back; `null` where the words do not begin with one, or nothing follows. */
   readonly afterYes: (words: string) => string | null;
+  /** What may be said where a job stands. */
+  readonly sayableAt: (listening: Listening) => Sayable;
   /** Every plausible reading of a whole text as one quantity; empty if there is none. */
   readonly readQuantity: (text: string) => readonly Quantity[];
 };

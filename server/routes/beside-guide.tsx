@@ -1,6 +1,8 @@
 import type { Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { currentStep, questionAt } from "../../machines/install/job.ts";
 import { thingsOf } from "../../machines/install/things-of.ts";
+import { spokenOn } from "../../machines/speech/languages.ts";
 import { AnswersPage } from "../../views/pages/answers/view.tsx";
 import { CallPage } from "../../views/pages/call/view.tsx";
 import { ChangePage } from "../../views/pages/more/change.tsx";
@@ -23,7 +25,9 @@ type BesideGuide = (shown: Screen, live: LiveJob, jobs: LiveJobs) => Rendered;
 /** The pages of a job beside its guide, by their paths: each is one phone screen, and shows the job as it stands. */
 const PAGES: Readonly<Record<string, BesideGuide>> = {
   more: (shown) => <MorePage {...shown} />,
-  words: (shown) => <WordsPage {...shown} />,
+  words: (shown, { job, now }) => (
+    <WordsPage screen={shown} sayable={spokenOn(shown.words.lang).sayableAt({ step: currentStep(job), asks: questionAt(job, now.at) })} />
+  ),
   tent: (shown) => <TentPage {...shown} />,
   settings: (shown, _, { wakeWord }) => <SettingsPage {...shown} wakeWord={wakeWord} />,
   trouble: (shown, { job }) => <TroublePage screen={shown} things={thingsOf(job.frozen)} />,

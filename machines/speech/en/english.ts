@@ -3,6 +3,7 @@ import { isBareCommand } from "./commands.ts";
 import { holdsInside, isHold } from "./holds.ts";
 import { readQuantity } from "./quantities.ts";
 import { isBareQuestion } from "./questions.ts";
+import { sayableAt } from "./sayable.ts";
 import { understand } from "./understand.ts";
 import { isNo, isYes } from "./yes-no.ts";
 
@@ -22,4 +23,5 @@ export const english: Language = {
   afterYes: (words) => (BEGINS_WITH_YES.test(words) ? words.replace(BEGINS_WITH_YES, "") : null),
   beginsWithNo: (words) => BEGINS_WITH_NO.test(words),
   readQuantity,
+  sayableAt,
 };

@@ -8,7 +8,7 @@ const OUT = {
 export const struck: GateWordsByKey = {
   "strike.people": {
     things: "tent | people | everybody | inside | guests | caterers | there",
-    so: "clear | empty | (everybody | everyone) [is] out | all out | nobody [is] [left] in [there] | nobody [is] inside",
+    so: "clear | empty | (everybody | everyone) is out | all out | nobody [is] [left] in [there] | nobody [is] inside",
     not: "still in | inside | still (one | two | some) | somebody",
   },
   "strike.power": {
