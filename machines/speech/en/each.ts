@@ -1,6 +1,7 @@
 import { own } from "../../lookup/own.ts";
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
+import { withoutOpening } from "./lead-in.ts";
 import { namesIn } from "./names-in.ts";
 
 /** One line of the ticket, whichever of them it is called by, or all in a row as the guide calls it: "phone, cable, fiber". */
@@ -40,10 +41,10 @@ const whole = (words: string) => new RegExp(`^(?:(?:is|are|it's|they're|'s) )?(?
  * Two names with "and" between them share theirs.
  */
 export const parseEach: AnswerParser<"each"> = (heard, { names }, { wordsKey }) => {
-  const said = heard
-    .replaceAll(/(?<=\p{L})['’]s\b/gu, " is")
-    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it)[\s,]+)+/i, "")
-    .replaceAll(/(?:no (?:answer|word)|nothing|haven't heard(?: anything)?) (?:yet )?from (.+?)(?: yet)?$/gi, "$1 no answer");
+  const said = withoutOpening(heard).replaceAll(
+    /(?:no (?:answer|word)|nothing|haven't heard(?: anything)?) (?:yet )?from (.+?)(?: yet)?$/gi,
+    "$1 no answer",
+  );
   const { before, each } = namesIn(said, names, (name) => `(?:the )?(?:${own(CALLED, name) ?? name})${LINES}`);
   if (each.length === 0 || !/^\W*(?:and )?$/.test(before)) return { notUnderstood: true };
   const [yes, no] = [whole(`${YES}|${own(LIST_AT, wordsKey)?.yes ?? YES}`), whole(`${NO}|${own(LIST_AT, wordsKey)?.no ?? NO}`)];

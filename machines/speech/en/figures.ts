@@ -4,6 +4,7 @@ import { own } from "../../lookup/own.ts";
 import type { Meaning } from "../meanings.ts";
 import type { AnswerParser } from "./asked.ts";
 import { vocabularyOf, withoutPhrases } from "./gate-words.ts";
+import { withoutOpening } from "./lead-in.ts";
 import { namesIn } from "./names-in.ts";
 import { numberInUnit } from "./number-in-unit.ts";
 import { numberTexts } from "./number-list.ts";
@@ -45,12 +46,9 @@ export const parseFigures: AnswerParser<"figures"> = (heard, asks, { wordsKey })
   return { kind: "figures", unit, n: Object.fromEntries(pairs.map(({ name }, i) => [name, read[i] as number])) };
 };
 
-/** Without what comes before figures, and what is missing after them; short forms in full. */
+/** Without what comes before figures, and what is missing after them. */
 const inFigures = (said: string): string =>
-  said
-    .replaceAll(/(?<=\p{L})['’]s\b/gu, " is")
-    .replaceAll(/(?<=\p{L})['’]re\b/gu, " are")
-    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|yep|all right|got it)[\s,]+)+/i, "")
+  withoutOpening(said)
     .replace(/^(?:(?:we|i)(?:'ve)? (?:got|have)|it is|there are|they are(?! all\b)) /i, "")
     .replace(/,\s+\S+ (?:is |are )?(?:missing|short|to go)$/i, "");
 

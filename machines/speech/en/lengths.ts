@@ -1,6 +1,7 @@
 import { LENGTHS, type LengthName } from "../../site/lengths.ts";
 import type { Quantity } from "../quantity.ts";
 import type { AnswerParser } from "./asked.ts";
+import { withoutOpening } from "./lead-in.ts";
 import { readingsIn } from "./number-in-unit.ts";
 import { readQuantity } from "./quantities.ts";
 
@@ -37,11 +38,7 @@ export const parseLengths: AnswerParser<"lengths"> = (said, { wantFt }) => {
 };
 
 /** Without the words around lengths, short forms in full. */
-const inLengths = (said: string): string =>
-  said
-    .replaceAll(/\bcorner (?=[a-d]\b)/gi, "")
-    .replaceAll(/(?<=\b[a-d]{1,2})['’]s\b/gi, " is")
-    .replace(/^(?:(?:okay|ok|uh|um|so|yeah|all right|got it)[\s,]+)+/i, "");
+const inLengths = (said: string): string => withoutOpening(said).replaceAll(/\bcorner (?=[a-d]\b)/gi, "");
 
 /** Hundredths of a foot are said with "point": "one twenty" off a tape in feet is 120, and not 1.20. */
 function offATape(text: string): readonly Quantity[] {

@@ -9,7 +9,7 @@ import { NUMBER, type Sayable } from "../sayable.ts";
 import { ADDRESSED, BARE } from "./commands.ts";
 import { GATE_WORDS } from "./gate-words.ts";
 import { HOLDS } from "./holds.ts";
-import { BARE_QUESTIONS } from "./questions.ts";
+import { BARE_QUESTIONS } from "./question-words.ts";
 
 /** How a unit is said after a number. */
 const UNIT_SAID: Readonly<Record<Unit, string>> = {
