@@ -4,7 +4,7 @@ import type { FixedQuestion } from "../question.ts";
 export const BARE_QUESTIONS: Readonly<Record<FixedQuestion, string>> = {
   again: "again | say again | say (it | that) again | where am i | where are we",
   why: "why | why is that | what for",
-  how: "how | how to | show me how | how (do | would | should) (i | we | you) do (it | that | this) | how (is | hows) (it | that | this) done",
+  how: "how | how to | show me how | how (do | would | should) (i | we | you) do (it | that | this) | how is (it | that | this) done",
   whatsLeft: "what's left",
   howLong: "how long to go",
   whereNext: "where next",

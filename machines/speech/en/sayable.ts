@@ -24,7 +24,8 @@ const UNIT_SAID: Readonly<Record<Unit, string>> = {
 const SPELLED: Readonly<Record<string, string>> = { A: "alpha", B: "bravo", C: "charlie", D: "delta" };
 const spelled = (letters: string): string => [...letters].map((letter) => SPELLED[letter] ?? letter).join(" ");
 const EDGE = /^[A-D]{2}$/;
-const called = (name: string): string => (EDGE.test(name) ? spelled(name) : name);
+/** A name as it is said: an edge by its letters, "reclaimedWater" in two words. */
+const called = (name: string): string => (EDGE.test(name) ? spelled(name) : name.replaceAll(/(?=[A-Z])/g, " ").toLowerCase());
 
 type Ways = { readonly [K in Expected["expects"]]: (asks: Extract<Expected, { expects: K }>, asked: Asked) => readonly string[] };
 /** Ways to answer, the likeliest first. A paper's number and the counts of the truck are read out: they are no closed list. */
@@ -38,14 +39,19 @@ const ANSWERS: Ways = {
   ],
   lengths: () => LENGTHS.map((name) => `${SPELLED[name[0]!]} to ${SPELLED[name[1]!]} ${NUMBER} feet`),
   figures: ({ names, unit }) => names.map((name) => `${called(name)} ${NUMBER}${unit === "count" ? "" : ` ${UNIT_SAID[unit]}`}`),
-  each: ({ names }) => names.flatMap((name) => [`${name} yes`, `${name} no`]),
+  each: ({ names }) => names.flatMap((name) => [`${called(name)} yes`, `${called(name)} no`]),
   wind: () => [`${NUMBER} gusting ${NUMBER}`, `${NUMBER} no gusts`],
   counts: () => [],
   document: () => [],
   nothing: () => [],
 };
 
-const flat = (expansions: Readonly<Record<string, string>>): string[] => Object.values(expansions).flatMap(phrases);
+/** Longer ways are for whoever talks on; a list of them is endless. */
+const MAX_WORDS = 5;
+const flat = (expansions: Readonly<Record<string, string>>): string[] =>
+  Object.values(expansions)
+    .flatMap(phrases)
+    .filter((phrase) => phrase.split(" ").length <= MAX_WORDS);
 const MAIN_ORDERS = ["next", "back one", "make safe", "carry on", "correct", "wrong"];
 const ORDERS = [...new Set([...MAIN_ORDERS, ...flat(BARE), ...flat(ADDRESSED)])];
 /** One way of each first. */

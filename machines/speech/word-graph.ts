@@ -1,0 +1,51 @@
+import { NUMBER } from "./sayable.ts";
+
+/** A way from one state to another by one word; by none where the word is empty. */
+export type Arc = { readonly from: number; readonly to: number; readonly word: string };
+/** All that may be said, as an engine of its own is told it: paths of words from `start` to `end`. States are counted from 0. */
+export type WordGraph = { readonly states: number; readonly start: number; readonly end: number; readonly arcs: readonly Arc[] };
+
+/**
+ * The graph of phrases, each a path of its own: an engine that scores whole paths does not mix two of them. Where a number stands in one,
+ * the graph of numbers does.
+ *
+ * @example wordGraph(["back one"], { states: 0, start: 0, end: 0, arcs: [] }).arcs.length // 2
+ */
+export function wordGraph(phrases: readonly string[], numbers: WordGraph): WordGraph {
+  const [start, end] = [0, 1];
+  const arcs: Arc[] = [];
+  let states = 2;
+  for (const phrase of phrases) {
+    const words = phrase.split(" ");
+    let at = start;
+    for (const [i, word] of words.entries()) {
+      const to = i === words.length - 1 ? end : states++;
+      if (word === NUMBER) {
+        const [offset, from] = [states, at];
+        states += numbers.states;
+        arcs.push(...numbers.arcs.map((arc) => ({ from: arc.from + offset, to: arc.to + offset, word: arc.word })));
+        arcs.push({ from, to: numbers.start + offset, word: "" }, { from: numbers.end + offset, to, word: "" });
+      } else arcs.push({ from: at, to, word });
+      at = to;
+    }
+  }
+  return { states, start, end, arcs };
+}
+
+/** Every word of a graph, once. */
+export const wordsIn = ({ arcs }: WordGraph): readonly string[] => [...new Set(arcs.map(({ word }) => word))].filter((word) => word !== "");
+
+/** Whether a graph has a path that is made of these words. */
+export function accepts({ start, end, arcs }: WordGraph, words: readonly string[]): boolean {
+  const from = new Map<number, Arc[]>();
+  for (const arc of arcs) from.set(arc.from, [...(from.get(arc.from) ?? []), arc]);
+  const reached = (states: ReadonlySet<number>): Set<number> => {
+    const all = new Set(states);
+    for (const state of all) for (const { word, to } of from.get(state) ?? []) if (word === "") all.add(to);
+    return all;
+  };
+  let at = reached(new Set([start]));
+  for (const said of words)
+    at = reached(new Set([...at].flatMap((state) => (from.get(state) ?? []).filter(({ word }) => word === said).map(({ to }) => to))));
+  return at.has(end);
+}

@@ -1,0 +1,40 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Pronunciations } from "../../views/voice/own/decoder.ts";
+import { enginePackage } from "./engine-files.ts";
+
+/** Words of the trade that the dictionary lacks, and of other tongues, in its own sounds. By ear, no source. */
+const OWN: Pronunciations = {
+  lacing: ["L EY S IH NG"],
+  unlacing: ["AH N L EY S IH NG"],
+  tensioning: ["T EH N SH AH N IH NG"],
+  cranking: ["K R AE NG K IH NG"],
+  woah: ["W OW"],
+  alto: ["AA L T OW"],
+  cuidado: ["K W IY D AA D OW"],
+  para: ["P AA R AH"],
+  paren: ["P AA R EH N"],
+  párale: ["P AA R AH L EY"],
+};
+
+let dictionary: ReadonlyMap<string, readonly string[]> | undefined;
+
+/** The dictionary of the model, read once: every word with the ways in which it is said. */
+function words(): ReadonlyMap<string, readonly string[]> {
+  if (dictionary) return dictionary;
+  const read = new Map<string, string[]>();
+  for (const line of readFileSync(join(enginePackage, "pocketsphinx/model/en-us/cmudict-en-us.dict"), "utf8").split("\n")) {
+    const [, word, sounds] = /^(\S+?)(?:\(\d+\))? (.+)$/.exec(line) ?? [];
+    if (word && sounds) read.set(word, [...(read.get(word) ?? []), sounds]);
+  }
+  dictionary = read;
+  return read;
+}
+
+/** How words are said. Throws on one that neither the dictionary nor our own list has. */
+export function pronunciationsOf(all: readonly string[]): Pronunciations {
+  const ways = (word: string) => OWN[word] ?? words().get(word);
+  const unknown = all.filter((word) => !ways(word));
+  if (unknown.length > 0) throw new Error(`no dictionary says how to say ${unknown.join(", ")}`);
+  return Object.fromEntries(all.map((word) => [word, ways(word)!]));
+}
