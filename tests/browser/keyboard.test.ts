@@ -34,8 +34,11 @@ it("a whole raise is played by keyboard alone, refused in every phase, and no sw
   /** What somebody else answers on a phone of their own, as one of its sort was keyed in before: the lead's screen follows. */
   const isTheirs = (state: GuideState) => asksSomebodyElse(state) && !keyed.isNew(state) && refused.has(state.phase);
   for (let state = await world.state(); !isUp(state); state = await world.state()) {
-    if (isTheirs(state)) await walk(world.state, world.say, (s) => !isTheirs(s));
-    else
+    if (isTheirs(state)) {
+      const { entry } = await walk(world.state, world.say, (s) => !isTheirs(s));
+      // A key that is pressed while the screen follows does nothing, and nothing says so.
+      await page.locator(`article.call[data-entry="${entry}"]`).waitFor({ state: "attached" });
+    } else
       await play(
         page,
         world,
