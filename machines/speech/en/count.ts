@@ -2,7 +2,7 @@ import { isWhole } from "../../install/checks/count.ts";
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
 import { type Vocabulary, vocabularyOf, withoutPhrases } from "./gate-words.ts";
-import { hasNumber, numberIn } from "./number-clauses.ts";
+import { hasNumber, MISSING, numberIn } from "./number-clauses.ts";
 import { clausesOf, DOUBTS, LEAD_WORDS, NEUTRAL, setOf, wordsOf } from "./talk.ts";
 
 const NOTHING_WRONG = /^(?:no|nope|nah|negative|(?:it's |they're |looks )?all good|(?:all )?clean|all straight)$/;
@@ -27,6 +27,15 @@ export const parseCount: AnswerParser<"count"> = (said, _, { wordsKey, gate: { c
   if (NOBODY.test(words) || (isFault && (NOTHING_WRONG.test(words) || isNone(said, vocabulary)))) return { kind: "count", n: 0 };
   const read = numberIn(said, { things: vocabulary.all, wants: "count" });
   if (!("n" in read)) return read;
+  // "Ten, one to go" where ten are wanted says two things.
+  const isGood = check.kind !== "count" || (read.n >= (check.from ?? 0) && read.n <= (check.to ?? read.n));
+  if (
+    isGood &&
+    clausesOf(said)
+      .slice(1)
+      .some((clause) => MISSING.test(clause))
+  )
+    return { notUnderstood: true };
   return isWhole(read.n) ? { kind: "count", n: read.n } : { notUnderstood: true };
 };
 

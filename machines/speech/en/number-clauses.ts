@@ -6,7 +6,7 @@ import { clausesOf, DOUBTS, LEAD_WORDS, NEGATIONS, PARTS, setOf } from "./talk.t
 /** What may stand before a number, beside the question's own things. */
 const BEFORE = setOf(
   "it is that there are they we i you he she got have has had count counted read reads says say just only still looks right yeah yes yep yup okay ok uh um so well " +
-    "here make all both each is was the am reading comes come to at of us me out over in total nearest worst highest shortest thinnest narrowest farthest fewest",
+    "here make all both each is was the am reading comes come to at of us me in total nearest worst highest shortest thinnest narrowest farthest fewest",
 );
 /** What may follow a count. */
 const AFTER_COUNT = setOf(
@@ -24,8 +24,8 @@ export type Around = { readonly things: ReadonlySet<string>; readonly wants: Wan
 type Clause = { readonly read: { readonly n: number } | Meaning } | "aside" | "doubt";
 
 /** "One to go", "two short": what is missing, said after what is there. */
-const MISSING =
-  /^(?:\S+ (?:is |are |more )?(?:to go|short|missing|to come|(?:running )?late)|(?:we are |we )?(?:short|missing)(?: \S+)?|\S+ (?:is |are )?(?:still|missed)(?: \S+){1,4}|still looking for \S+)$/;
+export const MISSING =
+  /^(?:\S+ (?:is |are |more )?(?:to go|short|missing|to come|(?:running )?late)|(?:we are |we )?(?:short|missing)(?: \S+)?|still looking for \S+)$/;
 /** Words that take back what was said before. */
 const TAKES_BACK = /^(?:no|wait|sorry|scratch that|make that|i mean|correction|or|not)\b/;
 

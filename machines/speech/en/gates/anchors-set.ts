@@ -6,7 +6,7 @@ export const anchorsSet: GateWordsByKey = {
   marked: { things: "marks | mark | dots | edge | side" },
   "kit.spread": {
     things: "pins | kit | steel | stakes | plates | straps | around | spread",
-    so: "all steel [pins] | [and] nothing [is] short | all [of] them right",
+    so: "[all] steel [pins] [all around] [and] nothing [is] short",
     not: "short | missing | wrong ones",
   },
   "soil.named": {

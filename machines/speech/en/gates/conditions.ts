@@ -7,11 +7,10 @@ export const conditions: GateWordsByKey = {
     not: "one out | warning out | there is one",
   },
   paint: {
-    things: "paint | flags | flag | marks",
     so: "still there | [paint and flags] [are] [still] both there | paint and flags [are] [still] [both] there | still showing | all there",
     not: "gone | washed [it] off | mowed",
   },
-  earsAndEyes: { things: "ears | eyes | muffs | goggles | glasses", so: "on | got them on", not: "no goggles | no muffs | off" },
+  earsAndEyes: { so: "on | got them on | (ears and eyes | eyes and ears) [are] on", not: "no goggles | no muffs | off" },
   hats: {
     things: "hats | hat | hard",
     so: "on | got (one | them) on | wearing (one | them | a hat)",
@@ -24,7 +23,7 @@ export const conditions: GateWordsByKey = {
   },
   wayOut: {
     things: "rope | ropes",
-    so: "clear | all clear | [the] [way out [is]] clear and (everybody | everyone | they [all]) (knows | know) [it] | (everybody | everyone | they all) (knows | know) it | everybody is seen it",
+    so: "clear | all clear | [the] [way out [is]] clear and (everybody | everyone | they [all]) (knows | know) [it]",
     not: "across | blocked | in the way | not clear",
   },
   afterBlow: { things: "stakes | straps | ones", so: "all good | all tight", not: "moved | slack | loose" },

@@ -2,13 +2,12 @@ import type { GateWordsByKey } from "./words.ts";
 
 const ORDER = {
   things: "panels | panel | names | mid | end | piece | pieces | in order | right side up",
-  so: "in order [and] right side up | all right side up and in order | in order and up",
+  so: "in order [and] right side up | all right side up and in order",
 };
 
 export const sectionsJoined: GateWordsByKey = {
   groundCloth: {
-    things: "cloth | ground | dots | dot | open",
-    so: "everywhere | cloth (is down | down | everywhere) [and] [the] dots [are] open | [the] dots are open",
+    so: "everywhere | [ground] cloth (is down | down | everywhere) [and] [the] dots [are] open",
     not: "covered | covered up",
   },
   damage: {
@@ -22,7 +21,7 @@ export const sectionsJoined: GateWordsByKey = {
   rings: { things: "rings | ring | edge | side" },
   "half.tied": {
     things: "hook | knot | loop | long | tied | shut | off",
-    so: "tied off | knotted | tied [off] [and] [the] [hook] [is | hooked] (shut | closed) | knotted and [the] hook (closed | shut) | hook [is] (shut | closed)",
+    so: "tied off | knotted | tied [off] [and] [the] [hook] [is | hooked] (shut | closed) | knotted and [the] hook (closed | shut)",
     not: "hook [is] [still] open | not tied | untied",
   },
   "half.looked": {
@@ -32,7 +31,7 @@ export const sectionsJoined: GateWordsByKey = {
   },
   "straps.threaded": {
     things: "straps | strap | tail | tails | threaded | flat | slack | long | plenty | enough",
-    so: "threaded [flat] with slack | threaded [and] [with] (plenty of tail | tails long [enough]) | tails are long [enough] | plenty of tail",
+    so: "threaded [flat] with slack | threaded [and] [with] (plenty of tail | tails long [enough])",
     not: "twisted | short | too short | to go",
   },
 };

@@ -3,7 +3,7 @@ import type { GateWordsByKey } from "./words.ts";
 export const standing: GateWordsByKey = {
   watch: {
     things: "straps | strap | ties | water | cloth | stakes | stake",
-    so: "[everything | all] [is] (tight | good) | no water [on (it | the cloth)]",
+    so: "(everything | all) [is] (tight | good)",
     not: "water on | moved | loose | slack",
   },
   "watch.end": {

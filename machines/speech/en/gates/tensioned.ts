@@ -14,5 +14,5 @@ export const tensioned: GateWordsByKey = {
     so: "second round [is] done | did them all [again] | done again | all of them again",
     not: "still got | not the inside ties",
   },
-  "tension.again": { things: "strap | straps | tie | ties | again", so: "tight [again]", not: "slack | loose" },
+  "tension.again": { things: "again", so: "tight [again] | [every] strap and tie [is] tight [again]", not: "slack | loose" },
 };

@@ -8,7 +8,7 @@ export const utilitiesMarked: GateWordsByKey = {
   "certificate.unknown": { things: "certificate | number | fabric" },
   "talk.briefed": {
     things: "crew | talk | today | they",
-    so: "(everybody | everyone | all [of us | of them]) (is | are | was | were | got) briefed | all briefed | briefed | everybody [got it | heard it] | everyone [got it | heard it] | [have] all (heard it | had the talk) | heard it",
+    so: "(everybody | everyone | all [of us | of them]) (is | are | was | were | got) briefed | all briefed | briefed | (everybody | everyone) (got it | heard it) | [have] all (heard it | had the talk) | heard it",
     not: "not everybody | not everyone | missed it | came late | just got here | late",
   },
   "talk.headcount": { things: "heads | head | people | guys | hands | here | counting | me | today | crew | on | of us" },
@@ -25,8 +25,8 @@ export const utilitiesMarked: GateWordsByKey = {
   },
   "locate.answers": { so: "marks are down | marks are there | see the marks", not: "not marked yet | not in yet | nothing in yet" },
   "marks.walked": {
-    things: "paint | flags | flag | marks | grass | locate",
-    so: "[all] clear [to see] | walked [and clear | them both | it all] | all walked | all there | all the (flags | marks | paint) are there | see all of it | can see",
+    things: "grass | locate",
+    so: "[all] clear [to see] | walked [and clear | them both | it all] | all walked | all there | see all of it",
     not: "gone | mowed | faded | over | washed off | covered | hidden",
   },
   "private.lines": {
