@@ -1,7 +1,6 @@
 import { expect, it } from "vitest";
 import { freeze } from "../../machines/install/freeze.ts";
 import { allSteps } from "../../machines/install/job.ts";
-import { LIST_AT } from "../../machines/speech/en/each.ts";
 import { GATE_WORDS } from "../../machines/speech/en/gate-words.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 
@@ -22,4 +21,3 @@ it.each(Object.keys(GATE_WORDS))("%s is asked by some gate", (key) => expect([..
 it.each([...asked].filter(([, kind]) => ["yesNo", "count", "sameCount", "measure"].includes(kind)))("%s has words of its own", (key) =>
   expect(Object.keys(GATE_WORDS)).toContain(key),
 );
-it.each(Object.keys(LIST_AT))("%s asks for each of a list", (key) => expect(asked.get(key)).toBe("each"));

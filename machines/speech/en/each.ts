@@ -1,6 +1,8 @@
 import { own } from "../../lookup/own.ts";
+import { phrases } from "../phrases.ts";
 import { plain } from "../plain.ts";
 import type { AnswerParser } from "./asked.ts";
+import { GATE_WORDS } from "./gate-words.ts";
 import { withoutOpening } from "./lead-in.ts";
 import { namesIn } from "./names-in.ts";
 
@@ -23,17 +25,6 @@ const YES =
   "yes|yeah|yep|yup|clear|all clear|both clear|both marked|are both clear|are both marked|marked|got it|got them|good|all good|done|answered|has answered|answered clear|clear and marked";
 const NO =
   "no|nope|nah|nothing yet|not yet|no answer|no answer yet|not answered|not answered yet|hasn't answered|has not answered|didn't answer|did not answer|no word|no word yet|still waiting";
-/** Words that are an answer to one list only. Private lines are located or ruled out: "none" rules them out, "asked" does not. */
-export const LIST_AT: Readonly<Record<string, { readonly yes: string; readonly no: string }>> = {
-  "locate.answers": {
-    yes: "marks are down|marks are there|see the marks",
-    no: "not marked yet|not in yet|nothing in yet",
-  },
-  "private.lines": {
-    yes: "none|none here|no lines|no lines here|has none|have none|located|ruled out",
-    no: "not located|is not located|not located yet|is not located yet",
-  },
-};
 const whole = (words: string) => new RegExp(`^(?:(?:is|are|it's|they're|'s) )?(?:${words})$`);
 
 /**
@@ -47,7 +38,8 @@ export const parseEach: AnswerParser<"each"> = (heard, { names }, { wordsKey }) 
   );
   const { before, each } = namesIn(said, names, (name) => `(?:the )?(?:${own(CALLED, name) ?? name})${LINES}`);
   if (each.length === 0 || !/^\W*(?:and )?$/.test(before)) return { notUnderstood: true };
-  const [yes, no] = [whole(`${YES}|${own(LIST_AT, wordsKey)?.yes ?? YES}`), whole(`${NO}|${own(LIST_AT, wordsKey)?.no ?? NO}`)];
+  const { so, not } = own(GATE_WORDS, wordsKey) ?? {};
+  const [yes, no] = [whole([YES, ...phrases(so ?? "")].join("|")), whole([NO, ...phrases(not ?? "")].join("|"))];
   const found: Record<string, boolean> = {};
   let answer: boolean | null = null;
   for (const { name, after } of each.toReversed()) {

@@ -1,7 +1,7 @@
 import type { Meaning } from "../meanings.ts";
 import type { Wants } from "../quantity.ts";
 import { numberInUnit } from "./number-in-unit.ts";
-import { clausesOf, DOUBTS, LEAD_WORDS, NEGATIONS, PARTS, setOf } from "./talk.ts";
+import { clausesOf, DOUBTS, LEAD_WORDS, NEGATIONS, SMALL_NUMBERS, setOf } from "./talk.ts";
 
 /** What may stand before a number, beside the question's own things. */
 const BEFORE = setOf(
@@ -83,9 +83,6 @@ const NUMBER_WORD =
   /^(?:\d|\.\d|(?:zero|oh|nought|ten|eleven|twelve|hundred|half|quarter|dozen|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)))/;
 const ARTICLE_NUMBER = /^(?:an? (?:hundred|thousand|half|quarter|dozen|inch|foot|third|eighth))\b/;
 const startsNumber = (words: readonly string[], i: number): boolean =>
-  NUMBER_WORD.test(words[i]!) ||
-  ARTICLE_NUMBER.test(words.slice(i, i + 2).join(" ")) ||
-  (PARTS.has(words[i]!.split("-")[0]!) && !NOT_NUMBERS.has(words[i]!));
-const NOT_NUMBERS = setOf("some few couple half most only just another other several");
+  NUMBER_WORD.test(words[i]!) || ARTICLE_NUMBER.test(words.slice(i, i + 2).join(" ")) || SMALL_NUMBERS.has(words[i]!.split("-")[0]!);
 /** Whether a number stands anywhere in a clause. */
 export const hasNumber = (clause: string): boolean => clause.split(" ").some((_, i, words) => startsNumber(words, i));

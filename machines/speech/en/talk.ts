@@ -57,10 +57,13 @@ export const DOUBTS = setOf(
   "about around roughly maybe might probably almost nearly approximately like guess think hope hopefully if unless until till once when soon " +
     "but except besides or should supposed would could gonna going will later kind sort figure suppose whether least most more less than plus minus",
 );
+/** Small numbers: after "all" they are the whole of it, else a part. */
+export const SMALL_NUMBERS = setOf("one two three four five six seven eight nine ten eleven twelve");
 /** Words for a part of what was asked about. */
-export const PARTS = setOf(
-  "one two three four five six seven eight nine ten eleven twelve some few couple half most only just another other several",
-);
+export const PARTS: ReadonlySet<string> = new Set([
+  ...SMALL_NUMBERS,
+  ...setOf("some few couple half most only just another other several"),
+]);
 /** What is wrong, at any gate. */
 export const FAULTS = setOf(
   "off out loose gone missing bad wrong open short soft slack broken torn bent twisted swapped crooked moved slipped leaning lean leans upside down left unlocked untied damaged high",
@@ -69,7 +72,7 @@ export const FAULTS = setOf(
 export const NEUTRAL = setOf(
   "it is are was were am be been being they them these those that this all every everybody everyone each both of the a an on in at to for with and so too " +
     "up there here now right nice nicely real really good we you i he she him her his their our my us me has have had got get do does did done just already " +
-    "still yet them's sir guys man boss okay ok please again way whole entire everything anything any as can see look looks said says",
+    "still yet sir guys man boss okay ok please again way whole entire everything anything any as can see look looks said says",
 );
 
 /** Words before an answer that say nothing: "okay", "uh". Not those that may be one, "yes" and "right" among them. */

@@ -1,7 +1,20 @@
 import { phrases } from "../phrases.ts";
 import type { AnswerParser } from "./asked.ts";
 import { type Vocabulary, vocabularyOf, withoutPhrases } from "./gate-words.ts";
-import { clausesOf, DOUBTS, FAULTS, inFull, LEAD_PHRASES, LEAD_WORDS, NEGATIONS, NEUTRAL, PARTS, setOf, wordsOf } from "./talk.ts";
+import {
+  clausesOf,
+  DOUBTS,
+  FAULTS,
+  inFull,
+  LEAD_PHRASES,
+  LEAD_WORDS,
+  NEGATIONS,
+  NEUTRAL,
+  PARTS,
+  SMALL_NUMBERS,
+  setOf,
+  wordsOf,
+} from "./talk.ts";
 
 const saying = (expansion: string): ReadonlySet<string> => new Set(phrases(expansion).map(inFull));
 
@@ -21,16 +34,12 @@ const NO = saying(
 );
 /** Words that say that it is not yet as it should be. Where the question asks for a fault, they may mean either. */
 const NOT_GOOD = saying(
-  "[no] not yet | (that's | it's | []) no good | (that's | it's | []) not good | not all [of (them | it)] | not done [yet] | not (everybody | everyone) [yet]",
+  "[no] not yet | [that's | it's] (no | not) good | not all [of (them | it)] | not done [yet] | not (everybody | everyone) [yet]",
 );
 const NONE = saying("none [of them] | no none | not one | not any | nobody");
 /** After these only what is so follows: "every one of them", "all three". */
 const WHOLE = saying(
   "every one [of them] | every last one [of them] | every [of them] | every last [of them] | all [of (it | them)] | each [of them]",
-);
-
-const NUMBERS = new Set(
-  [...PARTS].filter((word) => !["some", "few", "most", "half", "only", "just", "another", "other", "several"].includes(word)),
 );
 
 /** What a clause says: an answer, that it is as wanted or is not, nothing, or something else, which may be a doubt. */
@@ -101,7 +110,7 @@ function saysOf(clause: string, words: Vocabulary, wanted: boolean): Says {
   if (isNotSo(said, words, wanted)) return "bad";
   const doubtful = said.some((word, i) => NEGATIONS.has(word) || DOUBTS.has(word) || FAULTS.has(word) || isPart(said, i));
   if (doubtful) return "doubt";
-  const counted = said.some((word, i) => NUMBERS.has(word) && said[i - 1] === "all");
+  const counted = said.some((word, i) => SMALL_NUMBERS.has(word) && said[i - 1] === "all");
   return counted || WHOLE.has(clause) || said.some((word) => words.all.has(word) || PRONOUNS.has(word)) ? "aside" : "doubt";
 }
 
@@ -109,12 +118,12 @@ const PRONOUNS = new Set("it they them everybody everyone".split(" "));
 
 /** A part of what was asked about; "all three" and "every one" are no parts. */
 const isPart = (said: readonly string[], i: number): boolean =>
-  PARTS.has(said[i]!) && !(["all", "every", "each"].includes(said[i - 1] ?? "") && NUMBERS.has(said[i]!));
+  PARTS.has(said[i]!) && !(["all", "every", "each"].includes(said[i - 1] ?? "") && SMALL_NUMBERS.has(said[i]!));
 
 /** Only what is known to mean so, and words that change nothing about it. */
 function isSo(said: readonly string[], { so, things }: Vocabulary): boolean {
   const left = withoutPhrases(said, so);
-  return left?.every((word, i) => (NEUTRAL.has(word) || things.has(word) || NUMBERS.has(word)) && !isPart(left, i)) ?? false;
+  return left?.every((word, i) => (NEUTRAL.has(word) || things.has(word) || SMALL_NUMBERS.has(word)) && !isPart(left, i)) ?? false;
 }
 
 const PLACE = /^(?:[a-d]{1,2}|[a-d]{1,2}\d+|q\d+)$/;

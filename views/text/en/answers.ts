@@ -44,7 +44,7 @@ export function answerText(answer: Answer, { name, zone }: Teller): string {
     case "left":
       return `${answer.here} ${answer.here === 1 ? "call" : "calls"} left to "${phaseName(answer.phase)}", ${answer.calls} total.`;
     case "howLong":
-      return `${answer.calls} ${answer.calls === 1 ? "call" : "calls"} to go. How long they take, nobody can tell.`;
+      return `${answer.calls} ${answer.calls === 1 ? "call" : "calls"} to go. No telling how long they take.`;
     case "next":
       return answer.step ? `Next comes: ${calls[answer.step.wordsKey]?.say(answer.step.params) ?? ""}` : "This is the last call.";
     case "piece":
@@ -82,7 +82,7 @@ export function answerText(answer: Answer, { name, zone }: Teller): string {
     case "notTold":
       return `Nobody told me where the ${kitName(answer.items[0])} are. They're on the truck list.`;
     case "strap":
-      return `From pole top to stake it's ${feetInches(answer.spanFt)} on level ground. Wraps and tail come on top.`;
+      return `From pole top to stake it's ${feetInches(answer.spanFt)} on level ground. Add wraps and tail.`;
     case "site":
       return answer.says === null ? `${SITE[answer.what]}: not in the plan yet. Ask the lead.` : `${SITE[answer.what]}: ${answer.says}.`;
     case "wind":

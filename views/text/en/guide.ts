@@ -144,7 +144,7 @@ export const more = {
   alarms: "Tell everybody",
   sky: "Other weather",
   thunder: "Thunder or lightning",
-  noThunder: "It was no thunder. What was it?",
+  noThunder: "It wasn't thunder. What was it?",
   takeBack: "Take the thunder back",
   warning: "Weather warning out",
   rain: "It's raining",

@@ -29,9 +29,10 @@ export const utilitiesMarked: GateWordsByKey = {
     so: "[all] clear [to see] | walked [and clear | them both | it all] | all walked | all there | see all of it",
     not: "gone | mowed | faded | over | washed off | covered | hidden",
   },
+  /** None rules them out; "asked" does not. */
   "private.lines": {
     so: "none [here] | no lines [here] | has none | have none | located | ruled out",
-    not: "not located [yet] | do not have",
+    not: "[is] not located [yet]",
   },
   "overhead.line": { things: "wire | wires | line | ground | along | out | up | nearest | closest", not: "too close" },
   "overhead.any": { things: "wire | wires | line | lines | ground | along | out | up | nearest | closest", not: "too close" },
