@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, press, type World } from "../support/browser.ts";
+import { leading } from "../support/shared-browser.ts";
 
 let world: World;
 beforeAll(async () => {
@@ -54,7 +55,7 @@ describe("a phone in a gloved hand, 360 by 640", () => {
     await page.click(".drawing a");
     const desc = () => page.locator(".whole-drawing svg desc").textContent();
     const lies = await desc();
-    await page.click("text=Turn it");
+    await leading(page, () => page.click("text=Turn it"));
     expect(await desc()).not.toBe(lies);
     const turned = await desc();
     await page.click("text=Back to the call");

@@ -107,7 +107,7 @@ describe("the loading list, ticked with gloves on", () => {
 
   it("a thumb ticks what is left, and the guide goes on", async () => {
     const page = await world.screen("p1");
-    await page.locator(".answers a.button", { hasText: "Open the list" }).click();
+    await leading(page, () => page.locator(".answers a.button", { hasText: "Open the list" }).click());
     const open = page.locator(OPEN);
     for (let left = await open.count(); left > 0; left = await open.count()) {
       await open.first().click();
