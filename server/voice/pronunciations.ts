@@ -31,6 +31,9 @@ function words(): ReadonlyMap<string, readonly string[]> {
   return read;
 }
 
+/** Whether it is known how a word is said. */
+export const isPronounceable = (word: string): boolean => OWN[word] !== undefined || words().has(word);
+
 /** How words are said. Throws on one that neither the dictionary nor our own list has. */
 export function pronunciationsOf(all: readonly string[]): Pronunciations {
   const ways = (word: string) => OWN[word] ?? words().get(word);

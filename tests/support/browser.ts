@@ -92,6 +92,8 @@ async function phone({ ear, clock, ...kind }: ScreenOptions): Promise<Page> {
     if (isClocked) await context.clock.install();
     if (!ear) return;
     await context.addInitScript(scriptedEar, ear);
+    // What comes of it where no other ear takes over.
+    if (ear !== "good") await context.route("**/assets/ear.json", (route) => route.fulfill({ json: null }));
     await context.grantPermissions(["microphone"]);
   });
   if (isClocked) clocked.add(page);

@@ -10,7 +10,7 @@ let mouth: Speaker;
 beforeEach(() => {
   vi.useFakeTimers();
   vi.stubGlobal("window", { setTimeout, speechSynthesis: {} });
-  vi.stubGlobal("document", { documentElement: { lang: "en" }, body: { classList: { add: () => {}, remove: () => {} } } });
+  vi.stubGlobal("document", { documentElement: { lang: "en" }, body: { classList: { toggle: () => {} } } });
   vi.stubGlobal("SpeechSynthesisUtterance", Utterance);
   vi.stubGlobal("speechSynthesis", { speak: () => {}, cancel: () => {}, getVoices: () => [{}] });
   mouth = new Speaker();

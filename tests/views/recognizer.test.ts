@@ -39,7 +39,10 @@ beforeEach(() => {
   vi.stubGlobal("window", globalThis);
   vi.stubGlobal("document", { documentElement: { lang: "en" } });
   heard = [];
-  const Recognizer = utteranceRecognizer(Engine as never, (utterance) => heard.push(utterance));
+  const Recognizer = utteranceRecognizer(
+    () => Engine as never,
+    (utterance) => heard.push(utterance),
+  );
   new Recognizer().start();
   engine = Engine.now;
 });

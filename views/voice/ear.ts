@@ -1,5 +1,6 @@
 import annyang from "annyang";
-import { ERRORS } from "./engine.ts";
+import { ERRORS, SAME_FOR_ALL } from "./engine.ts";
+import type { Engines, Listening } from "./engines.ts";
 import { type Engine, type Utterance, utteranceRecognizer } from "./recognizer.ts";
 import type { VoiceStatus } from "./status.ts";
 
@@ -7,8 +8,6 @@ import type { VoiceStatus } from "./status.ts";
 export type Heard = Utterance & { readonly talk: boolean };
 type Told = { readonly heard: (heard: Heard) => void; readonly status: (status: VoiceStatus) => void };
 
-/** A recognizer that has not started by then will not: on some phones it is there and does nothing. */
-const START_MS = 3000;
 /** While the browser asks its holder for the microphone. */
 const ASKED_MS = 30_000;
 /** How long an engine that was told to stop may take to say so. */
@@ -28,6 +27,8 @@ const MAX_NETWORK_ERRORS = 3;
 /** Listening through annyang: all the time, or while the talk button is held. One a page. */
 export class Listener {
   readonly #told: Told;
+  readonly #engines: Engines;
+  #by: Listening | null = null;
   #open = false;
   #listening = false;
   /** Until it has said that it ended, an engine that was told to stop cannot be started again. */
@@ -44,14 +45,19 @@ export class Listener {
   #got = false;
   #starting: number | undefined;
   #talking: number | undefined;
+  #ending: number | undefined;
   status: VoiceStatus = "off";
 
-  constructor(engine: Engine, told: Told) {
+  constructor(engines: Engines, told: Told) {
     this.#told = told;
-    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = utteranceRecognizer(engine, (spoken) => {
-      this.#spoken = spoken;
-      if (spoken.tooLong) this.#took();
-    });
+    this.#engines = engines;
+    (globalThis as { SpeechRecognition?: Engine }).SpeechRecognition = utteranceRecognizer(
+      () => this.#by!.engine,
+      (spoken) => {
+        this.#spoken = spoken;
+        if (spoken.tooLong) this.#took();
+      },
+    );
     annyang.addCallback("result", () => this.#took());
     annyang.addCallback("start", () => this.#started());
     annyang.addCallback("end", () => this.#ended());
@@ -101,11 +107,20 @@ export class Listener {
   get isTalking(): boolean {
     return this.#until === Number.POSITIVE_INFINITY;
   }
+  /** Who listens, or did last. */
+  get by(): Listening["by"] | null {
+    return this.#by?.by ?? null;
+  }
 
   #listen(): void {
+    this.#again = this.#running;
+    if (!this.#running) this.#by = this.#engines.now(this.#open);
+    if (this.#by === null) {
+      this.#close("none");
+      return;
+    }
     this.#say("starting");
     this.#await();
-    this.#again = this.#running;
     if (this.#running) return;
     this.#running = true;
     annyang.start({ autoRestart: this.#open, continuous: true });
@@ -116,13 +131,13 @@ export class Listener {
     this.#wordsSinceStart = false;
     clearTimeout(this.#starting);
     const giveUp = () => this.#giveUp("silent");
-    this.#starting = window.setTimeout(giveUp, START_MS);
+    this.#starting = window.setTimeout(giveUp, this.#by?.startMs);
     const asked = navigator.permissions?.query({ name: "microphone" as PermissionName });
     asked?.then(
       ({ state }) => {
         if (state !== "prompt" || this.status !== "starting") return;
         clearTimeout(this.#starting);
-        this.#starting = window.setTimeout(giveUp, ASKED_MS);
+        this.#starting = window.setTimeout(giveUp, Math.max(ASKED_MS, this.#by?.startMs ?? 0));
       },
       () => {},
     );
@@ -156,6 +171,7 @@ export class Listener {
     else this.#close("off");
   }
   #ended(): void {
+    clearTimeout(this.#ending);
     const soon = performance.now() - this.#startedAt < SOON_MS && !this.#wordsSinceStart;
     this.#listening = false;
     this.#running = false;
@@ -182,27 +198,40 @@ export class Listener {
   #failed(error: string): void {
     const known = ERRORS[error];
     if (known) this.#giveUp(known);
-    else if (error === "network" && (++this.#networkErrors >= MAX_NETWORK_ERRORS || !this.#open)) this.#giveUp("network");
+    else if (error === "network" && (++this.#networkErrors >= MAX_NETWORK_ERRORS || !this.#open || this.#engines.hasOther(this.#by)))
+      this.#giveUp("network");
   }
+  /** What listens does not work: another takes its place where there is one. */
   #giveUp(status: VoiceStatus): void {
+    const another = !SAME_FOR_ALL.has(status) && this.#by !== null && this.#engines.giveUp(this.#by, this.#open);
+    if (another && (this.#open || this.isTalking)) {
+      this.#say("starting");
+      this.#abort(true);
+      return;
+    }
     this.#open = false;
     this.#close(status);
   }
   #close(status: VoiceStatus): void {
-    clearTimeout(this.#starting);
     clearTimeout(this.#talking);
     this.#from = Number.POSITIVE_INFINITY;
     this.#until = Number.NEGATIVE_INFINITY;
+    this.#abort(false);
+    this.#say(status);
+  }
+  /** Lets go of the engine that listens; `again` once it has ended. */
+  #abort(again: boolean): void {
+    clearTimeout(this.#starting);
     this.#listening = false;
-    this.#again = false;
+    this.#again = again;
     annyang.abort();
     // Some never say that they ended. After a moment it is taken that they did, or no press would start them again.
-    window.setTimeout(() => {
+    clearTimeout(this.#ending);
+    this.#ending = window.setTimeout(() => {
       if (this.#listening || !this.#running) return;
       this.#running = false;
       if (this.#again) this.#listen();
     }, ENDED_MS);
-    this.#say(status);
   }
   #say(status: VoiceStatus): void {
     this.status = status;

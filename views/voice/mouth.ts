@@ -16,6 +16,8 @@ export class Speaker {
   /** Kept: an utterance that is collected never says that it has ended. */
   #saying: SpeechSynthesisUtterance | null = null;
   quiet = false;
+  /** Told when it begins to speak, and when it and its echo have ended. */
+  onSpeaking = (_: boolean) => {};
 
   /** An empty word on the first press: without it some phones stay silent for good. */
   open(): void {
@@ -32,7 +34,7 @@ export class Speaker {
     this.#from = performance.now();
     this.#until = Number.POSITIVE_INFINITY;
     clearTimeout(this.#tail);
-    document.body.classList.add("speaking");
+    this.#show(true);
     const ended = () => saying === this.#saying && this.#ended();
     saying.onend = ended;
     saying.onerror = ended;
@@ -63,7 +65,11 @@ export class Speaker {
     clearTimeout(this.#timer);
     this.#saying = null;
     this.#until = performance.now() + TAIL_MS;
-    this.#tail = window.setTimeout(() => document.body.classList.remove("speaking"), TAIL_MS);
+    this.#tail = window.setTimeout(() => this.#show(false), TAIL_MS);
+  }
+  #show(is: boolean): void {
+    document.body.classList.toggle("speaking", is);
+    this.onSpeaking(is);
   }
   #canSpeak(): boolean {
     return "speechSynthesis" in window && speechSynthesis.getVoices().length > 0;

@@ -30,9 +30,9 @@ const textsOf = (result: SpeechRecognitionResult): string[] => Array.from(result
 
 /**
  * A recognizer of the W3C's shape over the engine that there is, made for annyang: it passes on whole utterances only,
- * each once, with the moment at which it began. Another engine takes this one's place by being given here.
+ * each once, with the moment at which it began. Each time it starts it asks which engine that is.
  */
-export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) => void): Engine {
+export function utteranceRecognizer(engineNow: () => Engine, take: (spoken: Utterance) => void): Engine {
   let ids = 0;
   class Recognizer extends EventTarget {
     continuous = true;
@@ -44,7 +44,8 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
     onsoundstart: (() => void) | null = null;
     onresult: ((event: SpeechRecognitionEvent) => void) | null = null;
     onerror: ((event: SpeechRecognitionErrorEvent) => void) | null = null;
-    readonly #inner = new engine();
+    #engine: Engine | null = null;
+    #inner: SpeechRecognition | null = null;
     #onset: number | null = null;
     #first: number | null = null;
     /** The utterance that is being heard. Null between one that was passed on and a sign that the next has begun. */
@@ -58,43 +59,50 @@ export function utteranceRecognizer(engine: Engine, take: (spoken: Utterance) =>
     #growing: RecognizedText | null = null;
     #quiet: number | undefined;
 
-    constructor() {
-      super();
-      const inner = this.#inner;
-      inner.onstart = () => {
+    start(): void {
+      const engine = engineNow();
+      if (engine !== this.#engine) this.#inner = this.#listenTo(new engine());
+      this.#engine = engine;
+      const inner = this.#inner!;
+      inner.continuous = this.continuous;
+      inner.lang = this.lang;
+      inner.maxAlternatives = this.maxAlternatives;
+      // Halves of sentences tell when speech began; they are never passed on.
+      inner.interimResults = true;
+      inner.start();
+    }
+    /** An engine that another took the place of is heard no more. */
+    #listenTo(inner: SpeechRecognition): SpeechRecognition {
+      const now = (act: () => void) => () => {
+        if (inner === this.#inner) act();
+      };
+      inner.onstart = now(() => {
         this.#done.clear();
         this.#open.clear();
         this.#passed = [];
         this.#id = null;
         this.onstart?.();
-      };
-      inner.onsoundstart = () => this.onsoundstart?.();
-      inner.onend = () => {
+      });
+      inner.onsoundstart = now(() => this.onsoundstart?.());
+      inner.onend = now(() => {
         this.#settle();
         this.#onset = null;
         this.#first = null;
         this.onend?.();
-      };
-      inner.onerror = (event) => this.onerror?.(event);
-      inner.onspeechstart = () => {
+      });
+      inner.onerror = (event) => inner === this.#inner && this.onerror?.(event);
+      inner.onspeechstart = now(() => {
         this.#onset = performance.now();
         this.#begin();
-      };
-      inner.onresult = (event) => this.#heard(event);
-    }
-    start(): void {
-      this.#inner.continuous = this.continuous;
-      this.#inner.lang = this.lang;
-      this.#inner.maxAlternatives = this.maxAlternatives;
-      // Halves of sentences tell when speech began; they are never passed on.
-      this.#inner.interimResults = true;
-      this.#inner.start();
+      });
+      inner.onresult = (event) => inner === this.#inner && this.#heard(event);
+      return inner;
     }
     stop(): void {
-      this.#inner.stop();
+      this.#inner?.stop();
     }
     abort(): void {
-      this.#inner.abort();
+      this.#inner?.abort();
     }
 
     /** Speech began, or words came: an utterance of its own, unless the one before is not whole yet. */

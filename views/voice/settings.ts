@@ -1,3 +1,5 @@
+import type { Preferred } from "./engines.ts";
+
 /** What a phone remembers for its holder. Where nothing can be kept, everything is as it comes. */
 const get = (name: string): string | null => {
   try {
@@ -14,12 +16,29 @@ const set = (name: string, value: string): void => {
   }
 };
 
+const PREFERRED: readonly Preferred[] = ["either", "own", "browser"];
+
 export const settings = {
   get listens(): boolean {
     return get("listen") === "yes";
   },
   set listens(is: boolean) {
     set("listen", is ? "yes" : "no");
+  },
+  /** Who listens on this phone. */
+  get ear(): Preferred {
+    const kept = get("ear");
+    return PREFERRED.find((is) => is === kept) ?? "either";
+  },
+  set ear(is: Preferred) {
+    set("ear", is);
+  },
+  /** The browser was asked, and listens on the phone itself. */
+  get browserStays(): boolean {
+    return get("browser-stays") === "yes";
+  },
+  set browserStays(is: boolean) {
+    set("browser-stays", is ? "yes" : "no");
   },
   get speaks(): boolean {
     return get("speak") !== "no";

@@ -11,4 +11,8 @@ export type VoiceStatus =
   | "noMicrophone"
   | "network"
   | "keepsStopping"
-  | "language";
+  | "language"
+  | "notHere"
+  | "filesMissing"
+  | "filesBroken"
+  | "engineFailed";

@@ -4,9 +4,12 @@ import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
 import { clientWords } from "../parts/client-words.ts";
 import { regions } from "../regions.ts";
 import { type Heard, Listener } from "./ear.ts";
-import { engineHere } from "./engine.ts";
+import { browserEngine } from "./engine.ts";
+import { byBrowser, byBrowserHere, byOwnEar, Engines, type Listening } from "./engines.ts";
 import { languageHere } from "./languages.ts";
 import { Speaker } from "./mouth.ts";
+import type { EarFiles } from "./own/messages.ts";
+import { earFiles, earOnPage } from "./own/phone-ear.ts";
 import { settings } from "./settings.ts";
 import type { VoiceStatus } from "./status.ts";
 import { keepAwake } from "./wake-lock.ts";
@@ -36,11 +39,31 @@ export function useVoice(): void {
   speakReplies(mouth, () => settings.listens);
   document.addEventListener("pointerdown", () => mouth.open(), { once: true });
   const holder = form.querySelector<HTMLInputElement>('input[name="as"]')?.value ?? "";
-  const engine = engineHere();
   // Nobody holds this screen yet: there is nobody to hear.
-  if (!engine || !window.isSecureContext || holder === "") return;
+  if (!window.isSecureContext || holder === "") return;
+  void earFiles().then((files) => listenOn(form, files, mouth));
+}
+
+/** Offers what this phone can listen with. Without any the talk button does not show. */
+function listenOn(form: HTMLFormElement, files: EarFiles | null, mouth: Speaker): void {
+  const own = files && earOnPage(files, form.action.replace(/\/say$/, ""));
+  const browser = browserEngine();
+  const engines = new Engines(
+    browser && (settings.browserStays ? byBrowserHere(browser, () => own?.phrases ?? []) : byBrowser(browser)),
+    own && byOwnEar(own),
+    () => settings.ear,
+  );
+  if (engines.now(false) === null) return;
+  const ear = new Listener(engines, {
+    heard: (heard) => take(heard, mouth, form),
+    status: (status) => {
+      own?.how({ talk: status === "talking" });
+      document.body.dataset.ear = ear.by ?? "";
+      show(status);
+    },
+  });
+  mouth.onSpeaking = (speaking) => own?.how({ speaking });
   document.body.classList.add("can-hear");
-  const ear = new Listener(engine, { heard: (heard) => take(heard, mouth, form), status: show });
   watchTalkButton(ear, mouth);
   if (settings.listens) ear.start();
 }
@@ -135,5 +158,8 @@ function show(status: VoiceStatus): void {
   document.body.dataset.voice = status;
   const line = at(regions.earStatus);
   const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
-  if (line) line.textContent = status === "off" ? "" : [clientWords().status[status], dark ? clientWords().goesDark : ""].join(" ").trim();
+  const words = clientWords();
+  const by = words.hears[document.body.dataset.ear as Listening["by"]];
+  const parts = [words.status[status], status === "listening" || status === "talking" ? by : "", dark ? words.goesDark : ""];
+  if (line) line.textContent = status === "off" ? "" : parts.filter((part) => part).join(" ");
 }

@@ -28,11 +28,13 @@ export const Row = (screen: Screen) => (
   </footer>
 );
 
-/** Shows where the browser can listen. */
+/** Shows where there is something to listen with, and whether the sound of it leaves the phone. */
 const Talk = ({ words }: Screen) => (
   <div class="talk">
     <button type="button" data-talk>
       {words.guide.talk}
+      <small class="stays">{words.guide.soundStays}</small>
+      <small class="leaves">{words.guide.soundLeaves}</small>
     </button>
   </div>
 );

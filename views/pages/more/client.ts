@@ -1,5 +1,5 @@
 import { clientWords } from "../../parts/client-words.ts";
-import { engineHere } from "../../voice/engine.ts";
+import { browserEngine } from "../../voice/engine.ts";
 import { settings } from "../../voice/settings.ts";
 import type { VoiceStatus } from "../../voice/status.ts";
 
@@ -9,7 +9,7 @@ export function offerVoice(): void {
   if (!part) return;
   part.hidden = false;
   const text = clientWords();
-  const status: VoiceStatus = !engineHere() ? "none" : window.isSecureContext ? "off" : "insecure";
+  const status: VoiceStatus = !browserEngine() ? "none" : window.isSecureContext ? "off" : "insecure";
   part.querySelector("[data-status]")!.textContent = status === "off" ? "" : text.status[status];
   const show = () => {
     for (const button of part.querySelectorAll<HTMLButtonElement>("[data-setting]")) {

@@ -12,6 +12,13 @@ export const client = {
   stopListening: "Stop listening",
   speak: "Speak aloud",
   beQuiet: "Be quiet",
+  tooLoud: "Too loud to be sure. Press it; hold still works.",
+  unheard: "Didn't catch that. Say it again, or press it.",
+  hears: {
+    browser: "The browser listens, and may send the sound away.",
+    browserHere: "The browser listens. No sound leaves this phone.",
+    own: "This phone listens by itself. No sound leaves it.",
+  },
   status: {
     off: "Not listening.",
     starting: "Starting to listen.",
@@ -25,5 +32,9 @@ export const client = {
     network: "Listening needs a network, and there is none. Use the buttons.",
     keepsStopping: "Listening keeps stopping. Hold Talk while you speak, or use the buttons.",
     language: "This browser can't listen in English. Use the buttons.",
+    notHere: "The browser doesn't allow listening here. Use the buttons.",
+    filesMissing: "This phone's own ear didn't load. Use the buttons; Talk tries again.",
+    filesBroken: "This phone's own ear came in pieces. Use the buttons; Talk tries again.",
+    engineFailed: "This phone's own ear gave up. Use the buttons; Talk tries again.",
   } satisfies Record<VoiceStatus, string>,
 } as const;

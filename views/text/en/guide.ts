@@ -25,6 +25,8 @@ export const guide = {
   makeSafe: "Make safe",
   more: "More",
   talk: "Talk",
+  soundStays: "phone only",
+  soundLeaves: "online",
   correct: "Correct",
   wrongOne: "Wrong",
   yes: "Yes",

@@ -1,4 +1,4 @@
-import { type WordGraph, wordsIn } from "../../../machines/speech/word-graph.ts";
+import { type Arc, type WordGraph, wordsIn } from "../../../machines/speech/word-graph.ts";
 
 /** Of the engine's module, what is used here. Vectors are freed by whoever made them. */
 type Vector<T> = { push_back(item: T): void; get(i: number): T; set(i: number, item: T): void; size(): number; delete(): void };
@@ -10,7 +10,6 @@ type Recognizer = {
   start(): unknown;
   stop(): unknown;
   process(sound: Vector<number>): unknown;
-  getHyp(): string;
   getHypseg(segments: Vector<Segment>): unknown;
 };
 /** The engine as it has loaded itself. */
@@ -30,11 +29,16 @@ export type Pronunciations = Readonly<Record<string, readonly string[]>>;
 /** The sounds of English, as the dictionary of the model writes them. */
 const SOUNDS = "AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH".split(" ");
 const soundWord = (sound: string): string => `_${sound}`;
+const anySounds = (at: number): readonly Arc[] => SOUNDS.map((sound) => ({ from: at, to: at, word: soundWord(sound) }));
 /** Samples are handed over so many at a time: the engine's own buffer never shrinks. */
 const CHUNK = 1600;
 
 /** From this fit on, sound is taken for the words that fit it best. Looked for on synthetic speech only: see `npm run bench:voice`. */
 export const MIN_FIT = -20;
+/** A hold is heard generously: a false one costs a moment. */
+export const MIN_HOLD_FIT = -28;
+/** One that is picked out of other speech has to fit better. */
+export const MIN_SPOTTED_FIT = -8;
 
 /** What was heard, and how much better it fits than any row of sounds does, for each hundredth of a second: below some, it was nothing of it. */
 export type Decoded = { readonly words: string; readonly fit: number };
@@ -68,7 +72,7 @@ export class Decoder {
     this.#sound = new module.AudioBuffer();
     for (let i = 0; i < CHUNK; i++) this.#sound.push_back(0);
     this.learn(Object.fromEntries(SOUNDS.map((sound) => [soundWord(sound), [sound]])));
-    this.#anySounds = this.tell({ states: 1, start: 0, end: 0, arcs: SOUNDS.map((sound) => ({ from: 0, to: 0, word: soundWord(sound) })) });
+    this.#anySounds = this.tell({ states: 1, start: 0, end: 0, arcs: anySounds(0) });
   }
 
   /** Words that grammars are made of. Those that it knows already stay as they are. */
@@ -98,11 +102,19 @@ export class Decoder {
     return { id };
   }
 
-  /** The words of one utterance, and how well they fit; without words where no path of the grammar comes to its end. */
-  decode(grammar: Told, sound: Int16Array): Decoded {
-    const heard = this.#pass(grammar, sound);
-    if (heard.words === "") return { words: "", fit: Number.NEGATIVE_INFINITY };
-    return { words: heard.words, fit: (heard.score - this.#pass(this.#anySounds, sound).score) / Math.max(1, heard.frames) };
+  /** The same as `tell`, for words that may stand anywhere in other sounds: those count neither as words nor in the fit. */
+  tellSpotting({ states, start, end, arcs }: WordGraph): Told {
+    return this.tell({ states, start, end, arcs: [...anySounds(start), ...arcs, ...anySounds(end)] });
+  }
+
+  /** The words of one utterance that fit best of all grammars, and how well they do; without words where no path of one comes to its end. */
+  decode(grammars: readonly Told[], sound: Int16Array): Decoded {
+    const [best] = grammars
+      .map((grammar) => this.#pass(grammar, sound))
+      .filter(({ words }) => words !== "")
+      .sort((a, b) => b.score - a.score);
+    if (!best) return { words: "", fit: Number.NEGATIVE_INFINITY };
+    return { words: best.words, fit: (best.score - this.#pass(this.#anySounds, sound).score) / Math.max(1, best.frames) };
   }
 
   #pass({ id }: Told, sound: Int16Array): { words: string; score: number; frames: number } {
@@ -117,17 +129,20 @@ export class Decoder {
     const segments = new this.#module.Segmentation();
     recognizer.getHypseg(segments);
     let [score, frames] = [0, 0];
+    const words: string[] = [];
     for (let i = 0; i < segments.size(); i++) {
       const { word, start, end, ascr } = segments.get(i);
       score += ascr;
-      if (!SILENCE.test(word)) frames += end - start + 1;
+      if (SILENCE.test(word)) continue;
+      frames += end - start + 1;
+      words.push(word.replace(/\(\d+\)$/, ""));
     }
     segments.delete();
-    return { words: recognizer.getHyp().replaceAll(/\(\d+\)/g, ""), score, frames };
+    return { words: words.join(" "), score, frames };
   }
 }
 
-/** The engine's own names for what is no word. */
-const SILENCE = /^(?:<.*>|\[.*\])$/;
+/** The engine's own names for what is no word, and our sounds. */
+const SILENCE = /^(?:<.*>|\[.*\]|\(.*\)|_.*)$/;
 /** The engine keeps the ways to say a word apart by a number. */
 const inWay = (word: string, way: number): string => (way === 0 ? word : `${word}(${way + 1})`);

@@ -1,0 +1,174 @@
+import { numberGraph } from "../../../machines/speech/en/number-graph.ts";
+import { type WordGraph, wordGraph } from "../../../machines/speech/word-graph.ts";
+import { Decimator, ENGINE_RATE, MICROPHONE_RATE, toInt16 } from "./decimator.ts";
+import { type Decoded, type Decoder, MIN_FIT, MIN_HOLD_FIT, MIN_SPOTTED_FIT, type Told } from "./decoder.ts";
+import { type Denoiser, NOISE_FRAME } from "./denoiser.ts";
+import type { EarGrammar } from "./grammar.ts";
+import { type Activity, FRAME_MS, levelDb, VoiceActivity } from "./voice-activity.ts";
+
+/** Below so much speech over noise only a hold counts: wrong words get more the louder it is. Looked for on synthetic speech. */
+export const MIN_MARGIN_DB = 14;
+/** Speech began so much before it was noticed. */
+const BEFORE_MS = 250 + 4 * FRAME_MS;
+/** Through the guide's own voice a hold is looked for in the last so many ms, so often. */
+const WINDOW_MS = 2000;
+const LOOK_MS = 600;
+const inSamples = (ms: number): number => (ms * ENGINE_RATE) / 1000;
+const FRAME = (MICROPHONE_RATE * FRAME_MS) / 1000;
+
+/** Why nothing came of speech: it fits nothing that can be said, it is too loud here, it went on for too long. */
+export type Unheard = "unfit" | "tooLoud" | "tooLong";
+/** What was said, and how much over the noise. */
+export type HeardWords = Decoded & { readonly marginDb: number };
+/** What hearing tells, in the order in which it happens. */
+export type HearingTold = {
+  readonly began: () => void;
+  readonly heard: (heard: HeardWords) => void;
+  readonly nothing: (why: Unheard) => void;
+  /** Several times a second: how loud it is, and how loud the noise of the place, in dB. */
+  readonly level: (levelDb: number, floorDb: number) => void;
+};
+/** What can be said at a call, as the decoder was told it. */
+type Known = { readonly open: readonly Told[]; readonly talk: readonly Told[]; readonly spot: Told; readonly holds: ReadonlySet<string> };
+
+/** A level is told once in so many frames. */
+const LEVEL_FRAMES = 10;
+
+/**
+ * From the sound of a microphone, at 48 kHz, to words: noise is taken out, speech told from quiet, and each stretch of speech decoded. Knows
+ * nothing of where the sound comes from, nor of a browser.
+ */
+export class Hearing {
+  readonly #decoder: Decoder;
+  readonly #denoiser: Denoiser;
+  readonly #told: HearingTold;
+  readonly #decimator = new Decimator();
+  /** Phrases that the decoder was told before, by what they are: it never forgets any. */
+  readonly #known = new Map<string, Told>();
+  #activity = new VoiceActivity();
+  #grammar: Known | null = null;
+  #waiting = new Float32Array(0);
+  /** What came before and belongs to speech: at 16 kHz. */
+  #kept: Int16Array[] = [];
+  #speech = false;
+  #talked = false;
+  #sinceLook = 0;
+  #frames = 0;
+  /** The talk button is held. */
+  talk = false;
+  /** The guide speaks: whatever else is heard is its own voice. */
+  speaking = false;
+
+  constructor(decoder: Decoder, denoiser: Denoiser, told: HearingTold) {
+    this.#decoder = decoder;
+    this.#denoiser = denoiser;
+    this.#told = told;
+  }
+
+  /** What can be said from now on. */
+  expect({ always, answers, holds, ways }: EarGrammar): void {
+    this.#decoder.learn(ways);
+    const tell = (phrases: readonly string[]) => this.#tell(phrases, (graph) => this.#decoder.tell(graph));
+    const of = (how: "open" | "talk") => [always[how], answers[how]].filter((phrases) => phrases.length > 0).map(tell);
+    const spot = this.#tell(holds, (graph) => this.#decoder.tellSpotting(graph), "spot ");
+    this.#grammar = { open: of("open"), talk: of("talk"), spot, holds: new Set(holds) };
+  }
+  #tell(phrases: readonly string[], tell: (graph: WordGraph) => Told, how = ""): Told {
+    const key = how + phrases.join("\n");
+    const told = this.#known.get(key) ?? tell(wordGraph(phrases, numberGraph));
+    this.#known.set(key, told);
+    return told;
+  }
+
+  /** Sound as it comes, in pieces of any length, between -1 and 1. */
+  take(sound: Float32Array): void {
+    const all = new Float32Array(this.#waiting.length + sound.length);
+    all.set(this.#waiting);
+    all.set(sound, this.#waiting.length);
+    let at = 0;
+    for (; at + FRAME <= all.length; at += FRAME) this.#frame(all.subarray(at, at + FRAME));
+    this.#waiting = all.slice(at);
+  }
+
+  /** What is being said is at its end: the button was let go. */
+  cut(): void {
+    if (this.#activity.cut()) this.#ended("ended");
+    this.#speech = false;
+  }
+
+  /** The microphone is new: what it was like before counts no more. */
+  begin(): void {
+    this.#activity = new VoiceActivity();
+    this.#waiting = new Float32Array(0);
+    this.#kept = [];
+    this.#speech = false;
+  }
+
+  #frame(frame: Float32Array): void {
+    const level = levelDb(frame);
+    const clean = new Float32Array(FRAME);
+    for (let at = 0; at < FRAME; at += NOISE_FRAME) clean.set(this.#denoiser.take(frame.subarray(at, at + NOISE_FRAME)), at);
+    this.#kept.push(toInt16(this.#decimator.take(clean)));
+    if (this.#frames++ % LEVEL_FRAMES === 0) this.#told.level(level, this.#activity.floorDb);
+    const activity = this.#activity.take(level);
+    if (activity === "began") {
+      this.#speech = true;
+      this.#talked = this.talk;
+      this.#told.began();
+    }
+    this.#talked ||= this.talk;
+    if (activity === "ended" || activity === "tooLong") {
+      this.#speech = false;
+      this.#ended(activity);
+    }
+    if (this.speaking) this.#look();
+    else if (!this.#speech) this.#forget(BEFORE_MS);
+  }
+
+  /** A stretch of speech is over. */
+  #ended(activity: Activity): void {
+    if (this.speaking) return;
+    const sound = joined(this.#kept);
+    this.#kept = [];
+    const heard = activity === "tooLong" ? "tooLong" : this.#wordsOf(sound);
+    if (typeof heard === "string") this.#told.nothing(heard);
+    else this.#told.heard(heard);
+  }
+  #wordsOf(sound: Int16Array): HeardWords | Unheard {
+    const grammar = this.#grammar;
+    if (grammar === null) return "unfit";
+    const { words, fit } = this.#decoder.decode(this.#talked ? grammar.talk : grammar.open, sound);
+    const { marginDb } = this.#activity;
+    const isHold = grammar.holds.has(words);
+    if (fit < (isHold ? MIN_HOLD_FIT : MIN_FIT)) return "unfit";
+    return !isHold && marginDb < MIN_MARGIN_DB ? "tooLoud" : { words, fit, marginDb };
+  }
+
+  /** Whether somebody calls a hold into the guide's own voice. */
+  #look(): void {
+    this.#forget(WINDOW_MS);
+    this.#sinceLook += FRAME_MS;
+    if (this.#sinceLook < LOOK_MS || this.#grammar === null) return;
+    this.#sinceLook = 0;
+    const heard = this.#decoder.decode([this.#grammar.spot], joined(this.#kept));
+    if (heard.fit < MIN_SPOTTED_FIT) return;
+    this.#kept = [];
+    this.#told.began();
+    this.#told.heard({ ...heard, marginDb: this.#activity.marginDb });
+  }
+
+  #forget(ms: number): void {
+    let many = this.#kept.reduce((sum, { length }) => sum + length, 0);
+    while (many > inSamples(ms)) many -= this.#kept.shift()!.length;
+  }
+}
+
+function joined(pieces: readonly Int16Array[]): Int16Array {
+  const all = new Int16Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}
