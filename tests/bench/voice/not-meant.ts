@@ -1,3 +1,8 @@
+import { demoBrief } from "../../../server/demo.ts";
+import { readBrief } from "../../../server/input/brief.ts";
+import { en } from "../../../views/text/en/en.ts";
+import { aloud } from "../../../views/text/en/spoken.ts";
+import { sayText } from "../../../views/text/replies.ts";
 import { corpus } from "../../support/corpus.ts";
 
 /** Short words that sound like something that can be said, and are none of it. Our own list. */
@@ -17,3 +22,10 @@ export const sentences = (): readonly string[] =>
         .replaceAll(/\s+/g, " ")
         .trim(),
     );
+
+/** What the guide says aloud itself: each kind of call of the demo job once. */
+export function guideTexts(): readonly string[] {
+  const { script } = readBrief(demoBrief("2026-06-01", "2026-06-20")).frozen;
+  const kinds = new Map(script.steps.map((step) => [step.wordsKey, step]));
+  return [...kinds.values()].map(({ wordsKey, params }) => aloud(sayText({ wordsKey, params }, en)));
+}

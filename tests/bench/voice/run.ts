@@ -1,100 +1,144 @@
 import { english } from "../../../machines/speech/en/english.ts";
-import { numberGraph } from "../../../machines/speech/en/number-graph.ts";
 import { sayableAt } from "../../../machines/speech/en/sayable.ts";
-import { NUMBER, type Sayable } from "../../../machines/speech/sayable.ts";
-import { wordGraph, wordsIn } from "../../../machines/speech/word-graph.ts";
+import { NUMBER } from "../../../machines/speech/sayable.ts";
 import { demoBrief } from "../../../server/demo.ts";
 import { readBrief } from "../../../server/input/brief.ts";
-import { pronunciationsOf } from "../../../server/voice/pronunciations.ts";
-import { Decoder, MIN_FIT, type Told } from "../../../views/voice/own/decoder.ts";
-import { clip, inNoise, NOISES, type Noise, SPEAKERS, type Speaker, secondsOf, UNSEEN } from "./clips.ts";
-import { loadEngine } from "./engine.ts";
-import { NEAR_RHYMES, sentences } from "./not-meant.ts";
+import { earGrammar } from "../../../server/routes/sayable.ts";
+import { MICROPHONE_RATE } from "../../../views/voice/own/decimator.ts";
+import type { EarGrammar } from "../../../views/voice/own/grammar.ts";
+import { type HeardWords, Hearing } from "../../../views/voice/own/hearing.ts";
+import { clip, inPlace, NOISES, type Noise, over, SPEAKERS, type Speaker, secondsOf, UNSEEN } from "./clips.ts";
+import { engineInNode } from "./engine.ts";
+import { guideTexts, NEAR_RHYMES, sentences } from "./not-meant.ts";
 
-/** `npm run bench:voice [HOW_MUCH]`: the engine of our own on made-up speech. Of all there is to say, 1 in HOW_MUCH is tried. */
+/**
+ * `npm run bench:voice [HOW_MUCH]`: this phone's own ear on made-up speech, from the sound of the microphone to words. Of all there is to say,
+ * 1 in HOW_MUCH is tried.
+ */
 const STRIDE = Math.max(1, Number(process.argv[2] ?? 12));
 /** Calls with each way to answer, and one at which nothing is asked. */
 const CALLS = ["straps.choked", "sides.laid", "drive.AB", "wind.cloth", "marked", "lace.S1.AB"];
 const WAKE_WORD = "albatross";
-const SNR_DB = [20, 10];
+const SNR_DB = [20, 10, 5, 0];
 /** What stands for a number in what is said, one after the other. */
 const SAID_NUMBERS = ["thirty six", "four and a half", "nineteen", "a hundred and twelve", "six"];
 
-const { files, module, model } = await loadEngine();
-const decoder = new Decoder(module, model);
+const { is, decoder, denoiser } = await engineInNode();
 const { script } = readBrief(demoBrief("2026-06-01", "2026-06-20")).frozen;
-
-type Grammar = { readonly told: Told; readonly sayable: Sayable };
-/** What binds wants the wake word before it; holds never do. */
-const grammars = CALLS.map((id): Grammar => {
-  const sayable = sayableAt({ step: script.steps.find((step) => step.id === id)!, asks: null });
-  const bound = [...sayable.answers, ...sayable.orders, ...sayable.questions].map((phrase) => `${WAKE_WORD} ${phrase}`);
-  const graph = wordGraph([...new Set([...bound, ...sayable.holds])], numberGraph);
-  decoder.learn(pronunciationsOf(wordsIn(graph)));
-  return { told: decoder.tell(graph), sayable };
+let heard: HeardWords[] = [];
+const hearing = new Hearing(decoder, denoiser, {
+  began: () => {},
+  heard: (words) => heard.push(words),
+  nothing: () => {},
+  level: () => {},
 });
 
-let numbers = 0;
-const withNumbers = (phrase: string): string => phrase.replaceAll(NUMBER, () => SAID_NUMBERS[numbers++ % SAID_NUMBERS.length]!);
-type Line = { readonly grammar: Told; readonly said: string; readonly kind: "bound" | "hold" };
-const everyOther = <T>(all: readonly T[], stride = STRIDE): T[] => all.filter((_, i) => i % stride === 0);
-const lines: Line[] = grammars.flatMap(({ told, sayable }) => [
-  ...everyOther([...sayable.answers.slice(0, 24), ...sayable.orders.slice(0, 12), ...sayable.questions.slice(0, 18)]).map(
-    (phrase): Line => ({ grammar: told, said: `${WAKE_WORD} ${withNumbers(phrase)}`, kind: "bound" }),
-  ),
-  ...everyOther(sayable.holds).map((said): Line => ({ grammar: told, said, kind: "hold" })),
-]);
-
-let [decodeMs, sounded] = [0, 0];
-type Heard = "right" | "wrong" | "not heard";
-function hear({ grammar, said }: Line, sound: Int16Array): Heard {
+let [hearMs, sounded] = [0, 0];
+/** What is heard in a sound, at a call. */
+function hear(grammar: EarGrammar, sound: Float32Array, how = { talk: false, speaking: false }): readonly string[] {
+  heard = [];
+  hearing.begin();
+  hearing.expect(grammar);
+  Object.assign(hearing, how);
   const began = performance.now();
-  const { words, fit } = decoder.decode(grammar, sound);
-  decodeMs += performance.now() - began;
+  for (let at = 0; at < sound.length; at += MICROPHONE_RATE / 50) hearing.take(sound.subarray(at, at + MICROPHONE_RATE / 50));
+  hearing.cut();
+  hearMs += performance.now() - began;
   sounded += secondsOf(sound);
-  if (fit < MIN_FIT) return "not heard";
-  return isSame(words, said) ? "right" : "wrong";
+  return heard.map(({ words }) => words);
 }
 
-/** One hold is as good as another; of what binds, the words after the wake word count. */
-function isSame(words: string, said: string): boolean {
-  const [heard, meant] = [words, said].map((text) => (english.isHold(text) ? "hold" : text));
-  return heard === meant;
+type Kind = "after the wake word" | "with the button" | "holds";
+type Line = { readonly grammar: EarGrammar; readonly said: string; readonly kind: Kind };
+let numbers = 0;
+const withNumbers = (phrase: string): string => phrase.replaceAll(NUMBER, () => SAID_NUMBERS[numbers++ % SAID_NUMBERS.length]!);
+const oneIn = <T>(all: readonly T[], n = STRIDE): T[] => all.filter((_, i) => i % n === 0);
+const places = CALLS.map((id) => sayableAt({ step: script.steps.find((step) => step.id === id)!, asks: null }));
+const grammars = places.map((sayable) => earGrammar(sayable, english, WAKE_WORD));
+const lines: Line[] = places.flatMap(({ answers, orders, questions, holds }, i) => {
+  const grammar = grammars[i]!;
+  const bound = oneIn([...answers.slice(0, 24), ...orders.slice(0, 12), ...questions.slice(0, 18)]).map(withNumbers);
+  return [
+    ...bound.map((said): Line => ({ grammar, said: `${WAKE_WORD} ${said}`, kind: "after the wake word" })),
+    ...bound.map((said): Line => ({ grammar, said, kind: "with the button" })),
+    ...oneIn(holds).map((said): Line => ({ grammar, said, kind: "holds" })),
+  ];
+});
+
+type Went = "right" | "wrong" | "not heard";
+/** One hold is as good as another; of what binds, all words count. */
+function went({ said }: Line, words: readonly string[]): Went {
+  const [meant, ...got] = [said, ...words].map((text) => (english.isHold(text) ? "hold" : text));
+  if (got.length === 0) return "not heard";
+  return got.every((text) => text === meant) ? "right" : "wrong";
 }
 
 const percent = (n: number, of: number): string => `${((100 * n) / Math.max(1, of)).toFixed(1)} %`;
-function report(
-  name: string,
-  kind: Line["kind"],
-  speakers: readonly Speaker[],
-  noisy: (sound: Int16Array, i: number) => Int16Array = (s) => s,
-) {
+const wrongs = new Map<string, number>();
+function report(name: string, kind: Kind, speakers: readonly Speaker[], place: { kind: Noise; snrDb: number } | null) {
   const of = lines.filter((line) => line.kind === kind);
-  const heard = of.map((line, i) => hear(line, noisy(clip(line.said, speakers[i % speakers.length]!), i)));
-  const count = (is: Heard) => percent(heard.filter((h) => h === is).length, heard.length);
-  console.log(
-    `${name}, ${kind === "hold" ? "holds" : "after the wake word"}: ${count("right")} right, ${count("wrong")} wrong, ${count("not heard")} not heard, of ${heard.length}`,
-  );
+  const all = of.map((line, i) => {
+    const sound = inPlace(clip(line.said, speakers[i % speakers.length]!), place, i * 7919);
+    const words = hear(line.grammar, sound, { talk: kind === "with the button", speaking: false });
+    const is = went(line, words);
+    if (is === "wrong") wrongs.set(`${line.said} > ${words.join(", ")}`, (wrongs.get(`${line.said} > ${words.join(", ")}`) ?? 0) + 1);
+    return is;
+  });
+  const count = (is: Went) => percent(all.filter((h) => h === is).length, all.length);
+  console.log(`${name}, ${kind}: ${count("right")} right, ${count("wrong")} wrong, ${count("not heard")} not heard, of ${all.length}`);
 }
 
-console.log(`Engine ${files.is}, ${CALLS.length} calls, accepted from a fit of ${MIN_FIT}; synthetic speech only.`);
-for (const kind of ["bound", "hold"] as const) {
-  report("clean", kind, SPEAKERS);
-  report("clean, voices not tuned on", kind, UNSEEN);
-  for (const noise of NOISES)
-    for (const snr of SNR_DB) report(`${noise} ${snr} dB`, kind, SPEAKERS, (sound, i) => inNoise(sound, noise as Noise, snr, i * 7919));
+console.log(`Engine ${is}, ${CALLS.length} calls; synthetic speech only.`);
+for (const kind of ["after the wake word", "with the button", "holds"] as const) {
+  report("clean", kind, SPEAKERS, null);
+  report("clean, voices not tuned on", kind, UNSEEN, null);
+  for (const noise of NOISES) for (const snrDb of SNR_DB) report(`${noise} ${snrDb} dB`, kind, SPEAKERS, { kind: noise, snrDb });
 }
+const often = [...wrongs].sort((a, b) => b[1] - a[1]).slice(0, 12);
+if (often.length > 0) console.log(`Heard wrong most:\n${often.map(([what, n]) => `  ${n} × ${what}`).join("\n")}`);
+
 /** What is taken though nothing was meant: as a hold, or as something that binds. */
 for (const [name, texts] of [
   ["sentences", sentences()],
   ["near-rhymes", NEAR_RHYMES],
-] as const) {
-  const taken = texts.flatMap((said, i) => {
-    const { words, fit } = decoder.decode(grammars[i % grammars.length]!.told, clip(said, SPEAKERS[i % SPEAKERS.length]!));
-    return fit >= MIN_FIT ? [words] : [];
+] as const)
+  for (const talk of [false, true]) {
+    const taken = texts.flatMap((said, i) =>
+      hear(grammars[i % grammars.length]!, inPlace(clip(said, SPEAKERS[i % SPEAKERS.length]!), null), { talk, speaking: false }),
+    );
+    const holds = taken.filter(english.isHold);
+    const bound = taken.filter((words) => words.startsWith(WAKE_WORD) || (talk && !english.isHold(words)));
+    const button = talk ? " with the button" : "";
+    console.log(
+      `${name}${button}: ${bound.length} taken as binding, ${holds.length} as a hold, ${taken.length} in all, of ${texts.length}`,
+    );
+    if (taken.length > 0) console.log(`  ${taken.slice(0, 12).join(", ")}`);
+  }
+
+/** Into the guide's own voice, as loud and twice as loud as who calls. */
+const speaking = { talk: false, speaking: true };
+const own = { voice: "rms", speed: 1 };
+const calls = oneIn(grammars[0]!.holds, Math.max(1, Math.round(STRIDE / 4)));
+for (const louderDb of [0, 6]) {
+  const stopped = calls.filter((said, i) => {
+    const guide = clip(guideTexts()[i % guideTexts().length]!, own);
+    return (
+      hear(grammars[0]!, inPlace(over(clip(said, SPEAKERS[i % SPEAKERS.length]!), guide, MICROPHONE_RATE / 2, louderDb), null), speaking)
+        .length > 0
+    );
   });
-  const bound = taken.filter((words) => words.startsWith(WAKE_WORD));
-  console.log(`${name}: ${bound.length} taken as binding, ${taken.length - bound.length} as a hold, of ${texts.length}`);
-  if (taken.length > 0) console.log(`  ${taken.slice(0, 12).join(", ")}`);
+  console.log(`Holds into the guide's own voice, ${louderDb} dB louder than they: ${stopped.length} heard of ${calls.length}`);
 }
-console.log(`Decoding takes ${(decodeMs / 1000 / sounded).toFixed(2)} of the time that the sound takes.`);
+for (const [name, texts] of [
+  ["the guide's own voice", guideTexts()],
+  ["sentences of the site", sentences()],
+] as const) {
+  const before = sounded;
+  const taken = texts.flatMap((said, i) =>
+    hear(grammars[0]!, inPlace(clip(said, name.startsWith("the") ? own : SPEAKERS[i % SPEAKERS.length]!), null), speaking),
+  );
+  console.log(
+    `False holds while it speaks, ${name}: ${taken.length} in ${((sounded - before) / 3600).toFixed(2)} hours. ${taken.slice(0, 8).join(", ")}`,
+  );
+}
+console.log(`Hearing takes ${(hearMs / 1000 / sounded).toFixed(2)} of the time that the sound takes.`);

@@ -24,12 +24,12 @@ export class Denoiser {
     this.#at = module._malloc(NOISE_FRAME * BYTES);
   }
 
-  /** One frame of samples between -1 and 1, as they are without the noise. */
-  take(frame: Float32Array): Float32Array {
+  /** One frame of samples between -1 and 1, as they are without the noise; and how likely there is speech in it, from 0 to 1. */
+  take(frame: Float32Array): { readonly sound: Float32Array; readonly speech: number } {
     // Looked up each time: where the library's memory grows, it is another one.
     const heap = () => this.#module.HEAPF32.subarray(this.#at / BYTES, this.#at / BYTES + NOISE_FRAME);
     heap().set(frame.map((sample) => sample * FULL));
-    this.#module._rnnoise_process_frame(this.#state, this.#at, this.#at);
-    return heap().map((sample) => sample / FULL);
+    const speech = this.#module._rnnoise_process_frame(this.#state, this.#at, this.#at);
+    return { sound: heap().map((sample) => sample / FULL), speech };
   }
 }

@@ -4,10 +4,11 @@ import { Decimator, ENGINE_RATE, MICROPHONE_RATE, toInt16 } from "./decimator.ts
 import { type Decoded, type Decoder, MIN_FIT, MIN_HOLD_FIT, MIN_SPOTTED_FIT, type Told } from "./decoder.ts";
 import { type Denoiser, NOISE_FRAME } from "./denoiser.ts";
 import type { EarGrammar } from "./grammar.ts";
-import { type Activity, FRAME_MS, levelDb, VoiceActivity } from "./voice-activity.ts";
+import { Hiss } from "./hiss.ts";
+import { type Activity, FRAME_MS, Loudness, VoiceActivity } from "./voice-activity.ts";
 
 /** Below so much speech over noise only a hold counts: wrong words get more the louder it is. Looked for on synthetic speech. */
-export const MIN_MARGIN_DB = 14;
+export const MIN_MARGIN_DB = 6;
 /** Speech began so much before it was noticed. */
 const BEFORE_MS = 250 + 4 * FRAME_MS;
 /** Through the guide's own voice a hold is looked for in the last so many ms, so often. */
@@ -43,6 +44,8 @@ export class Hearing {
   readonly #denoiser: Denoiser;
   readonly #told: HearingTold;
   readonly #decimator = new Decimator();
+  readonly #hiss = new Hiss();
+  #loudness = new Loudness();
   /** Phrases that the decoder was told before, by what they are: it never forgets any. */
   readonly #known = new Map<string, Told>();
   #activity = new VoiceActivity();
@@ -99,18 +102,24 @@ export class Hearing {
   /** The microphone is new: what it was like before counts no more. */
   begin(): void {
     this.#activity = new VoiceActivity();
+    this.#loudness = new Loudness();
     this.#waiting = new Float32Array(0);
     this.#kept = [];
     this.#speech = false;
   }
 
   #frame(frame: Float32Array): void {
-    const level = levelDb(frame);
+    const level = this.#loudness.take(frame);
     const clean = new Float32Array(FRAME);
-    for (let at = 0; at < FRAME; at += NOISE_FRAME) clean.set(this.#denoiser.take(frame.subarray(at, at + NOISE_FRAME)), at);
-    this.#kept.push(toInt16(this.#decimator.take(clean)));
+    let likely = 0;
+    for (let at = 0; at < FRAME; at += NOISE_FRAME) {
+      const { sound, speech } = this.#denoiser.take(frame.subarray(at, at + NOISE_FRAME));
+      clean.set(sound, at);
+      likely = Math.max(likely, speech);
+    }
+    this.#kept.push(toInt16(this.#hiss.under(this.#decimator.take(clean))));
     if (this.#frames++ % LEVEL_FRAMES === 0) this.#told.level(level, this.#activity.floorDb);
-    const activity = this.#activity.take(level);
+    const activity = this.#activity.take(level, likely);
     if (activity === "began") {
       this.#speech = true;
       this.#talked = this.talk;

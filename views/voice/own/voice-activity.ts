@@ -7,32 +7,41 @@ const FLOOR_FRAMES = frames(3000);
 const FLOOR_SHARE = 0.15;
 /** A microphone that has just been opened gives silence of its own making for a moment. */
 const SKIPPED = frames(500);
-/** Speech begins where 4 of 6 frames are so much over the floor, and has ended when none was for so long. */
-const OVER_DB = 9;
-const [BEGUN, OF] = [4, 6];
+/** Speech begins where it is so likely in 3 of 6 frames, and has ended when it was less likely than that for so long. */
+const LIKELY = 0.6;
+const STILL_LIKELY = 0.4;
+const [BEGUN, OF] = [3, 6];
 const QUIET = frames(350);
-/** Loud for longer than this it is no answer: other people, or a machine. */
+/** What is longer than this is no answer: talk among the crew, or a machine. */
 const MAX_FRAMES = frames(6000);
 /** Levels under this are digital silence. */
 const LOWEST_DB = -96;
 
-/** How loud a frame is, in dB against the loudest that there is; samples are between -1 and 1. Its mean does not count. */
-export function levelDb(frame: ArrayLike<number>): number {
-  let [sum, squares] = [0, 0];
-  for (let i = 0; i < frame.length; i++) {
-    sum += frame[i]!;
-    squares += frame[i]! * frame[i]!;
+/** Wind and hum lie under it, and say little of how well speech is heard: a first-order high-pass at 300 Hz, for sound at 48 kHz. */
+const KEPT_OF_LAST = 0.9615;
+
+/** How loud sound is, frame by frame, in dB against the loudest that there is; samples are between -1 and 1. */
+export class Loudness {
+  #last = 0;
+  #passed = 0;
+
+  take(frame: Float32Array): number {
+    let squares = 0;
+    for (const sample of frame) {
+      this.#passed = KEPT_OF_LAST * (this.#passed + sample - this.#last);
+      this.#last = sample;
+      squares += this.#passed ** 2;
+    }
+    return Math.max(LOWEST_DB, 10 * Math.log10(Math.max(squares / frame.length, 1e-12)));
   }
-  const variance = squares / frame.length - (sum / frame.length) ** 2;
-  return Math.max(LOWEST_DB, 10 * Math.log10(Math.max(variance, 1e-12)));
 }
 
 /** What a frame comes to: speech began with it or a little before, ended before it, or went on for too long. */
 export type Activity = "quiet" | "began" | "goesOn" | "ended" | "tooLong";
 
 /**
- * Tells speech from quiet by how far a frame is over the floor, which follows the noise of the place. Thresholds were looked for on
- * synthetic speech in noise.
+ * Tells speech from quiet by how likely what takes the noise out finds it, and how far it is over the noise of the place. Thresholds were
+ * looked for on synthetic speech in noise.
  */
 export class VoiceActivity {
   readonly #levels: number[] = [];
@@ -40,30 +49,29 @@ export class VoiceActivity {
   #recent: boolean[] = [];
   #speech: number[] = [];
   #quiet = 0;
-  #loud = false;
+  #isSpeech = false;
   /** The level of the noise, in dB. */
   floorDb = 0;
   /** How much the last speech was over the noise: the mean of the louder half of its frames. */
   marginDb = 0;
 
-  /** Takes the next frame's level. */
-  take(level: number): Activity {
+  /** Takes the next frame: its level in dB, and how likely there is speech in it. */
+  take(level: number, speech: number): Activity {
     if (this.#skip > 0) {
       this.#skip--;
       return "quiet";
     }
     this.#follow(level);
-    const over = level >= this.floorDb + OVER_DB;
-    if (!this.#loud) {
-      this.#recent = [...this.#recent, over].slice(-OF);
+    if (!this.#isSpeech) {
+      this.#recent = [...this.#recent, speech >= LIKELY].slice(-OF);
       this.#speech = [...this.#speech, level].slice(-OF);
       if (this.#recent.filter(Boolean).length < BEGUN) return "quiet";
-      this.#loud = true;
+      this.#isSpeech = true;
       this.#quiet = 0;
       return "began";
     }
     this.#speech.push(level);
-    this.#quiet = over ? 0 : this.#quiet + 1;
+    this.#quiet = speech >= STILL_LIKELY ? 0 : this.#quiet + 1;
     const ended = this.#quiet >= QUIET;
     if (!ended && this.#speech.length < MAX_FRAMES) return "goesOn";
     this.#end();
@@ -72,7 +80,7 @@ export class VoiceActivity {
 
   /** Speech that is going on ends here: the button was let go. Tells whether there was any. */
   cut(): boolean {
-    const was = this.#loud;
+    const was = this.#isSpeech;
     if (was) this.#end();
     return was;
   }
@@ -80,7 +88,7 @@ export class VoiceActivity {
   #end(): void {
     const louder = this.#speech.sort((a, b) => b - a).slice(0, Math.ceil(this.#speech.length / 2));
     this.marginDb = louder.reduce((sum, level) => sum + level, 0) / louder.length - this.floorDb;
-    this.#loud = false;
+    this.#isSpeech = false;
     this.#recent = [];
     this.#speech = [];
   }
