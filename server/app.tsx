@@ -18,6 +18,7 @@ import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { manifestRoutes } from "./routes/manifest.ts";
 import { page } from "./routes/page.ts";
+import { phoneRoutes } from "./routes/phone.tsx";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
 import { sayableRoutes } from "./routes/sayable.ts";
@@ -62,6 +63,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world));
   app.route("/", sayableRoutes(liveJobs));
+  app.route("/", phoneRoutes(liveJobs, world));
   app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));

@@ -4,6 +4,7 @@ const MARKS = "parts/findings.css";
 const PICTURE = "drawing/call/style.css";
 const KEYPAD = "parts/keypad.css";
 const GUIDE = ["frame", "strip", "call", "stop", "drawing", "answers", "dock"] as const;
+const PHONE = "pages/phone/style.css";
 const TENT_PART = "parts/tent-part.css";
 const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...own];
 
@@ -15,7 +16,8 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
 export const STYLESHEETS = {
   plain: sheet(),
   home: sheet("pages/home/style.css"),
-  guide: sheet(KEYPAD, PICTURE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  guide: sheet(KEYPAD, PICTURE, PHONE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  phone: sheet(PHONE),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css"),
   plan: sheet("pages/plan/style.css"),

@@ -13,10 +13,12 @@ import { TroublePage } from "../../views/pages/more/trouble.tsx";
 import { MorePage } from "../../views/pages/more/view.tsx";
 import { WordsPage } from "../../views/pages/more/words.tsx";
 import { PeoplePage } from "../../views/pages/people/view.tsx";
+import { JobPhonePage } from "../../views/pages/phone/view.tsx";
 import { PicturePage } from "../../views/pages/picture/view.tsx";
 import { WeatherPage, WindPage } from "../../views/pages/wind/view.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { LiveJobs } from "../jobs.ts";
+import { wordToTry } from "../voice/pronunciations.ts";
 import { page } from "./page.ts";
 
 type Rendered = Parameters<typeof page>[1];
@@ -30,6 +32,7 @@ const PAGES: Readonly<Record<string, BesideGuide>> = {
   ),
   tent: (shown) => <TentPage {...shown} />,
   settings: (shown, _, { wakeWord }) => <SettingsPage {...shown} wakeWord={wakeWord} />,
+  phone: (shown, _, { wakeWord }) => <JobPhonePage screen={shown} wakeWord={wordToTry(wakeWord)} />,
   trouble: (shown, { job }) => <TroublePage screen={shown} things={thingsOf(job.frozen)} />,
   "stand-down": (shown) => <StandDownPage {...shown} />,
   change: (shown) => <ChangePage {...shown} />,

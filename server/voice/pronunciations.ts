@@ -34,6 +34,9 @@ function words(): ReadonlyMap<string, readonly string[]> {
 /** Whether it is known how a word is said. */
 export const isPronounceable = (word: string): boolean => OWN[word] !== undefined || words().has(word);
 
+/** The word that a phone is tried with: the wake word, or one that is known where no dictionary has that. */
+export const wordToTry = (wakeWord: string): string => (isPronounceable(wakeWord) ? wakeWord : "next");
+
 /** How words are said. Throws on one that neither the dictionary nor our own list has. */
 export function pronunciationsOf(all: readonly string[]): Pronunciations {
   const ways = (word: string) => OWN[word] ?? words().get(word);

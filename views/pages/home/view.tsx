@@ -47,6 +47,9 @@ export const HomePage = ({ state: { q, jobs }, drafts, words, words: { draft, fi
         <a class="button elsewhere" href="/tents">
           {home.tents}
         </a>
+        <a class="button here" href="/phone">
+          {words.phone.title}
+        </a>
         <a class="button elsewhere" href="/findings">
           {findings.title}
         </a>

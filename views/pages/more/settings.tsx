@@ -9,6 +9,7 @@ export const SettingsPage = ({ wakeWord, ...screen }: Screen & { wakeWord: strin
     <JobScreen screen={screen} title={more.settings}>
       <div class="tiles">
         <Way screen={screen} to="people" text={page.who} />
+        <Way screen={screen} to="phone" text={words.phone.title} />
         <form method="post" action={`/jobs/${guide.job}/rehearse`}>
           <input type="hidden" name="key" value={newKey()} />
           <button type="submit">{more.rehearse}</button>

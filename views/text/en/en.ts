@@ -17,6 +17,7 @@ import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
 import { header, home, page, plan, problem } from "./page.ts";
+import { phone } from "./phone.ts";
 import { picture } from "./picture.ts";
 import { duration, findings, markName, record, sourceName } from "./record.ts";
 import {
@@ -54,6 +55,7 @@ export const en = {
   header,
   home,
   openJob,
+  phone,
   draft,
   firm,
   facts,

@@ -107,6 +107,11 @@ export class OwnEar {
     this.#idle = window.setTimeout(() => this.#told === null && this.#letGo(), IDLE_MS);
   }
 
+  /** Lets go of everything: it is not listened with again. */
+  end(): void {
+    this.#drop();
+  }
+
   /** What can be said at this call. */
   expect(grammar: EarGrammar): void {
     this.#grammar = grammar;
