@@ -1,6 +1,7 @@
 import { english } from "../../../machines/speech/en/english.ts";
 import { sayableAt } from "../../../machines/speech/en/sayable.ts";
-import { NUMBER } from "../../../machines/speech/sayable.ts";
+import type { Listening } from "../../../machines/speech/listening.ts";
+import { NUMBER, type Sayable } from "../../../machines/speech/sayable.ts";
 import { demoBrief } from "../../../server/demo.ts";
 import { readBrief } from "../../../server/input/brief.ts";
 import { earGrammar } from "../../../server/routes/sayable.ts";
@@ -49,28 +50,35 @@ function hear(grammar: EarGrammar, sound: Float32Array, how = { talk: false, spe
 }
 
 type Kind = "after the wake word" | "with the button" | "holds";
-type Line = { readonly grammar: EarGrammar; readonly said: string; readonly kind: Kind };
+type Place = { readonly listening: Listening; readonly grammar: EarGrammar };
+type Line = { readonly place: Place; readonly said: string; readonly kind: Kind };
 let numbers = 0;
 const withNumbers = (phrase: string): string => phrase.replaceAll(NUMBER, () => SAID_NUMBERS[numbers++ % SAID_NUMBERS.length]!);
 const oneIn = <T>(all: readonly T[], n = STRIDE): T[] => all.filter((_, i) => i % n === 0);
-const places = CALLS.map((id) => sayableAt({ step: script.steps.find((step) => step.id === id)!, asks: null }));
-const grammars = places.map((sayable) => earGrammar(sayable, english, WAKE_WORD));
-const lines: Line[] = places.flatMap(({ answers, orders, questions, holds }, i) => {
-  const grammar = grammars[i]!;
+const places = CALLS.map((id): Place & { readonly sayable: Sayable } => {
+  const listening = { step: script.steps.find((step) => step.id === id)!, asks: null };
+  const sayable = sayableAt(listening);
+  return { listening, sayable, grammar: earGrammar(sayable, english, WAKE_WORD) };
+});
+const lines: Line[] = places.flatMap(({ sayable: { answers, orders, questions, holds }, ...place }) => {
   const bound = oneIn([...answers.slice(0, 24), ...orders.slice(0, 12), ...questions.slice(0, 18)]).map(withNumbers);
   return [
-    ...bound.map((said): Line => ({ grammar, said: `${WAKE_WORD} ${said}`, kind: "after the wake word" })),
-    ...bound.map((said): Line => ({ grammar, said, kind: "with the button" })),
-    ...oneIn(holds).map((said): Line => ({ grammar, said, kind: "holds" })),
+    ...bound.map((said): Line => ({ place, said: `${WAKE_WORD} ${said}`, kind: "after the wake word" })),
+    ...bound.map((said): Line => ({ place, said, kind: "with the button" })),
+    ...oneIn(holds).map((said): Line => ({ place, said, kind: "holds" })),
   ];
 });
 
 type Went = "right" | "wrong" | "not heard";
-/** One hold is as good as another; of what binds, all words count. */
-function went({ said }: Line, words: readonly string[]): Went {
-  const [meant, ...got] = [said, ...words].map((text) => (english.isHold(text) ? "hold" : text));
-  if (got.length === 0) return "not heard";
-  return got.every((text) => text === meant) ? "right" : "wrong";
+/** What counts is what words mean at the call; one hold is as good as another. */
+function meaning(words: string, { listening }: Place): string {
+  if (english.isHold(words)) return "hold";
+  const [first, ...rest] = words.split(" ");
+  return JSON.stringify(english.understand(first === WAKE_WORD ? rest.join(" ") : words, listening));
+}
+function went({ said, place }: Line, words: readonly string[]): Went {
+  if (words.length === 0) return "not heard";
+  return words.every((text) => meaning(text, place) === meaning(said, place)) ? "right" : "wrong";
 }
 
 const percent = (n: number, of: number): string => `${((100 * n) / Math.max(1, of)).toFixed(1)} %`;
@@ -79,7 +87,7 @@ function report(name: string, kind: Kind, speakers: readonly Speaker[], place: {
   const of = lines.filter((line) => line.kind === kind);
   const all = of.map((line, i) => {
     const sound = inPlace(clip(line.said, speakers[i % speakers.length]!), place, i * 7919);
-    const words = hear(line.grammar, sound, { talk: kind === "with the button", speaking: false });
+    const words = hear(line.place.grammar, sound, { talk: kind === "with the button", speaking: false });
     const is = went(line, words);
     if (is === "wrong") wrongs.set(`${line.said} > ${words.join(", ")}`, (wrongs.get(`${line.said} > ${words.join(", ")}`) ?? 0) + 1);
     return is;
@@ -104,7 +112,7 @@ for (const [name, texts] of [
 ] as const)
   for (const talk of [false, true]) {
     const taken = texts.flatMap((said, i) =>
-      hear(grammars[i % grammars.length]!, inPlace(clip(said, SPEAKERS[i % SPEAKERS.length]!), null), { talk, speaking: false }),
+      hear(places[i % places.length]!.grammar, inPlace(clip(said, SPEAKERS[i % SPEAKERS.length]!), null), { talk, speaking: false }),
     );
     const holds = taken.filter(english.isHold);
     const bound = taken.filter((words) => words.startsWith(WAKE_WORD) || (talk && !english.isHold(words)));
@@ -118,13 +126,16 @@ for (const [name, texts] of [
 /** Into the guide's own voice, as loud and twice as loud as who calls. */
 const speaking = { talk: false, speaking: true };
 const own = { voice: "rms", speed: 1 };
-const calls = oneIn(grammars[0]!.holds, Math.max(1, Math.round(STRIDE / 4)));
+const calls = oneIn(places[0]!.grammar.holds, Math.max(1, Math.round(STRIDE / 4)));
 for (const louderDb of [0, 6]) {
   const stopped = calls.filter((said, i) => {
     const guide = clip(guideTexts()[i % guideTexts().length]!, own);
     return (
-      hear(grammars[0]!, inPlace(over(clip(said, SPEAKERS[i % SPEAKERS.length]!), guide, MICROPHONE_RATE / 2, louderDb), null), speaking)
-        .length > 0
+      hear(
+        places[0]!.grammar,
+        inPlace(over(clip(said, SPEAKERS[i % SPEAKERS.length]!), guide, MICROPHONE_RATE / 2, louderDb), null),
+        speaking,
+      ).length > 0
     );
   });
   console.log(`Holds into the guide's own voice, ${louderDb} dB louder than they: ${stopped.length} heard of ${calls.length}`);
@@ -135,7 +146,7 @@ for (const [name, texts] of [
 ] as const) {
   const before = sounded;
   const taken = texts.flatMap((said, i) =>
-    hear(grammars[0]!, inPlace(clip(said, name.startsWith("the") ? own : SPEAKERS[i % SPEAKERS.length]!), null), speaking),
+    hear(places[0]!.grammar, inPlace(clip(said, name.startsWith("the") ? own : SPEAKERS[i % SPEAKERS.length]!), null), speaking),
   );
   console.log(
     `False holds while it speaks, ${name}: ${taken.length} in ${((sounded - before) / 3600).toFixed(2)} hours. ${taken.slice(0, 8).join(", ")}`,
