@@ -3,6 +3,7 @@ import { currentStep, questionAt } from "../../machines/install/job.ts";
 import { numberGraph } from "../../machines/speech/en/number-graph.ts";
 import type { Language } from "../../machines/speech/language.ts";
 import { spokenOn } from "../../machines/speech/languages.ts";
+import { NOTHING_ASKED } from "../../machines/speech/listening.ts";
 import type { Sayable } from "../../machines/speech/sayable.ts";
 import { wordGraph, wordsIn } from "../../machines/speech/word-graph.ts";
 import type { EarGrammar } from "../../views/voice/own/grammar.ts";
@@ -23,16 +24,23 @@ export function sayableRoutes(liveJobs: LiveJobs) {
 
 /**
  * Through an open microphone what counts as it stands, and all else after the wake word; with the button held all of it, with the wake
- * word or without. A wake word that no dictionary knows is listened for by nobody: the button is.
+ * word or without. What lets go of a hold wants the wake word or the button. A wake word that no dictionary knows is listened for by
+ * nobody: the button is.
  */
-export function earGrammar({ answers, orders, questions, holds }: Sayable, { isBare }: Language, wakeWord: string): EarGrammar {
+export function earGrammar({ answers, orders, questions, holds }: Sayable, language: Language, wakeWord: string): EarGrammar {
   const after = (phrases: readonly string[]) => (isPronounceable(wakeWord) ? phrases.map((phrase) => `${wakeWord} ${phrase}`) : []);
+  const letsGo = (phrase: string) => {
+    const meant = language.understand(phrase, NOTHING_ASKED);
+    return "intent" in meant && meant.intent.type === "carryOn";
+  };
   const asked = [...orders, ...questions];
-  const always = { open: [...holds, ...asked.filter(isBare), ...after(asked)], talk: [...holds, ...asked, ...after(asked)] };
+  const bare = asked.filter((phrase) => language.isBare(phrase) && !letsGo(phrase));
+  const talk = [...asked, ...after(asked)];
   return {
-    always,
+    always: { open: [...bare, ...after(asked)], talk },
     answers: { open: after(answers), talk: [...answers, ...after(answers)] },
     holds,
-    ways: pronunciationsOf(wordsIn(wordGraph([...always.talk, ...answers], numberGraph))),
+    releases: talk.filter((phrase) => letsGo(phrase) || letsGo(phrase.replace(`${wakeWord} `, ""))),
+    ways: pronunciationsOf(wordsIn(wordGraph([...talk, ...answers, ...holds], numberGraph))),
   };
 }

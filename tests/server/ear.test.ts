@@ -52,9 +52,16 @@ describe("what a phone's own ear listens for", () => {
     expect(answers.talk).toContain("# inches");
   });
   it("a hold and a question to the guide want none", () => {
-    const { always } = at("drive.AB");
-    for (const phrase of ["hold", "freeze", "what's left"]) expect(always.open).toContain(phrase);
+    const { always, holds } = at("drive.AB");
+    for (const phrase of ["hold", "freeze"]) expect(holds).toContain(phrase);
+    expect(always.open).toContain("what's left");
     expect(always.open).not.toContain("keep going");
+  });
+  it("what lets go of a hold wants the wake word or the button: it sounds like one", () => {
+    const { always, releases } = at("drive.AB");
+    expect(always.open).not.toContain("carry on");
+    for (const phrase of ["carry on", "albatross carry on", "carry on everybody"]) expect(releases).toContain(phrase);
+    for (const phrase of ["next", "correct"]) expect(releases).not.toContain(phrase);
   });
   it("what is the same at every call is told once", () => expect(at("drive.AB").always).toEqual(at("lace.S1.AB").always));
   it("a wake word that no dictionary has leaves the button", () => {

@@ -36,14 +36,14 @@ export type PageKind = { readonly scripts?: boolean; readonly scheme?: "light" |
 let browser: Promise<Browser> | undefined;
 const idle = new Map<string, Page[]>();
 
-/** One browser for all the tests of a worker; it ends with the worker. */
-async function launched(): Promise<Browser> {
+/** One browser for all the tests of a worker; it ends with the worker. `more` flags are for one of a test's own, which closes it. */
+export async function launched(more: readonly string[] = []): Promise<Browser> {
   const found = inject("chromium");
   // On a clean machine it is being installed while the first tests run.
   while (!existsSync(found)) await setTimeout(100);
   const there = JSON.parse(readFileSync(found, "utf8")) as Chromium;
   if ("problem" in there) throw new Error(there.problem);
-  return chromium.launch({ executablePath: there.path, args: FLAGS, timeout: WAIT_MS });
+  return chromium.launch({ executablePath: there.path, args: [...FLAGS, ...more], timeout: WAIT_MS });
 }
 
 /** A phone of its own: its cookies, its storage, and a browser window that is closed when the test is over. */

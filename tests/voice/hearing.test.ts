@@ -1,24 +1,28 @@
 import { describe, expect, it } from "vitest";
-import type { Decoded, Decoder, Told } from "../../views/voice/own/decoder.ts";
+import type { Decoder, Told } from "../../views/voice/own/decoder.ts";
 import type { Denoiser } from "../../views/voice/own/denoiser.ts";
+import { FITS } from "../../views/voice/own/fits.ts";
 import type { EarGrammar } from "../../views/voice/own/grammar.ts";
 import { Hearing } from "../../views/voice/own/hearing.ts";
 
 const GRAMMAR: EarGrammar = {
-  always: { open: ["hold", "albatross next"], talk: ["hold", "next"] },
+  always: { open: ["albatross next"], talk: ["next", "carry on"] },
   answers: { open: ["albatross yes"], talk: ["yes"] },
   holds: ["hold"],
+  releases: ["carry on"],
   ways: {},
 };
 const SECOND = 48_000;
 const hiss = (seconds: number, peak: number) => Float32Array.from({ length: seconds * SECOND }, (_, i) => peak * Math.sin(i * i));
 const QUIET = 0.001;
 
+type Hears = { readonly words: string; readonly fit: number };
+
 /**
  * An ear with a decoder that hears what a test says, and a denoiser that takes every loud sound for speech. `told` is what the ear tells, and
  * `asked` the grammars that were listened with.
  */
-function ear(hears: Decoded) {
+function ear(...hears: readonly Hears[]) {
   const told: string[] = [];
   const asked: string[][] = [];
   let ids = 0;
@@ -28,11 +32,12 @@ function ear(hears: Decoded) {
     tellSpotting: (): Told => ({ id: ids++ }),
     decode: (grammars: readonly Told[]) => {
       asked.push(grammars.map(({ id }) => NAMES[id]!));
-      return hears;
+      const of = (words: string) => grammars.find(({ id }) => NAMES[id]!.startsWith("holds") === (words === "hold"))!;
+      return hears.map(({ words, fit }) => ({ of: of(words), words, fit }));
     },
   } as unknown as Decoder;
   const denoiser = { take: (frame: Float32Array) => ({ sound: frame, speech: Math.max(...frame) > 0.01 ? 1 : 0 }) } as unknown as Denoiser;
-  const hearing = new Hearing(decoder, denoiser, {
+  const hearing = new Hearing({ decoder, fits: FITS.built }, denoiser, {
     began: () => told.push("began"),
     heard: ({ words }) => told.push(words),
     nothing: (why) => told.push(why),
@@ -43,7 +48,7 @@ function ear(hears: Decoded) {
   return { hearing, told, asked };
 }
 /** In the order in which the decoder is told them. */
-const NAMES = ["holds anywhere", "always open", "answers open", "always talk", "answers talk"];
+const NAMES = ["holds anywhere", "holds", "always open", "answers open", "always talk", "answers talk"];
 const say = (hearing: Hearing, peak = 0.3, seconds = 0.6) => {
   hearing.take(hiss(seconds, peak));
   hearing.take(hiss(0.6, QUIET));
@@ -63,8 +68,8 @@ describe("what is said into this phone's own ear", () => {
     hearing.talk = true;
     say(hearing);
     expect(asked).toEqual([
-      ["always open", "answers open"],
-      ["always talk", "answers talk"],
+      ["holds", "always open", "answers open"],
+      ["holds", "always talk", "answers talk"],
     ]);
   });
   it("counts as said with the button held where it was held for a part of it", () => {
@@ -74,7 +79,7 @@ describe("what is said into this phone's own ear", () => {
     hearing.take(hiss(0.3, 0.3));
     hearing.talk = false;
     hearing.take(hiss(0.6, QUIET));
-    expect(asked).toEqual([["always talk", "answers talk"]]);
+    expect(asked).toEqual([["holds", "always talk", "answers talk"]]);
   });
   it("is over where the button is let go", () => {
     const { hearing, told } = ear({ words: "next", fit: 0 });
@@ -86,6 +91,18 @@ describe("what is said into this phone's own ear", () => {
     const { hearing, told } = ear({ words: "next", fit: -60 });
     say(hearing);
     expect(told).toEqual(["began", "unfit"]);
+  });
+  it("is a hold where a hold fits nearly as well, and all the more where the other would let go of one", () => {
+    const saidAs = (...hears: readonly Hears[]) => {
+      const { hearing, told } = ear(...hears);
+      hearing.talk = true;
+      say(hearing);
+      return told.at(-1);
+    };
+    expect(saidAs({ words: "next", fit: -4 }, { words: "hold", fit: -10 })).toBe("hold");
+    expect(saidAs({ words: "next", fit: -4 }, { words: "hold", fit: -14 })).toBe("next");
+    expect(saidAs({ words: "carry on", fit: -4 }, { words: "hold", fit: -14 })).toBe("hold");
+    expect(saidAs({ words: "carry on", fit: 5 }, { words: "hold", fit: -60 })).toBe("carry on");
   });
   it("is nothing where the place is about as loud, but for a hold", () => {
     const loud = ear({ words: "albatross next", fit: 0 });

@@ -5,6 +5,7 @@ import createNoiseModule from "@jitsi/rnnoise-wasm/dist/rnnoise.js";
 import { engineFiles, noiseWasm } from "../../../server/voice/engine-files.ts";
 import { Decoder } from "../../../views/voice/own/decoder.ts";
 import { Denoiser, type NoiseModule } from "../../../views/voice/own/denoiser.ts";
+import { FITS } from "../../../views/voice/own/fits.ts";
 import { loadEngine } from "../../../views/voice/own/load-engine.ts";
 
 const FOLDER = "/model";
@@ -18,5 +19,5 @@ export async function engineInNode() {
     run(module, createRequire(import.meta.url), glue, dirname(glue));
   });
   const noise = (await createNoiseModule({ wasmBinary: readFileSync(noiseWasm) })) as NoiseModule;
-  return { is, decoder: new Decoder(module, model && FOLDER), denoiser: new Denoiser(noise) };
+  return { is, engine: { decoder: new Decoder(module, model && FOLDER), fits: FITS[is] }, denoiser: new Denoiser(noise) };
 }

@@ -24,10 +24,10 @@ const SNR_DB = [20, 10, 5, 0];
 /** What stands for a number in what is said, one after the other. */
 const SAID_NUMBERS = ["thirty six", "four and a half", "nineteen", "a hundred and twelve", "six"];
 
-const { is, decoder, denoiser } = await engineInNode();
+const { is, engine, denoiser } = await engineInNode();
 const { script } = readBrief(demoBrief("2026-06-01", "2026-06-20")).frozen;
 let heard: HeardWords[] = [];
-const hearing = new Hearing(decoder, denoiser, {
+const hearing = new Hearing(engine, denoiser, {
   began: () => {},
   heard: (words) => heard.push(words),
   nothing: () => {},

@@ -33,15 +33,8 @@ const anySounds = (at: number): readonly Arc[] => SOUNDS.map((sound) => ({ from:
 /** Samples are handed over so many at a time: the engine's own buffer never shrinks. */
 const CHUNK = 1600;
 
-/** From this fit on, sound is taken for the words that fit it best. Looked for on synthetic speech only: see `npm run bench:voice`. */
-export const MIN_FIT = -20;
-/** A hold is heard generously: a false one costs a moment. */
-export const MIN_HOLD_FIT = -28;
-/** One that is picked out of other speech has to fit better. */
-export const MIN_SPOTTED_FIT = -8;
-
 /** What was heard, and how much better it fits than any row of sounds does, for each hundredth of a second: below some, it was nothing of it. */
-export type Decoded = { readonly words: string; readonly fit: number };
+export type Decoded = { readonly of: Told; readonly words: string; readonly fit: number };
 /** A grammar that the engine has been told. */
 export type Told = { readonly id: number };
 
@@ -107,14 +100,14 @@ export class Decoder {
     return this.tell({ states, start, end, arcs: [...anySounds(start), ...arcs, ...anySounds(end)] });
   }
 
-  /** The words of one utterance that fit best of all grammars, and how well they do; without words where no path of one comes to its end. */
-  decode(grammars: readonly Told[], sound: Int16Array): Decoded {
-    const [best] = grammars
-      .map((grammar) => this.#pass(grammar, sound))
-      .filter(({ words }) => words !== "")
-      .sort((a, b) => b.score - a.score);
-    if (!best) return { words: "", fit: Number.NEGATIVE_INFINITY };
-    return { words: best.words, fit: (best.score - this.#pass(this.#anySounds, sound).score) / Math.max(1, best.frames) };
+  /** What one utterance is in each grammar, the likeliest first; one of which no path comes to its end is left out. */
+  decode(grammars: readonly Told[], sound: Int16Array): readonly Decoded[] {
+    const passes = grammars.map((of) => ({ of, ...this.#pass(of, sound) })).filter(({ words }) => words !== "");
+    if (passes.length === 0) return [];
+    const { score: anySounds } = this.#pass(this.#anySounds, sound);
+    return passes
+      .sort((a, b) => b.score - a.score)
+      .map(({ of, words, score, frames }) => ({ of, words, fit: (score - anySounds) / Math.max(1, frames) }));
   }
 
   #pass({ id }: Told, sound: Int16Array): { words: string; score: number; frames: number } {

@@ -1,8 +1,9 @@
 import { numberGraph } from "../../../machines/speech/en/number-graph.ts";
 import { type WordGraph, wordGraph } from "../../../machines/speech/word-graph.ts";
 import { Decimator, ENGINE_RATE, MICROPHONE_RATE, toInt16 } from "./decimator.ts";
-import { type Decoded, type Decoder, MIN_FIT, MIN_HOLD_FIT, MIN_SPOTTED_FIT, type Told } from "./decoder.ts";
+import type { Decoded, Decoder, Told } from "./decoder.ts";
 import { type Denoiser, NOISE_FRAME } from "./denoiser.ts";
+import type { Fits } from "./fits.ts";
 import type { EarGrammar } from "./grammar.ts";
 import { Hiss } from "./hiss.ts";
 import { type Activity, FRAME_MS, Loudness, VoiceActivity } from "./voice-activity.ts";
@@ -20,7 +21,7 @@ const FRAME = (MICROPHONE_RATE * FRAME_MS) / 1000;
 /** Why nothing came of speech: it fits nothing that can be said, it is too loud here, it went on for too long. */
 export type Unheard = "unfit" | "tooLoud" | "tooLong";
 /** What was said, and how much over the noise. */
-export type HeardWords = Decoded & { readonly marginDb: number };
+export type HeardWords = Omit<Decoded, "of"> & { readonly marginDb: number };
 /** What hearing tells, in the order in which it happens. */
 export type HearingTold = {
   readonly began: () => void;
@@ -30,7 +31,13 @@ export type HearingTold = {
   readonly level: (levelDb: number, floorDb: number) => void;
 };
 /** What can be said at a call, as the decoder was told it. */
-type Known = { readonly open: readonly Told[]; readonly talk: readonly Told[]; readonly spot: Told; readonly holds: ReadonlySet<string> };
+type Known = {
+  readonly open: readonly Told[];
+  readonly talk: readonly Told[];
+  readonly holds: Told;
+  readonly spot: Told;
+  readonly releases: ReadonlySet<string>;
+};
 
 /** A level is told once in so many frames. */
 const LEVEL_FRAMES = 10;
@@ -41,6 +48,7 @@ const LEVEL_FRAMES = 10;
  */
 export class Hearing {
   readonly #decoder: Decoder;
+  readonly #fits: Fits;
   readonly #denoiser: Denoiser;
   readonly #told: HearingTold;
   readonly #decimator = new Decimator();
@@ -62,19 +70,20 @@ export class Hearing {
   /** The guide speaks: whatever else is heard is its own voice. */
   speaking = false;
 
-  constructor(decoder: Decoder, denoiser: Denoiser, told: HearingTold) {
+  constructor({ decoder, fits }: { readonly decoder: Decoder; readonly fits: Fits }, denoiser: Denoiser, told: HearingTold) {
     this.#decoder = decoder;
+    this.#fits = fits;
     this.#denoiser = denoiser;
     this.#told = told;
   }
 
   /** What can be said from now on. */
-  expect({ always, answers, holds, ways }: EarGrammar): void {
+  expect({ always, answers, holds, releases, ways }: EarGrammar): void {
     this.#decoder.learn(ways);
     const tell = (phrases: readonly string[]) => this.#tell(phrases, (graph) => this.#decoder.tell(graph));
-    const of = (how: "open" | "talk") => [always[how], answers[how]].filter((phrases) => phrases.length > 0).map(tell);
+    const of = (how: "open" | "talk") => [holds, always[how], answers[how]].filter((phrases) => phrases.length > 0).map(tell);
     const spot = this.#tell(holds, (graph) => this.#decoder.tellSpotting(graph), "spot ");
-    this.#grammar = { open: of("open"), talk: of("talk"), spot, holds: new Set(holds) };
+    this.#grammar = { open: of("open"), talk: of("talk"), holds: tell(holds), spot, releases: new Set(releases) };
   }
   #tell(phrases: readonly string[], tell: (graph: WordGraph) => Told, how = ""): Told {
     const key = how + phrases.join("\n");
@@ -146,11 +155,16 @@ export class Hearing {
   #wordsOf(sound: Int16Array): HeardWords | Unheard {
     const grammar = this.#grammar;
     if (grammar === null) return "unfit";
-    const { words, fit } = this.#decoder.decode(this.#talked ? grammar.talk : grammar.open, sound);
+    const all = this.#decoder.decode(this.#talked ? grammar.talk : grammar.open, sound);
+    const [best] = all;
+    if (!best) return "unfit";
     const { marginDb } = this.#activity;
-    const isHold = grammar.holds.has(words);
-    if (fit < (isHold ? MIN_HOLD_FIT : MIN_FIT)) return "unfit";
-    return !isHold && marginDb < MIN_MARGIN_DB ? "tooLoud" : { words, fit, marginDb };
+    const hold = all.find(({ of }) => of === grammar.holds);
+    // A hold that is nearly as likely is one: a false one costs a moment, one that is taken for something else more.
+    const near = grammar.releases.has(best.words) ? this.#fits.nearRelease : this.#fits.near;
+    if (hold && hold.fit >= this.#fits.hold && best.fit - hold.fit <= near) return { ...hold, marginDb };
+    if (best.of === grammar.holds || best.fit < this.#fits.words) return "unfit";
+    return marginDb < MIN_MARGIN_DB ? "tooLoud" : { ...best, marginDb };
   }
 
   /** Whether somebody calls a hold into the guide's own voice. */
@@ -159,8 +173,8 @@ export class Hearing {
     this.#sinceLook += FRAME_MS;
     if (this.#sinceLook < LOOK_MS || this.#grammar === null) return;
     this.#sinceLook = 0;
-    const heard = this.#decoder.decode([this.#grammar.spot], joined(this.#kept));
-    if (heard.fit < MIN_SPOTTED_FIT) return;
+    const [heard] = this.#decoder.decode([this.#grammar.spot], joined(this.#kept));
+    if (!heard || heard.fit < this.#fits.spotted) return;
     this.#kept = [];
     this.#told.began();
     this.#told.heard({ ...heard, marginDb: this.#activity.marginDb });

@@ -1,6 +1,7 @@
 import createNoiseModule from "@jitsi/rnnoise-wasm/dist/rnnoise.js";
 import { Decoder } from "./decoder.ts";
 import { Denoiser, type NoiseModule } from "./denoiser.ts";
+import { FITS } from "./fits.ts";
 import { Hearing } from "./hearing.ts";
 import { keptFiles, NoFile } from "./kept-files.ts";
 import { loadEngine } from "./load-engine.ts";
@@ -67,9 +68,9 @@ async function load(files: EarFiles): Promise<Hearing> {
       importScripts(files.engine);
     },
   );
-  return new Hearing(new Decoder(module, model), new Denoiser(noise as NoiseModule), {
+  return new Hearing({ decoder: new Decoder(module, model), fits: FITS[files.is] }, new Denoiser(noise as NoiseModule), {
     began: () => tell({ is: "began" }),
-    heard: (heard) => tell({ is: "heard", ...heard }),
+    heard: ({ words, fit, marginDb }) => tell({ is: "heard", words, fit, marginDb }),
     nothing: (why) => tell({ is: "nothing", why }),
     level: (levelDb, floorDb) => tell({ is: "level", levelDb, floorDb }),
   });
