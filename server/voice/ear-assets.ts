@@ -73,6 +73,25 @@ function readEar(): Ear {
   };
 }
 
+/** Six seconds of nothing, 8 bits at 8 kHz: browsers give a headset's key to no page that plays less than five. */
+function silence(): Uint8Array<ArrayBuffer> {
+  const [rate, samples] = [8000, 48_000];
+  const file = Buffer.alloc(44 + samples, 128);
+  file.write("RIFF", 0);
+  file.writeUInt32LE(36 + samples, 4);
+  file.write("WAVEfmt ", 8);
+  file.writeUInt32LE(16, 16);
+  file.writeUInt16LE(1, 20);
+  file.writeUInt16LE(1, 22);
+  file.writeUInt32LE(rate, 24);
+  file.writeUInt32LE(rate, 28);
+  file.writeUInt16LE(1, 32);
+  file.writeUInt16LE(8, 34);
+  file.write("data", 36);
+  file.writeUInt32LE(samples, 40);
+  return new Uint8Array(file);
+}
+
 /** Serves the ear: what it is made of at `/assets/ear.json`, and each file. Read when it is first asked for. */
 export function earAssets(takesGzip: (c: Context) => boolean): Hono {
   let read: Ear | undefined;
@@ -82,6 +101,7 @@ export function earAssets(takesGzip: (c: Context) => boolean): Hono {
   };
   const app = new Hono();
   app.get(`${FOLDER}.json`, (c) => c.json(ear().files, 200, { "cache-control": "no-cache" }));
+  app.get("/assets/silence.wav", (c) => c.body(silence(), 200, { "content-type": "audio/wav", "cache-control": "public, max-age=86400" }));
   app.get(`${FOLDER}/:version/:name`, (c, next) => {
     const file = ear().served.get(c.req.path);
     if (!file) return next();

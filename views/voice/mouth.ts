@@ -1,4 +1,5 @@
 import { languageHere } from "./languages.ts";
+import { settings } from "./settings.ts";
 
 /** Echo and a late recognizer: what began so long after the last word was still our own. */
 const TAIL_MS = 400;
@@ -29,6 +30,8 @@ export class Speaker {
     if (this.quiet || text === "" || !this.#canSpeak()) return;
     const saying = new SpeechSynthesisUtterance(languageHere().aloud(text));
     saying.lang = document.documentElement.lang;
+    saying.rate = settings.rate;
+    saying.voice = speechSynthesis.getVoices().find(({ name }) => name === settings.voice) ?? null;
     this.#saying = saying;
     this.#text = text;
     this.#from = performance.now();
@@ -38,7 +41,7 @@ export class Speaker {
     const ended = () => saying === this.#saying && this.#ended();
     saying.onend = ended;
     saying.onerror = ended;
-    this.#timer = window.setTimeout(ended, Math.max(MIN_MS, text.length * LETTER_MS));
+    this.#timer = window.setTimeout(ended, Math.max(MIN_MS, (text.length * LETTER_MS) / settings.rate));
     speechSynthesis.speak(saying);
   }
 

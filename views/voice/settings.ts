@@ -18,6 +18,9 @@ const set = (name: string, value: string): void => {
 
 const PREFERRED: readonly Preferred[] = ["either", "own", "browser"];
 
+/** Slow, as it comes, fast. */
+export const RATES: readonly number[] = [0.8, 1, 1.3];
+
 export const settings = {
   get listens(): boolean {
     return get("listen") === "yes";
@@ -32,6 +35,35 @@ export const settings = {
   },
   set ear(is: Preferred) {
     set("ear", is);
+  },
+  /** Whether the key of a headset talks: for that something has to play. */
+  get headset(): boolean {
+    return get("headset") === "yes";
+  },
+  set headset(is: boolean) {
+    set("headset", is ? "yes" : "no");
+  },
+  /** How fast it speaks, against the voice's own pace. */
+  get rate(): number {
+    const kept = Number(get("rate"));
+    return RATES.includes(kept) ? kept : 1;
+  },
+  set rate(rate: number) {
+    set("rate", String(rate));
+  },
+  /** The voice by its name; null for the phone's own choice. */
+  get voice(): string | null {
+    return get("voice") || null;
+  },
+  set voice(name: string | null) {
+    set("voice", name ?? "");
+  },
+  /** Whether of a call only what changed is said. */
+  get isShort(): boolean {
+    return get("short") === "yes";
+  },
+  set isShort(is: boolean) {
+    set("short", is ? "yes" : "no");
   },
   /** The browser was asked, and listens on the phone itself. */
   get browserStays(): boolean {

@@ -11,7 +11,9 @@ import { Speaker } from "./mouth.ts";
 import type { EarFiles } from "./own/messages.ts";
 import { earFiles, earOnPage } from "./own/phone-ear.ts";
 import { settings } from "./settings.ts";
+import { onlyChanged } from "./short-form.ts";
 import type { VoiceStatus } from "./status.ts";
+import { watchTalk } from "./talk-keys.ts";
 import { keepAwake } from "./wake-lock.ts";
 
 /** What moves the call is said in so few words. A call that moves after longer talk was moved by somebody else. */
@@ -64,7 +66,7 @@ function listenOn(form: HTMLFormElement, files: EarFiles | null, mouth: Speaker)
   });
   mouth.onSpeaking = (speaking) => own?.how({ speaking });
   document.body.classList.add("can-hear");
-  watchTalkButton(ear, mouth);
+  watchTalk(ear, () => mouth.hush());
   if (settings.listens) ear.start();
 }
 
@@ -109,32 +111,14 @@ function sendUntilAnswered(send: () => Promise<void>, tries = STOP_TRIES): void 
   }, STOP_AGAIN_MS);
 }
 
-function watchTalkButton(ear: Listener, mouth: Speaker): void {
-  const isTalk = (event: Event) => (event.target as Element).closest?.("[data-talk]") != null;
-  const down = () => {
-    mouth.hush();
-    ear.press();
-  };
-  document.addEventListener("pointerdown", (event) => isTalk(event) && down());
-  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => ear.release());
-  document.addEventListener("contextmenu", (event) => isTalk(event) && event.preventDefault());
-  for (const gone of ["blur", "pagehide"]) window.addEventListener(gone, () => ear.release());
-  const isKey = (event: KeyboardEvent) => isTalk(event) && (event.key === " " || event.key === "Enter");
-  document.addEventListener("keydown", (event) => {
-    if (!isKey(event) || event.repeat) return;
-    event.preventDefault();
-    down();
-  });
-  // Wherever the focus went meanwhile: a key that came up lets go.
-  document.addEventListener("keyup", (event) => (event.key === " " || event.key === "Enter") && ear.release());
-}
-
 /** Speaks what the screen shows, and nothing else: the answer to this phone's own words, then the call where it moved. */
 function speakReplies(mouth: Speaker, listens: () => boolean): void {
   const step = () => document.querySelector<HTMLElement>("article.call")?.dataset.step;
   const heard = () => at(regions.heard)?.dataset.reply;
   let last = heard();
   let told = step();
+  /** The last call as it was said, whole. */
+  let call = "";
   new MutationObserver(() => {
     const mine = heard() !== last;
     last = heard();
@@ -150,7 +134,9 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
       mine ? text(`#${regions.notice}`) : moved ? text("article.call h1") : "",
       moved ? text(".gate .ask") || text(".gate .missing") : "",
     ];
-    mouth.say(parts.filter((part) => part !== "").join(" "));
+    const said = parts.filter((part) => part !== "").join(" ");
+    mouth.say(moved && settings.isShort ? onlyChanged(said, call) : said);
+    if (moved) call = said;
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-reply", "data-step"] });
 }
 

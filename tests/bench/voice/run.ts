@@ -20,6 +20,8 @@ const STRIDE = Math.max(1, Number(process.argv[2] ?? 12));
 /** Calls with each way to answer, and one at which nothing is asked. */
 const CALLS = ["straps.choked", "sides.laid", "drive.AB", "wind.cloth", "marked", "lace.S1.AB"];
 const WAKE_WORD = "albatross";
+/** Made-up English voices do not say these as people do. */
+const SPANISH = /^(?:cuidado|alto|para|párale|paren)/;
 const SNR_DB = [20, 10, 5, 0];
 /** What stands for a number in what is said, one after the other. */
 const SAID_NUMBERS = ["thirty six", "four and a half", "nineteen", "a hundred and twelve", "six"];
@@ -65,7 +67,7 @@ const lines: Line[] = places.flatMap(({ sayable: { answers, orders, questions, h
   return [
     ...bound.map((said): Line => ({ place, said: `${WAKE_WORD} ${said}`, kind: "after the wake word" })),
     ...bound.map((said): Line => ({ place, said, kind: "with the button" })),
-    ...oneIn(holds).map((said): Line => ({ place, said, kind: "holds" })),
+    ...oneIn(holds.filter((hold) => !SPANISH.test(hold))).map((said): Line => ({ place, said, kind: "holds" })),
   ];
 });
 

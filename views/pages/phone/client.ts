@@ -10,7 +10,7 @@ import { settings } from "../../voice/settings.ts";
 /** A phone that is further off than this is told so. */
 const MAX_CLOCK_MS = 30_000;
 /** So long the word is waited for. */
-const WORD_MS = 10_000;
+const WORD_MS = 15_000;
 const BUZZ_MS = 400;
 
 const row = (check: string) => document.querySelector<HTMLElement>(`[data-check="${check}"]`)!;
@@ -38,6 +38,7 @@ export function usePhoneCheck(): void {
     if (answer) came(answer.closest<HTMLElement>("[data-check]")!.dataset.check!, answer.dataset.answer === "yes" ? "good" : "bad");
   });
   chooseEar();
+  chooseSpeech();
 }
 
 async function checkAll(): Promise<void> {
@@ -53,7 +54,7 @@ async function checkAll(): Promise<void> {
 
 function speak(): void {
   const mouth = new Speaker();
-  mouth.say(document.querySelector<HTMLElement>("[data-speaks]")!.dataset.speaks!);
+  mouth.say(whatItSays());
   came("speaker", "speechSynthesis" in window ? "waits" : "none");
 }
 
@@ -152,6 +153,7 @@ function chooseEar(): void {
   const show = () => {
     for (const button of part.querySelectorAll<HTMLElement>("[data-ear]"))
       button.setAttribute("aria-pressed", String(button.dataset.ear === settings.ear));
+    part.querySelector("[data-headset]")!.setAttribute("aria-pressed", String(settings.headset));
   };
   const ask = part.querySelector<HTMLButtonElement>("[data-ask-browser]")!;
   ask.hidden = !browser || !("available" in browser);
@@ -160,6 +162,11 @@ function chooseEar(): void {
     for (const line of part.querySelectorAll<HTMLElement>("[data-browser]"))
       line.hidden = (line.dataset.browser === "stays") !== settings.browserStays;
   });
+  const headset = part.querySelector<HTMLElement>("[data-headset]")!;
+  headset.addEventListener("click", () => {
+    settings.headset = !settings.headset;
+    show();
+  });
   part.addEventListener("click", (event) => {
     const ear = (event.target as Element).closest<HTMLElement>("[data-ear]")?.dataset.ear;
     if (ear === "either" || ear === "own" || ear === "browser") settings.ear = ear;
@@ -167,3 +174,40 @@ function chooseEar(): void {
   });
   show();
 }
+
+/** How fast it speaks, in which voice, and how much of a call. */
+function chooseSpeech(): void {
+  const part = document.querySelector<HTMLElement>(".speech");
+  if (!part || !("speechSynthesis" in window)) return;
+  part.hidden = false;
+  const voices = part.querySelector<HTMLSelectElement>("[data-voice-name]")!;
+  const show = () => {
+    const is = (name: "rate" | "short", value: string) => {
+      for (const button of part.querySelectorAll<HTMLElement>(`[data-${name}]`))
+        button.setAttribute("aria-pressed", String(button.dataset[name] === value));
+    };
+    is("rate", String(settings.rate));
+    is("short", settings.isShort ? "yes" : "no");
+  };
+  const offerVoices = () => {
+    const spoken = speechSynthesis.getVoices().filter(({ lang }) => lang.startsWith(document.documentElement.lang));
+    voices.replaceChildren(voices.options[0]!, ...spoken.map(({ name }) => new Option(name, name, false, name === settings.voice)));
+  };
+  voices.addEventListener("change", () => {
+    settings.voice = voices.value || null;
+  });
+  part.addEventListener("click", (event) => {
+    const { rate, short } = (event.target as Element).closest("button")?.dataset ?? {};
+    if (rate !== undefined) settings.rate = Number(rate);
+    if (short !== undefined) settings.isShort = short === "yes";
+    show();
+  });
+  const mouth = new Speaker();
+  part.querySelector("[data-try]")!.addEventListener("click", () => mouth.say(whatItSays()));
+  speechSynthesis.addEventListener?.("voiceschanged", offerVoices);
+  offerVoices();
+  show();
+}
+
+/** What it says to be tried. */
+const whatItSays = (): string => document.querySelector<HTMLElement>("[data-speaks]")!.dataset.speaks!;

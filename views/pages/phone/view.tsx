@@ -3,6 +3,7 @@ import { JobScreen } from "../../parts/job-screen.tsx";
 import { Page } from "../../parts/page.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import type { Words } from "../../text/words.ts";
+import { RATES } from "../../voice/settings.ts";
 
 type Props = { readonly words: Words; readonly wakeWord: string };
 type Check = keyof Words["phone"]["checks"];
@@ -55,6 +56,7 @@ const PhoneCheck = ({ words: { phone }, wakeWord }: Props) => (
     </ul>
     <p class="locked">{phone.locked}</p>
     <WhoListens phone={phone} />
+    <HowItSpeaks phone={phone} />
   </>
 );
 
@@ -80,7 +82,7 @@ const Row = ({ check, name, outcomes, children }: RowProps) => (
   </li>
 );
 
-const WhoListens = ({ phone: { ears } }: Pick<Words, "phone">) => (
+const WhoListens = ({ phone, phone: { ears } }: Pick<Words, "phone">) => (
   <section class="who-listens" hidden>
     <h2>{ears.title}</h2>
     {(["either", "own", "browser"] as const).map((ear) => (
@@ -98,5 +100,43 @@ const WhoListens = ({ phone: { ears } }: Pick<Words, "phone">) => (
     <p data-browser="leaves" hidden>
       {ears.leaves}
     </p>
+    <button type="button" data-headset aria-pressed="false">
+      <b>{phone.headset}</b>
+      <span>{phone.headsetText}</span>
+    </button>
+  </section>
+);
+
+const HowItSpeaks = ({ phone: { speech } }: Pick<Words, "phone">) => (
+  <section class="speech" hidden>
+    <h2>{speech.title}</h2>
+    <h3 id="how-fast">{speech.rate}</h3>
+    {/* biome-ignore lint/a11y/useSemanticElements: buttons in a row, not a form */}
+    <div class="choices" role="group" aria-labelledby="how-fast">
+      {RATES.map((rate) => (
+        <button type="button" data-rate={rate} aria-pressed="false">
+          {speech.rates[String(rate) as keyof typeof speech.rates]}
+        </button>
+      ))}
+    </div>
+    <h3 id="how-much">{speech.how}</h3>
+    {/* biome-ignore lint/a11y/useSemanticElements: buttons in a row, not a form */}
+    <div class="choices" role="group" aria-labelledby="how-much">
+      <button type="button" data-short="no" aria-pressed="false">
+        {speech.whole}
+      </button>
+      <button type="button" data-short="yes" aria-pressed="false">
+        {speech.changed}
+      </button>
+    </div>
+    <label>
+      {speech.voice}
+      <select data-voice-name>
+        <option value="">{speech.anyVoice}</option>
+      </select>
+    </label>
+    <button type="button" data-try>
+      {speech.try}
+    </button>
   </section>
 );

@@ -81,4 +81,17 @@ export const phone = {
     stays: "The browser listens on this phone: no sound leaves it.",
     leaves: "The browser can't: it may send the sound away.",
   },
+  speech: {
+    title: "How it speaks",
+    rate: "How fast",
+    rates: { "0.8": "Slow", "1": "As it comes", "1.3": "Fast" },
+    voice: "Voice",
+    anyVoice: "The phone's own",
+    how: "How much",
+    whole: "The whole call",
+    changed: "Only what changed",
+    try: "Say something",
+  },
+  headset: "Talk with the headset's key",
+  headsetText: "A press listens for one thing said. Other sound on this phone stops for it.",
 } as const;

@@ -17,6 +17,6 @@ export type Fits = {
  * -45 with the engine that is built here. The package's own fits everything less well.
  */
 export const FITS: Readonly<Record<EngineKind, Fits>> = {
-  built: { words: -20, hold: -35, spotted: -8, near: 8, nearRelease: 20 },
-  prebuilt: { words: -27, hold: -42, spotted: -8, near: 8, nearRelease: 20 },
+  built: { words: -20, hold: -30, spotted: -8, near: 8, nearRelease: 20 },
+  prebuilt: { words: -27, hold: -40, spotted: -8, near: 8, nearRelease: 20 },
 };

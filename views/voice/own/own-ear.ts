@@ -25,7 +25,7 @@ const NOTHING: Phrases = { open: [], talk: [] };
 /** Not used for so long, the microphone is let go: a phone shows that it is on. */
 const IDLE_MS = 20_000;
 /** An engine that gives no sign of life for so long, though sound comes in, has gone. Loading is waited for longer. */
-const [SILENT_MS, LOAD_MS] = [8000, 120_000];
+const [SILENT_MS, LOAD_MS] = [20_000, 120_000];
 
 /** The engine in its worker and the microphone before it: one a page, warm between one word and the next. */
 export class OwnEar {
