@@ -13,7 +13,7 @@ let world: World;
 let browser: Browser;
 beforeAll(async () => {
   const file = join(scratchFolder("microphone"), "said.wav");
-  writeSpeech(file, ["word", "chatter", "next", "stop"], 1);
+  writeSpeech(file, ["word", "chatter", "next", "stop"], 0.8);
   const fake = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", `--use-file-for-fake-audio-capture=${file}`];
   [world, browser] = await Promise.all([opened("talk.hazards", "drive.AB"), launched(fake)]);
 });
@@ -31,6 +31,7 @@ async function phone(job: OnJob = world, ear: EarMode = "none"): Promise<Page> {
   await page.goto(`${job.url}jobs/${job.job}?as=p1`);
   return page;
 }
+const status = (page: Page, is: string) => page.locator(`body[data-voice="${is}"]`).waitFor({ state: "attached" });
 const listensFor = async (page: Page, status: keyof typeof en.client.status) => {
   await page.evaluate(() => localStorage.setItem("ridgecall.listen", "yes"));
   await page.reload();
@@ -38,8 +39,8 @@ const listensFor = async (page: Page, status: keyof typeof en.client.status) => 
 };
 
 // At the same time: sound takes as long as it takes.
-describe.concurrent("a phone that listens by itself, with real sound", () => {
-  it("hears next after the wake word and a bare stop, and nothing of what the crew says; no sound leaves it, and it says so", async () => {
+describe.concurrent("on a phone of its own", () => {
+  it("its own ear hears next after the wake word and a bare stop, and nothing of what the crew says; no sound leaves it, and it says so", async () => {
     const page = await phone();
     const sent: string[] = [];
     page.on("request", (request) => request.url().startsWith(world.url) || sent.push(request.url()));
@@ -64,7 +65,7 @@ describe.concurrent("a phone that listens by itself, with real sound", () => {
     await page.context().close();
   });
 
-  it("without its files it says so in one line, the buttons go on, and it listens once they come", async () => {
+  it("without its ear's files it says so in one line, the buttons go on, and it listens once they come", async () => {
     const job = world.at("drive.AB");
     const page = await phone(job);
     const wasm = /engine\.wasm$/;
@@ -82,7 +83,7 @@ describe.concurrent("a phone that listens by itself, with real sound", () => {
     await page.context().close();
   });
 
-  it("is found fit before the job: each check with its mark, the word heard", async () => {
+  it("the phone is found fit before the job: each check with its mark, the word heard", async () => {
     const page = await phone();
     await page.goto(`${world.url}phone`);
     await page.locator("[data-check-phone]").click();
@@ -95,10 +96,6 @@ describe.concurrent("a phone that listens by itself, with real sound", () => {
     expect(await page.locator('[data-check="buzz"] p:visible').textContent()).toContain(en.phone.checks.buzz.bad);
     await page.context().close();
   });
-});
-
-describe.concurrent("talk without the button", () => {
-  const status = (page: Page, is: string) => page.locator(`body[data-voice="${is}"]`).waitFor({ state: "attached" });
 
   it("a key is held, but not while something is typed", async () => {
     const page = await phone(world, "good");
@@ -136,10 +133,8 @@ describe.concurrent("talk without the button", () => {
     await status(page, "off");
     await page.context().close();
   });
-});
 
-describe("how it speaks", () => {
-  it("is slowed down, and tells of a call only what changed, as its holder chose", async () => {
+  it("speech is slowed down, and tells of a call only what changed, as its holder chose", async () => {
     const page = await phone(world, "good");
     await page.goto(`${world.url}phone`);
     await page.locator('[data-rate="0.8"]').click();

@@ -60,7 +60,7 @@ const PARTS_SHOWN = [
 ];
 
 /** What a lead presses on a job. */
-const GLOVED = "more words tent settings people wind weather call answers trouble stand-down plan layout truck time amend discrepancy"
+const GLOVED = "more words tent settings phone people wind weather call answers trouble stand-down plan layout truck time amend discrepancy"
   .split(" ")
   .map((path) => `jobs/JOB/${path}`);
 const PAGES = [
@@ -73,6 +73,7 @@ const PAGES = [
   "drafts",
   "firm/people",
   "findings",
+  "phone",
   ...GLOVED,
   ..."picture change facts record".split(" ").map((path) => `jobs/JOB/${path}`),
 ];

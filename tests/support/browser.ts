@@ -81,7 +81,13 @@ export async function opened(...at: readonly StepId[]) {
     rmSync(folder, { recursive: true, force: true });
   };
   const { jobs } = (await (await fetch(`${server.url}jobs.json`)).json()) as { jobs: { id: string }[] };
-  return { ...jobOf(raised?.jobs.get(at[0]!) ?? jobs[0]!.id), at: (step: StepId) => jobOf(raised!.jobs.get(step)!), show, close };
+  return {
+    ...jobOf(raised?.jobs.get(at[0]!) ?? jobs[0]!.id),
+    at: (step: StepId) => jobOf(raised!.jobs.get(step)!),
+    on: jobOf,
+    show,
+    close,
+  };
 }
 
 /** A phone with a clock or an ear of its own is lent to whoever asks for the same. */
@@ -108,7 +114,7 @@ type ScreenOptions = PageKind & {
 };
 export type World = Awaited<ReturnType<typeof opened>>;
 /** One job of it. */
-export type OnJob = Omit<World, "at" | "show" | "close">;
+export type OnJob = Omit<World, "at" | "on" | "show" | "close">;
 
 /** Whoever works by keyboard comes to it by the Tab key from where they are; more often than this nobody would. */
 const MAX_TABS = 150;
