@@ -21,6 +21,6 @@ followCall();
 followPlan();
 fillFromDevice();
 useVoice();
-offerVoice();
+void offerVoice();
 usePhoneCheck();
 showCall();

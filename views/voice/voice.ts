@@ -146,6 +146,8 @@ function show(status: VoiceStatus): void {
   const dark = document.body.dataset.goesDark === "yes" && (status === "listening" || status === "talking");
   const words = clientWords();
   const by = words.hears[document.body.dataset.ear as Listening["by"]];
-  const parts = [words.status[status], status === "listening" || status === "talking" ? by : "", dark ? words.goesDark : ""];
+  const isOn = status === "listening" || status === "talking";
+  // The talk button says who listens, too: where there is something else to say, there is no room for it here.
+  const parts = [words.status[status], dark ? words.goesDark : isOn ? by : ""];
   if (line) line.textContent = status === "off" ? "" : parts.filter((part) => part).join(" ");
 }

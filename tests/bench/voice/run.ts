@@ -8,6 +8,7 @@ import { earGrammar } from "../../../server/routes/sayable.ts";
 import { MICROPHONE_RATE } from "../../../views/voice/own/decimator.ts";
 import type { EarGrammar } from "../../../views/voice/own/grammar.ts";
 import { type HeardWords, Hearing } from "../../../views/voice/own/hearing.ts";
+import { QUIET_MS } from "../../../views/voice/own/voice-activity.ts";
 import { clip, inPlace, NOISES, type Noise, over, SPEAKERS, type Speaker, secondsOf, UNSEEN } from "./clips.ts";
 import { engineInNode } from "./engine.ts";
 import { guideTexts, NEAR_RHYMES, sentences } from "./not-meant.ts";
@@ -37,6 +38,8 @@ const hearing = new Hearing(engine, denoiser, {
 });
 
 let [hearMs, sounded] = [0, 0];
+/** How long each utterance took from its end, which is told a third of a second late, to its words: for the longest piece of sound of each. */
+const lagsMs: number[] = [];
 /** What is heard in a sound, at a call. */
 function hear(grammar: EarGrammar, sound: Float32Array, how = { talk: false, speaking: false }): readonly string[] {
   heard = [];
@@ -44,8 +47,14 @@ function hear(grammar: EarGrammar, sound: Float32Array, how = { talk: false, spe
   hearing.expect(grammar);
   Object.assign(hearing, how);
   const began = performance.now();
-  for (let at = 0; at < sound.length; at += MICROPHONE_RATE / 50) hearing.take(sound.subarray(at, at + MICROPHONE_RATE / 50));
+  let lagMs = 0;
+  for (let at = 0; at < sound.length; at += MICROPHONE_RATE / 50) {
+    const before = performance.now();
+    hearing.take(sound.subarray(at, at + MICROPHONE_RATE / 50));
+    lagMs = Math.max(lagMs, performance.now() - before);
+  }
   hearing.cut();
+  if (!how.speaking && heard.length > 0) lagsMs.push(QUIET_MS + lagMs);
   hearMs += performance.now() - began;
   sounded += secondsOf(sound);
   return heard.map(({ words }) => words);
@@ -71,7 +80,7 @@ const lines: Line[] = places.flatMap(({ sayable: { answers, orders, questions, h
   ];
 });
 
-type Went = "right" | "wrong" | "not heard";
+type Went = "right" | "wrong" | "a hold instead" | "not heard";
 /** What counts is what words mean at the call; one hold is as good as another. */
 function meaning(words: string, { listening }: Place): string {
   if (english.isHold(words)) return "hold";
@@ -80,7 +89,9 @@ function meaning(words: string, { listening }: Place): string {
 }
 function went({ said, place }: Line, words: readonly string[]): Went {
   if (words.length === 0) return "not heard";
-  return words.every((text) => meaning(text, place) === meaning(said, place)) ? "right" : "wrong";
+  const others = words.filter((text) => meaning(text, place) !== meaning(said, place));
+  if (others.length === 0) return "right";
+  return others.every(english.isHold) ? "a hold instead" : "wrong";
 }
 
 const percent = (n: number, of: number): string => `${((100 * n) / Math.max(1, of)).toFixed(1)} %`;
@@ -91,11 +102,13 @@ function report(name: string, kind: Kind, speakers: readonly Speaker[], place: {
     const sound = inPlace(clip(line.said, speakers[i % speakers.length]!), place, i * 7919);
     const words = hear(line.place.grammar, sound, { talk: kind === "with the button", speaking: false });
     const is = went(line, words);
-    if (is === "wrong") wrongs.set(`${line.said} > ${words.join(", ")}`, (wrongs.get(`${line.said} > ${words.join(", ")}`) ?? 0) + 1);
+    if (is === "wrong" || is === "a hold instead")
+      wrongs.set(`${line.said} > ${words.join(", ")}`, (wrongs.get(`${line.said} > ${words.join(", ")}`) ?? 0) + 1);
     return is;
   });
   const count = (is: Went) => percent(all.filter((h) => h === is).length, all.length);
-  console.log(`${name}, ${kind}: ${count("right")} right, ${count("wrong")} wrong, ${count("not heard")} not heard, of ${all.length}`);
+  const parts = (["right", "wrong", "a hold instead", "not heard"] as const).map((is) => `${count(is)} ${is}`);
+  console.log(`${name}, ${kind}: ${parts.join(", ")}, of ${all.length}`);
 }
 
 console.log(`Engine ${is}, ${CALLS.length} calls; synthetic speech only.`);
@@ -154,4 +167,8 @@ for (const [name, texts] of [
     `False holds while it speaks, ${name}: ${taken.length} in ${((sounded - before) / 3600).toFixed(2)} hours. ${taken.slice(0, 8).join(", ")}`,
   );
 }
+const median = lagsMs.sort((a, b) => a - b)[Math.floor(lagsMs.length / 2)] ?? 0;
+console.log(
+  `From the end of the voice to its words: ${median.toFixed(0)} ms in the middle, of which ${QUIET_MS} ms tell that it has ended.`,
+);
 console.log(`Hearing takes ${(hearMs / 1000 / sounded).toFixed(2)} of the time that the sound takes.`);

@@ -1,15 +1,16 @@
 import { clientWords } from "../../parts/client-words.ts";
 import { browserEngine } from "../../voice/engine.ts";
+import { earFiles } from "../../voice/own/phone-ear.ts";
 import { settings } from "../../voice/settings.ts";
 import type { VoiceStatus } from "../../voice/status.ts";
 
 /** The part of the More page that only makes sense with scripts: whether this phone listens all the time, and speaks. */
-export function offerVoice(): void {
+export async function offerVoice(): Promise<void> {
   const part = document.getElementById("voice");
   if (!part) return;
   part.hidden = false;
   const text = clientWords();
-  const status: VoiceStatus = !browserEngine() ? "none" : window.isSecureContext ? "off" : "insecure";
+  const status = await voiceHere();
   part.querySelector("[data-status]")!.textContent = status === "off" ? "" : text.status[status];
   const show = () => {
     for (const button of part.querySelectorAll<HTMLButtonElement>("[data-setting]")) {
@@ -27,4 +28,10 @@ export function offerVoice(): void {
     show();
   });
   show();
+}
+
+/** What keeps this phone from listening, if anything does. */
+async function voiceHere(): Promise<VoiceStatus> {
+  if (!window.isSecureContext) return "insecure";
+  return browserEngine() === null && (await earFiles()) === null ? "none" : "off";
 }

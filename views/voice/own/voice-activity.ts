@@ -11,7 +11,8 @@ const SKIPPED = frames(500);
 const LIKELY = 0.6;
 const STILL_LIKELY = 0.4;
 const [BEGUN, OF] = [3, 6];
-const QUIET = frames(350);
+export const QUIET_MS = 350;
+const QUIET = frames(QUIET_MS);
 /** What is longer than this is no answer: talk among the crew, or a machine. */
 const MAX_FRAMES = frames(6000);
 /** Levels under this are digital silence. */
