@@ -158,5 +158,6 @@ export const more = {
   voice: "Voice",
   wakeWord: (word: string) =>
     `Say "${word}" before an answer. While lacing, "next" and "back" need nothing before them. "Hold" never does.`,
-  leaves: '"Phone only" under Talk: no sound leaves this phone. "Online": the browser may send it to its maker. Only where that is allowed.',
+  leaves:
+    '"Phone only" under Talk: no sound leaves this phone. "Online": the browser may send it to its maker. Only where that is allowed.',
 } as const;

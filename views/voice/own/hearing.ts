@@ -1,7 +1,7 @@
 import { numberGraph } from "../../../machines/speech/en/number-graph.ts";
 import { type WordGraph, wordGraph } from "../../../machines/speech/word-graph.ts";
 import { Decimator, ENGINE_RATE, MICROPHONE_RATE, toInt16 } from "./decimator.ts";
-import type { Decoded, Decoder, Told } from "./decoder.ts";
+import type { Decoded, Decoder, Pronunciations, Told } from "./decoder.ts";
 import { type Denoiser, NOISE_FRAME } from "./denoiser.ts";
 import type { Fits } from "./fits.ts";
 import type { EarGrammar } from "./grammar.ts";
@@ -82,7 +82,7 @@ export class Hearing {
     this.#decoder.learn(ways);
     const tell = (phrases: readonly string[]) => this.#tell(phrases, (graph) => this.#decoder.tell(graph));
     const of = (how: "open" | "talk") => [holds, always[how], answers[how]].filter((phrases) => phrases.length > 0).map(tell);
-    const spot = this.#tell(holds, (graph) => this.#decoder.tellSpotting(graph), "spot ");
+    const spot = this.#tell(longEnough(holds, ways), (graph) => this.#decoder.tellSpotting(graph), "spot ");
     this.#grammar = { open: of("open"), talk: of("talk"), holds: tell(holds), spot, releases: new Set(releases) };
   }
   #tell(phrases: readonly string[], tell: (graph: WordGraph) => Told, how = ""): Told {
@@ -145,12 +145,16 @@ export class Hearing {
 
   /** A stretch of speech is over. */
   #ended(activity: Activity): void {
-    if (this.speaking) return;
     const sound = joined(this.#kept);
     this.#kept = [];
-    const heard = activity === "tooLong" ? "tooLong" : this.#wordsOf(sound);
-    if (typeof heard === "string") this.#told.nothing(heard);
-    else this.#told.heard(heard);
+    const heard = activity === "tooLong" ? "tooLong" : this.speaking ? this.#holdIn(sound) : this.#wordsOf(sound);
+    if (typeof heard !== "string") this.#told.heard(heard);
+    else if (!this.speaking) this.#told.nothing(heard);
+  }
+  /** While the guide speaks: a hold and nothing else, where the browser has taken the guide's own voice out of what is heard. */
+  #holdIn(sound: Int16Array): HeardWords | Unheard {
+    const [hold] = this.#grammar ? this.#decoder.decode([this.#grammar.holds], sound) : [];
+    return hold && hold.fit >= this.#fits.words ? { ...hold, marginDb: this.#activity.marginDb } : "unfit";
   }
   #wordsOf(sound: Int16Array): HeardWords | Unheard {
     const grammar = this.#grammar;
@@ -184,6 +188,13 @@ export class Hearing {
     let many = this.#kept.reduce((sum, { length }) => sum + length, 0);
     while (many > inSamples(ms)) many -= this.#kept.shift()!.length;
   }
+}
+
+/** Holds of so many sounds at least, a shorter one said twice: a short one is found in any speech. */
+const MIN_SOUNDS = 7;
+function longEnough(holds: readonly string[], ways: Pronunciations): readonly string[] {
+  const sounds = (phrase: string) => phrase.split(" ").flatMap((word) => ways[word]?.[0]?.split(" ") ?? []).length;
+  return [...new Set(holds.flatMap((hold) => [hold, `${hold} ${hold}`]).filter((hold) => sounds(hold) >= MIN_SOUNDS))];
 }
 
 function joined(pieces: readonly Int16Array[]): Int16Array {
