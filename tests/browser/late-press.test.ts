@@ -7,7 +7,7 @@ import { DESK } from "../support/shared-browser.ts";
 
 let world: World;
 beforeAll(async () => {
-  world = await opened("locate.answers", "talk.briefed", "overhead.1", "drive.AB", "corner.first");
+  world = await opened("locate.answers", "talk.briefed", "overhead.1", "drive.AB", "corner.first", "squared");
 });
 afterAll(() => world.close());
 
@@ -159,5 +159,37 @@ describe("the focus", () => {
     await job.say({ as: "p5", key: "hold-00001", seen: (await job.state()).revision, type: "hold" });
     await page.locator(".call .alarm").waitFor();
     expect(await focused(page)).toBe("nothing");
+  });
+});
+
+describe("a press while the reply to the one before is still on its way", () => {
+  it("counts: the live screen has brought the next length of the list already, and that is answered", async () => {
+    const job = world.at("squared");
+    const page = await job.screen("p1", { clock: true });
+    let arrive = () => {};
+    const late = new Promise<void>((resolve) => {
+      arrive = resolve;
+    });
+    await page.route("**/say", async (route) => {
+      const response = await route.fetch();
+      await late;
+      await route.fulfill({ response });
+    });
+    const form = ".answers form:has(input[name=length])";
+    const asks = () => page.inputValue(`${form} input[name=length]`);
+    const next = (than: string) => page.locator(`${form} input[name=length]:not([value="${than}"])`).first().waitFor({ state: "attached" });
+    const answered = async () => {
+      const length = await asks();
+      await page.clock.fastForward(SETTLE_MS);
+      await page.fill(`${form} input[name=value]`, "80 ft");
+      await page.click(`${form} button[type=submit]`);
+      return length;
+    };
+    const first = await answered();
+    await next(first);
+    const second = await answered();
+    arrive();
+    await next(second);
+    expect(Object.keys((await job.state()).gate!.given).sort()).toEqual([first, second].sort());
   });
 });

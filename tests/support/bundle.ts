@@ -13,7 +13,7 @@ const inPlace: Plugin = {
   name: "in place",
   setup(bundle) {
     bundle.onResolve({ filter: new RegExp(`^(${INSTALLED.join("|")})$`) }, ({ path }) => ({ path: resolve(path), external: true }));
-    bundle.onLoad({ filter: /\/server\/(build-)?assets\.ts$/ }, ({ path }) => ({
+    bundle.onLoad({ filter: /\/server\/(?:(?:build-)?assets|voice\/[\w-]+)\.ts$/ }, ({ path }) => ({
       contents: readFileSync(path, "utf8").replaceAll("import.meta.url", JSON.stringify(pathToFileURL(path).href)),
       loader: "ts",
     }));

@@ -22,7 +22,7 @@ export const SayForm = ({ screen: { guide, me, newKey }, fields, children, ...re
     action={`/jobs/${guide.job}/say`}
     hx-post={`/jobs/${guide.job}/say`}
     hx-swap="none"
-    hx-sync="this:drop"
+    hx-sync="this:queue last"
     class={rest.class}
   >
     <input type="hidden" name="as" value={me ?? ""} />
