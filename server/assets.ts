@@ -5,7 +5,7 @@ import { type Context, Hono, type MiddlewareHandler } from "hono";
 import { accepts } from "hono/accepts";
 import { etag } from "hono/etag";
 import type { AssetPaths } from "../views/parts/asset-paths.ts";
-import { type Built, buildAssets } from "./build-assets.ts";
+import { type Built, builtAssets } from "./build-assets.ts";
 import { earAssets } from "./voice/ear-assets.ts";
 
 declare module "hono" {
@@ -27,9 +27,14 @@ const FILE = /^([\w-]+)(?:\.([\da-f]{12}))?\.(css|js)$/;
  * or the hash of another version, there is what is current. Icons are files as they lie.
  */
 export function createAssets(): Hono {
-  const built = buildAssets();
-  const paths: AssetPaths = (name) => `/assets/${name.replace(/\.\w+$/, `.${built.get(name)!.hash}$&`)}`;
-  const zipped = new Map([...built].map(([name, { text }]) => [name, once(() => new Uint8Array(gzipSync(text, { level: 9 })))]));
+  const built = builtAssets();
+  const paths: AssetPaths = (name) => `/assets/${name.replace(/\.\w+$/, `.${built(name)!.hash}$&`)}`;
+  const zipped = new Map<Built, Uint8Array<ArrayBuffer>>();
+  const zip = (asset: Built) => {
+    const body = zipped.get(asset) ?? new Uint8Array(gzipSync(asset.text, { level: 9 }));
+    zipped.set(asset, body);
+    return body;
+  };
   const app = new Hono();
   app.use(async (c, next) => {
     c.set("assets", paths);
@@ -42,10 +47,10 @@ export function createAssets(): Hono {
   app.get("/assets/:file", async (c, next) => {
     const [, plain, hash, ending] = FILE.exec(c.req.param("file")) ?? [];
     const name = `${plain}.${ending}`;
-    const asset = built.get(name);
+    const asset = built(name);
     if (!asset) return next();
     const headers = headersOf(asset, hash === asset.hash);
-    return takesGzip(c) ? c.body(zipped.get(name)!(), 200, { ...headers, "content-encoding": "gzip" }) : c.body(asset.text, 200, headers);
+    return takesGzip(c) ? c.body(zip(asset), 200, { ...headers, "content-encoding": "gzip" }) : c.body(asset.text, 200, headers);
   });
   return app;
 }
@@ -75,12 +80,3 @@ const keptForADay: MiddlewareHandler = async (c, next) => {
   await next();
   if (c.res.ok) c.header("cache-control", FOR_A_DAY);
 };
-
-/** Worked out when it is first asked for. */
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | undefined;
-  return () => {
-    done ??= { value: work() };
-    return done.value;
-  };
-}
