@@ -29,16 +29,20 @@ export type Preferred = "either" | "own" | "browser";
 /** The engines of a phone, and which one listens now. */
 export class Engines {
   readonly #browser: Listening | null;
-  readonly #own: Listening | null;
+  #own: Listening | null = null;
   readonly #failed = new Set<Listening>();
   readonly #preferred: () => Preferred;
 
-  constructor(browser: Listening | null, own: Listening | null, preferred: () => Preferred) {
+  constructor(browser: Listening | null, preferred: () => Preferred) {
     this.#browser = browser;
-    this.#own = own;
     this.#preferred = preferred;
     // What failed without a network may work with one.
     globalThis.addEventListener?.("online", () => this.#failed.clear());
+  }
+
+  /** This phone's own ear, once it is known where its files are. */
+  set own(own: Listening) {
+    this.#own = own;
   }
 
   /**

@@ -8,7 +8,7 @@ import { browserEngine } from "./engine.ts";
 import { byBrowser, byBrowserHere, byOwnEar, Engines, type Listening } from "./engines.ts";
 import { languageHere } from "./languages.ts";
 import { Speaker } from "./mouth.ts";
-import type { EarFiles } from "./own/messages.ts";
+import type { OwnEar } from "./own/own-ear.ts";
 import { earFiles, earOnPage } from "./own/phone-ear.ts";
 import { settings } from "./settings.ts";
 import { onlyChanged } from "./short-form.ts";
@@ -43,18 +43,29 @@ export function useVoice(): void {
   const holder = form.querySelector<HTMLInputElement>('input[name="as"]')?.value ?? "";
   // Nobody holds this screen yet: there is nobody to hear.
   if (!window.isSecureContext || holder === "") return;
-  void earFiles().then((files) => listenOn(form, files, mouth));
+  void listenOn(form, mouth);
 }
 
-/** Offers what this phone can listen with. Without any the talk button does not show. */
-function listenOn(form: HTMLFormElement, files: EarFiles | null, mouth: Speaker): void {
-  const own = files && earOnPage(files, form.action.replace(/\/say$/, ""));
+/**
+ * Offers what this phone can listen with. Without any the talk button does not show. Where the browser's own listens on a press, this phone's
+ * own ear is asked for with the first press: most pages are looked at and not spoken to.
+ */
+async function listenOn(form: HTMLFormElement, mouth: Speaker): Promise<void> {
   const browser = browserEngine();
+  let own: OwnEar | null = null;
   const engines = new Engines(
     browser && (settings.browserStays ? byBrowserHere(browser, () => own?.phrases ?? []) : byBrowser(browser)),
-    own && byOwnEar(own),
     () => settings.ear,
   );
+  const fetchOwn = async () => {
+    const files = await earFiles();
+    if (files === null) return;
+    own = earOnPage(files, form.action.replace(/\/say$/, ""));
+    engines.own = byOwnEar(own);
+  };
+  const isAtOnce = browser === null || settings.ear === "own" || settings.listens;
+  if (isAtOnce) await fetchOwn();
+  else document.addEventListener("pointerdown", () => void fetchOwn(), { once: true });
   if (engines.now(false) === null) return;
   const ear = new Listener(engines, {
     heard: (heard) => take(heard, mouth, form),
