@@ -6,6 +6,7 @@ import { buildSync } from "esbuild";
 import { type Context, Hono } from "hono";
 import { type EarFile, type EarFiles, ENGINE_WASM, NOISE_WASM } from "../../views/voice/own/messages.ts";
 import { engineFiles, noiseWasm } from "./engine-files.ts";
+import { wav } from "./wav.ts";
 
 declare module "hono" {
   interface ContextVariableMap {
@@ -73,24 +74,9 @@ function readEar(): Ear {
   };
 }
 
-/** Six seconds of nothing, 8 bits at 8 kHz: browsers give a headset's key to no page that plays less than five. */
-function silence(): Uint8Array<ArrayBuffer> {
-  const [rate, samples] = [8000, 48_000];
-  const file = Buffer.alloc(44 + samples, 128);
-  file.write("RIFF", 0);
-  file.writeUInt32LE(36 + samples, 4);
-  file.write("WAVEfmt ", 8);
-  file.writeUInt32LE(16, 16);
-  file.writeUInt16LE(1, 20);
-  file.writeUInt16LE(1, 22);
-  file.writeUInt32LE(rate, 24);
-  file.writeUInt32LE(rate, 28);
-  file.writeUInt16LE(1, 32);
-  file.writeUInt16LE(8, 34);
-  file.write("data", 36);
-  file.writeUInt32LE(samples, 40);
-  return new Uint8Array(file);
-}
+/** Six seconds of nothing: browsers give a headset's key to no page that plays less than five. */
+const SILENCE_RATE = 8000;
+const silence = () => wav(Buffer.alloc(6 * SILENCE_RATE, 128), SILENCE_RATE, 8);
 
 /** Serves the ear: what it is made of at `/assets/ear.json`, and each file. Read when it is first asked for. */
 export function earAssets(takesGzip: (c: Context) => boolean): Hono {

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { wav } from "../../server/voice/wav.ts";
 
 /** Where what tests say lies, as sound: synthetic speech. */
 export const AUDIO = fileURLToPath(new URL("./audio", import.meta.url));
@@ -22,18 +23,5 @@ const quiet = (seconds: number): Int16Array => Int16Array.from({ length: seconds
 export function writeSpeech(file: string, said: readonly (keyof typeof SPOKEN)[], gapSeconds = 1.5): void {
   const parts = [...said.flatMap((name) => [quiet(gapSeconds), samplesOf(name)]), quiet(gapSeconds)];
   const samples = Buffer.concat(parts.map(({ buffer, byteOffset, byteLength }) => Buffer.from(buffer, byteOffset, byteLength)));
-  const head = Buffer.alloc(HEAD_BYTES);
-  head.write("RIFF", 0);
-  head.writeUInt32LE(HEAD_BYTES - 8 + samples.length, 4);
-  head.write("WAVEfmt ", 8);
-  head.writeUInt32LE(16, 16);
-  head.writeUInt16LE(1, 20);
-  head.writeUInt16LE(1, 22);
-  head.writeUInt32LE(RATE, 24);
-  head.writeUInt32LE(2 * RATE, 28);
-  head.writeUInt16LE(2, 32);
-  head.writeUInt16LE(16, 34);
-  head.write("data", 36);
-  head.writeUInt32LE(samples.length, 40);
-  writeFileSync(file, Buffer.concat([head, samples]));
+  writeFileSync(file, wav(samples, RATE, 16));
 }
