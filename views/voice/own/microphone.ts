@@ -16,8 +16,10 @@ export async function openMicrophone(worklet: string, ended: () => void): Promis
   const wake = () => {
     if (document.visibilityState === "visible" && context.state !== "running") void context.resume();
   };
+  // Some browsers let no sound run before somebody has pressed anything.
+  const occasions = ["visibilitychange", "pointerdown", "keydown"];
   const close = () => {
-    document.removeEventListener("visibilitychange", wake);
+    for (const occasion of occasions) document.removeEventListener(occasion, wake);
     for (const track of stream.getTracks()) track.stop();
     void context.close();
   };
@@ -27,9 +29,9 @@ export async function openMicrophone(worklet: string, ended: () => void): Promis
     const { port1, port2 } = new MessageChannel();
     node.port.postMessage(port1, [port1]);
     context.createMediaStreamSource(stream).connect(node);
+    for (const occasion of occasions) document.addEventListener(occasion, wake);
     await context.resume();
     for (const track of stream.getTracks()) track.onended = ended;
-    document.addEventListener("visibilitychange", wake);
     return { sound: port2, close };
   } catch (error) {
     close();
