@@ -34,13 +34,14 @@ export function earGrammar({ answers, orders, questions, holds }: Sayable, langu
     return "intent" in meant && meant.intent.type === "carryOn";
   };
   const asked = [...orders, ...questions];
-  const bare = asked.filter((phrase) => language.isBare(phrase) && !letsGo(phrase));
+  const releases = asked.filter(letsGo);
+  const bare = asked.filter((phrase) => language.isBare(phrase) && !releases.includes(phrase));
   const talk = [...asked, ...after(asked)];
   return {
     always: { open: [...bare, ...after(asked)], talk },
     answers: { open: after(answers), talk: [...answers, ...after(answers)] },
     holds,
-    releases: talk.filter((phrase) => letsGo(phrase) || letsGo(phrase.replace(`${wakeWord} `, ""))),
+    releases: [...releases, ...after(releases)],
     ways: pronunciationsOf(wordsIn(wordGraph([...talk, ...answers, ...holds], numberGraph))),
   };
 }

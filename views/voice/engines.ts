@@ -53,7 +53,8 @@ export class Engines {
     const [browser, own] = [this.#browser, this.#own].map((engine) => (engine && this.#failed.has(engine) ? null : engine));
     const preferred = this.#preferred();
     if (preferred === "browser") return browser ?? own ?? null;
-    if (preferred === "own") return own ?? browser ?? null;
+    // Whoever chose it was told that no sound leaves the phone: nobody takes its place.
+    if (preferred === "own") return own ?? null;
     const unfit = !browser || (browser.by === "browser" && !navigator.onLine) || (open && BEEPS.test(navigator.userAgent));
     return (unfit ? (own ?? browser) : browser) ?? null;
   }

@@ -47,7 +47,7 @@ async function checkAll(): Promise<void> {
   came("buzz", navigator.vibrate?.(BUZZ_MS) ? "waits" : "none");
   came("secure", window.isSecureContext ? "good" : "bad");
   came("storage", (await keeps()) ? "good" : "bad");
-  came("clock", (await isOnTime()) ? "good" : "bad");
+  came("clock", await clockIs());
   came("awake", (await staysAwake()) ? "good" : "bad");
   if (window.isSecureContext) await listen();
 }
@@ -70,13 +70,13 @@ async function keeps(): Promise<boolean> {
 }
 
 /** Against the server's, by what its answer says when it was sent. */
-async function isOnTime(): Promise<boolean> {
+async function clockIs(): Promise<string> {
   const before = Date.now();
   const response = await fetch("/phone/clock.json", { cache: "no-store" }).catch(() => null);
   const told = response?.ok ? ((await response.json().catch(() => null)) as { now: number } | null) : null;
-  if (told === null) return false;
+  if (told === null) return "none";
   const [early, late] = [told.now - Date.now(), told.now - before];
-  return late > -MAX_CLOCK_MS && early < MAX_CLOCK_MS;
+  return late > -MAX_CLOCK_MS && early < MAX_CLOCK_MS ? "good" : "bad";
 }
 
 async function staysAwake(): Promise<boolean> {

@@ -26,6 +26,7 @@ export const phone = {
       name: "Clock",
       good: "Right to half a minute.",
       bad: "Off by more than half a minute. Set it to automatic; the job goes by the server's.",
+      none: "Can't ask the server. Go where it answers, and check again.",
     },
     awake: {
       name: "Screen",
