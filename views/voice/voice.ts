@@ -77,6 +77,8 @@ async function listenOn(form: HTMLFormElement, mouth: Speaker): Promise<void> {
   });
   mouth.onSpeaking = (speaking) => own?.how({ speaking });
   document.body.classList.add("can-hear");
+  // It is told before the first word, not after it.
+  document.body.dataset.ear = engines.now(settings.listens)?.by ?? "";
   watchTalk(ear, () => mouth.hush());
   if (settings.listens) ear.start();
 }
