@@ -87,6 +87,34 @@ describe("what is said into this phone's own ear", () => {
     hearing.cut();
     expect(told).toEqual(["began", "next"]);
   });
+  it("is looked for at the first pause, while it is awaited whether that is its end, and then told at once", () => {
+    const { hearing, told, asked } = ear({ words: "albatross next", fit: 0 });
+    hearing.take(hiss(0.6, 0.3));
+    hearing.take(hiss(0.24, QUIET));
+    expect([asked.length, told]).toEqual([1, ["began"]]);
+    hearing.take(hiss(0.3, QUIET));
+    expect([asked.length, told]).toEqual([1, ["began", "albatross next"]]);
+  });
+  it("is looked for anew where it went on after a pause, or the button came down in it", () => {
+    const on = ear({ words: "next", fit: 0 });
+    on.hearing.take(hiss(0.6, 0.3));
+    on.hearing.take(hiss(0.24, QUIET));
+    on.hearing.take(hiss(0.4, 0.3));
+    on.hearing.cut();
+    expect(on.asked.length).toBe(2);
+    const button = ear({ words: "next", fit: 0 });
+    button.hearing.take(hiss(0.6, 0.3));
+    button.hearing.take(hiss(0.24, QUIET));
+    button.hearing.talk = true;
+    button.hearing.take(hiss(0.3, QUIET));
+    expect(button.asked.map(([, always]) => always)).toEqual(["always open", "always talk"]);
+    const call = ear({ words: "next", fit: 0 });
+    call.hearing.take(hiss(0.6, 0.3));
+    call.hearing.take(hiss(0.24, QUIET));
+    call.hearing.expect({ ...GRAMMAR, answers: { open: ["albatross no"], talk: ["no"] } });
+    call.hearing.take(hiss(0.3, QUIET));
+    expect(call.asked.length).toBe(2);
+  });
   it("is nothing where it fits nothing that can be said", () => {
     const { hearing, told } = ear({ words: "next", fit: -60 });
     say(hearing);

@@ -18,13 +18,24 @@ describe("speech is told from quiet", () => {
   it("begins with a word, and ends a third of a second after it", () => {
     const activity = opened();
     expect(goOn(activity, 600, 0.9)).toEqual(["began"]);
-    expect(goOn(activity, 320, 0.1)).toEqual([]);
+    expect(goOn(activity, 320, 0.1)).toEqual(["pauses"]);
     expect(goOn(activity, 60, 0.1)).toEqual(["ended"]);
   });
-  it("goes on over the gap between two words", () => {
+  it("goes on over the gap between two words, told of once where it may be the end", () => {
     const activity = opened();
     goOn(activity, 400, 0.9);
-    expect([...goOn(activity, 240, 0.1), ...goOn(activity, 400, 0.9)]).toEqual([]);
+    expect([...goOn(activity, 140, 0.1), ...goOn(activity, 400, 0.9)]).toEqual([]);
+    expect(activity.isPausing).toBe(false);
+    expect(goOn(activity, 240, 0.1)).toEqual(["pauses"]);
+    expect(activity.isPausing).toBe(true);
+    expect(goOn(activity, 400, 0.9)).toEqual([]);
+    expect(activity.isPausing).toBe(false);
+  });
+  it("does not pause while the end of a word hisses over the noise", () => {
+    const activity = opened();
+    goOn(activity, 400, 0.9);
+    expect(goOn(activity, 200, 0.1, -45)).toEqual([]);
+    expect(goOn(activity, 160, 0.1)).toEqual(["ended"]);
   });
   it("is no click: a loud moment begins nothing", () => expect(goOn(opened(), 40, 0.9, -3)).toEqual([]));
   it("is none while the microphone has just been opened", () => expect(goOn(new VoiceActivity(), 480, 0.9)).toEqual([]));

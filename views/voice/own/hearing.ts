@@ -39,6 +39,9 @@ type Known = {
   readonly releases: ReadonlySet<string>;
 };
 
+/** What the speech so far is in some grammars. */
+type Early = { readonly grammars: readonly Told[]; readonly all: readonly Decoded[] };
+
 /** A level is told once in so many frames. */
 const LEVEL_FRAMES = 10;
 
@@ -63,6 +66,8 @@ export class Hearing {
   #kept: Int16Array[] = [];
   #speech = false;
   #talked = false;
+  /** Made of what was said up to a pause, while it is awaited whether that is its end: words come so much sooner. */
+  #early: Early | null = null;
   #sinceLook = 0;
   #frames = 0;
   /** The talk button is held. */
@@ -114,6 +119,7 @@ export class Hearing {
     this.#loudness = new Loudness();
     this.#waiting = new Float32Array(0);
     this.#kept = [];
+    this.#early = null;
     this.#speech = false;
   }
 
@@ -135,6 +141,8 @@ export class Hearing {
       this.#told.began();
     }
     this.#talked ||= this.talk;
+    if (activity === "goesOn" && !this.#activity.isPausing) this.#early = null;
+    if (activity === "pauses" && !this.speaking) this.#early = this.#decoded();
     if (activity === "ended" || activity === "tooLong") {
       this.#speech = false;
       this.#ended(activity);
@@ -145,9 +153,9 @@ export class Hearing {
 
   /** A stretch of speech is over. */
   #ended(activity: Activity): void {
-    const sound = joined(this.#kept);
+    const heard = activity === "tooLong" ? "tooLong" : this.speaking ? this.#holdIn(joined(this.#kept)) : this.#words();
     this.#kept = [];
-    const heard = activity === "tooLong" ? "tooLong" : this.speaking ? this.#holdIn(sound) : this.#wordsOf(sound);
+    this.#early = null;
     if (typeof heard !== "string") this.#told.heard(heard);
     else if (!this.speaking) this.#told.nothing(heard);
   }
@@ -156,12 +164,16 @@ export class Hearing {
     const [hold] = this.#grammar ? this.#decoder.decode([this.#grammar.holds], sound) : [];
     return hold && hold.fit >= this.#fits.words ? { ...hold, marginDb: this.#activity.marginDb } : "unfit";
   }
-  #wordsOf(sound: Int16Array): HeardWords | Unheard {
+  #decoded(): Early {
+    const grammars = (this.#talked ? this.#grammar?.talk : this.#grammar?.open) ?? NOTHING;
+    // What can be said, or whether the button is held, may have changed since the pause.
+    return this.#early?.grammars === grammars ? this.#early : { grammars, all: this.#decoder.decode(grammars, joined(this.#kept)) };
+  }
+  #words(): HeardWords | Unheard {
     const grammar = this.#grammar;
-    if (grammar === null) return "unfit";
-    const all = this.#decoder.decode(this.#talked ? grammar.talk : grammar.open, sound);
+    const { all } = this.#decoded();
     const [best] = all;
-    if (!best) return "unfit";
+    if (!best || grammar === null) return "unfit";
     const { marginDb } = this.#activity;
     const hold = all.find(({ of }) => of === grammar.holds);
     // A hold that is nearly as likely is one: a false one costs a moment, one that is taken for something else more.
@@ -189,6 +201,8 @@ export class Hearing {
     while (many > inSamples(ms)) many -= this.#kept.shift()!.length;
   }
 }
+
+const NOTHING: readonly Told[] = [];
 
 /** Holds of so many sounds at least, a shorter one said twice: a short one is found in any speech. */
 const MIN_SOUNDS = 7;

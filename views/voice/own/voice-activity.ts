@@ -13,6 +13,9 @@ const STILL_LIKELY = 0.4;
 const [BEGUN, OF] = [3, 6];
 export const QUIET_MS = 350;
 const QUIET = frames(QUIET_MS);
+/** A gap of so long is likely its end: words in a row have shorter ones. What hisses at the end of a word is over the noise by more than this. */
+const PAUSE = frames(160);
+const HISSES_DB = 6;
 /** What is longer than this is no answer: talk among the crew, or a machine. */
 const MAX_FRAMES = frames(6000);
 /** Levels under this are digital silence. */
@@ -37,8 +40,8 @@ export class Loudness {
   }
 }
 
-/** What a frame comes to: speech began with it or a little before, ended before it, or went on for too long. */
-export type Activity = "quiet" | "began" | "goesOn" | "ended" | "tooLong";
+/** What a frame comes to: speech began with it or a little before, pauses, ended before it, or went on for too long. */
+export type Activity = "quiet" | "began" | "goesOn" | "pauses" | "ended" | "tooLong";
 
 /**
  * Tells speech from quiet by how likely what takes the noise out finds it, and how far it is over the noise of the place. Thresholds were
@@ -50,6 +53,7 @@ export class VoiceActivity {
   #recent: boolean[] = [];
   #speech: number[] = [];
   #quiet = 0;
+  #still = 0;
   #isSpeech = false;
   /** The level of the noise, in dB. */
   floorDb = 0;
@@ -69,14 +73,21 @@ export class VoiceActivity {
       if (this.#recent.filter(Boolean).length < BEGUN) return "quiet";
       this.#isSpeech = true;
       this.#quiet = 0;
+      this.#still = 0;
       return "began";
     }
     this.#speech.push(level);
     this.#quiet = speech >= STILL_LIKELY ? 0 : this.#quiet + 1;
+    this.#still = this.#quiet === 0 || level > this.floorDb + HISSES_DB ? 0 : this.#still + 1;
     const ended = this.#quiet >= QUIET;
-    if (!ended && this.#speech.length < MAX_FRAMES) return "goesOn";
+    if (!ended && this.#speech.length < MAX_FRAMES) return this.#still === PAUSE ? "pauses" : "goesOn";
     this.#end();
     return ended ? "ended" : "tooLong";
+  }
+
+  /** Whether what was said so far is followed by a gap that may be its end. */
+  get isPausing(): boolean {
+    return this.#isSpeech && this.#still >= PAUSE;
   }
 
   /** Speech that is going on ends here: the button was let go. Tells whether there was any. */
