@@ -5,7 +5,7 @@ import { PhonePage } from "../../views/pages/phone/view.tsx";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { wordToTry } from "../voice/pronunciations.ts";
 import { page } from "./page.ts";
-import { earGrammar } from "./sayable.ts";
+import { earGrammar, heardAlways } from "./sayable.ts";
 
 /** Whether a phone is fit for a job: the page, the one word that it listens for there, and the server's clock. */
 export function phoneRoutes({ wakeWord }: LiveJobs, { clock }: Dependencies) {
@@ -15,7 +15,8 @@ export function phoneRoutes({ wakeWord }: LiveJobs, { clock }: Dependencies) {
   app.get("/phone/sayable.json", (c) => {
     const language = spokenOn(c.get("words").lang);
     const { holds } = language.sayableAt(NOTHING_ASKED);
-    return c.json(earGrammar({ answers: [], orders: [wordToTry(wakeWord)], questions: [], holds }, language, wakeWord));
+    const heard = heardAlways({ orders: [wordToTry(wakeWord)], questions: [], holds }, language, wakeWord);
+    return c.json(earGrammar(heard, [], wakeWord));
   });
   return app;
 }

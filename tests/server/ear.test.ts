@@ -3,8 +3,9 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { allSteps } from "../../machines/install/job.ts";
 import { english } from "../../machines/speech/en/english.ts";
 import { sayableAt } from "../../machines/speech/en/sayable.ts";
+import type { Sayable } from "../../machines/speech/sayable.ts";
 import { createAssets } from "../../server/assets.ts";
-import { earGrammar } from "../../server/routes/sayable.ts";
+import { earGrammar, heardAlways } from "../../server/routes/sayable.ts";
 import type { EarGrammar } from "../../views/voice/own/grammar.ts";
 import type { EarFiles } from "../../views/voice/own/messages.ts";
 import { frozenOf, middleBrief } from "../proof/fixtures.ts";
@@ -43,8 +44,8 @@ describe("the files of this phone's own ear", () => {
 
 describe("what a phone's own ear listens for", () => {
   const { script } = frozenOf(middleBrief());
-  const at = (id: string) =>
-    earGrammar(sayableAt({ step: allSteps(script).find((step) => step.id === id)!, asks: null }), english, "albatross");
+  const heardAt = (sayable: Sayable, wakeWord: string) => earGrammar(heardAlways(sayable, english, wakeWord), sayable.answers, wakeWord);
+  const at = (id: string) => heardAt(sayableAt({ step: allSteps(script).find((step) => step.id === id)!, asks: null }), "albatross");
 
   it("through an open microphone every answer wants the wake word first; with the button none does", () => {
     const { answers } = at("drive.AB");
@@ -65,7 +66,7 @@ describe("what a phone's own ear listens for", () => {
   });
   it("what is the same at every call is told once", () => expect(at("drive.AB").always).toEqual(at("lace.S1.AB").always));
   it("a wake word that no dictionary has leaves the button", () => {
-    const { always, answers, ways } = earGrammar(sayableAt({ step: null, asks: null }), english, "xyzzyx");
+    const { always, answers, ways } = heardAt(sayableAt({ step: null, asks: null }), "xyzzyx");
     expect(answers.open).toEqual([]);
     expect(always.talk.join(" ")).not.toContain("xyzzyx");
     expect(ways.xyzzyx).toBeUndefined();

@@ -5,7 +5,7 @@ import type { Listening } from "../../../machines/speech/listening.ts";
 import { NUMBER, type Sayable } from "../../../machines/speech/sayable.ts";
 import { demoBrief } from "../../../server/demo.ts";
 import { readBrief } from "../../../server/input/brief.ts";
-import { earGrammar } from "../../../server/routes/sayable.ts";
+import { earGrammar, heardAlways } from "../../../server/routes/sayable.ts";
 import { MICROPHONE_RATE } from "../../../views/voice/own/decimator.ts";
 import type { EarGrammar } from "../../../views/voice/own/grammar.ts";
 import { type HeardWords, Hearing } from "../../../views/voice/own/hearing.ts";
@@ -84,7 +84,7 @@ const oneIn = <T>(all: readonly T[], n = STRIDE): T[] => all.filter((_, i) => i 
 const places = CALLS.map((id): Place & { readonly sayable: Sayable } => {
   const listening = { step: script.steps.find((step) => step.id === id)!, asks: null };
   const sayable = sayableAt(listening);
-  return { listening, sayable, grammar: earGrammar(sayable, english, WAKE_WORD) };
+  return { listening, sayable, grammar: earGrammar(heardAlways(sayable, english, WAKE_WORD), sayable.answers, WAKE_WORD) };
 });
 const lines: Line[] = places.flatMap(({ sayable: { answers, orders, questions, holds }, ...place }) => {
   const bound = oneIn([...answers.slice(0, 24), ...orders.slice(0, 12), ...questions.slice(0, 18)]).map(withNumbers);

@@ -15,10 +15,10 @@ export type EarTold = {
   readonly trouble: (trouble: EngineTrouble) => void;
 };
 /** How loud it is here, in dB: now, and the noise of the place. */
-export type Loudness = { readonly levelDb: number; readonly floorDb: number };
+export type SoundLevel = { readonly levelDb: number; readonly floorDb: number };
 
 /** What is told besides, whoever listens: how loud it is here, and that nothing came of speech. */
-export type EarShown = { readonly loudness: (loudness: Loudness) => void; readonly nothing: (why: Unheard) => void };
+export type EarShown = { readonly loudness: (loudness: SoundLevel) => void; readonly nothing: (why: Unheard) => void };
 
 const NOTHING: Phrases = { open: [], talk: [] };
 

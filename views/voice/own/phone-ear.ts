@@ -3,7 +3,7 @@ import { clientWords } from "../../parts/client-words.ts";
 import type { EarGrammar } from "./grammar.ts";
 import type { Unheard } from "./hearing.ts";
 import type { EarFiles } from "./messages.ts";
-import { type Loudness, OwnEar } from "./own-ear.ts";
+import { OwnEar, type SoundLevel } from "./own-ear.ts";
 
 /** So much over the noise is shown as full. */
 const FULL_DB = 40;
@@ -39,7 +39,7 @@ function followCall(ear: OwnEar, job: string): void {
   new MutationObserver(() => void tell()).observe(document.body, { subtree: true, childList: true, attributeFilter: ["data-revision"] });
 }
 
-function showLoudness({ levelDb, floorDb }: Loudness): void {
+function showLoudness({ levelDb, floorDb }: SoundLevel): void {
   const share = Math.max(0, Math.min(1, (levelDb - floorDb) / FULL_DB));
   document.body.style.setProperty("--over-noise", share.toFixed(2));
 }
