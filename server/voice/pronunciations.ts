@@ -3,7 +3,10 @@ import { join } from "node:path";
 import type { Pronunciations } from "../../views/voice/own/decoder.ts";
 import { enginePackage } from "./engine-files.ts";
 
-/** Words of the trade that the dictionary lacks, and of other tongues, in its own sounds. By ear, no source. */
+/**
+ * Words of the trade that the dictionary lacks, and of other tongues, in its own sounds. By ear, no source. A Spanish r between vowels is
+ * near to the d of "ladder", a Spanish d to the th of "then".
+ */
 const OWN: Pronunciations = {
   lacing: ["L EY S IH NG"],
   unlacing: ["AH N L EY S IH NG"],
@@ -11,10 +14,10 @@ const OWN: Pronunciations = {
   cranking: ["K R AE NG K IH NG"],
   woah: ["W OW"],
   alto: ["AA L T OW"],
-  cuidado: ["K W IY D AA D OW"],
-  para: ["P AA R AH"],
-  paren: ["P AA R EH N"],
-  párale: ["P AA R AH L EY"],
+  cuidado: ["K W IY D AA D OW", "K W IY DH AA DH OW"],
+  para: ["P AA R AH", "P AA D AA"],
+  paren: ["P AA R EH N", "P AA D EH N"],
+  párale: ["P AA R AH L EY", "P AA D AA L EY"],
 };
 
 let dictionary: ReadonlyMap<string, readonly string[]> | undefined;

@@ -15,6 +15,8 @@ const SPEEDS = [0.85, 1, 1.2];
 export const SPEAKERS: readonly Speaker[] = ["slt", "rms", "awb", "kal16"].flatMap((voice) => SPEEDS.map((speed) => ({ voice, speed })));
 /** Of another program, for what is reported and never tuned on. */
 export const UNSEEN: readonly Speaker[] = ["en-us", "en-gb+m3", "en-us+f3"].map((voice) => ({ voice: `espeak:${voice}`, speed: 1 }));
+/** Likewise, for Spanish words. */
+export const SPANISH_SPEAKERS: readonly Speaker[] = ["es-419", "es", "es-419+f3"].map((voice) => ({ voice: `espeak:${voice}`, speed: 1 }));
 
 /** A text said by a made-up speaker, samples between -1 and 1; made once and kept. */
 export function clip(text: string, { voice, speed }: Speaker): Float32Array {

@@ -10,7 +10,7 @@ import { MICROPHONE_RATE } from "../../../views/voice/own/decimator.ts";
 import type { EarGrammar } from "../../../views/voice/own/grammar.ts";
 import { type HeardWords, Hearing } from "../../../views/voice/own/hearing.ts";
 import { QUIET_MS } from "../../../views/voice/own/voice-activity.ts";
-import { clip, inPlace, NOISES, type Noise, over, SPEAKERS, type Speaker, secondsOf, UNSEEN } from "./clips.ts";
+import { clip, inPlace, NOISES, type Noise, over, SPANISH_SPEAKERS, SPEAKERS, type Speaker, secondsOf, UNSEEN } from "./clips.ts";
 import { engineInNode } from "./engine.ts";
 import { guideTexts, NEAR_RHYMES, sentences } from "./not-meant.ts";
 
@@ -75,7 +75,7 @@ function hear(grammar: EarGrammar, sound: Float32Array, how = { talk: false, spe
   return heard.map(({ words }) => words);
 }
 
-type Kind = "after the wake word" | "with the button" | "holds";
+type Kind = "after the wake word" | "with the button" | "holds" | "Spanish holds";
 type Place = { readonly listening: Listening; readonly grammar: EarGrammar };
 type Line = { readonly place: Place; readonly said: string; readonly kind: Kind };
 let numbers = 0;
@@ -92,6 +92,8 @@ const lines: Line[] = places.flatMap(({ sayable: { answers, orders, questions, h
     ...bound.map((said): Line => ({ place, said: `${WAKE_WORD} ${said}`, kind: "after the wake word" })),
     ...bound.map((said): Line => ({ place, said, kind: "with the button" })),
     ...oneIn(holds.filter((hold) => !SPANISH.test(hold))).map((said): Line => ({ place, said, kind: "holds" })),
+    // There are few.
+    ...holds.filter((hold) => SPANISH.test(hold)).map((said): Line => ({ place, said, kind: "Spanish holds" })),
   ];
 });
 
@@ -132,6 +134,8 @@ for (const kind of ["after the wake word", "with the button", "holds"] as const)
   report("clean, voices not tuned on", kind, UNSEEN, null);
   for (const noise of NOISES) for (const snrDb of SNR_DB) report(`${noise} ${snrDb} dB`, kind, SPEAKERS, { kind: noise, snrDb });
 }
+report("clean", "Spanish holds", SPANISH_SPEAKERS, null);
+report("brown 10 dB", "Spanish holds", SPANISH_SPEAKERS, { kind: "brown", snrDb: 10 });
 const often = [...wrongs].sort((a, b) => b[1] - a[1]).slice(0, 12);
 if (often.length > 0) console.log(`Heard wrong most:\n${often.map(([what, n]) => `  ${n} × ${what}`).join("\n")}`);
 
