@@ -8,6 +8,7 @@ import { ESCAPES, PHASES } from "../../machines/install/step.ts";
 import { keyOf } from "../../machines/install/thing.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { calls } from "../../views/text/en/calls.ts";
+import { guide } from "../../views/text/en/guide.ts";
 import { findingText, limitText, sourceText, valueText } from "../../views/text/en/limits.ts";
 import { feetInches, inches } from "../../views/text/en/names.ts";
 import { type About, didText, refusalText, statusText } from "../../views/text/en/refusals.ts";
@@ -340,3 +341,6 @@ it.each([
 
 it("a fraction of an inch is read off in sixteenths, shortened", () =>
   expect([inches(5.5), inches(1.625), inches(0.25), inches(-0.5)]).toEqual(["5 1/2 in", "1 5/8 in", "1/4 in", "-1/2 in"]));
+
+it("the button of an expected paper keeps its number in one piece: no line ends at its hyphen", () =>
+  expect(guide.thisOne("RC-80100 rev C")).toBe("This one: RC\u201180100 rev C"));

@@ -44,7 +44,8 @@ export const guide = {
   shownBy: (name: string) => `Shown by ${name}. A second competent person looks at it, on their own phone.`,
   seenIt: "I have seen this paper",
   leave: "Leave it, with a reason",
-  thisOne: (named: string) => `This one: ${named}`,
+  // With hyphens that no line ends at: a number is read in one piece.
+  thisOne: (named: string) => `This one: ${named.replaceAll("-", "\u2011")}`,
   another: "Another one",
   wind: "Wind, mph",
   gust: "Gust, mph",
