@@ -111,6 +111,15 @@ describe.concurrent("on a phone of its own", () => {
     await page.context().close();
   });
 
+  it("its own ear is asked for with the first key, as with the first press of a thumb", async () => {
+    const page = await phone(world, "good");
+    await page.locator("body.can-hear").waitFor({ state: "attached" });
+    const asked = page.waitForRequest(/\/assets\/ear\.json$/);
+    await page.keyboard.press("Tab");
+    expect((await asked).method()).toBe("GET");
+    await page.context().close();
+  });
+
   it("a press of a headset's key listens for one thing said, once it was asked for", async () => {
     const page = await phone(world, "good");
     await page.addInitScript(() => {

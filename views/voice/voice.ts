@@ -65,7 +65,14 @@ async function listenOn(form: HTMLFormElement, mouth: Speaker): Promise<void> {
   };
   const isAtOnce = browser === null || settings.ear === "own" || settings.listens;
   if (isAtOnce) await fetchOwn();
-  else document.addEventListener("pointerdown", () => void fetchOwn(), { once: true });
+  else {
+    const awaited = new AbortController();
+    const pressed = () => {
+      awaited.abort();
+      void fetchOwn();
+    };
+    for (const press of ["pointerdown", "keydown"]) document.addEventListener(press, pressed, { signal: awaited.signal });
+  }
   if (engines.now(false) === null) return;
   const ear = new Listener(engines, {
     heard: (heard) => take(heard, mouth, form),
