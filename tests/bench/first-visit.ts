@@ -1,5 +1,3 @@
-import type { AddressInfo } from "node:net";
-import { serve } from "@hono/node-server";
 import { type Browser, chromium } from "playwright-core";
 import { createAssets } from "../../server/assets.ts";
 import { memoryJournal } from "../../server/journal/memory.ts";
@@ -8,6 +6,7 @@ import { brief, MORNING, testApp } from "../support/app.ts";
 import { findChromium } from "../support/chromium.ts";
 import { FIRST_VISIT_GOAL, firstVisit, totalOf } from "../support/first-visit.ts";
 import { openedJob } from "../support/job.ts";
+import { serveApp } from "./serve-app.ts";
 
 /**
  * A guide page on a bad link and a slow phone: what it weighs on the wire, and how long until it can be used, the first time
@@ -21,11 +20,7 @@ const PHONE = { width: 360, height: 640 };
 
 const world = testApp(memoryJournal(), MORNING, LANGUAGES, createAssets());
 const path = `/jobs/${(await openedJob(brief(), world)).job}?as=p1`;
-const server = await new Promise<{ readonly url: string; readonly close: () => void }>((resolve) => {
-  const listening = serve({ fetch: world.app.fetch, port: 0, hostname: "127.0.0.1" }, ({ port }: AddressInfo) =>
-    resolve({ url: `http://127.0.0.1:${port}`, close: () => listening.close() }),
-  );
-});
+const server = await serveApp(world.app);
 
 /** In the page, from its first moment on: notes when it can be used, in ms since it was asked for. */
 const watch = () => {

@@ -1,7 +1,5 @@
 import { rmSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { join } from "node:path";
-import { serve } from "@hono/node-server";
 import { chromium } from "playwright-core";
 import { createAssets } from "../../../server/assets.ts";
 import { memoryJournal } from "../../../server/journal/memory.ts";
@@ -12,6 +10,7 @@ import { openedJob } from "../../support/job.ts";
 import { scratchFolder } from "../../support/scratch.ts";
 import { scriptedEar } from "../../support/scripted-ear.ts";
 import { writeSpeech } from "../../support/spoken.ts";
+import { serveApp } from "../serve-app.ts";
 
 /**
  * From the end of a voice at the microphone to the screen, in Chromium: the whole way, with the server. The page listens to the same
@@ -24,11 +23,7 @@ writeSpeech(file, ["next", "stop"], 1.2);
 
 const world = testApp(memoryJournal(), MORNING, LANGUAGES, createAssets());
 const path = `/jobs/${(await openedJob(brief(), world)).job}?as=p1`;
-const server = await new Promise<{ readonly url: string; readonly close: () => void }>((resolve) => {
-  const listening = serve({ fetch: world.app.fetch, port: 0, hostname: "127.0.0.1" }, ({ port }: AddressInfo) =>
-    resolve({ url: `http://127.0.0.1:${port}`, close: () => listening.close() }),
-  );
-});
+const server = await serveApp(world.app);
 
 /** Runs in the page, first: keeps the sound that its ear is given. Another microphone would play the file from another place. */
 function keepSound(): void {
