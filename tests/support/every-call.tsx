@@ -180,7 +180,14 @@ async function* amended(kept: KeptJob): AsyncGenerator<Look> {
 }
 
 /** Every call of a job, each way out besides, in every state. */
-export async function* everyCall(brief: Brief, ways: Set<string>): AsyncGenerator<Look> {
+export async function looksOf(brief: Brief): Promise<Look[]> {
+  const looks: Look[] = [];
+  for await (const look of everyCall(brief)) looks.push(look);
+  return looks;
+}
+
+async function* everyCall(brief: Brief): AsyncGenerator<Look> {
+  const ways = new Set<string>();
   const kept = new KeptJob(brief);
   const waysOut = new Set<string>();
   while (currentStep(kept.job) !== null) {

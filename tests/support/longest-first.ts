@@ -4,7 +4,8 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const LONGEST = [
   "/proof/middle",
   "/proof/small",
-  "/browser/raise",
+  "/browser/raise.long",
+  "/browser/ear",
   "/browser/without-scripts",
   "/browser/",
   "/proof/",
