@@ -4,12 +4,13 @@ import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
+import type { Words } from "../../views/text/words.ts";
 import { start } from "../terminal.ts";
 import { text } from "./rows.ts";
 import { APPLICATION_ID, LAYOUT, LAYOUTS } from "./tables.ts";
 
 /** What SQLite keeps beside a data file while it is open, and leaves there when it is killed: entries not yet moved into the file. */
-const LOGS = ["-wal", "-journal"] as const;
+export const LOGS = ["-wal", "-journal"] as const;
 
 /**
  * What is wrong with a data file, in one sentence, or `null`. Changes no byte of it and makes nothing beside it. Throws
@@ -24,7 +25,7 @@ export function whatIsWrong(file: string, wanted: "reading" | "writing" = "writi
   // would let go of the locks that this process holds on it (POSIX).
   if (inUse(file)) return start.inUse(file);
   if (header(file) !== "SQLite format 3\0") return start.notOurs(file);
-  return readable(file, (name) => check(name, file));
+  return readable(file, (name) => wrongInside(name, file));
 }
 
 /** Calls `look` with a name under which the file, which nobody holds, can be opened without a byte of it being changed. */
@@ -61,20 +62,27 @@ export function inUse(file: string): boolean {
   }
 }
 
-/** Whether the pages hang together, the file is ours, its layout is known, and its tables are those of that layout. */
-function check(readable: string, file: string): string | null {
+/**
+ * What is wrong inside of a file that may be opened as `readable` and is called `file`, in one sentence of `says`, or `null`:
+ * whether its pages hang together, it is ours, its layout is known, and its tables are those of that layout. Throws what else SQLite says.
+ */
+export function wrongInside(
+  readable: string,
+  file: string,
+  says: Pick<Words["start"], "damaged" | "notOurs" | "newer"> = start,
+): string | null {
   const db = new Database(readable) as unknown as Sqlite.Database;
   const value = (query: string) => Object.values(db.prepare(query).get() as object)[0] as string | number;
   try {
     // Not quick_check: that passes a spoiled index, which hides entries. Compared in SQL, as what it says of a damaged file may
     // not be UTF-8, and on such text libsql 0.5.29 ends the process.
-    if (value("SELECT integrity_check = 'ok' FROM pragma_integrity_check LIMIT 1") !== 1) return start.damaged(file);
-    if (value("PRAGMA application_id") !== APPLICATION_ID) return start.notOurs(file);
+    if (value("SELECT integrity_check = 'ok' FROM pragma_integrity_check LIMIT 1") !== 1) return says.damaged(file);
+    if (value("PRAGMA application_id") !== APPLICATION_ID) return says.notOurs(file);
     const layout = Number(value("PRAGMA user_version"));
-    if (layout > LAYOUT) return start.newer(file, layout, LAYOUT);
-    return layout >= 1 && hasTablesOf(layout, db) ? null : start.damaged(file);
+    if (layout > LAYOUT) return says.newer(file, layout, LAYOUT);
+    return layout >= 1 && hasTablesOf(layout, db) ? null : says.damaged(file);
   } catch (error) {
-    if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return start.damaged(file);
+    if (codeOf(error) === "SQLITE_CORRUPT" || codeOf(error) === "SQLITE_NOTADB") return says.damaged(file);
     throw error;
   } finally {
     db.close();

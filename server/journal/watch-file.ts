@@ -21,7 +21,7 @@ export const NO_FILE: FileWatch = { look: () => null, condition: () => ({ is: "s
  * Watches a data file and its log by their names, while they are open: each must stay the same file, and never get shorter.
  * Only asks the folder about them: to open and close either here would let go of the locks that SQLite holds (POSIX).
  */
-export function watchFile(file: string): FileWatch {
+export function watchFile(file: string, freeIn: (folder: string) => number | null = freeBytesIn): FileWatch {
   const known = new Map<string, { readonly dev: number; readonly ino: number; readonly size: number }>();
   let lost: Loss | null = null;
 
@@ -49,10 +49,11 @@ export function watchFile(file: string): FileWatch {
 }
 
 /** Bytes that we may still write in a folder; `null` where the system does not say. */
-function freeIn(folder: string): number | null {
+export function freeBytesIn(folder: string): number | null {
   try {
-    const { bavail, bsize } = statfsSync(folder);
-    return bavail * bsize;
+    const { blocks, bavail, bsize } = statfsSync(folder);
+    // One that has no blocks at all does not count them.
+    return blocks === 0 ? null : bavail * bsize;
   } catch {
     return null;
   }
