@@ -4,19 +4,27 @@ import { csrf } from "hono/csrf";
 import { HTTPException } from "hono/http-exception";
 import { secureHeaders } from "hono/secure-headers";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
+import { createAccess } from "./access/access.ts";
+import { doorCheck } from "./access/door-check.tsx";
+import { createEntrance } from "./access/entrance.ts";
+import { createFirstLink } from "./access/first-link.ts";
 import { bodyLimit } from "./body-limit.ts";
+import type { SiteNetwork } from "./https/site.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
 import { amendRoutes } from "./routes/amend.tsx";
+import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
-import { guideRoutes } from "./routes/guide.tsx";
+import { guideRoutes, screenOn } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
+import { joinRoutes } from "./routes/join.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { manifestRoutes } from "./routes/manifest.ts";
+import { officeRoutes } from "./routes/office.tsx";
 import { page } from "./routes/page.ts";
 import { phoneRoutes } from "./routes/phone.tsx";
 import { recordRoutes } from "./routes/record.tsx";
@@ -25,15 +33,22 @@ import { sayableRoutes } from "./routes/sayable.ts";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
+import { trustRoutes } from "./routes/trust.tsx";
 
 /** Nothing said on a site is longer than this. */
 const MAX_BYTES = 64 * 1024;
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
-/** The whole application: web standards only. `files` serves what its pages load; without it they name it, and it is not there. */
-export function createApp(world: Dependencies, files = new Hono()) {
+/** What pages load, and where phones find the server on the site's own network: without them pages name it, and it is not there. */
+type Served = { readonly files?: Hono; readonly network?: SiteNetwork | null };
+
+/** The whole application: web standards only. */
+export function createApp(world: Dependencies, { files = new Hono(), network = null }: Served = {}) {
   const liveJobs = createLiveJobs(world);
+  const access = createAccess(world);
+  const entrance = createEntrance(access, world.clock);
+  const firstLink = createFirstLink(world.access.random);
   const app = new Hono();
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
   app.use(compress());
@@ -57,7 +72,12 @@ export function createApp(world: Dependencies, files = new Hono()) {
       refuse: (c) => answer(c, new Problem(413, (w) => w.errors.tooLarge)),
     }),
   );
+  app.use(doorCheck(access, liveJobs, world.newId));
   app.route("/", manifestRoutes());
+  app.route("/", trustRoutes(network));
+  app.route("/", joinRoutes(liveJobs, entrance));
+  app.route("/", officeRoutes(access, entrance, firstLink));
+  app.route("/", codeRoutes(liveJobs, entrance, { screenOf: screenOn(world), siteAddress: () => network?.addresses[0] ?? null }));
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
@@ -81,7 +101,7 @@ export function createApp(world: Dependencies, files = new Hono()) {
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);
   });
-  return { app, liveJobs };
+  return { app, liveJobs, entrance, firstLink };
 }
 
 /** A file that may do other things than a page says so itself. */

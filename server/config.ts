@@ -1,32 +1,61 @@
+import type { AccessMode } from "./access/visitor.ts";
 import { start } from "./terminal.ts";
 
-/** Settings from the environment. `certificate` and `key` are files in PEM: phones let a page listen over https only. */
+/** What https goes by: "site" is a certificate that the program makes for the site's own network, else files in PEM; null is http. */
+export type Tls = "site" | { readonly certificate: string; readonly key: string } | null;
+
+/** Settings from the environment and the command line. Phones let a page listen over https only. */
 export type Config = {
   readonly port: number;
   readonly host: string;
   readonly file: string;
   readonly demo: boolean;
   readonly wakeWord: string;
-  readonly tls: { readonly certificate: string; readonly key: string } | null;
+  readonly tls: Tls;
+  readonly mode: AccessMode;
+  /** The office's, where somebody set one; else the one that is kept, or one that is made. */
+  readonly passphrase: string | null;
 };
 
+type Env = Readonly<Record<string, string | undefined>>;
+const HTTPS = "--https";
+const TRIALS = "--trials";
+const LOOPBACK = ["127.0.0.1", "::1", "localhost"];
+
 /**
- * PORT (4160), HOST (127.0.0.1), RIDGECALL_FILE (ridgecall.db), RIDGECALL_DEMO=no to start without the demo job,
- * RIDGECALL_WAKE_WORD (albatross), RIDGECALL_CERTIFICATE with RIDGECALL_KEY. Throws one sentence where one cannot be used.
+ * PORT (4160), HOST (127.0.0.1, with --https 0.0.0.0), RIDGECALL_FILE (ridgecall.db), RIDGECALL_DEMO=no to start without the
+ * demo job, RIDGECALL_WAKE_WORD (albatross), RIDGECALL_PASSPHRASE; RIDGECALL_CERTIFICATE with RIDGECALL_KEY, or the argument
+ * --https; the argument --trials. `args` are those after the program's name. Throws one sentence where one cannot be used.
  */
-export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
+export function readConfig(env: Env, args: readonly string[] = []): Config {
   const port = Number(env.PORT ?? 4160);
   if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error(start.badPort(env.PORT ?? ""));
   const wakeWord = (env.RIDGECALL_WAKE_WORD ?? "albatross").trim().toLowerCase();
   if (!/^\p{L}{5,20}$/u.test(wakeWord)) throw new Error(start.badWakeWord(env.RIDGECALL_WAKE_WORD ?? ""));
-  const { RIDGECALL_CERTIFICATE: certificate, RIDGECALL_KEY: key } = env;
-  if (!certificate !== !key) throw new Error(start.halfTls);
+  const unknown = args.find((argument) => argument !== HTTPS && argument !== TRIALS);
+  if (unknown !== undefined) throw new Error(start.unknownArgument(unknown));
+  const tls = readTls(env, args);
+  const host = env.HOST ?? (tls === "site" ? "0.0.0.0" : "127.0.0.1");
+  const passphrase = env.RIDGECALL_PASSPHRASE?.trim() || null;
+  // On this machine alone, without settings, a newcomer plays the demo at once.
+  const isAlone = LOOPBACK.includes(host) && tls === null && passphrase === null;
   return {
     port,
-    host: env.HOST ?? "127.0.0.1",
+    host,
     file: env.RIDGECALL_FILE ?? "ridgecall.db",
     demo: env.RIDGECALL_DEMO !== "no",
     wakeWord,
-    tls: certificate && key ? { certificate, key } : null,
+    tls,
+    mode: args.includes(TRIALS) ? "trials" : isAlone ? "thisMachine" : "guarded",
+    passphrase,
   };
+}
+
+function readTls({ RIDGECALL_CERTIFICATE: certificate, RIDGECALL_KEY: key }: Env, args: readonly string[]): Tls {
+  if (args.includes(HTTPS)) {
+    if (certificate || key) throw new Error(start.https.both);
+    return "site";
+  }
+  if (!certificate !== !key) throw new Error(start.halfTls);
+  return certificate && key ? { certificate, key } : null;
 }

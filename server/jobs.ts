@@ -1,14 +1,17 @@
 import type { LiveJob, UnrecordedHold } from "../machines/conversation/live-job.ts";
 import type { Hash } from "../machines/digest/digest.ts";
 import type { Intent } from "../machines/install/commands.ts";
+import type { PersonId } from "../machines/install/ids.ts";
 import { openJob } from "../machines/install/job.ts";
 import type { Clocks } from "../machines/install/moment.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
+import type { People } from "../machines/record/people.ts";
 import type { Languages } from "../views/text/languages.ts";
+import type { AccessSettings } from "./access/settings.ts";
 import type { Hub } from "./hub.ts";
 import type { Parsed } from "./input/brief.ts";
 import { Problem } from "./input/problem.ts";
-import { type Condition, Conflict, type Journal, NotWritten } from "./journal/journal.ts";
+import { type Condition, Conflict, type Journal, type Names, NotWritten } from "./journal/journal.ts";
 import { type KeptJob, keptJobFrom, personOf, seenAt } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
@@ -21,9 +24,12 @@ export type Dependencies = {
   readonly clock: () => Clocks;
   readonly newId: () => string;
   readonly wakeWord: string;
+  readonly access: AccessSettings;
   /** To put pages and answers into; the first is for whoever asks for none of them. */
   readonly languages: Languages;
 };
+/** What was sent, and who looks whether it may be said as that person: `admit` throws a Problem where it may not. */
+type Sent = Envelope & { readonly admit?: (live: LiveJob, as: PersonId) => void };
 type Recorded = { readonly live: LiveJob; readonly entry: CommandEntry };
 export type Unrecorded = { readonly live: LiveJob; readonly unrecorded: UnrecordedHold; readonly heard: string | null };
 /** How it went, with the job as it stands then: recorded, held though not recorded, or only something to be told. */
@@ -33,7 +39,7 @@ export type Said<T> = Recorded | Unrecorded | { readonly live: LiveJob; readonly
  * The one place where something happens: load, decide, append, publish. Each job has a queue, and one command at a time is in
  * it from the first to the last of these, so that two never cross, however long the journal takes. Other jobs do not wait.
  */
-export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<Dependencies, "languages">) {
+export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<Dependencies, "languages" | "access">) {
   const jobs = new Map<JobId, KeptJob>();
   const inTurn = createQueues();
   /** How the journal was doing when a page was last asked for. What is said asks it anyway, by being written. */
@@ -66,6 +72,10 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
     return read;
   }
 
+  /** Names with a salt of their own each. */
+  const salted = (names: Names): People =>
+    Object.fromEntries(Object.entries(names).map(([person, name]) => [person, { name, salt: newId() }]));
+
   /** A fold is derived: a job is read all the same where there is no room for one. */
   async function refold(id: JobId) {
     try {
@@ -83,8 +93,9 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
       const { wall: at, elapsedMs } = clock();
       const id = newId();
       const job = openJob(frozen, at);
-      const opening = seal(openingEntry(id, frozen, job, { key, request, at }));
-      await journal.open(opening, names);
+      const people = salted(names);
+      const opening = seal(openingEntry(id, frozen, job, { key, request, at, people }));
+      await journal.open(opening, people);
       const from = { at, wall: at, doubtMs: 0, elapsedMs };
       jobs.set(id, { job, entries: new RecordList([opening]), names, readOnly: null, warning: null, unrecorded: null, from });
       return id;
@@ -95,13 +106,14 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
    * not recorded. A key is done once: said again with the same request, it is answered with the entry that it made. Rejects
    * with a Problem, or with NotWritten where the journal does not take it.
    */
-  async function say<T>(id: JobId, from: Envelope, mean: (live: LiveJob) => Asked | { readonly tell: T }): Promise<Said<T>> {
+  async function say<T>(id: JobId, { admit, ...from }: Sent, mean: (live: LiveJob) => Asked | { readonly tell: T }): Promise<Said<T>> {
     const said = await inTurn(id, async (): Promise<Said<T>> => {
       const stuck = await writeWaiting(id);
       const known = await kept(id);
       const clocks = clock();
       const live = seenAt(known, clocks);
       const { id: as } = personOf(live, from.as);
+      admit?.(live, as);
       const before = await journal.keyed(id, from.key);
       if (before) {
         const { entry } = sameRequest(before, from.request, from.key);
@@ -109,7 +121,7 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
       }
       const meant = mean(live);
       if ("tell" in meant) return { live, tell: meant.tell };
-      const given: Given = { ...from, ...meant, as, clocks };
+      const given: Given = { ...from, ...meant, as, clocks, people: salted(newNames(known, meant.names)) };
       try {
         const { readOnly } = live;
         if (readOnly) throw new Problem(409, (w) => w.notRecordedText(readOnly));
@@ -141,10 +153,11 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
   /** Decides one command on the job as it stands, writes its entry, and lets everybody know. */
   async function write(live: KeptJob, given: Given): Promise<Recorded> {
     const { entry, job, from } = nextEntry(live, given);
+    const people = "did" in entry.outcome ? given.people : {};
     const names = given.names && "did" in entry.outcome ? given.names : {};
     const sealed: Sealed = seal(entry);
     try {
-      await journal.append(sealed, names);
+      await journal.append(sealed, people);
     } catch (error) {
       // Somebody else wrote to this job: what is remembered of it is out of date.
       if (error instanceof Conflict) jobs.delete(entry.job);
@@ -191,6 +204,10 @@ function graver(before: UnrecordedHold | null, now: UnrecordedHold): UnrecordedH
   const rank = ({ is }: UnrecordedHold) => ["hurt", "held", "paused"].indexOf(is);
   return before && rank(before) <= rank(now) ? before : now;
 }
+
+/** The names that are not known yet, or that somebody is no longer called by. */
+const newNames = ({ names: known }: KeptJob, names: Names = {}): Names =>
+  Object.fromEntries(Object.entries(names).filter(([person, name]) => known[person] !== name));
 
 const jobOf = ({ entries }: Pick<LiveJob, "entries">): JobId => entries.at(0)!.entry.job;
 

@@ -6,6 +6,7 @@ import { currentStep, type Job, stateDigest } from "../machines/install/job.ts";
 import { type Clocks, momentAt } from "../machines/install/moment.ts";
 import type { Frozen } from "../machines/install/step.ts";
 import { type CommandEntry, type JobId, NO_ENTRY, type Opening } from "../machines/record/entry.ts";
+import { commitmentsTo, type People } from "../machines/record/people.ts";
 import type { Names } from "./journal/journal.ts";
 import { type KeptJob, personOf } from "./live-job.ts";
 
@@ -20,7 +21,7 @@ export type Envelope = {
 /** What is asked of a job, how it was said, and the names of people that it brings in. */
 export type Asked = { readonly intent: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
 /** All that a command is made from, besides the job, with the clocks as they stood then. */
-export type Given = Asked & Envelope & { readonly clocks: Clocks };
+export type Given = Asked & Envelope & { readonly clocks: Clocks; readonly people: People };
 
 /** Digest of a request's body as it came. */
 export const requestDigest = (body: unknown): Hash => digest.of(body);
@@ -28,7 +29,7 @@ export const requestDigest = (body: unknown): Hash => digest.of(body);
 type Next = { readonly entry: CommandEntry } & Pick<KeptJob, "job" | "from">;
 
 /** What a command leads to: the next entry of the job, the job after it, and from when its time is counted on. */
-export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _, clocks, ...said }: Given): Next {
+export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _, clocks, people, ...said }: Given): Next {
   const tip = kept.entries.at(-1)!;
   const moment = momentAt(kept.from, clocks);
   const command: Command = { ...intent, ...said, ...moment, by, role: personOf(kept, by).role, entry: tip.entry.no + 1 };
@@ -44,6 +45,7 @@ export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _, cl
     wall: moment.wall,
     ...where(job),
     request,
+    ...peopleIn("did" in outcome ? people : {}),
     command,
     outcome,
   };
@@ -55,7 +57,7 @@ export const openingEntry = (
   id: JobId,
   opened: Frozen,
   job: Job,
-  { key, request, at }: Pick<Given, "key" | "request"> & { readonly at: Instant },
+  { key, request, at, people }: Pick<Given, "key" | "request" | "people"> & { readonly at: Instant },
 ): Opening => ({
   kind: "opening",
   schema: 1,
@@ -67,9 +69,12 @@ export const openingEntry = (
   wall: at,
   ...where(job),
   request,
+  ...peopleIn(people),
   key,
   opened,
 });
+
+const peopleIn = (people: People) => (Object.keys(people).length === 0 ? {} : { people: commitmentsTo(people) });
 
 function where(job: Job) {
   const step = currentStep(job);

@@ -5,6 +5,8 @@ import type { Hono } from "hono";
 import { createApp } from "./app.tsx";
 import { DEMO_KEY, demoBrief } from "./demo.ts";
 import { removeOld } from "./draft/remove-old.ts";
+import { urlOf } from "./https/machine.ts";
+import { networkOf, type Site, type SiteNetwork } from "./https/site.ts";
 import { readBrief } from "./input/brief.ts";
 import type { Dependencies } from "./jobs.ts";
 import { requestDigest } from "./next-entry.ts";
@@ -15,32 +17,57 @@ const DAY_MS = 24 * 3600 * 1000;
 /** How often it is looked for drafts and people that were kept long enough, in ms. */
 const TIDY_MS = DAY_MS;
 
-/** Where it listens: `secure` for https. `demo`: whether a file without jobs gets the demo job. */
-export type Place = { readonly host: string; readonly port: number; readonly secure: ServerOptions | null; readonly demo: boolean };
-/** `close` lets go of everybody who is connected, and of the journal, once what was said is written. */
-export type Running = { readonly url: string; readonly close: () => Promise<void> };
+/**
+ * Where it listens: `secure` for https with a certificate that was given, `site` with the one made for the site's own network.
+ * `demo`: whether a file without jobs gets the demo job.
+ */
+export type Place = {
+  readonly host: string;
+  readonly port: number;
+  readonly secure: ServerOptions | null;
+  readonly site?: Site | null;
+  readonly demo: boolean;
+  /** The office's, where somebody set one. */
+  readonly passphrase: string | null;
+};
+/**
+ * `office` lets into it once, and has the passphrase that was made at the first start. `network` is what phones need to know on the site's own network, null elsewhere. `close` lets go of everybody who is
+ * connected, and of the journal, once what was said is written.
+ */
+export type Running = {
+  readonly url: string;
+  readonly office: { readonly link: string; readonly passphrase: string | null };
+  readonly network: SiteNetwork | null;
+  readonly close: () => Promise<void>;
+};
 
 /**
  * The program on a port: what it answers, the demo job, and what it does now and then by itself. Resolves when it listens;
  * rejects with Node's error where the port is taken or cannot be had.
  */
-export async function run(world: Dependencies, files: Hono, { host, port, secure, demo }: Place): Promise<Running> {
+export async function run(world: Dependencies, files: Hono, { host, port, secure, site, demo, passphrase }: Place): Promise<Running> {
   const { journal, clock } = world;
-  const { app, liveJobs } = createApp(world, files);
+  let listensOn = port;
+  const network = site ? networkOf(site, () => listensOn) : null;
+  const { app, liveJobs, entrance, firstLink } = createApp(world, { files, network });
   const dayAfter = (days: number) => new Date(clock().wall + days * DAY_MS).toISOString().slice(0, 10);
   if (demo && (await journal.folds()).length === 0)
     await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
+  const made = await entrance.firstPassphrase(passphrase);
   const tidy = () => void removeOld(journal, clock().wall).catch(console.error);
   tidy();
   const timers = [setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS), setInterval(tidy, TIDY_MS)];
   for (const timer of timers) timer.unref();
 
-  const tls = secure && { createServer, serverOptions: secure };
+  const serverOptions = site ? { cert: site.own.certificate, key: site.own.key } : secure;
+  const tls = serverOptions && { createServer, serverOptions };
   return new Promise((resolve, reject) => {
     const server = serve({ fetch: app.fetch, port, hostname: host, ...tls }, (info: AddressInfo) => {
       server.off("error", reject);
       server.on("error", console.error);
-      resolve({ url: `${secure ? "https" : "http"}://${host}:${info.port}/`, close });
+      listensOn = info.port;
+      const url = urlOf(tls ? "https" : "http", host, info.port);
+      resolve({ url, office: { link: `${url}office/first?key=${firstLink.key}`, passphrase: made }, network, close });
     });
     server.once("error", reject);
     async function close() {

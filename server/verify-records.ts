@@ -1,5 +1,7 @@
 import { readFileSync, statSync } from "node:fs";
-import { lineOf, type Verdict, verifyJob } from "../machines/record/verify-job.ts";
+import type { JobId } from "../machines/record/entry.ts";
+import { type Beside, type BesideVerdict, verifyBeside } from "../machines/record/verify-beside.ts";
+import { type Line, lineOf, type Verdict, verifyJob } from "../machines/record/verify-job.ts";
 import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
 import { eachJobIn } from "./journal/read-file.ts";
 import { verify } from "./terminal.ts";
@@ -28,10 +30,10 @@ function verifyNamed([file, ...more]: readonly string[], print: Terminal["print"
   if (file === undefined || more.length > 0) throw new Unreadable(verify.usage);
   let whole = true;
   let jobs = 0;
-  const tell = (job: string, verdict: Verdict) => {
+  const tell = (told: JobVerdict) => {
     jobs++;
-    whole &&= verdict.mismatch === null;
-    print(verify.job(job, verdict));
+    whole &&= holds(told);
+    print(verify.job(told));
   };
   look(file);
   if (isSqlite(file)) verifyFile(file, tell);
@@ -48,19 +50,38 @@ function look(file: string) {
 
 const isSqlite = (file: string) => header(file) === "SQLite format 3\0";
 
-function verifyFile(file: string, tell: (job: string, verdict: Verdict) => void) {
+function verifyFile(file: string, tell: (told: JobVerdict) => void) {
   if (inUse(file)) throw new Unreadable(verify.inUse(file));
   const problem = whatIsWrong(file, "reading");
   if (problem) throw new Unreadable(problem);
-  eachJobIn(file, (job, lines) => tell(job, verifyJob(job, lines)));
+  for (const told of verifyJobsIn(file)) tell(told);
 }
 
-function verifyExport(file: string, tell: (job: string, verdict: Verdict) => void) {
+/** A job, what comes of verifying its entries, and where those hold what comes of comparing what stands beside them. */
+export type JobVerdict = { readonly job: JobId; readonly verdict: Verdict; readonly beside: BesideVerdict | null };
+
+/** Whether a job holds, and all that stands beside it. */
+export const holds = ({ verdict, beside }: JobVerdict): boolean => verdict.mismatch === null && (beside?.problems.length ?? 0) === 0;
+
+function verdictOn(job: JobId, lines: readonly Line[], beside: Beside): JobVerdict {
+  const verdict = verifyJob(job, lines);
+  return { job, verdict, beside: verdict.mismatch === null ? verifyBeside(lines, beside) : null };
+}
+
+/** Verifies each job of a sound data file that nobody holds, the oldest first. Changes no byte of it. */
+export function verifyJobsIn(file: string): JobVerdict[] {
+  const verdicts: JobVerdict[] = [];
+  eachJobIn(file, ({ job, lines, people }) => verdicts.push(verdictOn(job, lines, people ? { people } : {})));
+  return verdicts;
+}
+
+function verifyExport(file: string, tell: (told: JobVerdict) => void) {
   const record = parsed(file);
   if (typeof record !== "object" || record === null) throw new Unreadable(verify.noRecord(file));
-  const { job, entries } = record as { job?: unknown; entries?: unknown };
+  const { job, entries, people, findings, kit } = record as Readonly<Record<string, unknown>>;
   if (typeof job !== "string" || !Array.isArray(entries) || entries.length === 0) throw new Unreadable(verify.noRecord(file));
-  tell(job, verifyJob(job, entries.map(lineOf)));
+  const marks = entries.map((entry) => (Object(entry) as { marks?: unknown }).marks);
+  tell(verdictOn(job, entries.map(lineOf), { people, marks, findings, kit }));
 }
 
 function parsed(file: string): unknown {

@@ -16,10 +16,11 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
 export const STYLESHEETS = {
   plain: sheet(),
   home: sheet("pages/home/style.css"),
-  guide: sheet(KEYPAD, PICTURE, PHONE, ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  guide: sheet(KEYPAD, PICTURE, PHONE, "pages/join/codes.css", ...GUIDE.map((part) => `pages/guide/${part}.css`)),
   phone: sheet(PHONE),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css"),
+  join: sheet("pages/join/style.css"),
   plan: sheet("pages/plan/style.css"),
   layout: sheet("pages/layout/style.css"),
   truck: sheet(KEYPAD, "pages/truck/style.css"),
@@ -29,5 +30,6 @@ export const STYLESHEETS = {
   tents: sheet("pages/tents/style.css"),
   tent: sheet(TENT_PART, "pages/tents/style.css"),
   "tent-form": sheet(TENT_PART),
+  trust: sheet("pages/trust/style.css"),
 } satisfies Readonly<Record<string, readonly string[]>>;
 export type Stylesheet = keyof typeof STYLESHEETS;

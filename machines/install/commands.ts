@@ -48,6 +48,8 @@ export type Intent =
   | { readonly type: "carryOn"; readonly became: string | null }
   | { readonly type: "makeSafe"; readonly because: string | null }
   | { readonly type: "note"; readonly text: string }
+  /** The lead's phone is gone: the deputy leads from here on. */
+  | { readonly type: "takeLead" }
   /** Somebody is hurt: work is on hold until the lead says what became of it. The words are as they were said. */
   | { readonly type: "hurt"; readonly words: string }
   /** A hold word inside a sentence: work waits, until the lead's bare "carry on". */
@@ -88,6 +90,7 @@ export type Did =
   | "readBack"
   | "dropped"
   | "carriedOn"
+  | "tookLead"
   | "hurt"
   | "answered"
   /** A second person has seen the paper that was shown. */

@@ -3,6 +3,8 @@ import { isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import { forgotten } from "./facts.ts";
+import { withLead } from "./hand-over.ts";
+import type { PersonId } from "./ids.ts";
 import type { Job } from "./job.ts";
 import { currentStep, missingNow } from "./job.ts";
 import { looserRefusals } from "./looser.ts";
@@ -120,11 +122,16 @@ function inChart(job: Job, command: Command): [Job, Outcome] {
   const [outcome] = outcomes;
   if (outcomes.length !== 1 || !outcome) throw new Error(`"${command.type}" got ${outcomes.length} outcomes, wanted exactly one`);
   const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
-  return ["did" in outcome && outcome.did === "amended" ? applyAmendment(next, job.proposed!, command.entry) : next, outcome];
+  if ("refused" in outcome) return [next, outcome];
+  if (outcome.did === "amended") return [applyAmendment(next, job.proposed!, command.entry), outcome];
+  return [outcome.did === "tookLead" ? ledBy(next, command.by) : next, outcome];
 }
+
+/** Under another lead, and otherwise as it stands: the same calls, answered as they are. */
+const ledBy = (job: Job, lead: PersonId): Job => ({ ...job, frozen: { ...job.frozen, brief: withLead(job.frozen.brief, lead) } });
 
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {
   if (!("did" in outcome)) return job.proposed;
   if (command.type === "amend") return command.to;
-  return outcome.did === "amended" || outcome.did === "discarded" ? null : job.proposed;
+  return ["amended", "discarded", "tookLead"].includes(outcome.did) ? null : job.proposed;
 }

@@ -1,5 +1,5 @@
-import { COMPETENT } from "./gates.ts";
-import { did, refuse, refuseFor, refuseUnlessCompetent, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
+import { did, refuse, refuseFor, refuseUnlessAllowed, roleRefusal } from "./outcomes.ts";
+import { mayAsk } from "./rights.ts";
 import { install } from "./setup.ts";
 import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
@@ -29,7 +29,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
     const states = steps.map((s) => [stateKey(s.id), stepState(script, script.steps.indexOf(s))] as const);
     return install.createStateConfig({ initial: stateKey(steps[0]!.id), states: Object.fromEntries(states) });
   };
-  const strike = { ...phase("struck"), on: { standDown: [refuseUnlessDriver, refuse({ why: "alreadyStandingDown" })] } };
+  const strike = { ...phase("struck"), on: { standDown: [refuseUnlessAllowed, refuse({ why: "alreadyStandingDown" })] } };
   const way = (id: EscapeId) => {
     const steps = script.escapes[id];
     const states = steps.map((s, i) => [stateKey(s.id), escapeStep(script, steps, i)] as const);
@@ -77,24 +77,24 @@ function installMachine(script: Script, limits: JobState["limits"]) {
         },
         on: {
           standDown: standDown(script),
-          amend: [refuseUnlessDriver, { actions: ["propose", did("proposed")] }],
+          amend: [refuseUnlessAllowed, { actions: ["propose", did("proposed")] }],
           agree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
             { guard: "sameAsProposer", ...refuse({ why: "sameAsProposer" }) },
-            refuseUnlessCompetent,
+            refuseUnlessAllowed,
             // Nothing takes the guide away from people under a load: it waits for the count out.
             { guard: { type: "peopleUnder", params: { script } }, ...refuse({ why: "peopleUnder" }) },
             { actions: ["revise", "settle", did("amended")] },
           ],
           disagree: [
             { guard: "noSuchProposal", ...refuse({ why: "noProposal" }) },
-            refuseUnlessCompetent,
+            refuseUnlessAllowed,
             { actions: ["settle", did("discarded")] },
           ],
           // What can only stop is taken from anybody, and is new to every screen.
           outOfUse: { actions: ["takeOut", "revise", did("outOfUse")] },
           backInUse: [
-            refuseUnlessCompetent,
+            refuseUnlessAllowed,
             { guard: "notOutOfUse", ...refuseFor(({ event }) => ("thing" in event ? [{ why: "notOutOfUse", thing: event.thing }] : [])) },
             { actions: ["putBack", did("backInUse")] },
           ],
@@ -107,7 +107,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
         on: {
           clock: verdicts(["passTime"] as const),
           reading: [
-            { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) },
+            { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(mayAsk("reading"), event)) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
             { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },
@@ -122,14 +122,14 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             on: {
               hold: { target: "held", actions: ["hold", did("held")] },
               pause: { target: "paused", actions: ["hold", did("paused")] },
-              carryOn: [refuseUnlessDriver, refuse({ why: "notHeld" })],
+              carryOn: [refuseUnlessAllowed, refuse({ why: "notHeld" })],
             },
           },
           paused: {
             on: {
               hold: { target: "held", actions: ["hold", did("held")] },
               pause: { actions: ["hold", did("paused")] },
-              carryOn: [refuseUnlessDriver, { target: "working", actions: ["carryOn", did("carriedOn")] }],
+              carryOn: [refuseUnlessAllowed, { target: "working", actions: ["carryOn", did("carriedOn")] }],
             },
           },
           held: {
@@ -137,7 +137,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
               hold: { actions: ["hold", did("held")] },
               pause: { actions: ["hold", did("held")] },
               carryOn: [
-                refuseUnlessDriver,
+                refuseUnlessAllowed,
                 { guard: "hurtAndSilent", ...refuse({ why: "sayWhatBecame" }) },
                 { target: "working", actions: ["carryOn", did("carriedOn")] },
               ],
@@ -145,7 +145,9 @@ function installMachine(script: Script, limits: JobState["limits"]) {
           },
         },
         on: {
-          note: { actions: did("noted") },
+          note: [refuseUnlessAllowed, { actions: did("noted") }],
+          // A change that waits was made for the job as it was led before.
+          takeLead: [refuseUnlessAllowed, { actions: ["settle", did("tookLead")] }],
           hurt: [
             { guard: "hurt", ...refuseFor(({ context }) => [{ why: "alreadyHurt", by: context.hurt!.by }]) },
             { target: ".held", actions: ["hold", "hurt", did("hurt")] },

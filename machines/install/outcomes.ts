@@ -1,8 +1,7 @@
 import type { Role } from "./brief.ts";
 import type { Did } from "./commands.ts";
-import { DRIVERS } from "./crew.ts";
-import { COMPETENT } from "./gates.ts";
 import type { Refusal } from "./refusals.ts";
+import { mayAsk } from "./rights.ts";
 import type { Judged } from "./setup.ts";
 
 /** The outcome of a candidate that does something. */
@@ -19,9 +18,8 @@ export const refuseFor = (reasons: (judged: Judged) => Refusal[]) => ({
 export const roleRefusal = (may: readonly Role[], event: Judged["event"]): Refusal[] =>
   "role" in event ? [{ why: "role", is: event.role, may }] : [];
 
-/** Candidates that stand first in an event and refuse those who may not. */
-export const refuseUnlessDriver = { guard: "notDriver" as const, ...refuseFor(({ event }) => roleRefusal(DRIVERS, event)) };
-export const refuseUnlessCompetent = { guard: "notCompetent" as const, ...refuseFor(({ event }) => roleRefusal(COMPETENT, event)) };
+/** A candidate that stands first in an event and refuses those who may not ask for it, as the table of rights says. */
+export const refuseUnlessAllowed = { guard: "mayNotAsk" as const, ...refuseFor(({ event }) => roleRefusal(mayAsk(event.type), event)) };
 export const refuseIfHeld = [
   { guard: "held" as const, ...refuseFor(({ context }) => [{ why: "held", by: context.heldBy }]) },
   { guard: "paused" as const, ...refuseFor(({ context }) => [{ why: "paused", by: context.heldBy }]) },

@@ -3,8 +3,7 @@ import { without } from "../lookup/without.ts";
 import { accepts, meetsLimit, mergeAnswers } from "./checks/any-check.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { cornerMoved, withMoved } from "./corner-moved.ts";
-import { DRIVERS } from "./crew.ts";
-import { COMPETENT, type Gate, type Happening } from "./gates.ts";
+import type { Gate, Happening } from "./gates.ts";
 import type { EntryNo, GateId, Instant, StepId } from "./ids.ts";
 import { asked, callAt, following, entry as needed, peopleUnder, toAdded } from "./missing.ts";
 import type { Moment } from "./moment.ts";
@@ -14,6 +13,7 @@ import { isSecondLook, paperRefusal } from "./paper.ts";
 import { onlyWarns, withReading } from "./reading.ts";
 import type { Refusal } from "./refusals.ts";
 import { arrived, reopen, reopenFor } from "./reopen.ts";
+import { mayAsk } from "./rights.ts";
 import { indexOf } from "./script-index.ts";
 import type { JobState } from "./state.ts";
 import { answerStatus, isPassed, sessionSince } from "./status.ts";
@@ -58,8 +58,7 @@ export const install = setup({
       asked(script, step, context, event.at) === null && (following(script, step, context)?.id ?? null) === id,
     mayGoBackTo: ({ context, event }, { among, script, step }: Leaf & { among: readonly Neighbor[] }) =>
       nearest(among, context) === step && needed(script, step, context, event.at) === null,
-    notDriver: ({ event }) => !("role" in event) || !DRIVERS.includes(event.role),
-    notCompetent: ({ event }) => !("role" in event) || !COMPETENT.includes(event.role),
+    mayNotAsk: ({ event }) => !("role" in event) || !mayAsk(event.type).includes(event.role),
     held: stateIn({ attention: "held" }),
     hurt: ({ context }) => context.hurt !== null,
     hurtAndSilent: ({ context, event }) => context.hurt !== null && event.type === "carryOn" && event.became === null,
@@ -99,7 +98,7 @@ export const install = setup({
       event.type === "reading" &&
       event.reading.kind !== "rain" &&
       !canOnlyStop(event.reading, context) &&
-      !COMPETENT.includes(event.role) &&
+      !mayAsk(event.type).includes(event.role) &&
       !onlyWarns(event, context),
     readingFromTheFuture: ({ context, event }) =>
       event.type === "reading" && !canOnlyStop(event.reading, context) && !onlyWarns(event, context) && event.reading.takenAt > event.at,

@@ -1,7 +1,7 @@
 import type { GateId, StepId } from "./ids.ts";
 import { asked, entry } from "./missing.ts";
 import { ahead, behind, nearest } from "./neighbors.ts";
-import { did, refuse, refuseFor, refuseIfHeld, refuseUnlessDriver, roleRefusal } from "./outcomes.ts";
+import { did, refuse, refuseFor, refuseIfHeld, refuseUnlessAllowed, roleRefusal } from "./outcomes.ts";
 import { paperRefusal } from "./paper.ts";
 import { STRIKE_FROM } from "./phases/struck.ts";
 import type { Refusal } from "./refusals.ts";
@@ -46,7 +46,7 @@ function gateHandlers(leaf: Leaf) {
     ],
     waive: [
       elsewhere,
-      refuseUnlessDriver,
+      refuseUnlessAllowed,
       {
         guard: { type: "hardGate" as const, params: leaf },
         ...refuseFor(({ event }): Refusal[] => [{ why: "hardGate", gate: gateNamed(event) }]),
@@ -76,7 +76,7 @@ export function standDown(script: Script) {
     ];
   };
   return [
-    refuseUnlessDriver,
+    refuseUnlessAllowed,
     ...refuseIfHeld,
     refuseIfPeopleUnder(script),
     ...to("raised", STRIKE_FROM.standing),
@@ -89,7 +89,7 @@ export function standDown(script: Script) {
 function backFrom(script: Script, at: number) {
   const step = script.steps[at]!;
   const among = behind(script, at);
-  if (among.length === 0) return [refuseUnlessDriver, refuse({ why: "nothingBefore" as const })];
+  if (among.length === 0) return [refuseUnlessAllowed, refuse({ why: "nothingBefore" as const })];
   const goBack = among.map(({ step: before }) => ({
     guard: { type: "mayGoBackTo" as const, params: { script, step: before, among } },
     target: `#${stateKey(before.id)}`,
@@ -98,7 +98,7 @@ function backFrom(script: Script, at: number) {
   // Those who were counted in stay counted.
   const overCount = step.resumeFrom === step.id || among.some(({ step: before }) => before.resumeFrom === before.id);
   return [
-    refuseUnlessDriver,
+    refuseUnlessAllowed,
     ...refuseIfHeld,
     { guard: { type: "atTheBeginning" as const, params: { id: step.id } }, ...refuse({ why: "nothingBefore" as const }) },
     { guard: "doingAdded" as const, ...refuse({ why: "nothingBefore" as const }) },
@@ -130,7 +130,7 @@ export function stepState(script: Script, at: number) {
     id: stateKey(step.id),
     on: {
       next: [
-        refuseUnlessDriver,
+        refuseUnlessAllowed,
         ...refuseIfHeld,
         // What an amendment put behind the job is done where it stands.
         { guard: { type: "addedAndClear", params: leaf }, actions: [{ type: "throughAdded", params: leaf }, "revise", did("moved")] },
@@ -173,17 +173,17 @@ export function escapeStep(script: Script, way: readonly Step[], at: number) {
   return install.createStateConfig({
     id: stateKey(step.id),
     on: {
-      next: [refuseUnlessDriver, ...refuseIfHeld, ...goingOn, notClear(leaf)],
+      next: [refuseUnlessAllowed, ...refuseIfHeld, ...goingOn, notClear(leaf)],
       back: before
         ? [
-            refuseUnlessDriver,
+            refuseUnlessAllowed,
             ...refuseIfHeld,
             { target: `#${stateKey(before.id)}`, actions: [reopen([before, step]), "revise", did("wentBack")] },
           ]
-        : [refuseUnlessDriver, refuse({ why: "nothingBefore" })],
+        : [refuseUnlessAllowed, refuse({ why: "nothingBefore" })],
       ...gateHandlers(leaf),
       // Whoever was under is out and counted before anything else is begun.
-      standDown: [refuseUnlessDriver, ...refuseIfHeld, { guard: { type: "notCountedOut", params: counted }, ...notClear(counted) }],
+      standDown: [refuseUnlessAllowed, ...refuseIfHeld, { guard: { type: "notCountedOut", params: counted }, ...notClear(counted) }],
       // From the first call again: something else has gone wrong. Where going on starts does not change.
       makeSafe: [{ target: `#${stateKey(way[0]!.id)}`, actions: [reopen(way), "revise", did("makingSafe")] }],
     },

@@ -3,6 +3,7 @@ import type { Command } from "../install/commands.ts";
 import type { EntryNo, Instant, StepId, WallTime } from "../install/ids.ts";
 import type { Outcome } from "../install/refusals.ts";
 import type { Frozen } from "../install/step.ts";
+import type { Commitments } from "./people.ts";
 
 export type JobId = string;
 
@@ -22,6 +23,8 @@ type Line = {
   readonly step: StepId;
   /** Digest of the request as received, to tell a repeated request from a key reused for another one. */
   readonly request: Hash;
+  /** What is committed to of the names that it brings, by person; absent where it brings none. */
+  readonly people?: Commitments;
 };
 export type Opening = Line & { readonly kind: "opening"; readonly key: string; readonly opened: Frozen };
 export type CommandEntry = Line & { readonly kind: "command"; readonly command: Command; readonly outcome: Outcome };

@@ -20,7 +20,7 @@ export const FLAGS = ["refused", "waived", "outOfLimit", "paper", "takenBack", "
 export type Flag = (typeof FLAGS)[number];
 
 /** Version of the folding rules. A fold of another version is rebuilt from the entries. */
-export const FOLD_VERSION = 7;
+export const FOLD_VERSION = 8;
 /** Phase of a job that is making safe, from whichever phase it came. Its time is counted separately. */
 export const MAKING_SAFE = "makingSafe";
 

@@ -47,6 +47,7 @@ export function glanceAfter(before: Glance, entry: CommandEntry, changed: Frozen
   return {
     ...before,
     ...(changed ? headOf(changed) : {}),
+    ...("did" in outcome && outcome.did === "tookLead" ? { lead: command.by } : {}),
     weather: changed ? judgedBy(weather, changed) : weather,
     hurt: hurtAfter(before.hurt, entry),
     lastWord: { by: command.by, heard: entry.command.heard, gist: gistOf(command), refused: "refused" in outcome },

@@ -7,7 +7,7 @@ export type Wrong = Readonly<Record<string, Sentence>>;
 
 /** What is wrong with a request, by field, and the status it is answered with. It is put into words where it is answered. */
 export class Problem extends Error {
-  readonly status: 400 | 403 | 404 | 409 | 413 | 415 | 422 | 503;
+  readonly status: 400 | 403 | 404 | 409 | 413 | 415 | 422 | 429 | 503;
   readonly sentence: Sentence;
   readonly fields: Wrong;
   constructor(status: Problem["status"], sentence: Sentence, fields: Wrong = {}) {

@@ -48,7 +48,7 @@ const thing = v.variant("is", [
   }),
 ]);
 const command = v.variant("type", [
-  ...(["next", "back", "hold"] as const).map((type) => said({ type: v.literal(type) })),
+  ...(["next", "back", "hold", "takeLead"] as const).map((type) => said({ type: v.literal(type) })),
   said({ type: v.literal("carryOn"), became: v.optional(v.nullable(text(300)), null) }),
   // The alarm counts without a word of what happened.
   said({ type: v.literal("hurt"), words: v.optional(text(300), PRESSED) }),

@@ -15,8 +15,16 @@ export function openDatabase(file: string): Sqlite.Database {
 }
 
 function prepare(db: Sqlite.Database) {
-  // At every open: a WAL file reopened without them runs at NORMAL and can lose the last entries on power loss.
-  for (const pragma of ["locking_mode = EXCLUSIVE", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "busy_timeout = 0"])
+  // At every open: a WAL file reopened without them runs at NORMAL and can lose the last entries on power loss. What is deleted
+  // is overwritten: an erased name is gone from the file.
+  for (const pragma of [
+    "locking_mode = EXCLUSIVE",
+    "journal_mode = WAL",
+    "synchronous = FULL",
+    "foreign_keys = ON",
+    "busy_timeout = 0",
+    "secure_delete = ON",
+  ])
     db.pragma(pragma);
   const value = (query: string) => Number(Object.values(db.prepare(query).get() as object)[0]);
   const has = value("PRAGMA user_version");

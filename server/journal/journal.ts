@@ -2,7 +2,9 @@ import type { Hash } from "../../machines/digest/digest.ts";
 import type { PersonId } from "../../machines/install/ids.ts";
 import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
+import type { People } from "../../machines/record/people.ts";
 import type { Failure, Lost, LowSpace } from "../../machines/record/storage.ts";
+import type { AccessStore } from "./access.ts";
 import type { Catalog } from "./catalog.ts";
 import type { Drafts } from "./drafts.ts";
 import type { Firm } from "./firm.ts";
@@ -23,12 +25,12 @@ export type Names = Readonly<Record<PersonId, string>>;
  */
 export interface Journal {
   /** First entry of a job and the names of its people, together or not at all. Rejects with KeyUsed, Conflict. */
-  open(opening: Sealed, names: Names): Promise<void>;
+  open(opening: Sealed, people: People): Promise<void>;
   /**
    * The next entry of a job and, with it, names for people new to it. Rejects with Conflict where it does not follow the last
    * entry, KeyUsed where its key was used.
    */
-  append(entry: Sealed, names?: Names): Promise<void>;
+  append(entry: Sealed, people?: People): Promise<void>;
   /** All lines of a job in order, unread: verifyChain says whether they hold. */
   read(job: JobId): Promise<Stored[]>;
   /** The entry of a job that a key made, or null. A line that does not fit its hash is no answer to anything: null. */
@@ -49,7 +51,11 @@ export interface Journal {
   refold(job: JobId): Promise<void>;
   /** Names of a job's people. Empty where they were erased. */
   names(job: JobId): Promise<Names>;
-  /** The same of every job, in one go: to list who leads them. */
+  /** The same with their salts: what an export needs, so that its names can be compared with the chain. */
+  people(job: JobId): Promise<People>;
+  /** Erases a name and its salt for good. The chain stays whole: it never held them. */
+  eraseName(job: JobId, person: PersonId): Promise<void>;
+  /** The names of every job, in one go: to list who leads them. */
   allNames(): Promise<ReadonlyMap<JobId, Names>>;
   /** The tents that are kept in the same place. */
   readonly catalog: Catalog;
@@ -57,6 +63,8 @@ export interface Journal {
   readonly drafts: Drafts;
   /** The same of what the firm keeps for its next job. */
   readonly firm: Firm;
+  /** The same of who may come in. */
+  readonly access: AccessStore;
   /** How the store is doing now. Never rejects. */
   condition(): Promise<Condition>;
   /** Lets the store go, in one piece where it can be. Nothing may be called after it. Never rejects. */

@@ -1,12 +1,15 @@
+import { without } from "../../machines/lookup/without.ts";
 import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
 import { type Fold, foldAll, foldIn } from "../../machines/record/findings.ts";
+import type { People } from "../../machines/record/people.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { Conflict, type Journal, KeyUsed, type Names, type Stored } from "./journal.ts";
+import { memoryAccess } from "./memory-access.ts";
 import { memoryCatalog } from "./memory-catalog.ts";
 import { memoryDrafts } from "./memory-drafts.ts";
 import { memoryFirm } from "./memory-firm.ts";
 
-type Kept = { readonly lines: Sealed[]; readonly keys: Map<string, Sealed>; names: Names; fold: Fold | null };
+type Kept = { readonly lines: Sealed[]; readonly keys: Map<string, Sealed>; people: People; fold: Fold | null };
 
 /** A journal that lasts as long as the program does. */
 export function memoryJournal(): Journal {
@@ -15,15 +18,15 @@ export function memoryJournal(): Journal {
   const newest = () => [...jobs].reverse();
 
   return {
-    open: async (opening, names) => {
+    open: async (opening, people) => {
       const { job, no, prev } = opening.entry;
       const key = keyOf(opening.entry);
       if (openings.has(key)) throw new KeyUsed(key);
       if (no !== 1 || prev !== NO_ENTRY || jobs.has(job)) throw new Conflict(job, no);
       openings.set(key, opening);
-      jobs.set(job, { lines: [opening], keys: new Map([[key, opening]]), names: { ...names }, fold: folded([opening]) });
+      jobs.set(job, { lines: [opening], keys: new Map([[key, opening]]), people: { ...people }, fold: folded([opening]) });
     },
-    append: async (next, names = {}) => {
+    append: async (next, people = {}) => {
       const { entry } = next;
       const kept = jobs.get(entry.job);
       const last = kept?.lines.at(-1);
@@ -31,7 +34,7 @@ export function memoryJournal(): Journal {
       if (kept.keys.has(keyOf(entry))) throw new KeyUsed(keyOf(entry));
       kept.lines.push(next);
       kept.keys.set(keyOf(entry), next);
-      kept.names = { ...kept.names, ...names };
+      kept.people = { ...kept.people, ...people };
       const { fold, lines } = kept;
       kept.fold = fold && entry.kind === "command" ? orNull(() => foldIn(fold, entry, (no) => lines[no - 1]?.entry).fold) : folded(lines);
     },
@@ -44,15 +47,23 @@ export function memoryJournal(): Journal {
       const kept = jobs.get(job);
       if (kept) kept.fold = folded(kept.lines);
     },
-    names: async (job) => ({ ...jobs.get(job)?.names }),
-    allNames: async () => new Map([...jobs].map(([job, { names }]) => [job, { ...names }])),
+    names: async (job) => namesOf(jobs.get(job)?.people ?? {}),
+    people: async (job) => ({ ...jobs.get(job)?.people }),
+    eraseName: async (job, person) => {
+      const kept = jobs.get(job);
+      if (kept) kept.people = without(kept.people, [person]);
+    },
+    allNames: async () => new Map([...jobs].map(([job, { people }]) => [job, namesOf(people)])),
     catalog: memoryCatalog(),
     drafts: memoryDrafts(),
     firm: memoryFirm(),
+    access: memoryAccess(),
     condition: async () => ({ is: "sound" }),
     close: async () => {},
   };
 }
+
+const namesOf = (people: People): Names => Object.fromEntries(Object.entries(people).map(([person, { name }]) => [person, name]));
 
 const stored = ({ entry, hash, bytes }: Sealed): Stored => ({ no: entry.no, hash, bytes });
 

@@ -1,11 +1,13 @@
 import type Sqlite from "better-sqlite3";
 import type { PersonId } from "../../machines/install/ids.ts";
 import { type JobId, keyOf, NO_ENTRY, type Sealed } from "../../machines/record/entry.ts";
+import type { People } from "../../machines/record/people.ts";
 import { closeDatabase, openDatabase } from "./data-file.ts";
 import { foldsIn } from "./folds.ts";
 import { groupCommit } from "./group-commit.ts";
-import { Conflict, type Journal, KeyUsed, type Listed, type Names } from "./journal.ts";
+import { Conflict, type Journal, KeyUsed, type Listed } from "./journal.ts";
 import { as, LINE, type Row, sealed, stored, text } from "./rows.ts";
+import { accessIn } from "./sqlite-access.ts";
 import { draftsIn } from "./sqlite-drafts.ts";
 import { firmIn } from "./sqlite-firm.ts";
 import { tentsIn } from "./tents.ts";
@@ -24,10 +26,11 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
   const lines = db.prepare(`${LINE} WHERE job = ? ORDER BY no`);
   const first = db.prepare(`${LINE} WHERE no = 1 ORDER BY seq DESC`);
   const before = db.prepare(`${LINE} WHERE job = ? AND no < ? ORDER BY no DESC LIMIT 1`);
-  const named = db.prepare(`SELECT ${as("person")}, ${as("name")} FROM names WHERE job = ?`);
+  const named = db.prepare(`SELECT ${as("person")}, ${as("name")}, ${as("salt")} FROM names WHERE job = ?`);
+  const eraseName = db.prepare("DELETE FROM names WHERE job = ? AND person = ?");
   const everyName = db.prepare(`SELECT ${as("job")}, ${as("person")}, ${as("name")} FROM names`);
   const putName = db.prepare(
-    "INSERT INTO names (job, person, name) VALUES (?, ?, ?) ON CONFLICT (job, person) DO UPDATE SET name = excluded.name",
+    "INSERT INTO names (job, person, name, salt) VALUES (?, ?, ?, ?) ON CONFLICT (job, person) DO UPDATE SET name = excluded.name, salt = excluded.salt",
   );
 
   const folds = foldsIn(db);
@@ -37,9 +40,11 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
   const group = groupCommit(commit);
 
   const add = ({ entry, hash, bytes }: Sealed) => insert.run(entry.job, entry.no, entry.prev, hash, keyOf(entry), Buffer.from(bytes));
-  const putNames = (job: JobId, names: Names) => {
-    for (const [person, name] of Object.entries(names)) putName.run(job, person, name);
+  const putPeople = (job: JobId, people: People) => {
+    for (const [person, { name, salt }] of Object.entries(people)) putName.run(job, person, name, salt);
   };
+  type NamedRow = { person: Uint8Array; name: Uint8Array; salt: Uint8Array };
+  const peopleOf = (job: JobId) => (named.all(job) as NamedRow[]).map((row) => [text(row.person), row] as const);
 
   const lastThatFits = (job: JobId): Sealed | null => {
     let row = before.get(job, Number.MAX_SAFE_INTEGER) as Row | undefined;
@@ -53,16 +58,16 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
   const listed = (opening: Sealed | null): Listed[] => (opening ? [{ opening, tip: lastThatFits(opening.entry.job) ?? opening }] : []);
 
   return {
-    open: (opening, names) =>
+    open: (opening, people) =>
       group.run(() => {
         if (opened.get(keyOf(opening.entry))) throw new KeyUsed(keyOf(opening.entry));
         if (opening.entry.no !== 1 || opening.entry.prev !== NO_ENTRY || tip.get(opening.entry.job))
           throw new Conflict(opening.entry.job, opening.entry.no);
         add(opening);
         folds.open(opening);
-        putNames(opening.entry.job, names);
+        putPeople(opening.entry.job, people);
       }),
-    append: (next, names = {}) =>
+    append: (next, people = {}) =>
       group.run(() => {
         const { job, no, prev } = next.entry;
         const last = tip.get(job) as Pick<Row, "no" | "hash"> | undefined;
@@ -70,7 +75,7 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
         if (byKey.get(job, keyOf(next.entry))) throw new KeyUsed(keyOf(next.entry));
         add(next);
         folds.follow(next);
-        putNames(job, names);
+        putPeople(job, people);
       }),
     read: async (job) => (lines.all(job) as Row[]).map(stored),
     keyed: async (job, key) => sealed(byKey.get(job, key)),
@@ -78,8 +83,10 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
     jobs: async () => (first.all() as Row[]).flatMap((row) => listed(sealed(row))),
     folds: async () => folds.list(),
     refold: (job) => group.run(() => folds.refold(job)),
-    names: async (job) =>
-      Object.fromEntries((named.all(job) as { person: Uint8Array; name: Uint8Array }[]).map((n) => [text(n.person), text(n.name)])),
+    names: async (job) => Object.fromEntries(peopleOf(job).map(([person, { name }]) => [person, text(name)])),
+    people: async (job) =>
+      Object.fromEntries(peopleOf(job).map(([person, { name, salt }]) => [person, { name: text(name), salt: text(salt) }])),
+    eraseName: (job, person) => group.run(() => void eraseName.run(job, person)),
     allNames: async () => {
       const byJob = new Map<JobId, [PersonId, string][]>();
       for (const row of everyName.all() as { job: Uint8Array; person: Uint8Array; name: Uint8Array }[])
@@ -89,6 +96,7 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
     catalog: tentsIn(db, group.run),
     drafts: draftsIn(db, group.run),
     firm: firmIn(db, group.run),
+    access: accessIn(db, group.run),
     condition: async () => watch.condition(),
     close: async () => {
       group.flush();

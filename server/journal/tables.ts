@@ -1,7 +1,7 @@
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
-export const LAYOUT = 3;
+export const LAYOUT = 4;
 
 /** The tables of the first layout, the text they are made from. */
 const FIRST = `
@@ -44,5 +44,18 @@ const THIRD = `
   DELETE FROM drafts;
 `;
 
+/** What the fourth layout has besides: salts of names, which are empty where a name is from before, and who may come in; there "job" is empty where it is the office. */
+const FOURTH = `
+  ALTER TABLE names ADD COLUMN salt TEXT NOT NULL DEFAULT '';
+  CREATE TABLE secrets (name TEXT NOT NULL PRIMARY KEY, value TEXT NOT NULL) STRICT;
+  CREATE TABLE codes (code TEXT NOT NULL PRIMARY KEY, job TEXT NOT NULL, leads INTEGER NOT NULL, UNIQUE (job, leads)) STRICT;
+  CREATE TABLE passes (
+    device TEXT NOT NULL, job TEXT NOT NULL, person TEXT NOT NULL, until INTEGER NOT NULL, PRIMARY KEY (device, job, person)) STRICT;
+  CREATE TABLE tokens (
+    id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, hash TEXT NOT NULL, at INTEGER NOT NULL, revokedAt INTEGER) STRICT;
+  CREATE TABLE security (
+    seq INTEGER PRIMARY KEY, at INTEGER NOT NULL, event TEXT NOT NULL, address TEXT NOT NULL, job TEXT, device TEXT, what TEXT) STRICT;
+`;
+
 /** What each layout has besides the one before. A change here, be it of a space, is a new layout once there was a release. */
-export const LAYOUTS: readonly string[] = [FIRST, SECOND, THIRD];
+export const LAYOUTS: readonly string[] = [FIRST, SECOND, THIRD, FOURTH];

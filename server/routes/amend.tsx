@@ -13,7 +13,7 @@ import { formBody } from "./body.ts";
 import { briefPage, planPage, refusedBrief, wantsPlan } from "./brief-page.tsx";
 import { hurtOn } from "./hurt-on.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf } from "./screen.ts";
+import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 
 /**
  * A change of a job's brief, put forward for a second person to agree to: the whole form, or only the part that a call refused
@@ -60,7 +60,7 @@ export function amendRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
       refuseIfWaiting(live, key);
       const seen = live.job.snapshot.context.revision;
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because, brief: briefFromForm(withParts(fields)) };
-      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c), speaks: speaksOf(c) }, words);
       return backTo(c, `/jobs/${id}`, reply.reply);
     } catch (error) {
       return refusedBrief(c, fields, error, await form(c));

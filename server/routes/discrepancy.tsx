@@ -18,7 +18,7 @@ import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf } from "./screen.ts";
+import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 
 /**
  * What the cloth or the site says otherwise than the plan, one thing at a time: rings, a pole, a corner. First what it
@@ -74,7 +74,7 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     }
     const input = { ...briefFromForm(briefToForm(brief, names, words)), tent: checked.spec };
     const body = { as: holderOf(c, live) ?? "", key, seen: Number(seen), type: "amend", because, brief: input };
-    const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+    const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c), speaks: speaksOf(c) }, words);
     return backTo(c, `/jobs/${id}`, reply.reply);
   });
   return app;

@@ -115,14 +115,14 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
 
   /** Opens it, or leads to where something is still wrong. */
   async function opened(c: Context, draft: Draft) {
-    const went = await drafts.open(draft.id, deviceOf(c, world.newId), c.get("words"));
+    const went = await drafts.open(draft.id, deviceOf(c), c.get("words"));
     if ("step" in went) return c.redirect(`${pathOf(draft, went.step)}?wrong=yes`, 303);
     return went.before ? toldOpened(c, await drafts.get(draft.id)) : c.redirect(`/jobs/${went.as.job}`, 303);
   }
   /** The phone that opened it is led on, and any other told who did. */
   function toldOpened(c: Context, draft: Draft) {
     const as = draft.opened!;
-    return as.device === deviceOf(c, world.newId) ? c.redirect(`/jobs/${as.job}`, 303) : show.opened(c, as, 409);
+    return as.device === deviceOf(c) ? c.redirect(`/jobs/${as.job}`, 303) : show.opened(c, as, 409);
   }
   return app;
 }

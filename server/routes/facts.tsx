@@ -17,7 +17,7 @@ import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf } from "./screen.ts";
+import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 
 /** What a job was opened without: filled in on a page of its own, and put forward as every amendment, for a second person to agree to. */
 export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
@@ -62,7 +62,7 @@ export function factRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
       const seen = live.job.snapshot.context.revision;
       const brief = briefFromForm(withParts(withTyped(live, typed, words)));
       const body = { as: holderOf(c, live) ?? "", key, seen, type: "amend", because: words.facts.because, brief };
-      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c, newId) }, words);
+      const { reply } = await sayTo(liveJobs, id, body, { source: "press", device: deviceOf(c), speaks: speaksOf(c) }, words);
       return backTo(c, `/jobs/${id}`, reply.reply);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;

@@ -15,21 +15,27 @@ import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf, knownDevice, quartersOf } from "./screen.ts";
+import { accessOf, deviceOf, holderOf, knownDevice, quartersOf, speaksOf } from "./screen.ts";
+
+/** A screen of a job, on a device or on none: what its pages show, and to whom. */
+export const screenOn =
+  ({ newId }: Pick<Dependencies, "newId">) =>
+  (c: Context, live: LiveJob, on: string | null = null): Screen => ({
+    guide: buildGuideState(live, on, c.get("words")),
+    drawn: drawnOf(live, quartersOf(c, live)),
+    me: holderOf(c, live),
+    access: accessOf(c, live),
+    newKey: newId,
+    words: c.get("words"),
+    pick: c.req.query("pick") ?? null,
+  });
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
 export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   const app = new Hono();
   const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, on, c.get("words"));
-  const device = (c: Context) => deviceOf(c, newId);
-  const screen = (c: Context, live: LiveJob, on: string | null): Screen => ({
-    guide: guide(c, live, on),
-    drawn: drawnOf(live, quartersOf(c, live)),
-    me: holderOf(c, live),
-    newKey: newId,
-    words: c.get("words"),
-    pick: c.req.query("pick") ?? null,
-  });
+  const device = deviceOf;
+  const screen = screenOn({ newId });
 
   app.get("/jobs/:file{[\\w-]+\\.json}", async (c) =>
     c.json(guide(c, await liveJobs.load(c.req.param("file").slice(0, -".json".length)), knownDevice(c))),
@@ -48,11 +54,17 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const id = c.req.param("id");
     const words = c.get("words");
     if (wantsJson(c)) {
-      const from = { source: "office", device: knownDevice(c) ?? "office" } as const;
+      const from = { source: "office", device: knownDevice(c) ?? "office", speaks: speaksOf(c) } as const;
       return c.json((await sayTo(liveJobs, id, await jsonBody(c), from, words)).reply);
     }
     const fields = await formBody(c);
-    const { reply, live } = await sayTo(liveJobs, id, sayFromForm(fields), { source: "press", device: device(c) }, words);
+    const { reply, live } = await sayTo(
+      liveJobs,
+      id,
+      sayFromForm(fields),
+      { source: "press", device: device(c), speaks: speaksOf(c) },
+      words,
+    );
     if (c.req.header("hx-request-type") === "partial")
       return c.html(
         await (

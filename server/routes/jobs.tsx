@@ -3,6 +3,8 @@ import { buildHome } from "../../views/pages/home/build-state.ts";
 import { HomePage } from "../../views/pages/home/view.tsx";
 import { PlanPage } from "../../views/pages/plan/view.tsx";
 import type { Words } from "../../views/text/words.ts";
+import { isOffice } from "../access/visitor.ts";
+import { DEMO_KEY } from "../demo.ts";
 import { draftsLeftOff } from "../draft/draft.ts";
 import { titleOf } from "../draft/draft-brief.ts";
 import { keepForNext } from "../draft/keep-for-next.ts";
@@ -24,8 +26,18 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const app = new Hono();
   // From what is kept of each: to read every opening would keep a hold waiting.
   const listed = async (c: Context) => {
-    const [kept, names] = await Promise.all([journal.folds(), journal.allNames()]);
+    const [folds, names] = await Promise.all([journal.folds(), journal.allNames()]);
+    const mine = await jobsFor(c);
+    const kept = mine === null ? folds : folds.filter(({ job, fold }) => mine.jobs.has(job) || (mine.rehearsals && fold?.rehearsal));
     return buildHome({ kept, names, wall: world.clock().wall }, c.req.query("q") ?? "", c.get("words"));
+  };
+  /** The jobs that a visitor hears of, and whether of rehearsals too; `null` is all of them. */
+  const jobsFor = async (c: Context) => {
+    const visitor = c.get("visitor");
+    if (isOffice(visitor) || visitor.token) return null;
+    const jobs = new Set(visitor.passes.map(({ job }) => job));
+    const demo = visitor.mode === "thisMachine" ? await journal.openedWith(DEMO_KEY) : null;
+    return { jobs: demo ? jobs.add(demo.entry.job) : jobs, rehearsals: visitor.mode === "thisMachine" };
   };
   const plan = async (id: string) => {
     const { job } = await liveJobs.load(id);
@@ -37,7 +49,12 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
 
   app.get("/", async (c) => {
     const words = c.get("words");
-    return c.html(page(c, <HomePage state={await listed(c)} drafts={await leftOff(words)} words={words} />));
+    return c.html(
+      page(
+        c,
+        <HomePage state={await listed(c)} office={isOffice(c.get("visitor")) ? { drafts: await leftOff(words) } : null} words={words} />,
+      ),
+    );
   });
   app.get("/jobs.json", async (c) => c.json(await listed(c)));
   const opening = { action: "/jobs", newKey: newId };

@@ -38,11 +38,12 @@ export function recordRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
   });
   app.get("/jobs/:id{[\\w-]+}/record.json", async (c) => {
     const live = await vouched(idOf(c));
-    const { entries, names, readOnly } = live;
+    const { entries, readOnly } = live;
     const { fold, each } = foldAll(entries);
     return c.json({
       job: idOf(c),
-      names,
+      // With their salts, so that they can be compared with the chain; where it is lost, what is remembered has none.
+      people: readOnly?.why === "lost" ? {} : await journal.people(idOf(c)),
       problem: readOnly && c.get("words").notRecordedText(readOnly),
       findings: fold.counts,
       kit: kitOf(live),

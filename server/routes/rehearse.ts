@@ -16,6 +16,13 @@ export function rehearseRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     const { key } = await formBody(c);
     if (key !== undefined && !/^[\w.-]{8,80}$/.test(key)) throw new Problem(422, (w) => w.errors.keyShape);
     const opened = await liveJobs.open(rehearsalOf(await liveJobs.load(id)), key ?? newId(), requestDigest({ rehearse: id }));
+    // Nothing is at stake there: who opened it plays everybody.
+    const { crew } = (await liveJobs.load(opened)).job.frozen.brief;
+    await c.get("access").letIn(
+      c,
+      opened,
+      crew.map((person) => person.id),
+    );
     return c.redirect(`/jobs/${opened}`, 303);
   });
 }

@@ -2,14 +2,15 @@ import { answerTo } from "../../machines/conversation/answer-to.ts";
 import { type Interpretation, interpret } from "../../machines/conversation/interpret.ts";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { contextOf, replyTo } from "../../machines/conversation/reply-to.ts";
-import type { CommandSource } from "../../machines/install/commands.ts";
-import type { DeviceId, EntryNo } from "../../machines/install/ids.ts";
+import type { CommandSource, Intent } from "../../machines/install/commands.ts";
+import type { DeviceId, EntryNo, PersonId } from "../../machines/install/ids.ts";
 import { currentStep, questionAt } from "../../machines/install/job.ts";
 import type { CommandEntry, JobId } from "../../machines/record/entry.ts";
 import { spokenOn } from "../../machines/speech/languages.ts";
 import type { Reason } from "../../views/pages/guide/state.ts";
 import { misunderstandingText, reasonText, replyText } from "../../views/text/replies.ts";
 import type { Words } from "../../views/text/words.ts";
+import type { Says } from "../access/visitor.ts";
 import { handOverIntent } from "../input/hand-over.ts";
 import { readIntent } from "../input/intent.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
@@ -32,7 +33,9 @@ export type Told = {
   readonly step: string;
 };
 
-type From = { readonly source: CommandSource; readonly device: DeviceId };
+/** What somebody may say as a person of a job. */
+export type Speaks = (live: LiveJob, person: PersonId) => Says;
+type From = { readonly source: CommandSource; readonly device: DeviceId; readonly speaks: Speaks };
 type NothingRecorded = Exclude<Interpretation, { is: "command" | "handOver" }>;
 
 /**
@@ -42,8 +45,14 @@ type NothingRecorded = Exclude<Interpretation, { is: "command" | "handOver" }>;
 export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From, words: Words): Promise<{ live: LiveJob; reply: Told }> {
   const body = readSay(raw);
   const { key, seen, as, said } = body;
-  const envelope = { key, seen, as, device: from.device, request: requestDigest({ ...from, body }) };
-  const screen = { device: from.device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
+  const { source: sentBy, device } = from;
+  let may: Says = "nothing";
+  const admit = (live: LiveJob, person: PersonId) => {
+    may = from.speaks(live, person);
+    if (may === "nothing") throw new Problem(403, (w) => w.join.notAs(live.names[person] ?? person));
+  };
+  const envelope = { key, seen, as, device, request: requestDigest({ source: sentBy, device, body }), admit };
+  const screen = { device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
   const done = await jobs.say<NothingRecorded>(id, envelope, (live) => {
     const { at } = live.now;
     const pressed = said.by === "press" ? readIntent(said.press, live, words) : null;
@@ -51,13 +60,19 @@ export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From,
     if (meant.is !== "command" && meant.is !== "handOver") return { tell: meant };
     const { heard, spoken } = meant;
     const intent = "handOver" in meant ? handOverIntent(live, meant.handOver, words) : meant.intent;
-    const source = spoken ?? (heard === null ? from.source : "typed");
+    const source = spoken ?? (heard === null ? sentBy : "typed");
+    if (may === "onlyStops" && !onlyStops(intent)) throw new Problem(403, (w) => w.join.onlyStops);
     return { intent, heard, source, ...(pressed?.names ? { names: pressed.names } : {}) };
   });
   const { live } = done;
   if ("tell" in done) return { live, reply: toldOnly(live, done.tell, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words }) };
   return { live, reply: "entry" in done ? told(live, done.entry, words) : unrecorded(live, done, words) };
 }
+
+/** What a pass that ran out still lets through: what stops the work or calls for help. */
+const onlyStops = (intent: Intent): boolean =>
+  ["hold", "pause", "hurt"].includes(intent.type) ||
+  (intent.type === "reading" && ["thunder", "warning", "rain"].includes(intent.reading.kind));
 
 /** A hold that could not be written holds, and says so. */
 function unrecorded(live: LiveJob, { unrecorded: hold, heard }: Unrecorded, words: Words): Told {

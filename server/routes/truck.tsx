@@ -16,7 +16,7 @@ import { formBody } from "./body.ts";
 import { follow } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
-import { deviceOf, holderOf } from "./screen.ts";
+import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
 export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
@@ -38,7 +38,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
   app.get("/jobs/:id{[\\w-]+}/truck", async (c) => {
     const live = await loaded(c);
     const screen = screenOf(c, live);
-    deviceOf(c, newId);
+    deviceOf(c);
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
     if (line && screen.me !== null) return countPage(c, live, { line, typed: "", problem: null });
@@ -95,7 +95,13 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     if (value.trim() === "") throw wrong;
     const said = { as: by, key, seen, type: "answer", gate, kind: "counts", [`n.${line.item}`]: value } as Fields;
     try {
-      return await sayTo(liveJobs, idOf(c), sayFromForm(said), { source: "press", device: deviceOf(c, newId) }, c.get("words"));
+      return await sayTo(
+        liveJobs,
+        idOf(c),
+        sayFromForm(said),
+        { source: "press", device: deviceOf(c), speaks: speaksOf(c) },
+        c.get("words"),
+      );
     } catch (error) {
       const named = error instanceof Problem && Object.keys(error.fields).some((field) => field.endsWith(`n.${line.item}`));
       throw named ? wrong : error;

@@ -12,6 +12,7 @@ import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
+import { LEADS_SCREEN } from "../support/access.ts";
 import { brief, testApp } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 import { longRecord } from "../support/long-record.ts";
@@ -28,7 +29,7 @@ const world = testApp(journal, Date.now());
 const made = testApp(memoryJournal());
 async function copied({ job, entries }: OpenedJob): Promise<string> {
   const [opening, ...rest] = await entries();
-  await journal.open(opening!, await made.journal.names(job));
+  await journal.open(opening!, await made.journal.people(job));
   await Promise.all(rest.map((entry) => journal.append(entry)));
   return job;
 }
@@ -44,7 +45,14 @@ const insert = bareDb.prepare("INSERT INTO rows (key, bytes) VALUES (?, ?)");
 const swapped = await (await world.app.request(`/jobs/${fresh}/now?as=p1`)).text();
 const bytes = Buffer.from((await made.journal.read(fresh)).at(-1)!.bytes);
 const live = await world.liveJobs.load(fresh);
-const screen = { guide: buildGuideState(live, "device", en), drawn: drawnOf(live, 0), me: "p1", notice: null, words: en };
+const screen = {
+  guide: buildGuideState(live, "device", en),
+  drawn: drawnOf(live, 0),
+  me: "p1",
+  access: LEADS_SCREEN,
+  notice: null,
+  words: en,
+};
 let ids = 0;
 const newKey = () => `id-${String(++ids).padStart(8, "0")}`;
 const bare = new Hono()

@@ -2,6 +2,7 @@ import type { Sealed } from "../../machines/record/entry.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { lineAfter, openingLine } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 
 /**
  * Appends entries to a data file until it is killed: `append-loop.ts FILE`. Says the number and hash of each once the
@@ -14,7 +15,7 @@ const said = ({ entry, hash }: Sealed) => new Promise((written) => process.stdou
 let last = verifyChain(await journal.read("job-1")).entries.at(-1);
 if (!last) {
   last = openingLine("job-1");
-  await journal.open(last, { p1: "Ines" });
+  await journal.open(last, named({ p1: "Ines" }));
   await said(last);
 }
 for (;;) {

@@ -5,11 +5,11 @@ import Database from "libsql";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
-
 import type { Stored } from "../../server/journal/journal.ts";
 import { JournalUnusable, openJournal } from "../../server/journal/open-file.ts";
 import { appendUntilKilled } from "../support/append-loop.ts";
 import { asStored, chainOf } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 
 const root = scratchFolder("damaged");
@@ -22,7 +22,7 @@ const record = chainOf("job-1", 60);
 beforeAll(async () => {
   mkdirSync(atRest);
   const journal = openJournal(join(atRest, "data.db"));
-  await journal.open(record[0]!, { p1: "Ines" });
+  await journal.open(record[0]!, named({ p1: "Ines" }));
   for (const line of record.slice(1)) await journal.append(line);
   await journal.close();
   mkdirSync(killed);
@@ -104,7 +104,7 @@ describe("a file that cannot be used is turned away in one sentence and left as 
     ["with one letter of a table's making bent", (f) => bend(f, "bytes BLOB", "bytfs BLOB"), /is damaged/],
     ["whose index has lost an entry", (f) => bend(f, "job-1job-1-key-9", "job-1job-1-kfy-9"), /is damaged/],
     ["without a table", (f) => sql(f, "DROP TABLE names"), /is damaged/],
-    ["of a newer layout", (f) => sql(f, "PRAGMA user_version = 9"), /newer version \(layout 9, this one knows 3\)/],
+    ["of a newer layout", (f) => sql(f, "PRAGMA user_version = 9"), /newer version \(layout 9, this one knows 4\)/],
     ["that is a folder", folderInstead, /is not a file/],
   ])("one %s", async (_what, damage, sentence) => {
     const file = copyOf(atRest);

@@ -7,6 +7,7 @@ import { NotWritten } from "../../server/journal/journal.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { journalIn } from "../../server/journal/sqlite.ts";
 import { asStored, chainOf, lineAfter, openingLine } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 
 let folder: string;
@@ -68,13 +69,13 @@ describe("a data file that may not grow", () => {
     await fill();
     const openings = ["job-2", "job-3"].map((job) => openingLine(job));
     const results = await Promise.allSettled([
-      ...openings.map((opening) => journal.open(opening, { p1: "Ines" })),
+      ...openings.map((opening) => journal.open(opening, named({ p1: "Ines" }))),
       journal.append(lineAfter(taken.at(-1)!)),
     ]);
     expect(results.map((r) => r.status === "rejected" && r.reason instanceof NotWritten)).toEqual([true, true, true]);
     more();
     expect([await journal.read("job-2"), await journal.names("job-2"), (await journal.folds()).length]).toEqual([[], {}, 1]);
-    await Promise.all(openings.map((opening) => journal.open(opening, { p1: "Ines" })));
+    await Promise.all(openings.map((opening) => journal.open(opening, named({ p1: "Ines" }))));
     expect(await journal.folds()).toHaveLength(3);
     await journal.close();
   });

@@ -5,6 +5,7 @@ import { hashOf } from "../../machines/digest/digest.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { openingLine } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { npmStart, spawnServer } from "../support/spawn-server.ts";
 
@@ -52,7 +53,7 @@ it.each([
 ])("a data file %s: one sentence at the start, and the file as it was", async (_what, damage, sentence) => {
   const file = join(folder, "data.db");
   const journal = openJournal(file);
-  await journal.open(openingLine("job-1"), { p1: "Ines" });
+  await journal.open(openingLine("job-1"), named({ p1: "Ines" }));
   await journal.close();
   damage(file);
   const before = hashOf(readFileSync(file));

@@ -4,6 +4,8 @@ import Database from "libsql";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { hashOf } from "../../machines/digest/digest.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
+import { openingLine } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 
 let folder: string;
@@ -24,9 +26,9 @@ function sql(text: string) {
   }
 }
 
-it("a new data file is of the third layout", () => {
+it("a new data file is of the fourth layout", () => {
   const db = new Database(file);
-  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 3 });
+  expect(db.prepare("PRAGMA user_version").get()).toMatchObject({ user_version: 4 });
   db.close();
 });
 
@@ -41,6 +43,8 @@ describe("a data file that is not as this program makes it", () => {
     ["without its sheets", "DROP TABLE sheets"],
     ["of the first layout with a table of the second", "PRAGMA user_version = 1"],
     ["of the second layout with a table of the third", "PRAGMA user_version = 2"],
+    ["of the third layout with a table of the fourth", "PRAGMA user_version = 3"],
+    ["without its passes", "DROP TABLE passes"],
     ["with a table made otherwise", "DROP TABLE names; CREATE TABLE names (job, person, name)"],
     ["that says it is of no layout", "PRAGMA user_version = 0"],
   ])("%s is turned away as damaged, and no byte of it is changed", (_what, damage) => {
@@ -52,16 +56,19 @@ describe("a data file that is not as this program makes it", () => {
 });
 
 it("a file of the next layout is refused in one sentence, and no byte of it is changed", () => {
-  sql("PRAGMA user_version = 4");
+  sql("PRAGMA user_version = 5");
   const before = hashOf(readFileSync(file));
   expect(() => openJournal(file)).toThrow(
-    /was written by a newer version \(layout 4, this one knows 3\); update, or open it where it was written\.$/,
+    /was written by a newer version \(layout 5, this one knows 4\); update, or open it where it was written\.$/,
   );
   expect(hashOf(readFileSync(file))).toBe(before);
 });
 
+/** What the fourth layout brought, taken away again. */
+const WITHOUT_ACCESS = `${["secrets", "codes", "passes", "tokens", "security"].map((table) => `DROP TABLE ${table}`).join("; ")}; ALTER TABLE names DROP COLUMN salt`;
+
 describe("a file of the first layout, made before there were drafts", () => {
-  const FIRST = "DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1";
+  const FIRST = `${WITHOUT_ACCESS}; DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1`;
 
   it("gains their tables when it is opened, and keeps what is in it", async () => {
     const before = openJournal(file);
@@ -83,8 +90,7 @@ describe("a file of the first layout, made before there were drafts", () => {
 });
 
 describe("a file of the second layout, in which a sheet was that of a tent however it changed", () => {
-  const SECOND =
-    "DROP TABLE sheets; CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT; PRAGMA user_version = 2";
+  const SECOND = `${WITHOUT_ACCESS}; DROP TABLE sheets; CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT; PRAGMA user_version = 2`;
 
   it("begins its sheets and drafts again, and keeps its tents and people", async () => {
     const before = openJournal(file);
@@ -101,4 +107,16 @@ describe("a file of the second layout, in which a sheet was that of a tent howev
     expect(await journal.firm.sheet("t-1", "as-1")).toEqual({ document: "RC-1" });
     await journal.close();
   });
+});
+
+it("a file of the third layout, made before anybody was asked who they are, keeps its people, and lets them in by codes", async () => {
+  const before = openJournal(file);
+  await before.open(openingLine("job-1"), named({ p1: "Ines" }));
+  await before.close();
+  sql(`${WITHOUT_ACCESS}; PRAGMA user_version = 3`);
+  const journal = openJournal(file);
+  expect(await journal.people("job-1")).toEqual({ p1: { name: "Ines", salt: "" } });
+  await journal.access.keepCodes("job-1", [{ code: "K7M4QX", job: "job-1", leads: false }]);
+  expect(await journal.access.codeCalled("K7M4QX")).toMatchObject({ job: "job-1" });
+  await journal.close();
 });

@@ -13,7 +13,13 @@ import { openedJob } from "../support/job.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { spawnServer } from "../support/spawn-server.ts";
 
-type Exported = { job: string; entries: Record<string, unknown>[] };
+type Exported = {
+  job: string;
+  entries: Record<string, unknown>[];
+  people: Record<string, { name: string; salt: string }>;
+  findings: Record<string, number>;
+  kit: unknown[];
+};
 const root = scratchFolder("verify");
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 const sound = join(root, "sound.db");
@@ -131,6 +137,24 @@ describe("a data file is verified", () => {
   });
 });
 
+describe("the names in a data file are verified", () => {
+  it("one that was changed no longer fits what its job's opening committed to", () => {
+    const { status, out } = verify(copyWith("UPDATE names SET name = 'Jo' WHERE job LIKE '%1' AND person = 'p1'"));
+    expect(status).toBe(1);
+    expect(out[0]).toMatch(/does not hold: the name of p1 is not the one that was written\.$/);
+    expect(out[1]).toMatch(/holds\.$/);
+  });
+  it("one that was erased leaves its job whole", async () => {
+    const file = folderWith("data.db", (name) => copyFileSync(sound, name));
+    const journal = openJournal(file);
+    for (const { job } of await journal.folds()) await journal.eraseName(job, "p3");
+    await journal.firm.forget("Maren");
+    await journal.close();
+    expect(verify(file).out[0]).toMatch(/holds \(1 name erased\)\.$/);
+    expect(readFileSync(file).includes("Maren")).toBe(false);
+  });
+});
+
 describe("an exported record is verified", () => {
   it("to the same line as the file it came from", () => {
     const { status, out } = verify(exported(record));
@@ -165,6 +189,29 @@ describe("an exported record is verified", () => {
     const { status, out } = verify(make());
     expect(status).toBe(1);
     expect(out).toEqual([expect.stringContaining(`does not hold: entry ${no} ${why} (`)]);
+  });
+
+  it.each<[string, (r: Exported) => void, RegExp]>([
+    ["with a name changed", (r) => Object.assign(r.people.p1!, { name: "Jo" }), /the name of p1 is not the one that was written/],
+    ["with a salt changed", (r) => Object.assign(r.people.p2!, { salt: "x" }), /the name of p2 is not the one/],
+    ["with two names swapped", (r) => ([r.people.p1, r.people.p2] = [r.people.p2!, r.people.p1!]), /the name of p1 .*; the name of p2 /],
+    ["with a name that is no text", (r) => Object.assign(r.people, { p1: 7 }), /the name of p1/],
+    ["with somebody more", (r) => Object.assign(r.people, { p99: { name: "Jo", salt: "" } }), /p99 has a name and is in no entry/],
+    ["with its marks emptied", (r) => Object.assign(r.entries[1]!, { marks: [] }), /the marks of entry 2 are not what it comes to/],
+    ["with a mark more", (r) => Object.assign(r.entries[2]!, { marks: ["waived"] }), /the marks of entry 3/],
+    ["with its findings softened", (r) => Object.assign(r.findings, { refused: 0 }), /the findings are not what the entries come to/],
+    ["with a kit that nobody counted", (r) => r.kit.push({ item: "sidePole" }), /the kit is not what was counted/],
+  ])("%s it does not hold, though every entry does", (_what, change, why) => {
+    const { status, out } = verify(changed(change));
+    expect([status, out]).toEqual([1, [expect.stringMatching(why)]]);
+  });
+  it("with names erased it holds, and says how many", () => {
+    const { status, out } = verify(
+      changed((r) => {
+        r.people = { p1: r.people.p1! };
+      }),
+    );
+    expect([status, out]).toEqual([0, [expect.stringMatching(/, holds \(6 names erased\)\.$/)]]);
   });
 
   /** The record rewritten from an entry on, hashes and all: what somebody does who knows how it is made. */

@@ -202,7 +202,7 @@ describe("a weather warning", () => {
 describe("what was checked for this session", () => {
   it("is asked again after two hours in which nobody said anything", () => {
     const crew = at("raise.A");
-    for (let i = 0; i < 5; i++) crew.say({ type: "note", text: "going well" }, "trainee", { at: crew.at + HOUR });
+    for (let i = 0; i < 5; i++) crew.say({ type: "note", text: "going well" }, "crew", { at: crew.at + HOUR });
     crew.answer("good", "lead", "warning");
     crew.gust(8);
     expect(crew.missing).toBeNull();

@@ -186,7 +186,7 @@ export function disturbed(tent: Tent, node: Node): Try[] {
     if (below !== undefined || check.kind !== "yesNo") return [];
     return [press(`${gate}: no, by a trainee: it can only stop`, { type: "answer", gate, value: badValue(check) }, "trainee")];
   });
-  const passes = (as: string, after: number) => press(as, { type: "note", text: "tea" }, "trainee", { after });
+  const passes = (as: string, after: number) => press(as, { type: "note", text: "tea" }, "crew", { after });
   return [
     ...bad,
     press("caution reading", wind(21, now)),

@@ -8,6 +8,7 @@ import type { HomeState, ListedJob } from "../../views/pages/home/state.ts";
 import { brief, testApp } from "../support/app.ts";
 import { openingLine } from "../support/entries.ts";
 import { openedJob } from "../support/job.ts";
+import { named as people } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 
 type World = ReturnType<typeof testApp>;
@@ -178,7 +179,7 @@ it("a job whose fold was written by an older program is listed with all of it on
 
 it("2,000 jobs are listed from what is kept of them: folds and names are asked for once, and no entry is read", async () => {
   const kept = sqliteJournal(":memory:");
-  for (let n = 0; n < 2000; n++) await kept.open(openingLine(`job-${n}`), { p1: `Lead ${n}` });
+  for (let n = 0; n < 2000; n++) await kept.open(openingLine(`job-${n}`), people({ p1: `Lead ${n}` }));
   const asked: string[] = [];
   const counting = new Proxy(kept, {
     get: (journal, name: keyof typeof kept) => {

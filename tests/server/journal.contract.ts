@@ -4,6 +4,7 @@ import { foldAll } from "../../machines/record/findings.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import { Conflict, type Journal, KeyUsed } from "../../server/journal/journal.ts";
 import { asStored, chainOf, lineAfter, openingLine } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 
 /** What every journal promises, wherever it keeps its entries. `create` gives an empty one. */
 export function journalContract(where: string, create: () => Journal) {
@@ -12,7 +13,7 @@ export function journalContract(where: string, create: () => Journal) {
     const [first, second, third] = chainOf("job-1", 3) as [ReturnType<typeof openingLine>, ...ReturnType<typeof chainOf>];
     beforeEach(async () => {
       journal = create();
-      await journal.open(first, { p1: "Ines", p2: "Ömer" });
+      await journal.open(first, named({ p1: "Ines", p2: "Ömer" }));
       await journal.append(second!);
     });
     afterEach(() => journal.close());
@@ -47,14 +48,14 @@ export function journalContract(where: string, create: () => Journal) {
     });
     it("keeps two jobs apart: the same key and number may stand in both", async () => {
       const other = openingLine("job-2");
-      await journal.open(other, { p1: "Jo" });
+      await journal.open(other, named({ p1: "Jo" }));
       await journal.append(lineAfter(other, "job-1-key-2"));
       expect(await journal.read("job-2")).toHaveLength(2);
       expect(await journal.names("job-1")).toEqual({ p1: "Ines", p2: "Ömer" });
       expect(await journal.names("job-2")).toEqual({ p1: "Jo" });
     });
     it("adds and changes names with an entry, outside of the chain", async () => {
-      await journal.append(third!, { p2: "Omar", p3: "Li" });
+      await journal.append(third!, named({ p2: "Omar", p3: "Li" }));
       expect(await journal.names("job-1")).toEqual({ p1: "Ines", p2: "Omar", p3: "Li" });
       expect(await journal.read("job-1")).toEqual(asStored([first, second!, third!]));
     });
@@ -70,7 +71,7 @@ export function journalContract(where: string, create: () => Journal) {
       expect(await journal.read("job-9")).toEqual([]);
     });
     it("takes no name either with an entry that it does not take", async () => {
-      await expect(journal.append(lineAfter(second!, "job-1-key-2"), { p3: "Li" })).rejects.toThrow(KeyUsed);
+      await expect(journal.append(lineAfter(second!, "job-1-key-2"), named({ p3: "Li" }))).rejects.toThrow(KeyUsed);
       expect(await journal.names("job-1")).toEqual({ p1: "Ines", p2: "Ömer" });
     });
     it("takes what comes at the same moment for different jobs, and one that cannot be taken spoils no other", async () => {
@@ -95,7 +96,7 @@ export function journalContract(where: string, create: () => Journal) {
       expect(await journal.read("job-1")).toHaveLength(2);
     });
     it("takes no opening key twice over all jobs, and then no names either", async () => {
-      await expect(journal.open(openingLine("job-2", "job-1-key-1"), { p1: "Jo" })).rejects.toThrow(KeyUsed);
+      await expect(journal.open(openingLine("job-2", "job-1-key-1"), named({ p1: "Jo" }))).rejects.toThrow(KeyUsed);
       expect(await journal.names("job-2")).toEqual({});
       expect(await journal.jobs()).toHaveLength(1);
     });

@@ -7,6 +7,7 @@ import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { asStored, chainOf, lineAfter } from "../support/entries.ts";
+import { named } from "../support/people.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { journalContract } from "./journal.contract.ts";
 
@@ -25,7 +26,7 @@ async function closedFile(length = 3) {
   const journal = openJournal(file);
   for (const job of ["job-1", "job-2"]) {
     const [first, ...rest] = chainOf(job, length);
-    await journal.open(first!, { p1: "Ines" });
+    await journal.open(first!, named({ p1: "Ines" }));
     for (const line of rest) await journal.append(line);
   }
   await journal.close();

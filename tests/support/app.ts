@@ -4,6 +4,7 @@ import { createHub } from "../../server/hub.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { LANGUAGES, type Languages } from "../../views/text/languages.ts";
+import { forTrials } from "./access.ts";
 
 /** A morning in June, in UTC. */
 export const MORNING = Date.UTC(2026, 5, 2, 12, 0, 0);
@@ -36,9 +37,10 @@ export function testApp(journal: Journal = sqliteJournal(":memory:"), first = MO
       },
       newId: () => `id-${String(++ids).padStart(8, "0")}`,
       wakeWord: "albatross",
+      access: forTrials(),
       languages,
     },
-    files,
+    files ? { files } : {},
   );
   const post = (path: string, body: unknown, raw = false) =>
     app.request(path, { method: "POST", headers: { "content-type": "application/json" }, body: raw ? String(body) : JSON.stringify(body) });

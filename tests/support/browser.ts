@@ -13,6 +13,7 @@ import { SETTLE_MS } from "../../views/pages/guide/client/settle.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
 import { LANGUAGES } from "../../views/text/languages.ts";
+import { forTrials } from "./access.ts";
 import { goodAnswer, type Say } from "./crew-lead.ts";
 import { raisedFile } from "./recorded-raise.ts";
 import { scratchFolder } from "./scratch.ts";
@@ -36,8 +37,16 @@ const TIMES_SLOWER = 50;
 export async function served(file: string, now: number, demo = true): Promise<Running> {
   files ??= createAssets();
   const journal = openJournal(file);
-  const world = { journal, hub: createHub(), clock: slowClock(now), newId: randomUUID, wakeWord: "albatross", languages: LANGUAGES };
-  return run(world, files, { host: "127.0.0.1", port: 0, secure: null, demo });
+  const world = {
+    journal,
+    hub: createHub(),
+    clock: slowClock(now),
+    newId: randomUUID,
+    wakeWord: "albatross",
+    access: forTrials(),
+    languages: LANGUAGES,
+  };
+  return run(world, files, { host: "127.0.0.1", port: 0, secure: null, demo, passphrase: null });
 }
 
 /**

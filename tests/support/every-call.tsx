@@ -16,6 +16,7 @@ import { GuidePage } from "../../views/pages/guide/view.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { replyText } from "../../views/text/replies.ts";
 import { briefOf, PEOPLE, SECOND, SMALL } from "../proof/fixtures.ts";
+import { LEADS_SCREEN } from "./access.ts";
 import { badValue, goodValue } from "./answers.ts";
 import { KeptJob } from "./kept-job.ts";
 
@@ -55,7 +56,15 @@ async function look(kept: KeptJob, state: string, entry?: CommandEntry | null, {
   const notice = entry ? replyText(replyTo(entry, contextOf(live, entry)), { name: (id) => NAMES[id] ?? id, zone }, en) : null;
   const device = entry && "did" in entry.outcome && entry.outcome.did === "readBack" ? entry.command.device : null;
   const guide = buildGuideState(live, device, en);
-  const screen = { guide, drawn: quickDrawing, me, newKey: () => `key-${++keys}`, words: en, pick: pick?.(guide) ?? null };
+  const screen = {
+    guide,
+    drawn: quickDrawing,
+    me,
+    access: LEADS_SCREEN,
+    newKey: () => `key-${++keys}`,
+    words: en,
+    pick: pick?.(guide) ?? null,
+  };
   const page = await (<GuidePage {...screen} notice={notice} />).toString();
   return { call: kept.call, state, html: /<body>(.*)<\/body>/s.exec(page)![1]!.replaceAll(NO_ROOM, "$1$2$3$4") };
 }

@@ -11,6 +11,8 @@ import { type Stand, standOf } from "./stand.ts";
 /** A key is done once, however often a job is opened again. */
 let keys = 0;
 const OFFICE = { source: "office", device: "office" } as const;
+/** Anybody speaks as anybody: who comes in is what other tests are about. */
+const speaks = () => "anything" as const;
 
 /** A job of the application under test: driven as an office script does, or said to by whoever a test names. */
 export async function openedJob(input: object = brief(), world = testApp()) {
@@ -22,7 +24,7 @@ export async function openedJob(input: object = brief(), world = testApp()) {
   const stand = async () => standOf(await liveJobs.load(job));
   const tell: Say = async (body, phone) => ({
     status: 200,
-    body: (await sayTo(liveJobs, job, body, phone === undefined ? OFFICE : { source: "press", device: phone }, en)).reply,
+    body: (await sayTo(liveJobs, job, body, { ...(phone === undefined ? OFFICE : { source: "press", device: phone }), speaks }, en)).reply,
   });
   /** Said by somebody on a device: pressed, or spoken with the talk button held. */
   const say = async (ask: Intent, by = "Ines", on: { source?: "press" | "talk"; device?: string } = {}): Promise<CommandEntry> => {

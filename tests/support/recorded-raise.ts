@@ -47,7 +47,7 @@ export async function raisedFile(file: string, steps: readonly StepId[]): Promis
   // In one piece: the journal itself waits for the disk after each entry. What it keeps besides, it rebuilds when it opens.
   const db = new Database(file);
   const line = db.prepare("INSERT INTO entries (job, no, prev, hash, key, bytes) VALUES (?, ?, ?, ?, ?, ?)");
-  const name = db.prepare("INSERT INTO names (job, person, name) VALUES (?, ?, ?)");
+  const name = db.prepare("INSERT INTO names (job, person, name, salt) VALUES (?, ?, ?, '')");
   const jobs = new Map(steps.map((step) => [step, `at-${step.replaceAll(".", "-")}`]));
   db.transaction(() => {
     for (const [step, job] of jobs) {

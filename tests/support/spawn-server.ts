@@ -2,13 +2,18 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { bundled } from "./bundle.ts";
 
-type Running = { readonly url: string; readonly child: ChildProcess; readonly stopped: Promise<void> };
+/** `said` is all that it wrote to the terminal, known once it has stopped. */
+type Running = { readonly url: string; readonly child: ChildProcess; readonly stopped: Promise<void>; readonly said: Promise<string> };
+
+/** Anybody speaks as anybody: what most tests are about is not who comes in. */
+const FOR_TRIALS = ["--trials"];
 
 /**
- * The real program on a port of its own. Resolves when it says that it is up; rejects with what it said instead.
+ * The real program on a port of its own, with `args` on its command line. Resolves when it says that it is up; rejects with
+ * what it said instead.
  */
-export async function spawnServer(file: string, env: Record<string, string> = {}): Promise<Running> {
-  return started(process.execPath, [await bundled("server/main.ts")], { PORT: "0", RIDGECALL_FILE: file, ...env });
+export async function spawnServer(file: string, env: Record<string, string> = {}, args: readonly string[] = FOR_TRIALS): Promise<Running> {
+  return started(process.execPath, [await bundled("server/main.ts"), ...args], { PORT: "0", RIDGECALL_FILE: file, ...env });
 }
 
 /** The same by the command that `npm start` stands for, unbundled. */
@@ -22,6 +27,7 @@ async function started(program: string, args: readonly string[], env: Record<str
   const child = spawn(program, args, { env: { ...process.env, ...env }, stdio: ["ignore", "pipe", "pipe"] });
   const stopped = new Promise<void>((resolve) => child.once("exit", () => resolve()));
   let out = "";
+  const said = new Promise<string>((resolve) => child.once("close", () => resolve(out)));
   const url = await new Promise<string>((resolve, reject) => {
     const read = (data: Buffer) => {
       out += data;
@@ -32,5 +38,5 @@ async function started(program: string, args: readonly string[], env: Record<str
     child.stderr.on("data", read);
     child.once("exit", (code) => reject(new Error(`exit ${code}: ${out.trim()}`)));
   });
-  return { url, child, stopped };
+  return { url, child, stopped, said };
 }

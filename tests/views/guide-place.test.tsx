@@ -5,6 +5,7 @@ import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { Call } from "../../views/pages/guide/call.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { SECOND } from "../proof/fixtures.ts";
+import { LEADS_SCREEN } from "../support/access.ts";
 import { liveOf } from "../support/every-call.tsx";
 import { KeptJob } from "../support/kept-job.ts";
 import { JOBS } from "../support/pictures.ts";
@@ -12,7 +13,14 @@ import { JOBS } from "../support/pictures.ts";
 /** The call of a job as a phone shows it. */
 async function callAt(kept: KeptJob): Promise<string> {
   const live = liveOf(kept);
-  const screen = { guide: buildGuideState(live, null, en), drawn: drawnOf(live, 0), me: "p1", newKey: () => "key", words: en };
+  const screen = {
+    guide: buildGuideState(live, null, en),
+    drawn: drawnOf(live, 0),
+    me: "p1",
+    access: LEADS_SCREEN,
+    newKey: () => "key",
+    words: en,
+  };
   return (<Call {...screen} />).toString();
 }
 

@@ -220,6 +220,10 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("/time?people=40"));
       await read(crew, at("/time?people=many"), { status: 422 });
     });
+    it("how to trust the site's network, on a server that is not on it", async () => {
+      await read(crew, "/trust");
+      await read(crew, "/trust/ridgecall-site-authority.crt", { status: 404 });
+    });
     it("what is wrong with a request", async () => {
       await read(crew, "/nowhere", { status: 404 });
       await read(crew, "/jobs/none", { status: 404 });

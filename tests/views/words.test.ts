@@ -269,6 +269,7 @@ describe("refusals", () => {
       readBack: true,
       dropped: true,
       carriedOn: true,
+      tookLead: true,
       hurt: true,
       answered: true,
       seen: true,

@@ -10,5 +10,8 @@ export type AssetPaths = (name: AssetName) => string;
 /** By plain names, where nobody who serves them says otherwise. */
 export const plainPaths: AssetPaths = (name) => `/assets/${name}`;
 
+/** Whether the server is one for trials, which every page says. */
+export const Trials = createContext(false);
+
 /** Provided around a whole page, so that no page hands it on. */
 export const Assets = createContext(plainPaths);

@@ -14,7 +14,7 @@ type Props = {
 };
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. A phone that is locked for the pocket is unlocked here too. */
-export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside = [], children, ...rest }: Props) => (
+export const JobScreen = ({ screen, screen: { guide, me, access, words }, title, beside = [], children, ...rest }: Props) => (
   <Page
     words={words}
     title={title}
@@ -26,7 +26,10 @@ export const JobScreen = ({ screen, screen: { guide, me, words }, title, beside 
     <div class="beside-guide" hx-ignore>
       <main class={`more ${rest.class ?? ""}`.trim()} tabindex={0}>
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
-        <h1>{title}</h1>
+        <h1>
+          {title}
+          {access.trials && <b class="trials">{words.page.trials}</b>}
+        </h1>
         {children}
         <UnlockNow {...screen} />
       </main>

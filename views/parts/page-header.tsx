@@ -1,6 +1,6 @@
 import type { Words } from "../text/words.ts";
 
-const SITE = { home: "/", tents: "/tents", findings: "/findings" } as const;
+const SITE = { home: "/", tents: "/tents", findings: "/findings", office: "/office" } as const;
 const OF_JOB = { guide: "", plan: "/plan", layout: "/layout", truck: "/truck", time: "/time", record: "/record" } as const;
 
 /** Where a page lies: which of those in the header it is, if any, and the job that it is of. */

@@ -1,7 +1,8 @@
-import type { Child } from "hono/jsx";
+import { type Child, useContext } from "hono/jsx";
 import { CLIENT_WORDS, regions } from "../regions.ts";
 import type { Stylesheet } from "../stylesheets.ts";
 import type { Words } from "../text/words.ts";
+import { Trials } from "./asset-paths.ts";
 import { Hurt } from "./hurt.tsx";
 import { HurtWay } from "./hurt-press.tsx";
 import type { HurtState } from "./hurt-state.ts";
@@ -38,6 +39,7 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
     </head>
     <body>
       <PageHeader where={where} words={words} />
+      {styles !== "guide" && <TrialsLine words={words} />}
       {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
       {hurtWay !== undefined && (
         <nav class="hurt-nav" aria-label={words.hurt.press}>
@@ -51,6 +53,9 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
     </body>
   </html>
 );
+
+/** On a server for trials. A guide says it in its strip, and the pages beside it in their heading. */
+const TrialsLine = ({ words: { page } }: { words: Words }) => (useContext(Trials) ? <p class="trials">{page.trialsTold}</p> : null);
 
 const NOWHERE: Where = { on: null };
 

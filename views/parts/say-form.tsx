@@ -3,10 +3,20 @@ import type { Drawn } from "../drawing/call/drawn.ts";
 import type { GuideState } from "../pages/guide/state.ts";
 import type { Words } from "../text/words.ts";
 
+/** Whom a screen lets in. */
+export type ScreenAccess = {
+  /** The people that it may be given to without a code; `null` is everybody. */
+  readonly here: readonly string[] | null;
+  readonly mayHandOutCodes: boolean;
+  /** The server is one for trials: anybody answers as anybody. */
+  readonly trials: boolean;
+};
+
 /** Whose screen it is, what it shows, and in which language: what every command is made from. */
 export type Screen = {
   readonly guide: GuideState;
   readonly me: string | null;
+  readonly access: ScreenAccess;
   readonly newKey: () => string;
   readonly words: Words;
   readonly drawn: Drawn;

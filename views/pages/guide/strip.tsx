@@ -2,7 +2,7 @@ import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 
 /** The wind, how far and who, in one slim strip: a press on the wind takes a reading, one on how far shows the tent and this call. */
-export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
+export const Strip = ({ guide, me, access, words: { guide: text, page } }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
   return (
@@ -12,6 +12,7 @@ export const Strip = ({ guide, me, words: { guide: text, page } }: Screen) => {
       </a>
       <a class="cell how-far" href={at("picture")}>
         {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}
+        {access.trials && <b class="trials">{page.trials}</b>}
         <strong>{guide.toward}</strong>
         <span>{text.calls(guide.progress.at, guide.progress.of)}</span>
         <Milestones of={guide.milestones} />

@@ -4,10 +4,15 @@ import { MAX_QUERY } from "./build-state.ts";
 import type { HomeState, ListedJob } from "./state.ts";
 
 type Draft = { readonly id: string; readonly title: string };
-type Props = { state: HomeState; drafts: readonly Draft[]; words: Words };
+type Props = {
+  state: HomeState;
+  /** What only the office sees; `null` where somebody else looks. */
+  office: { readonly drafts: readonly Draft[] } | null;
+  words: Words;
+};
 
 /** All jobs, those of today first, rehearsals apart: a table on a desk, a card for each on a phone. */
-export const HomePage = ({ state: { q, jobs }, drafts, words, words: { draft, findings, home, page } }: Props) => {
+export const HomePage = ({ state: { q, jobs }, office, words, words: { home, page } }: Props) => {
   const real = jobs.filter((job) => !job.rehearsal);
   const rehearsals = jobs.filter((job) => job.rehearsal);
   return (
@@ -30,33 +35,56 @@ export const HomePage = ({ state: { q, jobs }, drafts, words, words: { draft, fi
             <Table jobs={rehearsals} words={words} />
           </section>
         )}
-        {drafts.map(({ id, title }) => (
-          <a class="button left-off" href={`/drafts/${id}`}>
-            <b>{title}</b>
-            <span>{draft.leftOff}</span>
-          </a>
-        ))}
-        {drafts.length > 0 && (
-          <a class="button" href="/drafts">
-            {draft.allLeft}
-          </a>
-        )}
-        <a class="button main open-one" href="/drafts/new">
-          {home.open}
-        </a>
-        <a class="button elsewhere" href="/tents">
-          {home.tents}
-        </a>
-        <a class="button here" href="/phone">
-          {words.phone.title}
-        </a>
-        <a class="button elsewhere" href="/findings">
-          {findings.title}
-        </a>
+        {office ? <OfficeWays drafts={office.drafts} words={words} /> : <CrewWays words={words} />}
       </main>
     </Page>
   );
 };
+
+const OfficeWays = ({ drafts, words: { draft, findings, home, office, phone } }: { drafts: readonly Draft[]; words: Words }) => (
+  <>
+    {drafts.map(({ id, title }) => (
+      <a class="button left-off" href={`/drafts/${id}`}>
+        <b>{title}</b>
+        <span>{draft.leftOff}</span>
+      </a>
+    ))}
+    {drafts.length > 0 && (
+      <a class="button" href="/drafts">
+        {draft.allLeft}
+      </a>
+    )}
+    <a class="button main open-one" href="/drafts/new">
+      {home.open}
+    </a>
+    <a class="button elsewhere" href="/tents">
+      {home.tents}
+    </a>
+    <a class="button here" href="/phone">
+      {phone.title}
+    </a>
+    <a class="button elsewhere" href="/findings">
+      {findings.title}
+    </a>
+    <a class="button elsewhere" href="/office">
+      {office.title}
+    </a>
+  </>
+);
+
+const CrewWays = ({ words: { join, office, phone } }: { words: Words }) => (
+  <>
+    <a class="button main" href="/join">
+      {join.title}
+    </a>
+    <a class="button here" href="/phone">
+      {phone.title}
+    </a>
+    <a class="button here" href="/office/in">
+      {office.signIn}
+    </a>
+  </>
+);
 
 const Find = ({ q, words: { home } }: { q: string; words: Words }) => (
   <search>

@@ -1,4 +1,5 @@
 import { answerText } from "./answers.ts";
+import { backup, copying, restore } from "./backup.ts";
 import { choices, fieldName, fields, groups, openJob } from "./brief.ts";
 import { calls } from "./calls.ts";
 import { changes, changeText, discrepancy } from "./changes.ts";
@@ -12,10 +13,12 @@ import { firm } from "./firm.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
 import { hurt } from "./hurt.ts";
+import { join } from "./join.ts";
 import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
 import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
+import { office } from "./office.ts";
 import { header, home, page, plan, problem } from "./page.ts";
 import { phone } from "./phone.ts";
 import { picture } from "./picture.ts";
@@ -41,6 +44,7 @@ import { tents } from "./tents.ts";
 import { about, phaseIsName, time } from "./time.ts";
 import { trouble } from "./trouble.ts";
 import { outBack, truck } from "./truck.ts";
+import { trust } from "./trust.ts";
 import { verify } from "./verify.ts";
 import { voice } from "./voice.ts";
 import { when } from "./when.ts";
@@ -63,6 +67,8 @@ export const en = {
   guide,
   handOver,
   hurt,
+  join,
+  office,
   more,
   stop,
   plan,
@@ -73,6 +79,7 @@ export const en = {
   record,
   findings,
   tents,
+  trust,
   problem,
 
   // Parts that pages share.
@@ -148,4 +155,7 @@ export const en = {
   // For the one at the terminal.
   start,
   verify,
+  backup,
+  restore,
+  copying,
 } as const;

@@ -10,6 +10,8 @@ export const page = {
   you: (name: string, role: string) => `${name}, ${role}`,
   rehearsal: "REHEARSAL",
   notReal: "Rehearsal: nothing here is a real tent, and nothing in it counts.",
+  trials: "TRIALS",
+  trialsTold: "Trial server: anybody answers as anybody here. Nothing on it is a real job.",
   size: (widthFt: number, lengthFt: number) => `${widthFt} × ${lengthFt} ft`,
 } as const;
 
@@ -20,6 +22,7 @@ export const header = {
   home: "Jobs",
   tents: "Tents",
   findings: "Findings",
+  office: "Office",
   guide: "Guide",
   plan: "Plan",
   layout: "Layout",

@@ -214,6 +214,7 @@ const DID: Readonly<Record<Did, string>> = {
   readBack: "Correct, or wrong?",
   dropped: "Scrapped. Say it again.",
   carriedOn: "Carry on.",
+  tookLead: "You lead now. Every screen shows it.",
   hurt: "HOLD. Call 911 now. First aid to them. One to the road.",
   answered: "Got it.",
   seen: "Seen by two.",

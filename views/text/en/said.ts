@@ -32,6 +32,8 @@ export function saidText(command: Gist): string {
       return intentText(command);
     case "makeSafe":
       return "Make safe";
+    case "takeLead":
+      return "I take the lead";
     case "note":
       return `Note: ${command.text}`;
     case "amend":

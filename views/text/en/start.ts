@@ -1,5 +1,12 @@
+import { https } from "./https.ts";
+
 /** What the program says when it starts, or why it does not. One sentence each. */
 export const start = {
+  trials: "For trials: anybody answers as anybody, and every page says so. Nothing on it is a real job.",
+  office: (link: string, passphrase: string | null) =>
+    passphrase === null
+      ? `Into the office, once: ${link}`
+      : `The office's passphrase is ${passphrase}. Write it down: it isn't shown again.\nInto the office without it, once: ${link}`,
   listening: (address: string, file: string) => `Ridgecall is up: ${address} (data in ${file}). Stop it with Ctrl-C.`,
   notAFile: (file: string) => `The data file ${file} is not a file; name another one with RIDGECALL_FILE.`,
   emptyFile: (file: string) =>
@@ -21,4 +28,6 @@ export const start = {
   halfTls: "For https name both RIDGECALL_CERTIFICATE and RIDGECALL_KEY, each a file in PEM.",
   badTls: (file: string, why: string) =>
     `The certificate or key in ${file} cannot be used (${why}); give files in PEM that belong together.`,
+  unknownArgument: (argument: string) => `"${argument}" is not known here; the arguments are --https and --trials, after npm start --.`,
+  https,
 };

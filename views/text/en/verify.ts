@@ -1,3 +1,4 @@
+import type { BesideProblem, BesideVerdict } from "../../../machines/record/verify-beside.ts";
 import type { Verdict } from "../../../machines/record/verify-job.ts";
 
 const WHY: Readonly<Record<NonNullable<Verdict["mismatch"]>["why"], string>> = {
@@ -10,6 +11,23 @@ const WHY: Readonly<Record<NonNullable<Verdict["mismatch"]>["why"], string>> = {
   opening: "does not open a job",
 };
 
+type Told = { readonly job: string; readonly verdict: Verdict; readonly beside: BesideVerdict | null };
+
+function besideText(problem: BesideProblem): string {
+  switch (problem.is) {
+    case "nameChanged":
+      return `the name of ${problem.person} is not the one that was written`;
+    case "stranger":
+      return `${oneLine(problem.person)} has a name and is in no entry`;
+    case "marks":
+      return `the marks of entry ${problem.no} are not what it comes to`;
+    case "findings":
+      return "the findings are not what the entries come to";
+    case "kit":
+      return "the kit is not what was counted";
+  }
+}
+
 /** What `npm run verify` says: a line for each job, or one sentence why nothing could be read. */
 export const verify = {
   usage: "Name one file: npm run verify -- FILE (a data file, or a record.json that was exported).",
@@ -20,9 +38,12 @@ export const verify = {
   neither: (file: string) => `${file} is neither a data file nor a record that was exported; name one of those.`,
   noRecord: (file: string) => `${file} is JSON, but not a record that was exported: it has no job with a list of entries.`,
   noJobs: (file: string) => `${file} holds no job yet.`,
-  job(job: string, { title, entries, tip, mismatch }: Verdict): string {
+  job({ job, verdict: { title, entries, tip, mismatch }, beside }: Told): string {
     const what = `${oneLine(title ?? `Job ${job}`)}: ${entries === 1 ? "1 entry" : `${entries} entries`}`;
-    if (mismatch === null) return `${what}, last hash ${tip}, holds.`;
+    const { problems = [], erased = 0 } = beside ?? {};
+    const names = erased === 0 ? "" : ` (${erased === 1 ? "1 name" : `${erased} names`} erased)`;
+    if (problems.length > 0) return `${what}, last hash ${tip}, does not hold: ${problems.map(besideText).join("; ")}.`;
+    if (mismatch === null) return `${what}, last hash ${tip}, holds${names}.`;
     const good = tip === null ? "no entry before it" : `last hash before it ${tip}`;
     return `${what}, does not hold: entry ${mismatch.no} ${WHY[mismatch.why]} (${good}).`;
   },

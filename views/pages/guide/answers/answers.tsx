@@ -134,16 +134,18 @@ const Became = (screen: Screen) => (
 );
 
 /** Before anything is said, the screen belongs to somebody. */
-const WhoAsks = ({ guide, words, words: { page } }: Screen) => (
+const WhoAsks = ({ guide, access: { here }, words, words: { page } }: Screen) => (
   <div class="who">
     <HurtWay job={guide.job} words={words} />
     <p>{page.who}</p>
     <form method="get" action={`/jobs/${guide.job}`}>
-      {guide.people.map((p) => (
-        <button type="submit" name="as" value={p.id}>
-          {page.you(p.name, p.roleName)}
-        </button>
-      ))}
+      {guide.people
+        .filter(({ id }) => here === null || here.includes(id))
+        .map((p) => (
+          <button type="submit" name="as" value={p.id}>
+            {page.you(p.name, p.roleName)}
+          </button>
+        ))}
     </form>
   </div>
 );
