@@ -65,10 +65,10 @@ it("a file of the next layout is refused in one sentence, and no byte of it is c
 });
 
 /** What the fourth layout brought, taken away again. */
-const WITHOUT_ACCESS = `${["secrets", "codes", "passes", "tokens", "security"].map((table) => `DROP TABLE ${table}`).join("; ")}; ALTER TABLE names DROP COLUMN salt`;
+const WITHOUT_FOURTH = `${["secrets", "codes", "passes", "tokens", "security"].map((table) => `DROP TABLE ${table}`).join("; ")}; ALTER TABLE names DROP COLUMN salt`;
 
 describe("a file of the first layout, made before there were drafts", () => {
-  const FIRST = `${WITHOUT_ACCESS}; DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1`;
+  const FIRST = `${WITHOUT_FOURTH}; DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1`;
 
   it("gains their tables when it is opened, and keeps what is in it", async () => {
     const before = openJournal(file);
@@ -90,7 +90,7 @@ describe("a file of the first layout, made before there were drafts", () => {
 });
 
 describe("a file of the second layout, in which a sheet was that of a tent however it changed", () => {
-  const SECOND = `${WITHOUT_ACCESS}; DROP TABLE sheets; CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT; PRAGMA user_version = 2`;
+  const SECOND = `${WITHOUT_FOURTH}; DROP TABLE sheets; CREATE TABLE sheets (tent TEXT NOT NULL PRIMARY KEY, sheet TEXT NOT NULL, at INTEGER NOT NULL) STRICT; PRAGMA user_version = 2`;
 
   it("begins its sheets and drafts again, and keeps its tents and people", async () => {
     const before = openJournal(file);
@@ -113,7 +113,7 @@ it("a file of the third layout, made before anybody was asked who they are, keep
   const before = openJournal(file);
   await before.open(openingLine("job-1"), named({ p1: "Ines" }));
   await before.close();
-  sql(`${WITHOUT_ACCESS}; PRAGMA user_version = 3`);
+  sql(`${WITHOUT_FOURTH}; PRAGMA user_version = 3`);
   const journal = openJournal(file);
   expect(await journal.people("job-1")).toEqual({ p1: { name: "Ines", salt: "" } });
   await journal.access.keepCodes("job-1", [{ code: "K7M4QX", job: "job-1", leads: false }]);
