@@ -6,6 +6,7 @@ import { memoryJournal } from "../../server/journal/memory.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { scratchFolder } from "../support/scratch.ts";
+import { accessContract } from "./access.contract.ts";
 import { catalogContract } from "./catalog.contract.ts";
 import { draftsContract } from "./drafts.contract.ts";
 
@@ -14,7 +15,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
-for (const contract of [catalogContract, draftsContract]) {
+for (const contract of [accessContract, catalogContract, draftsContract]) {
   contract("in a file", () => openJournal(newFile()));
   contract("in SQLite's memory", () => sqliteJournal(":memory:"));
   contract("in memory", memoryJournal);

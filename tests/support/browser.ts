@@ -37,6 +37,8 @@ const TIMES_SLOWER = 50;
 export async function served(file: string, now: number, demo = true): Promise<Running> {
   files ??= createAssets();
   const journal = openJournal(file);
+  // Nobody signs in: to hash a passphrase for it at every start takes as long as a test.
+  await journal.access.keepSecret("passphrase", "none");
   const world = {
     journal,
     hub: createHub(),
