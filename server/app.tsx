@@ -13,6 +13,7 @@ import type { SiteNetwork } from "./https/site.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
+import { createPresence } from "./presence.ts";
 import { amendRoutes } from "./routes/amend.tsx";
 import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
@@ -48,6 +49,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   const liveJobs = createLiveJobs(world);
   const access = createAccess(world);
   const entrance = createEntrance(access, world.clock);
+  const presence = createPresence();
   const firstLink = createFirstLink(world.access.random);
   const app = new Hono();
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
@@ -77,11 +79,14 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", trustRoutes(network));
   app.route("/", joinRoutes(liveJobs, entrance));
   app.route("/", officeRoutes(access, entrance, firstLink));
-  app.route("/", codeRoutes(liveJobs, entrance, { screenOf: screenOn(world), siteAddress: () => network?.addresses[0] ?? null }));
+  app.route(
+    "/",
+    codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }),
+  );
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
-  app.route("/", guideRoutes(liveJobs, world));
+  app.route("/", guideRoutes(liveJobs, world, presence));
   app.route("/", sayableRoutes(liveJobs));
   app.route("/", phoneRoutes(liveJobs, world));
   app.route("/", amendRoutes(liveJobs, world));

@@ -15,6 +15,8 @@ export const regions = {
   alarm: "alarm",
   earStatus: "ear-status",
   live: "live",
+  present: "present",
+  here: "here",
   tentStatus: "tent-status",
   tentPlan: "tent-plan",
   tentOn: "tent-on",

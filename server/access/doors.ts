@@ -74,6 +74,7 @@ export const DOORS: Readonly<Record<string, Door>> = {
   "GET /jobs/:id/now": ON_JOB,
   "GET /jobs/:id/live": ON_JOB,
   "GET /jobs/:id/hurt/live": ON_JOB,
+  "GET /jobs/:id/people/live": ON_JOB,
   "GET /jobs/:id/drawing": ON_JOB,
   "GET /jobs/:id/sayable.json": ON_JOB,
   // Who may say what is the chart's; whose word it is, of the one who sends it.

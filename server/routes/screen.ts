@@ -5,6 +5,7 @@ import type { DeviceId, PersonId } from "../../machines/install/ids.ts";
 import type { ScreenAccess } from "../../views/parts/say-form.tsx";
 import { HAND_OUT_CODES } from "../access/doors.ts";
 import { isOffice, isOpenTo, passesOn, rolesOn, saysAs } from "../access/visitor.ts";
+import type { Presence } from "../presence.ts";
 import type { Speaks } from "./say.ts";
 
 const COOKIE = { httpOnly: true, sameSite: "Lax" } as const;
@@ -30,10 +31,11 @@ export function holderOf(c: Context, live: LiveJob): PersonId | null {
 }
 
 /** Whom this screen lets in on a job. */
-export function accessOf(c: Context, live: LiveJob): ScreenAccess {
+export function accessOf(c: Context, live: LiveJob, presence: Presence): ScreenAccess {
   const visitor = c.get("visitor");
   const isForAll = isOpenTo(visitor, live) || isOffice(visitor);
   return {
+    present: presence.here(live.entries.at(0)!.entry.job),
     here: isForAll ? null : passesOn(visitor, live).map(({ person }) => person),
     mayHandOutCodes: visitor.mode === "trials" || rolesOn(visitor, live).some((role) => HAND_OUT_CODES.includes(role)),
     trials: visitor.mode === "trials",

@@ -13,7 +13,7 @@ import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
-import { follow } from "./follow.ts";
+import { follow, followedJob } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
@@ -72,11 +72,12 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
 
   app.get("/jobs/:id{[\\w-]+}/truck/live", async (c) => {
     const first = screenOf(c, await loaded(c));
-    return follow(c, hub, idOf(c), async () => {
+    const list = followedJob(hub, idOf(c), async () => {
       const live = await loaded(c);
       const screen = { ...first, state: stateOf(c, live), hurt: hurtState(live, first.words) };
       return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
+    return follow(c, list);
   });
   app.get("/jobs/:id{[\\w-]+}/truck.json", async (c) => c.json(stateOf(c, await loaded(c))));
   app.get("/jobs/:id{[\\w-]+}/truck.csv", async (c) =>

@@ -10,11 +10,13 @@ type Props = {
   readonly class?: string;
   /** At most two other ways from here, between Hold and the way back. */
   readonly beside?: readonly { readonly to: string; readonly text: string }[];
+  /** Where from it is kept up to date besides. */
+  readonly live?: string;
   readonly children?: Child;
 };
 
 /** A page of a job beside its guide: one phone screen of plain forms, with Hold where it always is and the way back beside it. A phone that is locked for the pocket is unlocked here too. */
-export const JobScreen = ({ screen, screen: { guide, me, access, words }, title, beside = [], children, ...rest }: Props) => (
+export const JobScreen = ({ screen, screen: { guide, me, access, words }, title, beside = [], live, children, ...rest }: Props) => (
   <Page
     words={words}
     title={title}
@@ -44,6 +46,7 @@ export const JobScreen = ({ screen, screen: { guide, me, access, words }, title,
         </a>
       </footer>
     </div>
+    {live !== undefined && <div hx-sse:connect={live} hx-trigger="load, every 5s" hx-sync="this:drop" hx-swap="none" hidden></div>}
   </Page>
 );
 

@@ -3,8 +3,9 @@ import type { Drawn } from "../drawing/call/drawn.ts";
 import type { GuideState } from "../pages/guide/state.ts";
 import type { Words } from "../text/words.ts";
 
-/** Whom a screen lets in. */
+/** Whom a screen lets in, and who is on the job with one. */
 export type ScreenAccess = {
+  readonly present: readonly string[];
   /** The people that it may be given to without a code; `null` is everybody. */
   readonly here: readonly string[] | null;
   readonly mayHandOutCodes: boolean;

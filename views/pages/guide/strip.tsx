@@ -1,8 +1,9 @@
+import { Present } from "../../parts/present.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 
 /** The wind, how far and who, in one slim strip: a press on the wind takes a reading, one on how far shows the tent and this call. */
-export const Strip = ({ guide, me, access, words: { guide: text, page } }: Screen) => {
+export const Strip = ({ guide, me, access, words, words: { guide: text, page } }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
   return (
@@ -19,6 +20,7 @@ export const Strip = ({ guide, me, access, words: { guide: text, page } }: Scree
       </a>
       <a class="cell holder" href={at("people")}>
         {person ? page.you(person.name, person.roleName) : text.nobodys}
+        <Present present={access.present} words={words} />
       </a>
     </nav>
   );

@@ -21,7 +21,7 @@ export const CodesPage = ({ screen, crew, leads, address, onlyHere }: Props) => 
   ];
   return (
     <JobScreen screen={screen} title={codes.title} class="codes">
-      {onlyHere && <p class="notice">{codes.onlyHere}</p>}
+      {onlyHere && <p class="only-here">{codes.onlyHere}</p>}
       {parts.map(({ code, link, title, told }) => (
         <section class="code-card">
           <h2>{title}</h2>

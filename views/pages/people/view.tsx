@@ -1,5 +1,6 @@
 import { MAY_LEAD } from "../../../machines/install/hand-over.ts";
 import { JobScreen, Way } from "../../parts/job-screen.tsx";
+import { Here } from "../../parts/present.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 
 /** Who is on the job: whose screen this is, and who may lead it. */
@@ -10,7 +11,7 @@ export const PeoplePage = (screen: Screen) => {
   const lead = guide.people.find(({ role }) => role === "lead");
   const may = guide.people.filter(({ role, id }) => MAY_LEAD.includes(role) && id !== me);
   return (
-    <JobScreen screen={screen} title={page.who}>
+    <JobScreen screen={screen} title={page.who} live={`/jobs/${guide.job}/people/live`}>
       <form method="get" action={`/jobs/${guide.job}`} class="tiles who">
         {guide.people
           .filter(({ id }) => isHere(id))
@@ -20,6 +21,10 @@ export const PeoplePage = (screen: Screen) => {
             </button>
           ))}
       </form>
+      <section>
+        <h2>{words.guide.whoIsOn}</h2>
+        <Here people={guide.people} present={access.present} words={words} />
+      </section>
       {access.here !== null && (
         <a class="button" href={`/join?job=${guide.job}`}>
           {join.here}

@@ -118,6 +118,12 @@ export const guide = {
   unlockNow: "Unlock: press here too",
   nobodys: "Whose screen?",
   strip: "Wind, how far, who",
+  here: (n: number) => (n === 1 ? "1 on it" : `${n} on it`),
+  onIt: "on it now",
+  notOnIt: "no screen on it",
+  whoIsOn: "Who is on it now",
+  missed: (n: number) =>
+    n === 1 ? "1 thing happened while this phone slept. Scroll up." : `${n} things happened while this phone slept. Scroll up.`,
   takeWind: (short: string, weather: string) => `${short}. ${weather}. Take a wind reading.`,
   source: (source: string) => `Where the limit comes from: ${source}.`,
   closed: "The job is closed.",
