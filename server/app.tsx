@@ -3,6 +3,7 @@ import { compress } from "hono/compress";
 import { csrf } from "hono/csrf";
 import { HTTPException } from "hono/http-exception";
 import { secureHeaders } from "hono/secure-headers";
+import { MAX_PHOTO_BYTES } from "../machines/install/photo.ts";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { createAccess } from "./access/access.ts";
 import { doorCheck } from "./access/door-check.tsx";
@@ -19,25 +20,32 @@ import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
+import { findingsRoutes } from "./routes/findings.tsx";
 import { guideRoutes, screenOn } from "./routes/guide.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { joinRoutes } from "./routes/join.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { manifestRoutes } from "./routes/manifest.ts";
+import { nameRoutes } from "./routes/names.tsx";
 import { officeRoutes } from "./routes/office.tsx";
 import { page } from "./routes/page.ts";
 import { phoneRoutes } from "./routes/phone.tsx";
+import { photoRoutes } from "./routes/photos.tsx";
+import { proofRoutes } from "./routes/proof.tsx";
 import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.ts";
+import { reportRoutes } from "./routes/report.tsx";
 import { sayableRoutes } from "./routes/sayable.ts";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
 import { trustRoutes } from "./routes/trust.tsx";
 
-/** Nothing said on a site is longer than this. */
+/** Nothing said on a site is longer than this, but for a photo with what is said of it. */
 const MAX_BYTES = 64 * 1024;
+const MAX_WITH_PHOTO_BYTES = MAX_PHOTO_BYTES + MAX_BYTES;
+const takesPhoto = ({ req }: Context) => req.method === "POST" && /^\/jobs\/[\w-]+\/photo$/.test(req.path);
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
@@ -69,30 +77,33 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.use(csrf());
   app.use(
     bodyLimit({
-      maxBytes: MAX_BYTES,
+      maxBytes: (c) => (takesPhoto(c) ? MAX_WITH_PHOTO_BYTES : MAX_BYTES),
       maxDrainBytes: MAX_DRAIN_BYTES,
-      refuse: (c) => answer(c, new Problem(413, (w) => w.errors.tooLarge)),
+      refuse: (c, bytes) =>
+        answer(c, new Problem(413, (w) => (takesPhoto(c) ? w.photos.tooLarge(bytes, MAX_PHOTO_BYTES) : w.errors.tooLarge))),
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));
   app.route("/", manifestRoutes());
   app.route("/", trustRoutes(network));
   app.route("/", joinRoutes(liveJobs, entrance));
-  app.route("/", officeRoutes(access, entrance, firstLink));
-  app.route(
-    "/",
-    codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }),
-  );
+  app.route("/", officeRoutes(access, entrance, firstLink, world.journal));
+  app.route("/", nameRoutes(liveJobs));
+  app.route("/", codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }));
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world, presence));
   app.route("/", sayableRoutes(liveJobs));
   app.route("/", phoneRoutes(liveJobs, world));
+  app.route("/", photoRoutes(liveJobs, { ...world, presence }));
   app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
   app.route("/", layoutRoutes(liveJobs));
   app.route("/", recordRoutes(liveJobs, world));
+  app.route("/", proofRoutes(liveJobs, world));
+  app.route("/", reportRoutes(liveJobs, world));
+  app.route("/", findingsRoutes(world));
   app.route("/", rehearseRoutes(liveJobs, world));
   app.route("/", timeRoutes(liveJobs, world));
   app.route("/", truckRoutes(liveJobs, world));

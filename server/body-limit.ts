@@ -1,21 +1,25 @@
 import type { Context, MiddlewareHandler } from "hono";
 
 type Limits = {
-  /** The longest body that is taken. */
-  readonly maxBytes: number;
+  /** The longest body that is taken of a request. */
+  readonly maxBytes: (c: Context) => number;
   /** How much of a longer one is read and thrown away, so that its connection takes the next request. */
   readonly maxDrainBytes: number;
-  /** The answer to a longer one. With more left than is drained, the connection cannot be used again, and the answer says so. */
-  readonly refuse: (c: Context) => Promise<Response>;
+  /**
+   * The answer to a longer one of so many bytes; `null` where nobody knows. With more left than is drained, the connection cannot be
+   * used again, and the answer says so.
+   */
+  readonly refuse: (c: Context, bytes: number | null) => Promise<Response>;
 };
 
 /**
  * Refuses bodies that are too long, whether or not they say how long they are. What is left of one is read first: a
  * server that answers in the middle of a body drops the connection, and with it the next request on it.
  */
-export const bodyLimit = ({ maxBytes, maxDrainBytes, refuse }: Limits): MiddlewareHandler =>
+export const bodyLimit = ({ maxBytes: maxBytesOf, maxDrainBytes, refuse }: Limits): MiddlewareHandler =>
   async function limited(c, next) {
     const { headers } = c.req.raw;
+    const maxBytes = maxBytesOf(c);
     const declared = headers.has("transfer-encoding") ? Number.NaN : Number(headers.get("content-length") ?? Number.NaN);
     // Before the body is asked for: it would be made a stream, which takes longer than all else that a short one needs.
     if (declared <= maxBytes) return next();
@@ -29,9 +33,9 @@ export const bodyLimit = ({ maxBytes, maxDrainBytes, refuse }: Limits): Middlewa
       if (done) break;
       size += value.length;
       if (size <= maxBytes) parts.push(value);
-      if (size > maxDrainBytes) return refusedUnread(await refuse(c));
+      if (size > maxDrainBytes) return refusedUnread(await refuse(c, declared > size ? declared : null));
     }
-    if (size > maxBytes) return refuse(c);
+    if (size > maxBytes) return refuse(c, size);
     c.req.raw = new Request(c.req.raw, { body: joined(parts, size) });
     return next();
   };

@@ -1,4 +1,5 @@
 import type { AccessMode } from "./access/visitor.ts";
+import type { KeptDays } from "./retention.ts";
 import { start } from "./terminal.ts";
 
 /** What https goes by: "site" is a certificate that the program makes for the site's own network, else files in PEM; null is http. */
@@ -13,6 +14,8 @@ export type Config = {
   readonly wakeWord: string;
   readonly tls: Tls;
   readonly mode: AccessMode;
+  /** For how many days after the last word names, and whole records, are kept. */
+  readonly kept: KeptDays;
   /** The office's, where somebody set one; else the one that is kept, or one that is made. */
   readonly passphrase: string | null;
 };
@@ -24,7 +27,7 @@ const LOOPBACK = ["127.0.0.1", "::1", "localhost"];
 
 /**
  * PORT (4160), HOST (127.0.0.1, with --https 0.0.0.0), RIDGECALL_FILE (ridgecall.db), RIDGECALL_DEMO=no to start without the
- * demo job, RIDGECALL_WAKE_WORD (albatross), RIDGECALL_PASSPHRASE; RIDGECALL_CERTIFICATE with RIDGECALL_KEY, or the argument
+ * demo job, RIDGECALL_WAKE_WORD (albatross), RIDGECALL_PASSPHRASE, RIDGECALL_NAMES_DAYS, RIDGECALL_RECORDS_DAYS; RIDGECALL_CERTIFICATE with RIDGECALL_KEY, or the argument
  * --https; the argument --trials. `args` are those after the program's name. Throws one sentence where one cannot be used.
  */
 export function readConfig(env: Env, args: readonly string[] = []): Config {
@@ -48,7 +51,18 @@ export function readConfig(env: Env, args: readonly string[] = []): Config {
     tls,
     mode: args.includes(TRIALS) ? "trials" : isAlone ? "thisMachine" : "guarded",
     passphrase,
+    kept: { names: daysIn(env, "RIDGECALL_NAMES_DAYS"), records: daysIn(env, "RIDGECALL_RECORDS_DAYS") },
   };
+}
+
+/** No job stands as long as that without a word. */
+const MIN_DAYS = 30;
+function daysIn(env: Env, name: string): number | null {
+  const given = env[name]?.trim();
+  if (!given) return null;
+  const days = Number(given);
+  if (!Number.isInteger(days) || days < MIN_DAYS) throw new Error(start.badDays(name, given, MIN_DAYS));
+  return days;
 }
 
 function readTls({ RIDGECALL_CERTIFICATE: certificate, RIDGECALL_KEY: key }: Env, args: readonly string[]): Tls {

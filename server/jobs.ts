@@ -3,9 +3,11 @@ import type { Hash } from "../machines/digest/digest.ts";
 import type { Intent } from "../machines/install/commands.ts";
 import type { PersonId } from "../machines/install/ids.ts";
 import { openJob } from "../machines/install/job.ts";
+import { without } from "../machines/lookup/without.ts";
 import type { Clocks } from "../machines/install/moment.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
 import type { People } from "../machines/record/people.ts";
+import { isPhoto } from "../machines/record/photos.ts";
 import type { Languages } from "../views/text/languages.ts";
 import type { AccessSettings } from "./access/settings.ts";
 import type { Hub } from "./hub.ts";
@@ -157,6 +159,8 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
     const names = given.names && "did" in entry.outcome ? given.names : {};
     const sealed: Sealed = seal(entry);
     try {
+      // First: a photo that no entry names does no harm, and an entry that names none would.
+      if (given.photo && isPhoto(entry)) await journal.photos.put(entry.job, entry.command.hash, given.photo);
       await journal.append(sealed, people);
     } catch (error) {
       // Somebody else wrote to this job: what is remembered of it is out of date.
@@ -188,7 +192,24 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
     await Promise.all([...waiting.keys()].map((id) => inTurn(id, () => writeWaiting(id))));
   };
 
-  return { load, open, say, writeHolds, wakeWord };
+  /** Erases what somebody is called on a job, for good; who they are called in its record is their id from then on. Rejects with NotWritten. */
+  const eraseName = (id: JobId, person: PersonId): Promise<void> =>
+    inTurn(id, async () => {
+      await journal.eraseName(id, person);
+      const known = jobs.get(id);
+      if (known) jobs.set(id, { ...known, names: without(known.names, [person]) });
+      hub.changed(id);
+    });
+
+  /** Takes a job away for good, with all that is kept of it. Rejects with NotWritten. */
+  const remove = (id: JobId): Promise<void> =>
+    inTurn(id, async () => {
+      await journal.removeJob(id);
+      jobs.delete(id);
+      waiting.delete(id);
+    });
+
+  return { load, open, say, writeHolds, eraseName, remove, wakeWord };
 }
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 

@@ -16,7 +16,7 @@ import { systemClock } from "./system-clock.ts";
 import { start } from "./terminal.ts";
 
 async function main() {
-  const { file, port, host, tls, demo, wakeWord, mode, passphrase } = readConfig(process.env, process.argv.slice(2));
+  const { file, port, host, tls, demo, wakeWord, mode, passphrase, kept } = readConfig(process.env, process.argv.slice(2));
   const access = { mode, random: (count: number) => randomBytes(count), addressOf };
   const world = {
     journal: openJournal(file),
@@ -29,7 +29,7 @@ async function main() {
   };
   const site = tls === "site" ? await siteOf({ file, host, machine: machineOf(hostname(), networkInterfaces()), now: new Date() }) : null;
   const secure = tls !== "site" ? tls && tlsFiles(tls) : null;
-  const running = await run(world, createAssets(), { host, port, demo, secure, site, passphrase }).catch((error) =>
+  const running = await run(world, createAssets(), { host, port, demo, secure, site, passphrase, kept }).catch((error) =>
     fail(error.code === "EADDRINUSE" ? start.portTaken(port) : error.message),
   );
   console.log(start.listening(running.url, file));

@@ -8,6 +8,7 @@ import type { Frozen } from "../machines/install/step.ts";
 import { type CommandEntry, type JobId, NO_ENTRY, type Opening } from "../machines/record/entry.ts";
 import { commitmentsTo, type People } from "../machines/record/people.ts";
 import type { Names } from "./journal/journal.ts";
+import type { StoredPhoto } from "./journal/photos.ts";
 import { type KeptJob, personOf } from "./live-job.ts";
 
 /** What came in besides the command itself. `request` is the digest of the body, so that a repeat can be told from a reuse. */
@@ -18,8 +19,14 @@ export type Envelope = {
   readonly device: DeviceId;
   readonly request: Hash;
 };
-/** What is asked of a job, how it was said, and the names of people that it brings in. */
-export type Asked = { readonly intent: Intent; readonly source: CommandSource; readonly heard: string | null; readonly names?: Names };
+/** What is asked of a job, how it was said, the names of people that it brings in, and the photo that it names. */
+export type Asked = {
+  readonly intent: Intent;
+  readonly source: CommandSource;
+  readonly heard: string | null;
+  readonly names?: Names;
+  readonly photo?: StoredPhoto;
+};
 /** All that a command is made from, besides the job, with the clocks as they stood then. */
 export type Given = Asked & Envelope & { readonly clocks: Clocks; readonly people: People };
 
@@ -29,7 +36,7 @@ export const requestDigest = (body: unknown): Hash => digest.of(body);
 type Next = { readonly entry: CommandEntry } & Pick<KeptJob, "job" | "from">;
 
 /** What a command leads to: the next entry of the job, the job after it, and from when its time is counted on. */
-export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _, clocks, people, ...said }: Given): Next {
+export function nextEntry(kept: KeptJob, { intent, as: by, request, names: _names, photo: _photo, clocks, people, ...said }: Given): Next {
   const tip = kept.entries.at(-1)!;
   const moment = momentAt(kept.from, clocks);
   const command: Command = { ...intent, ...said, ...moment, by, role: personOf(kept, by).role, entry: tip.entry.no + 1 };

@@ -5,17 +5,22 @@ import type { Hono } from "hono";
 import { createApp } from "./app.tsx";
 import { DEMO_KEY, demoBrief } from "./demo.ts";
 import { removeOld } from "./draft/remove-old.ts";
+import { createHouse } from "./house.ts";
 import { urlOf } from "./https/machine.ts";
 import { networkOf, type Site, type SiteNetwork } from "./https/site.ts";
 import { readBrief } from "./input/brief.ts";
 import type { Dependencies } from "./jobs.ts";
 import { requestDigest } from "./next-entry.ts";
+import { type KeptDays, removeExpired } from "./retention.ts";
+import { start } from "./terminal.ts";
 
 /** How often it is tried to write holds that could not be written, in ms. */
 const RETRY_MS = 5_000;
 const DAY_MS = 24 * 3600 * 1000;
 /** How often it is looked for drafts and people that were kept long enough, in ms. */
 const TIDY_MS = DAY_MS;
+/** How often it is looked whether the house stream has an entry of the day, in ms: where the disk took none, it is tried again. */
+const HOUSE_MS = 60_000;
 
 /**
  * Where it listens: `secure` for https with a certificate that was given, `site` with the one made for the site's own network.
@@ -29,7 +34,10 @@ export type Place = {
   readonly demo: boolean;
   /** The office's, where somebody set one. */
   readonly passphrase: string | null;
+  /** Absent: all is kept for good. */
+  readonly kept?: KeptDays;
 };
+const FOR_GOOD: KeptDays = { names: null, records: null };
 /**
  * `office` lets into it once, and has the passphrase that was made at the first start. `network` is what phones need to know on the site's own network, null elsewhere. `close` lets go of everybody who is
  * connected, and of the journal, once what was said is written.
@@ -45,7 +53,11 @@ export type Running = {
  * The program on a port: what it answers, the demo job, and what it does now and then by itself. Resolves when it listens;
  * rejects with Node's error where the port is taken or cannot be had.
  */
-export async function run(world: Dependencies, files: Hono, { host, port, secure, site, demo, passphrase }: Place): Promise<Running> {
+export async function run(
+  world: Dependencies,
+  files: Hono,
+  { host, port, secure, site, demo, passphrase, kept = FOR_GOOD }: Place,
+): Promise<Running> {
   const { journal, clock } = world;
   let listensOn = port;
   const network = site ? networkOf(site, () => listensOn) : null;
@@ -54,9 +66,19 @@ export async function run(world: Dependencies, files: Hono, { host, port, secure
   if (demo && (await journal.folds()).length === 0)
     await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const made = await entrance.firstPassphrase(passphrase);
-  const tidy = () => void removeOld(journal, clock().wall).catch(console.error);
+  const tidy = () => {
+    const { wall } = clock();
+    void removeOld(journal, wall).catch(console.error);
+    void removeExpired(journal, liveJobs, kept, wall).catch(console.error);
+  };
   tidy();
-  const timers = [setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS), setInterval(tidy, TIDY_MS)];
+  const house = createHouse(world, (failure) => console.error(start.noHouseEntry(failure)));
+  void house.daily();
+  const timers = [
+    setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS),
+    setInterval(tidy, TIDY_MS),
+    setInterval(() => void house.daily(), HOUSE_MS),
+  ];
   for (const timer of timers) timer.unref();
 
   const serverOptions = site ? { cert: site.own.certificate, key: site.own.key } : secure;
@@ -75,6 +97,7 @@ export async function run(world: Dependencies, files: Hono, { host, port, secure
       const closed = new Promise((done) => server.close(done));
       if ("closeAllConnections" in server) server.closeAllConnections();
       await closed;
+      await house.beforeStop();
       await journal.close();
     }
   });

@@ -1,6 +1,7 @@
 /** What every page wears, in the order of its layers. */
 const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/page-header.css", "parts/hurt.css"] as const;
 const MARKS = "parts/findings.css";
+const DIGESTS = "parts/digests.css";
 const PICTURE = "drawing/call/style.css";
 const KEYPAD = "parts/keypad.css";
 const GUIDE = ["frame", "strip", "call", "stop", "drawing", "answers", "dock"] as const;
@@ -16,17 +17,20 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
 export const STYLESHEETS = {
   plain: sheet(),
   home: sheet("pages/home/style.css"),
-  guide: sheet(KEYPAD, PICTURE, PHONE, "pages/join/codes.css", ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  guide: sheet(KEYPAD, PICTURE, PHONE, "pages/join/codes.css", "pages/photos/style.css", ...GUIDE.map((part) => `pages/guide/${part}.css`)),
   phone: sheet(PHONE),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css"),
-  join: sheet("pages/join/style.css"),
+  join: sheet(DIGESTS, "pages/join/style.css"),
   plan: sheet("pages/plan/style.css"),
-  layout: sheet("pages/layout/style.css"),
-  truck: sheet(KEYPAD, "pages/truck/style.css"),
+  layout: sheet(DIGESTS, "pages/layout/style.css"),
+  truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css"),
   time: sheet("pages/time/style.css"),
-  record: sheet(MARKS, "pages/record/style.css"),
-  findings: sheet(MARKS, "pages/findings/style.css"),
+  record: sheet(MARKS, DIGESTS, "pages/record/style.css"),
+  proof: sheet(MARKS, DIGESTS, "pages/proof/style.css"),
+  report: sheet(MARKS, DIGESTS, "pages/report/style.css"),
+  findings: sheet(MARKS, "pages/findings/style.css", "pages/findings/charts.css"),
+  "at-a-glance": sheet(MARKS, "pages/at-a-glance/style.css"),
   tents: sheet("pages/tents/style.css"),
   tent: sheet(TENT_PART, "pages/tents/style.css"),
   "tent-form": sheet(TENT_PART),

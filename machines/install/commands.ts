@@ -2,6 +2,7 @@ import type { Role } from "./brief.ts";
 import type { Value } from "./gates.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 import type { Moment } from "./moment.ts";
+import type { PhotoFacts, PhotoOf, Unfit } from "./photo.ts";
 import type { Frozen } from "./step.ts";
 import type { Thing } from "./thing.ts";
 
@@ -48,6 +49,10 @@ export type Intent =
   | { readonly type: "carryOn"; readonly became: string | null }
   | { readonly type: "makeSafe"; readonly because: string | null }
   | { readonly type: "note"; readonly text: string }
+  /** A photo that was taken. It opens nothing: the record alone has it. */
+  | ({ readonly type: "photo" } & PhotoOf & PhotoFacts)
+  /** What came in place of one, with how many bytes: always refused, so that the record says that somebody tried. */
+  | ({ readonly type: "unfitPhoto"; readonly unfit: Unfit; readonly bytes: number } & PhotoOf)
   /** The lead's phone is gone: the deputy leads from here on. */
   | { readonly type: "takeLead" }
   /** Somebody is hurt: work is on hold until the lead says what became of it. The words are as they were said. */
@@ -97,6 +102,7 @@ export type Did =
   | "seen"
   | "waived"
   | "noted"
+  | "photographed"
   | "read"
   | "proposed"
   | "amended"

@@ -29,8 +29,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   if (REVISION_BOUND.has(command.type) && command.seen >= command.entry)
     return [job, { refused: [{ why: "notThereYet", seen: command.seen, last: command.entry - 1 }] }];
   if (REVISION_BOUND.has(command.type) && command.seen < revision) return [job, { refused: [{ why: "movedOn", revision }] }];
-  if ((command.type === "answer" || command.type === "waive") && !indexOf(job.frozen.script).gates.has(command.gate))
-    return [job, { refused: [{ why: "noSuchGate", gate: command.gate }] }];
+  const gate = "gate" in command ? command.gate : null;
+  if (gate !== null && !indexOf(job.frozen.script).gates.has(gate)) return [job, { refused: [{ why: "noSuchGate", gate }] }];
   const noSuch = noSuchThing(job, command);
   if (noSuch) return [job, { refused: [noSuch] }];
   const [after, outcome] = inChart(job, command);

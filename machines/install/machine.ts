@@ -146,6 +146,11 @@ function installMachine(script: Script, limits: JobState["limits"]) {
         },
         on: {
           note: [refuseUnlessAllowed, { actions: did("noted") }],
+          photo: [refuseUnlessAllowed, { actions: did("photographed") }],
+          unfitPhoto: [
+            refuseUnlessAllowed,
+            refuseFor(({ event }) => (event.type === "unfitPhoto" ? [{ why: "noPhoto", unfit: event.unfit }] : [])),
+          ],
           // A change that waits was made for the job as it was led before.
           takeLead: [refuseUnlessAllowed, { actions: ["settle", did("tookLead")] }],
           hurt: [

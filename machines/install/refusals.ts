@@ -4,6 +4,7 @@ import type { Did } from "./commands.ts";
 import type { FactName } from "./facts.ts";
 import type { Unit, Value } from "./gates.ts";
 import type { EntryNo, GateId, PersonId, WallTime } from "./ids.ts";
+import type { Unfit } from "./photo.ts";
 import type { OutOfUse, Reopened } from "./state.ts";
 import type { Thing } from "./thing.ts";
 import type { Things } from "./things-of.ts";
@@ -89,6 +90,8 @@ export type Refusal =
   | { readonly why: "looserLimit"; readonly paper: "sheet" | "ticket" | "lineOwner"; readonly fields: readonly string[] }
   /** A change that would no longer know what is known. */
   | { readonly why: "forgets"; readonly facts: readonly FactName[] }
+  /** What came is no photo, or none that can be kept. */
+  | { readonly why: "noPhoto"; readonly unfit: Unfit }
   | { readonly why: "noProposal" }
   | { readonly why: "sameAsProposer" }
   | { readonly why: "alreadyStandingDown" }

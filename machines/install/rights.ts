@@ -27,6 +27,8 @@ export const MAY: { readonly [T in Intent["type"]]: readonly Role[] | typeof AS_
   correct: ANYBODY,
   wrong: ANYBODY,
   note: NO_TRAINEE,
+  photo: NO_TRAINEE,
+  unfitPhoto: NO_TRAINEE,
   next: DRIVERS,
   back: DRIVERS,
   carryOn: DRIVERS,

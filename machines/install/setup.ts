@@ -36,7 +36,7 @@ export type Leaf = { readonly script: Script; readonly step: Step };
  * condition.
  */
 export function gateSpokenOf({ script, step }: Leaf, { context, event }: Judged): Gate | null {
-  if (!("gate" in event)) return null;
+  if (event.type !== "answer" && event.type !== "waive") return null;
   const call = callAt(script, step, context);
   const { conditions, gates } = indexOf(script);
   const listens = call.gate?.id === event.gate || conditions.has(event.gate) || asked(script, step, context, event.at)?.gate === event.gate;

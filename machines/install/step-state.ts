@@ -10,7 +10,7 @@ import { type Event, gateSpokenOf, install, type Judged, type Leaf } from "./set
 import { stateKey } from "./state-key.ts";
 import type { Script, Step } from "./step.ts";
 
-const gateNamed = (event: Event): GateId => ("gate" in event ? event.gate : "");
+const gateNamed = (event: Event): GateId => (event.type === "answer" || event.type === "waive" ? event.gate : "");
 const reopen = (steps: readonly Step[]) => ({ type: "reopen" as const, params: { steps } });
 
 /** What is missing at a call, as a refusal says it. */

@@ -1,9 +1,9 @@
 import type { Hash } from "../digest/digest.ts";
 import { type Entry, type JobId, seal } from "./entry.ts";
 import { replay } from "./replay.ts";
-import { type Mismatch, verifyChain } from "./verify-chain.ts";
+import { type Line, type Mismatch, verifyChain } from "./verify-chain.ts";
 
-export type Line = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
+export type { Line } from "./verify-chain.ts";
 /** The result of verifying a job. `mismatch` is the first entry that does not fit: its chain, its replay, or its job. */
 export type Verdict = {
   readonly title: string | null;

@@ -1,6 +1,5 @@
-/** Letters and digits that are not taken for each other, read or said: no 0 O 1 I L. */
-const ALPHABET = "23456789ABCDEFGHJKMNPQRSTUVWXYZ";
-const GROUP = 3;
+import { LETTERS } from "../../machines/digest/letters.ts";
+
 /** So many characters has the code of a crew; 31 to the sixth is 887 million. */
 export const CREW_CODE_LENGTH = 6;
 /** So many has the code of those who lead. */
@@ -15,18 +14,8 @@ export type RandomBytes = (count: number) => Uint8Array;
 export function makeCode(length: number, random: RandomBytes): string {
   let code = "";
   // A byte beyond the last whole turn of the alphabet would make its first letters likelier.
-  const fair = 256 - (256 % ALPHABET.length);
+  const fair = 256 - (256 % LETTERS.length);
   while (code.length < length)
-    for (const byte of random(length)) if (byte < fair && code.length < length) code += ALPHABET[byte % ALPHABET.length];
+    for (const byte of random(length)) if (byte < fair && code.length < length) code += LETTERS[byte % LETTERS.length];
   return code;
 }
-
-/** A code as people type it: in either case, with spaces and dashes wherever they are. */
-export const readCode = (typed: string): string =>
-  typed
-    .normalize("NFKC")
-    .toUpperCase()
-    .replaceAll(/[\s\p{Pd}]/gu, "");
-
-/** A code as it is shown and said, in groups of three. */
-export const shownCode = (code: string): string => code.match(new RegExp(`.{1,${GROUP}}`, "g"))?.join("-") ?? "";

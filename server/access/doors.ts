@@ -1,4 +1,5 @@
 import type { Role } from "../../machines/install/brief.ts";
+import { mayAsk } from "../../machines/install/rights.ts";
 import { ROLES } from "../../machines/install/roles.ts";
 
 /**
@@ -43,8 +44,13 @@ export const DOORS: Readonly<Record<string, Door>> = {
   "POST /office/passphrase": "office",
   "POST /office/tokens": "office",
   "POST /office/tokens/revoke": "office",
+  "GET /jobs/:id/names": "office",
+  "POST /jobs/:id/names": "office",
   "GET /findings": "office",
   "GET /findings.json": "officeOrToken",
+  "POST /findings/followups": "office",
+  "GET /findings/jobs": "office",
+  "GET /findings/jobs.json": "officeOrToken",
   "GET /jobs/new": "office",
   "GET /drafts": "office",
   "POST /drafts": "office",
@@ -80,6 +86,10 @@ export const DOORS: Readonly<Record<string, Door>> = {
   // Who may say what is the chart's; whose word it is, of the one who sends it.
   "POST /jobs/:id/say": ON_JOB,
   ...beside,
+  "GET /jobs/:id/photos": ON_JOB,
+  "GET /jobs/:id/photos.json": ON_JOB,
+  "GET /jobs/:id/photos/:hash": ON_JOB,
+  "POST /jobs/:id/photo": mayAsk("photo"),
   "GET /jobs/:id/tent": SITE,
   "GET /jobs/:id/trouble": SITE,
   "GET /jobs/:id/stand-down": SITE,
@@ -101,6 +111,10 @@ export const DOORS: Readonly<Record<string, Door>> = {
   "GET /jobs/:id/record": SITE,
   "GET /jobs/:id/record.json": SITE,
   "GET /jobs/:id/record.csv": SITE,
+  "GET /jobs/:id/report": SITE,
+  "GET /jobs/:id/proof": SITE,
+  "GET /jobs/:id/proof.json": SITE,
+  "GET /jobs/:id/check": SITE,
   "POST /jobs/:id/rehearse": SITE,
   "GET /jobs/:id/amend": CHANGES,
   "POST /jobs/:id/amend": CHANGES,

@@ -1,9 +1,10 @@
+import { readLetters, shownLetters } from "../../machines/digest/letters.ts";
 import type { Clocks } from "../../machines/install/moment.ts";
 import type { JobId } from "../../machines/record/entry.ts";
 import { Problem } from "../input/problem.ts";
 import type { JoinCode, SecurityEvent } from "../journal/access.ts";
 import type { Access } from "./access.ts";
-import { CREW_CODE_LENGTH, LEADS_CODE_LENGTH, makeCode, PASSPHRASE_LENGTH, readCode, shownCode } from "./codes.ts";
+import { CREW_CODE_LENGTH, LEADS_CODE_LENGTH, makeCode, PASSPHRASE_LENGTH } from "./codes.ts";
 import { fitsPassphrase, hashedPassphrase, PASSPHRASE_BOUNDS, SALT_BYTES } from "./passphrase.ts";
 import { createThrottle } from "./throttle.ts";
 import type { Visitor } from "./visitor.ts";
@@ -20,7 +21,7 @@ export function createEntrance(access: Access, clock: () => Clocks) {
   async function codesOf(job: JobId): Promise<Codes> {
     const kept = await store.codes(job);
     const made = kept.length > 0 ? kept : await makeCodes(job);
-    const code = (leads: boolean) => shownCode(made.find((one) => one.leads === leads)?.code ?? "");
+    const code = (leads: boolean) => shownLetters(made.find((one) => one.leads === leads)?.code ?? "");
     return { crew: code(false), leads: code(true) };
   }
   async function makeCodes(job: JobId): Promise<readonly JoinCode[]> {
@@ -62,7 +63,7 @@ export function createEntrance(access: Access, clock: () => Clocks) {
   /** What a code as it was typed lets into. `job` is the one that it was asked for at, where that is known: another job's code is wrong there. */
   const tryCode = (visitor: Visitor, typed: string, job: JobId | null): Promise<JoinCode> =>
     tried({ visitor, target: `job ${job ?? "any"}`, is: "wrongCode", job }, async () => {
-      const found = await store.codeCalled(readCode(typed));
+      const found = await store.codeCalled(readLetters(typed));
       return found && (job === null || found.job === job) ? found : null;
     });
 
@@ -89,7 +90,7 @@ export function createEntrance(access: Access, clock: () => Clocks) {
   async function firstPassphrase(given: string | null): Promise<string | null> {
     if (given !== null) await setPassphrase(given);
     if (given !== null || (await store.secret("passphrase")) !== null) return null;
-    const made = shownCode(makeCode(PASSPHRASE_LENGTH, random));
+    const made = shownLetters(makeCode(PASSPHRASE_LENGTH, random));
     await setPassphrase(made);
     return made;
   }

@@ -2,17 +2,23 @@ import { chmodSync, existsSync, mkdtempSync, realpathSync, rmSync, statSync } fr
 import { dirname, join } from "node:path";
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
+import type { HouseVerdict } from "../../machines/record/verify-house.ts";
 import type { Words } from "../../views/text/words.ts";
 import { header, LOGS, logAlone, wrongInside } from "../journal/check-file.ts";
 import { closeDatabase } from "../journal/data-file.ts";
-import { type JobVerdict, verifyJobsIn } from "../verify-records.ts";
+import { type JobVerdict, verifyHouseIn, verifyJobsIn } from "../verify-records.ts";
 import { copyRunning } from "./copy-running.ts";
 import { syncToDisk } from "./place.ts";
 import { isCode, Refused, reasonOf } from "./refused.ts";
 import { refuseWithoutRoom } from "./room.ts";
 
-/** A copy of a data file: one file at rest, sound, on disk. Whether its jobs hold is in `jobs`, the oldest first. */
-export type WholeCopy = { readonly file: string; readonly bytes: number; readonly jobs: readonly JobVerdict[] };
+/** A copy of a data file: one file at rest, sound, on disk. Whether its jobs hold is in `jobs`, the oldest first, and in its house stream. */
+export type WholeCopy = {
+  readonly file: string;
+  readonly bytes: number;
+  readonly jobs: readonly JobVerdict[];
+  readonly house: HouseVerdict;
+};
 
 /** What is copied, and what is said where it cannot be. `spareBytes` must stay free on its disk, for a server that writes there. */
 export type Source = { readonly file: string; readonly says: Words["backup" | "restore"]["source"]; readonly spareBytes: number };
@@ -33,9 +39,9 @@ export function withCopy<T>(source: Source, place: string, use: (copy: WholeCopy
     settle(file, source);
     const problem = wrongInside(file, source.file, source.says);
     if (problem) throw new Refused(problem);
-    const jobs = verifyJobsIn(file);
+    const [jobs, house] = [verifyJobsIn(file), verifyHouseIn(file)];
     syncToDisk(file);
-    return use({ file, bytes: statSync(file).size, jobs });
+    return use({ file, bytes: statSync(file).size, jobs, house });
   } finally {
     rmSync(made, { recursive: true, force: true });
   }

@@ -26,10 +26,11 @@ const moment = v.pipe(
     saysOf(({ errors }, given) => errors.notATime(String(given))),
   ),
 );
-const around = { as: text(60), key: v.pipe(v.string(says("keyShape")), v.regex(/^[\w.-]{8,80}$/, says("keyShape"))), seen: entry };
-const envelope = v.object(around);
+/** What comes with everything that is said: by whom, under which key, against which entry. */
+export const AROUND = { as: text(60), key: v.pipe(v.string(says("keyShape")), v.regex(/^[\w.-]{8,80}$/, says("keyShape"))), seen: entry };
+const envelope = v.object(AROUND);
 /** What is said, in the same object as who says it. */
-const said = <E extends v.ObjectEntries>(entries: E) => strict(entries, Object.keys(around));
+const said = <E extends v.ObjectEntries>(entries: E) => strict(entries, Object.keys(AROUND));
 const short = v.pipe(
   v.number(says("notANumber")),
   v.safeInteger(says("whole")),
@@ -117,7 +118,8 @@ function saidAs(say: v.InferOutput<typeof spoken> | v.InferOutput<typeof heard> 
   return "heard" in say ? { by: "typing", words: say.heard } : { by: "press", press: say };
 }
 
-function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Record<string, Sentence>): v.InferOutput<S> | null {
+/** A part of what came, or `null` with what is wrong by field. */
+export function read<S extends v.GenericSchema>(schema: S, body: unknown, fields: Record<string, Sentence>): v.InferOutput<S> | null {
   const result = v.safeParse(schema, body);
   if (result.success) return result.output;
   for (const issue of result.issues) fields[v.getDotPath(issue) ?? "body"] ??= saidOf(issue) ?? wrongKindOf(issue);

@@ -4,13 +4,17 @@ import type { JobId, Sealed } from "../../machines/record/entry.ts";
 import type { Fold } from "../../machines/record/findings.ts";
 import type { People } from "../../machines/record/people.ts";
 import type { Failure, Lost, LowSpace } from "../../machines/record/storage.ts";
+import type { Line } from "../../machines/record/verify-chain.ts";
 import type { AccessStore } from "./access.ts";
 import type { Catalog } from "./catalog.ts";
 import type { Drafts } from "./drafts.ts";
 import type { Firm } from "./firm.ts";
+import type { HouseStore } from "./house.ts";
+import type { Oversight } from "./oversight.ts";
+import type { Photos } from "./photos.ts";
 
 /** A line as it lies in the store, not trusted yet. */
-export type Stored = { readonly no: number; readonly hash: Hash; readonly bytes: Uint8Array };
+export type Stored = Line;
 /** What is kept of a job for oversight: how many entries, the hash of the last one, and their fold; null where they cannot be read. */
 export type JobSummary = { readonly job: JobId; readonly entries: number; readonly tip: Hash; readonly fold: Fold | null };
 export type Listed = { readonly opening: Sealed; readonly tip: Sealed };
@@ -47,6 +51,8 @@ export interface Journal {
    * ends with, or not at all, and is rebuilt when the file is opened where it does not fit.
    */
   folds(): Promise<JobSummary[]>;
+  /** What is kept of one job; null where there is none of that name. */
+  fold(job: JobId): Promise<JobSummary | null>;
   /** Rebuilds a job's fold from its entries. */
   refold(job: JobId): Promise<void>;
   /** Names of a job's people. Empty where they were erased. */
@@ -55,6 +61,8 @@ export interface Journal {
   people(job: JobId): Promise<People>;
   /** Erases a name and its salt for good. The chain stays whole: it never held them. */
   eraseName(job: JobId, person: PersonId): Promise<void>;
+  /** Takes a job away, with its entries and all that is kept of it: what happens once it was kept for as long as it is to be kept. */
+  removeJob(job: JobId): Promise<void>;
   /** The names of every job, in one go: to list who leads them. */
   allNames(): Promise<ReadonlyMap<JobId, Names>>;
   /** The tents that are kept in the same place. */
@@ -65,6 +73,12 @@ export interface Journal {
   readonly firm: Firm;
   /** The same of who may come in. */
   readonly access: AccessStore;
+  /** The same of the house stream. */
+  readonly house: HouseStore;
+  /** What a manager looks at over all jobs, and what was said of it. */
+  readonly oversight: Oversight;
+  /** The photos that entries name. */
+  readonly photos: Photos;
   /** How the store is doing now. Never rejects. */
   condition(): Promise<Condition>;
   /** Lets the store go, in one piece where it can be. Nothing may be called after it. Never rejects. */

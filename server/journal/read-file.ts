@@ -1,14 +1,28 @@
 import type Sqlite from "better-sqlite3";
 import Database from "libsql";
+import { type Hash, hashOf } from "../../machines/digest/digest.ts";
 import type { JobId } from "../../machines/record/entry.ts";
 import type { People } from "../../machines/record/people.ts";
+import type { LyingPhoto } from "../../machines/record/photos.ts";
+import type { Line } from "../../machines/record/verify-chain.ts";
+import type { Kept } from "../../machines/record/verify-house.ts";
 import { readable } from "./check-file.ts";
 import type { Stored } from "./journal.ts";
 import { as, LINE, type Row, stored, text } from "./rows.ts";
+import { houseLinesIn } from "./sqlite-house.ts";
 
 type NameRow = { person: Uint8Array; name: Uint8Array; salt: Uint8Array };
-/** A job as it lies in a file: its lines, and the people beside them; `null` where the file is from before names were committed to. */
-export type JobInFile = { readonly job: JobId; readonly lines: readonly Stored[]; readonly people: People | null };
+type PhotoRow = { hash: Uint8Array; mime: Uint8Array; bytes: Uint8Array };
+/**
+ * A job as it lies in a file: its lines, and beside them its people, and what lies under the hash of each photo; both `null` where
+ * the file is from before names were committed to.
+ */
+export type JobInFile = {
+  readonly job: JobId;
+  readonly lines: readonly Stored[];
+  readonly people: People | null;
+  readonly photos: ReadonlyMap<Hash, LyingPhoto> | null;
+};
 
 /** Calls `see` for each job of a sound data file, the oldest first. Changes no byte of the file. */
 export function eachJobIn(file: string, see: (found: JobInFile) => void): void {
@@ -19,14 +33,49 @@ export function eachJobIn(file: string, see: (found: JobInFile) => void): void {
       const lines = db.prepare(`${LINE} WHERE job = ? ORDER BY no`);
       const isSalted = db.prepare("SELECT 1 FROM pragma_table_info('names') WHERE name = 'salt'").get() !== undefined;
       const names = isSalted ? db.prepare(`SELECT ${as("person")}, ${as("name")}, ${as("salt")} FROM names WHERE job = ?`) : null;
+      const photos = isSalted ? photosOf(db) : () => null;
       const peopleOf = (job: string) =>
         names && Object.fromEntries((names.all(job) as NameRow[]).map((n) => [text(n.person), { name: text(n.name), salt: text(n.salt) }]));
       for (const { job } of jobs) {
         const id = text(job);
-        see({ job: id, lines: (lines.all(id) as Row[]).map(stored), people: peopleOf(id) });
+        see({ job: id, lines: (lines.all(id) as Row[]).map(stored), people: peopleOf(id), photos: photos(id) });
       }
     } finally {
       db.close();
     }
   });
 }
+
+/** What lies under the hash of each photo of a job. One at a time: together they are more than memory should hold. */
+function photosOf(db: Sqlite.Database): (job: JobId) => ReadonlyMap<Hash, LyingPhoto> {
+  const rows = db.prepare("SELECT rowid AS row FROM photos WHERE job = ?");
+  const one = db.prepare(`SELECT ${as("hash")}, ${as("mime")}, bytes FROM photos WHERE rowid = ?`);
+  return (job) =>
+    new Map(
+      (rows.all(job) as { row: number }[]).map(({ row }) => {
+        const { hash, mime, bytes } = one.get(row) as PhotoRow;
+        return [text(hash), { hash: hashOf(new Uint8Array(bytes)), mime: text(mime) }];
+      }),
+    );
+}
+
+/** Gives the house stream of a sound data file to `see`, with what lies there of each job. An older file has none. Changes no byte. */
+export function houseInFile<T>(file: string, see: (lines: readonly Line[], kept: Kept) => T): T {
+  return readable(file, (name) => {
+    const db = new Database(name) as unknown as Sqlite.Database;
+    try {
+      const isKept = db.prepare("SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'house'").get() !== undefined;
+      const last = db.prepare("SELECT max(no) AS no FROM entries WHERE job = ?");
+      const one = db.prepare(`SELECT ${as("hash")} FROM entries WHERE job = ? AND no = ?`);
+      return see(isKept ? houseLinesIn(db) : [], (job) => {
+        const { no } = last.get(job) as { no: number | null };
+        const hashAt = (at: number) => (one.get(job, at) as Pick<Row, "hash"> | undefined)?.hash ?? null;
+        return no === null ? null : { entries: no, hashAt: (at) => textOrNull(hashAt(at)) };
+      });
+    } finally {
+      db.close();
+    }
+  });
+}
+
+const textOrNull = (bytes: Uint8Array | null): string | null => (bytes === null ? null : text(bytes));

@@ -16,18 +16,24 @@ export function parsed(bytes: Uint8Array): unknown {
 }
 
 /** A line of the table of entries. */
-export const LINE = `SELECT ${as("job")}, no, ${as("key")}, ${as("hash")}, bytes FROM entries`;
-export type Row = { job: Uint8Array; no: number; key: Uint8Array; hash: Uint8Array; bytes: Uint8Array };
+export const LINE = `SELECT ${as("job")}, no, ${as("prev")}, ${as("key")}, ${as("hash")}, bytes FROM entries`;
+export type Row = { job: Uint8Array; no: number; prev: Uint8Array; key: Uint8Array; hash: Uint8Array; bytes: Uint8Array };
 
-export const stored = (r: Row): Stored => ({ no: r.no, hash: text(r.hash), bytes: new Uint8Array(r.bytes) });
+export const stored = (r: Row): Stored => ({
+  no: r.no,
+  hash: text(r.hash),
+  bytes: new Uint8Array(r.bytes),
+  filed: { prev: text(r.prev), key: text(r.key) },
+});
 
 /** A line as an entry; null where its bytes are not those that were hashed, or its columns say something else than its bytes. */
 export function sealed(row: unknown): Sealed | null {
   if (!row) return null;
-  const { job, no, key, hash, bytes } = row as Row;
+  const { job, no, prev, key, hash, bytes } = row as Row;
   try {
     const line = unseal(new Uint8Array(bytes), text(hash));
-    return line.entry.job === text(job) && line.entry.no === no && keyOf(line.entry) === text(key) ? line : null;
+    const { entry } = line;
+    return entry.job === text(job) && entry.no === no && entry.prev === text(prev) && keyOf(entry) === text(key) ? line : null;
   } catch {
     return null;
   }

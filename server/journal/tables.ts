@@ -1,7 +1,14 @@
+import { OVERSIGHT } from "./oversight-tables.ts";
+
 /** Marks a data file as ours: "RdgC". */
 export const APPLICATION_ID = 0x52646743;
 /** The layout of the tables. A file with a higher one was written by a newer program. */
 export const LAYOUT = 4;
+
+/** Let go only where a whole job is taken away, and put back in the same transaction. */
+export const ENTRIES_LAST = "CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;";
+/** Tables in which something is kept of a job, besides what outlives it: the security log, and the streams of the house and of follow-ups. */
+export const OF_JOB = ["names", "folds", "codes", "passes", "photos", "overseen", "findings", "measures", "entries"] as const;
 
 /** The tables of the first layout, the text they are made from. */
 const FIRST = `
@@ -10,7 +17,7 @@ const FIRST = `
     key TEXT NOT NULL, bytes BLOB NOT NULL, UNIQUE (job, no), UNIQUE (job, key)) STRICT;
   CREATE UNIQUE INDEX openings ON entries (key) WHERE no = 1;
   CREATE TRIGGER entries_stay BEFORE UPDATE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never changed'); END;
-  CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;
+  ${ENTRIES_LAST}
   CREATE TABLE names (job TEXT NOT NULL, person TEXT NOT NULL, name TEXT NOT NULL, PRIMARY KEY (job, person)) STRICT;
 
   -- Derived from the entries; no body where a job's entries cannot be folded.
@@ -55,7 +62,15 @@ const FOURTH = `
     id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, hash TEXT NOT NULL, at INTEGER NOT NULL, revokedAt INTEGER) STRICT;
   CREATE TABLE security (
     seq INTEGER PRIMARY KEY, at INTEGER NOT NULL, event TEXT NOT NULL, address TEXT NOT NULL, job TEXT, device TEXT, what TEXT) STRICT;
+
+  -- Photos that entries name by their hash.
+  CREATE TABLE photos (job TEXT NOT NULL, hash TEXT NOT NULL, mime TEXT NOT NULL, bytes BLOB NOT NULL, PRIMARY KEY (job, hash)) STRICT;
+
+  -- Where every job stood, day by day: a chain of its own.
+  CREATE TABLE house (no INTEGER PRIMARY KEY, prev TEXT NOT NULL, hash TEXT NOT NULL, bytes BLOB NOT NULL) STRICT;
+  CREATE TRIGGER house_stays BEFORE UPDATE ON house BEGIN SELECT RAISE(ABORT, 'house entries are never changed'); END;
+  CREATE TRIGGER house_lasts BEFORE DELETE ON house BEGIN SELECT RAISE(ABORT, 'house entries are never deleted'); END;
 `;
 
 /** What each layout has besides the one before. A change here, be it of a space, is a new layout once there was a release. */
-export const LAYOUTS: readonly string[] = [FIRST, SECOND, THIRD, FOURTH];
+export const LAYOUTS: readonly string[] = [FIRST, SECOND, THIRD, FOURTH + OVERSIGHT];

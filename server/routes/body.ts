@@ -18,11 +18,25 @@ export async function jsonBody(c: Context): Promise<unknown> {
 const FORMS = ["application/x-www-form-urlencoded", "multipart/form-data"];
 
 /** A form's fields as text: of a field that comes twice the last counts, and a file is none. Throws a Problem where it cannot be read. */
-export async function formBody(c: Context): Promise<Record<string, string>> {
+export const formBody = async (c: Context): Promise<Record<string, string>> => textsIn(await parsedForm(c));
+
+/** The same with one file, by the name of its field; `null` where none was picked. */
+export async function formWithFile(c: Context, name: string): Promise<{ fields: Record<string, string>; file: File | null }> {
+  const body = await parsedForm(c);
+  const file = body[name];
+  // A browser sends an empty one without a name where nobody picked any.
+  const isPicked = file instanceof File && (file.size > 0 || file.name !== "");
+  return { fields: textsIn(body), file: isPicked ? file : null };
+}
+
+type Body = Awaited<ReturnType<Context["req"]["parseBody"]>>;
+const textsIn = (body: Body): Record<string, string> =>
+  Object.fromEntries(Object.entries(body).filter((field): field is [string, string] => typeof field[1] === "string"));
+
+async function parsedForm(c: Context): Promise<Body> {
   const [type = ""] = (c.req.header("content-type") ?? "").split(";");
   if (!FORMS.includes(type.trim().toLowerCase())) throw new Problem(415, (w) => w.errors.notAForm);
-  const body = await c.req.parseBody().catch(() => {
+  return c.req.parseBody().catch(() => {
     throw new Problem(400, (w) => w.errors.brokenForm);
   });
-  return Object.fromEntries(Object.entries(body).filter((field): field is [string, string] => typeof field[1] === "string"));
 }

@@ -1,9 +1,9 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { readLetters, shownLetters } from "../../machines/digest/letters.ts";
 import type { Role } from "../../machines/install/brief.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
 import { type JoinedWith, JoinPage } from "../../views/pages/join/view.tsx";
-import { readCode, shownCode } from "../access/codes.ts";
 import type { Entrance } from "../access/entrance.ts";
 import { Problem } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
@@ -27,7 +27,7 @@ export function joinRoutes(liveJobs: LiveJobs, entrance: Entrance) {
     return {
       job,
       title: brief.title,
-      code: shownCode(code),
+      code: shownLetters(code),
       leads,
       people: people.map(({ id, role }) => ({ id, name: live.names[id] ?? id, roleName: words.roleName(role) })),
     };
@@ -43,7 +43,7 @@ export function joinRoutes(liveJobs: LiveJobs, entrance: Entrance) {
     const job = jobAsked(c.req.query("job"));
     const typed = (c.req.query("code") ?? "").slice(0, MAX_CODE);
     const { isForged } = c.get("visitor");
-    if (readCode(typed) === "")
+    if (readLetters(typed) === "")
       return c.html(joinPage(c, { job, typed, problem: isForged ? c.get("words").join.forged : null, into: null }));
     try {
       const code = await entrance.tryCode(c.get("visitor"), typed, job);

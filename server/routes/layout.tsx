@@ -24,7 +24,14 @@ export function layoutRoutes(liveJobs: LiveJobs) {
     const desk = await liveJobs.load(id);
     const version = versionIn(c, desk);
     const { brief, plan } = version?.frozen ?? desk.job.frozen;
-    return { job: { id, title: brief.title, rehearsal: brief.rehearsal === true }, plan, site: brief.site, version: version?.no ?? null };
+    const last = desk.entries.at(-1)!;
+    return {
+      job: { id, title: brief.title, rehearsal: brief.rehearsal === true },
+      plan,
+      site: brief.site,
+      version: version?.no ?? null,
+      record: { no: last.entry.no, hash: last.hash },
+    };
   };
   const file = (c: Context, name: string) => ({
     "content-disposition": `attachment; filename="${name.replace(".", `-${c.req.param("id")}.`)}"`,

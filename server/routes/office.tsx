@@ -1,22 +1,22 @@
 import { type Context, Hono } from "hono";
 import { SignInPage } from "../../views/pages/office/sign-in.tsx";
 import { OfficePage, type OfficeState } from "../../views/pages/office/view.tsx";
-import type { Words } from "../../views/text/words.ts";
 import type { Access } from "../access/access.ts";
 import type { Entrance } from "../access/entrance.ts";
 import type { FirstLink } from "../access/first-link.ts";
 import { makeToken } from "../access/tokens.ts";
 import { inWords, Problem } from "../input/problem.ts";
-import type { SecurityEvent } from "../journal/access.ts";
+import type { Journal } from "../journal/journal.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
+import { lastOf } from "./report.tsx";
 
 /** So much of the log is shown. */
 const EVENTS_SHOWN = 100;
 const MAX_NAME = 60;
 
 /** The office: signing in and out, its passphrase, tokens for scripts, and the log of who came in. */
-export function officeRoutes(access: Access, entrance: Entrance, firstLink: FirstLink) {
+export function officeRoutes(access: Access, entrance: Entrance, firstLink: FirstLink, journal: Pick<Journal, "house">) {
   const app = new Hono();
   /** Only a page of this server: nobody is sent elsewhere after signing in. */
   const pageWanted = (to: string | undefined): string => (to !== undefined && /^\/(?![/\\])[\w/.-]*$/.test(to) ? to : "/");
@@ -47,15 +47,18 @@ export function officeRoutes(access: Access, entrance: Entrance, firstLink: Firs
     return c.redirect("/", 303);
   });
 
-  const aboutOf = ({ address, job, what }: SecurityEvent, words: Words) =>
-    [words.office.eventFrom(address), job, what].filter((part) => part !== null && part !== "").join(", ");
   const stateOf = async (c: Context, told: Partial<OfficeState> = {}): Promise<OfficeState> => {
     const words = c.get("words");
     const when = (at: number) => words.when.dayAndClock("UTC", at);
-    const [tokens, events] = await Promise.all([access.store.tokens(), access.store.events(EVENTS_SHOWN)]);
+    const [tokens, events, house] = await Promise.all([access.store.tokens(), access.store.events(EVENTS_SHOWN), lastOf(journal)]);
     return {
       tokens: tokens.map(({ id, name, at, revokedAt }) => ({ id, name, made: when(at), revoked: revokedAt !== null })),
-      events: events.map((event) => ({ at: when(event.at), text: words.office.event(event.is), about: aboutOf(event, words) })),
+      events: events.map((event) => ({
+        at: when(event.at),
+        text: words.office.event(event.is),
+        about: words.office.eventAbout(event.address, event.job, event.what),
+      })),
+      house,
       secret: null,
       notice: null,
       problems: {},

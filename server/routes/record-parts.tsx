@@ -1,16 +1,14 @@
 import type { Context } from "hono";
 import { FLAGS, type Flag } from "../../machines/record/findings.ts";
-import type { Findings, JobFindings } from "../../views/pages/findings/build-state.ts";
-import { FindingsPage, JobRow } from "../../views/pages/findings/view.tsx";
+import type { AtAGlance, JobFindings } from "../../views/pages/at-a-glance/build-state.ts";
+import { AtAGlancePage, JobRow } from "../../views/pages/at-a-glance/view.tsx";
 import { onlyMarked } from "../../views/pages/record/build-state.ts";
 import type { CallRun, RecordState } from "../../views/pages/record/state.ts";
 import { CallBlock, PhaseSection, RecordPage, type Show } from "../../views/pages/record/view.tsx";
 import type { HurtState } from "../../views/parts/hurt-state.ts";
+import { lots, rendered } from "./lots.ts";
 import { page } from "./page.ts";
 import { around, insides } from "./stream.ts";
-
-/** Entries or jobs that are put on a page at a time; between two lots whoever else has something to say is answered. */
-const LOT = 100;
 
 /** The marks that a query names, each once, in one parameter or several. With a name that is none, all is shown. */
 export function shownBy(queries: readonly string[]): Show {
@@ -44,9 +42,9 @@ export async function* recordParts(c: Context, state: RecordState, show: Show, h
 }
 
 /** The page of all jobs, part by part. */
-export async function* findingsParts(c: Context, state: Findings): AsyncGenerator<string> {
+export async function* atAGlanceParts(c: Context, state: AtAGlance): AsyncGenerator<string> {
   const words = c.get("words");
-  const whole = await page(c, <FindingsPage state={state} jobs={insides.first} rehearsals={insides.second} words={words} />);
+  const whole = await page(c, <AtAGlancePage state={state} jobs={insides.first} rehearsals={insides.second} words={words} />);
   const rows: Readonly<Record<string, readonly JobFindings[]>> = { [insides.first]: state.jobs, [insides.second]: state.rehearsals };
   for (const piece of whole.split(insides.either)) {
     const jobs = rows[piece];
@@ -55,22 +53,4 @@ export async function* findingsParts(c: Context, state: Findings): AsyncGenerato
       for (const lot of lots(jobs, () => 1))
         yield rendered(lot, (job: JobFindings) => <JobRow job={job} rehearsal={piece === insides.second} words={words} />);
   }
-}
-
-const rendered = async <T,>(items: readonly T[], view: (item: T) => { toString: () => string | Promise<string> }): Promise<string> =>
-  (await Promise.all(items.map((item) => view(item).toString()))).join("");
-
-/** Items in lots of about so much weight. */
-function* lots<T>(items: readonly T[], weightOf: (item: T) => number): Generator<readonly T[]> {
-  let lot: T[] = [];
-  let weight = 0;
-  for (const item of items) {
-    lot.push(item);
-    weight += weightOf(item);
-    if (weight < LOT) continue;
-    yield lot;
-    lot = [];
-    weight = 0;
-  }
-  yield lot;
 }

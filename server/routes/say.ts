@@ -16,7 +16,7 @@ import { readIntent } from "../input/intent.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import { readSay } from "../input/say.ts";
 import type { LiveJobs, Unrecorded } from "../jobs.ts";
-import { requestDigest } from "../next-entry.ts";
+import { type Asked, requestDigest } from "../next-entry.ts";
 
 /** How a command or a question went: what a screen buzzes and speaks by. */
 export type Went = "done" | "refused" | "readBack" | "question" | "leftAlone" | "notUnderstood";
@@ -48,8 +48,7 @@ export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From,
   const { source: sentBy, device } = from;
   let may: Says = "nothing";
   const admit = (live: LiveJob, person: PersonId) => {
-    may = from.speaks(live, person);
-    if (may === "nothing") throw new Problem(403, (w) => w.join.notAs(live.names[person] ?? person));
+    may = saysOn(live, person, from);
   };
   const envelope = { key, seen, as, device, request: requestDigest({ source: sentBy, device, body }), admit };
   const screen = { device, wakeWord: jobs.wakeWord, language: spokenOn(words.lang) };
@@ -67,6 +66,34 @@ export async function sayTo(jobs: LiveJobs, id: JobId, raw: unknown, from: From,
   const { live } = done;
   if ("tell" in done) return { live, reply: toldOnly(live, done.tell, { wakeWord: jobs.wakeWord, typed: said.by === "typing", words }) };
   return { live, reply: "entry" in done ? told(live, done.entry, words) : unrecorded(live, done, words) };
+}
+
+/** Something that is asked of a job and was read elsewhere; `request` is what it was read from, to tell a repeat by. */
+type Known = Omit<Asked, "source" | "heard"> & {
+  readonly as: string;
+  readonly key: string;
+  readonly seen: EntryNo;
+  readonly request: unknown;
+};
+
+/** The same for what is no stop, and was read before it comes here. */
+export async function askOf(jobs: LiveJobs, id: JobId, known: Known, from: From & { readonly words: Words }) {
+  const { as, key, seen, request, ...asked } = known;
+  const { source, device, words } = from;
+  const admit = (live: LiveJob, person: PersonId) => {
+    if (saysOn(live, person, from) === "onlyStops") throw new Problem(403, (w) => w.join.onlyStops);
+  };
+  const envelope = { as, key, seen, device, request: requestDigest({ source, device, body: request }), admit };
+  const said = await jobs.say<never>(id, envelope, () => ({ ...asked, source, heard: null }));
+  if (!("entry" in said)) throw new Error(`"${asked.intent.type}" was neither recorded nor refused; only a hold is taken all the same`);
+  return { live: said.live, reply: told(said.live, said.entry, words) };
+}
+
+/** What the sender may say as somebody. Throws a Problem where that is nothing. */
+function saysOn(live: LiveJob, person: PersonId, { speaks }: Pick<From, "speaks">): Says {
+  const may = speaks(live, person);
+  if (may === "nothing") throw new Problem(403, (w) => w.join.notAs(live.names[person] ?? person));
+  return may;
 }
 
 /** What a pass that ran out still lets through: what stops the work or calls for help. */

@@ -60,7 +60,7 @@ const PARTS_SHOWN = [
 ];
 
 /** What a lead presses on a job. */
-const GLOVED = "more words tent settings phone people wind weather call answers trouble stand-down plan layout truck time amend discrepancy"
+const GLOVED = "more words tent settings phone people wind weather call photos codes answers trouble stand-down plan layout truck time amend discrepancy"
   .split(" ")
   .map((path) => `jobs/JOB/${path}`);
 const PAGES = [
@@ -74,8 +74,12 @@ const PAGES = [
   "firm/people",
   "findings",
   "phone",
+  "join",
+  "office/in",
+  "office",
+  "trust",
   ...GLOVED,
-  ..."picture change facts record".split(" ").map((path) => `jobs/JOB/${path}`),
+  ..."picture change facts record names".split(" ").map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;

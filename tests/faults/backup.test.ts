@@ -125,7 +125,7 @@ describe("a server that is busy", () => {
     before = acknowledged.size;
     const backup = await spawnBackup(at.file, at.backup);
     while (runs(backup.child)) await say();
-    expect(await backup.ended).toMatch(/, holds\.\n.*backup\.db is made: 1 job, \d+ entries, [\d,]+ bytes\.\n$/);
+    expect(await backup.ended).toMatch(/, holds\.\nHouse stream: .*\n.*backup\.db is made: 1 job, \d+ entries, [\d,]+ bytes\.\n$/);
     expect(backup.child.exitCode).toBe(0);
     expect(acknowledged.size).toBeGreaterThan(before);
 
@@ -143,7 +143,10 @@ describe("a server that is busy", () => {
   it("killed, it is backed up with what its log holds, and no byte of either is changed", () => {
     const killed = at.contents();
     expect(Object.keys(killed)).toEqual(["backup.db", "data.db", "data.db-wal"]);
-    expect(at.backUp(join(at.folder, "later.db"))).toMatchObject({ status: 0, out: [line(acknowledged.size + 1), expect.any(String)] });
+    expect(at.backUp(join(at.folder, "later.db"))).toMatchObject({
+      status: 0,
+      out: [line(acknowledged.size + 1), expect.stringMatching(/^House stream: .* holds: /), expect.any(String)],
+    });
     expect(at.contents()).toMatchObject(killed);
   });
 

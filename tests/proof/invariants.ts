@@ -131,7 +131,7 @@ export const INVARIANTS = {
     return unless(under === null || t.tent.block.get(call?.id ?? "") === under, `${under} was counted in, and the guide is at ${call?.id}`);
   },
   "a hard gate is never waived": (t) => {
-    const row = did(t) === "waived" && "gate" in t.command ? t.tent.rows.get(t.command.gate) : undefined;
+    const row = did(t) === "waived" && t.command.type === "waive" ? t.tent.rows.get(t.command.gate) : undefined;
     return unless(did(t) !== "waived" || row?.hard === false, `${row?.gate} was waived`);
   },
   "a soft gate is waived by the lead": (t) => {

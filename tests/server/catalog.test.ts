@@ -9,13 +9,14 @@ import { scratchFolder } from "../support/scratch.ts";
 import { accessContract } from "./access.contract.ts";
 import { catalogContract } from "./catalog.contract.ts";
 import { draftsContract } from "./drafts.contract.ts";
+import { photosContract } from "./photos.contract.ts";
 
 const folder = scratchFolder("tents");
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
-for (const contract of [accessContract, catalogContract, draftsContract]) {
+for (const contract of [accessContract, catalogContract, draftsContract, photosContract]) {
   contract("in a file", () => openJournal(newFile()));
   contract("in SQLite's memory", () => sqliteJournal(":memory:"));
   contract("in memory", memoryJournal);

@@ -1,145 +1,170 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
-import Database from "libsql";
-import { describe, expect, it } from "vitest";
-import { FLAGS } from "../../machines/record/findings.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { doubtsIn } from "../../machines/record/doubts/doubts.ts";
+import type { Sealed } from "../../machines/record/entry.ts";
+import { NO_ENTRY, seal } from "../../machines/record/entry.ts";
+import { foldAll } from "../../machines/record/findings.ts";
+import { verifyChain } from "../../machines/record/verify-chain.ts";
+import type { Journal } from "../../server/journal/journal.ts";
 import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { brief, testApp } from "../support/app.ts";
-import { lineAfter, openingLine } from "../support/entries.ts";
-import { openedJob } from "../support/job.ts";
+import type { FindingsState } from "../../views/pages/findings/state.ts";
+import { PacedJob } from "../record/doubts-crew.ts";
+import { testApp } from "../support/app.ts";
+import { fileOfRecords } from "../support/records.ts";
 import { scratchFolder } from "../support/scratch.ts";
+import { keep, recordOf } from "../support/seen-jobs.ts";
 
 type World = ReturnType<typeof testApp>;
-const page = async ({ app }: Pick<World, "app">) => (await app.request("/findings")).text();
-const data = async ({ app }: Pick<World, "app">) =>
-  (await (await app.request("/findings.json")).json()) as {
-    jobs: { job: string; title: string; counts: Record<string, number>; times: { phase: string; ms: number }[]; lastHash: string }[];
-    together: { jobs: number; counts: Record<string, number>; times: { phase: string; ms: number }[] };
-    rehearsals: { title: string }[];
-    unreadable: string[];
-  };
-/** A page's rows as they read: without tags, a space for each. */
-const rows = (html: string) =>
-  [...html.matchAll(/<tr[^>]*>(.*?)<\/tr>/gs)].map((m) =>
-    m[1]!
-      .replaceAll(/<[^>]*>/g, " ")
-      .replaceAll(/\s+/g, " ")
-      .trim(),
-  );
-const wrong = { type: "answer", gate: "sheet.atHand", value: { kind: "document", named: "RC-4040" } } as const;
+const page = async ({ app }: Pick<World, "app">, query = "") => (await app.request(`/findings${query}`)).text();
+const data = async ({ app }: Pick<World, "app">, query = "") =>
+  (await (await app.request(`/findings.json${query}`)).json()) as FindingsState;
 
-async function twoJobs() {
-  const world = testApp();
-  const lower = await openedJob({ ...brief(), title: "Lower meadow" }, world);
-  const upper = await openedJob({ ...brief(), title: "Upper meadow" }, world);
-  await lower.say({ type: "next" });
-  lower.say(wrong);
-  await upper.say({ type: "next" });
-  return { world, lower, upper };
+/** A job that was played without a server, as lines of a record. */
+function linesOf(job: string, { entries }: PacedJob): Sealed[] {
+  const lines: Sealed[] = [];
+  for (const entry of entries) lines.push(seal({ ...entry, job, key: `open-${job}`, prev: lines.at(-1)?.hash ?? NO_ENTRY } as never));
+  return lines;
 }
 
-describe("the findings of all jobs", () => {
-  it("stand job by job, the newest first, with what each is and where it stands", async () => {
-    const { world } = await twoJobs();
-    const [, together, upper, lower] = rows(await page(world));
-    expect(together).toMatch(/^All together 2 jobs 2 0 1 0 0 0 0 0 0 Utilities marked: \d+ s$/);
-    expect(upper).toMatch(/^Upper meadow 80 × 100 ft, 2 entries Utilities marked 1 0 0 0 0 0 0 0 0 Utilities marked: \d+ s$/);
-    expect(lower).toMatch(/^Lower meadow 80 × 100 ft, 3 entries Utilities marked 1 0 1 0 0 0 0 0 0 Utilities marked: \d+ s$/);
+describe("a raise and a strike in twenty seconds", () => {
+  let world: World;
+  beforeAll(async () => {
+    world = testApp();
+    await keep(world.journal, linesOf("hurried", PacedJob.playedBy(80)), { lena: "Lena", david: "David" });
   });
-  it("lead from each count to the record with only those entries, and nowhere from none", async () => {
-    const { world, lower } = await twoJobs();
-    const links = [...(await page(world)).matchAll(/href="(\/jobs\/[^"]*show=[^"]*)"/g)].map((m) => m[1]!);
-    expect(links.filter((l) => l.includes(lower.job))).toEqual([
-      `/jobs/${lower.job}/record?show=refused`,
-      `/jobs/${lower.job}/record?show=outOfLimit`,
+  it("stands there with all that cannot be true of it, by kind", async () => {
+    const { kinds } = await data(world);
+    expect(kinds.map(({ title }) => title)).toEqual([
+      "Second look, too quick",
+      "Walked too fast",
+      "Stakes in too fast",
+      "Answered without reading",
+      "Whole phase too fast",
     ]);
-    for (const link of links) expect(await (await world.app.request(link)).text()).toContain('class="marked');
   });
-  it("follow every entry at once", async () => {
-    const { world, upper } = await twoJobs();
-    const before = (await data(world)).together.counts.refused!;
-    await upper.say({ type: "next" });
-    expect((await data(world)).together.counts.refused).toBe(before + 1);
+  it("says of each what, where, why it matters and what would explain it, with a link to an entry that is there", async () => {
+    const html = await page(world, "?kind=tooFastDriving&from=2026-06-01&to=2026-06-01&lead=lena");
+    const [card] = /<article.*?<\/article>/s.exec(html)!;
+    const text = card.replaceAll(/<[^>]*>/g, " ").replaceAll(/\s+/g, " ");
+    expect(text).toContain("22 stakes in 0.1 s. 5 people with a driver for every two take 3 min at the very least.");
+    expect(text).toContain("Anchors set, 2026-06-01");
+    expect(text).toMatch(/Why it matters What isn&#39;t driven yet .* What would explain it They were in already/);
+    const [, entry] = /href="\/jobs\/hurried\/record#e(\d+)"/.exec(card)!;
+    expect(doubtsIn(PacedJob.playedBy(80).record).some(({ entries }) => entries.includes(Number(entry)))).toBe(true);
   });
-  it("have in their sums what the jobs have, phase by phase", async () => {
-    const { world, upper } = await twoJobs();
-    await upper.to((s) => s.phase === "anchorsSet");
-    const { jobs, together } = await data(world);
-    for (const mark of FLAGS) expect(together.counts[mark]).toBe(jobs.reduce((sum, j) => sum + j.counts[mark]!, 0));
-    const spent = jobs.flatMap((j) => j.times).filter((t) => t.phase === "utilitiesMarked");
-    expect(together.times.find((t) => t.phase === "utilitiesMarked")!.ms).toBe(spent.reduce((sum, t) => sum + t.ms, 0));
+  it("comes in pages of fifty, the newest first, each finding once", async () => {
+    const [first, all] = [await data(world), doubtsIn(PacedJob.playedBy(80).record)];
+    const second = await data(world, `?before=${first.next}`);
+    const ids = [...first.cards, ...second.cards].map(({ id }) => id);
+    expect([first.found, first.cards.length, new Set(ids).size, second.next]).toEqual([all.length, 50, all.length, null]);
+    expect(await page(world)).toContain(`href="/findings?before=${first.next!.replaceAll("~", "%7E")}"`);
   });
-  it("give each job's last hash, to be compared with a copy kept elsewhere", async () => {
-    const { world, lower } = await twoJobs();
-    expect((await data(world)).jobs.find((j) => j.job === lower.job)!.lastHash).toBe((await lower.entries()).at(-1)!.hash);
-  });
-  it("say that there is none where no job was opened", async () => expect(await page(testApp())).toContain("No job to look at yet."));
-  it("are led to from the job list, and show a person's words as text only", async () => {
-    const world = testApp();
-    await openedJob({ ...brief(), title: "<b>bold</b>" }, world);
-    expect(await (await world.app.request("/")).text()).toContain('href="/findings"');
-    expect(await page(world)).toContain("&lt;b&gt;bold&lt;/b&gt;");
+  it("names people as they are called, and by their id once a name is erased", async () => {
+    expect((await data(world, "?kind=quickSecond")).cards[0]!.people).toEqual(["Lena", "David"]);
+    await world.journal.eraseName("hurried", "david");
+    expect((await data(world, "?kind=quickSecond")).cards[0]!.people).toEqual(["Lena", "david"]);
+    expect((await data(world, "?crew=David")).found).toBe(0);
   });
 });
 
-it("a rehearsal stands apart, marked, and in no sum", async () => {
-  const { world } = await twoJobs();
-  const before = (await data(world)).together;
-  const trainee = await openedJob({ ...brief(), title: "Practice", rehearsal: true }, world);
-  await trainee.say({ type: "next" });
-  const { together, rehearsals, jobs } = await data(world);
-  expect([together, rehearsals.map((r) => r.title), jobs.length]).toEqual([before, ["Practice"], 2]);
-  const [real, practice] = (await page(world)).split("<h2>Rehearsals</h2>");
-  expect([real!.includes("Practice"), practice!.includes("REHEARSAL"), practice!.includes("Practice")]).toEqual([false, true, true]);
+describe("what is looked for", () => {
+  let world: World;
+  beforeAll(async () => {
+    world = testApp();
+    await keep(world.journal, recordOf("job-1", { entries: 80 }), { p1: "Ines", p2: "Maren" });
+    await keep(world.journal, recordOf("job-2", { days: 9, lengthFt: 40, entries: 80 }), { p1: "Jo" });
+    await keep(world.journal, recordOf("practice", { rehearsal: true, entries: 50 }), { p1: "Ines" });
+  });
+  it.each([
+    ["nothing in particular", "", ["job-1", "job-2"], 2],
+    ["one who led", "?lead=ines", ["job-1"], 1],
+    ["one of the crew", "?crew=Maren", ["job-1"], 1],
+    ["a tent", "?tent=20x40", ["job-2"], 1],
+    ["days", "?from=2026-06-10&to=2026-06-12", ["job-2"], 1],
+    ["somebody unknown", "?lead=Nobody", [], 0],
+    ["something that is not there", "?kind=takenBack", [], 2],
+  ])("leaves of all jobs those with it: %s", async (_what, query, jobs, counted) => {
+    const { cards, found, jobs: looked, phases, kinds } = await data(world, query);
+    expect([[...new Set(cards.map(({ job }) => job))].sort(), looked]).toEqual([jobs, counted]);
+    const sums = [phases, kinds].map((rows) => rows.reduce((sum, { count }) => sum + count, 0));
+    expect([found, ...sums]).toEqual([cards.length, cards.length, cards.length]);
+  });
+  it("stands in the form again, with the tents that there are to choose from", async () => {
+    const html = await page(world, "?lead=Ines&tent=20x40&phase=anchorsSet");
+    expect(html).toContain('name="lead" type="text" value="Ines"');
+    expect(html).toMatch(/<option value="20x40" selected="">20 × 40 ft<\/option>/);
+    expect(html).toContain('<option value="anchorsSet" selected="">');
+  });
+  it.each([
+    ["a kind that is none", "?kind=songs", "kind", '"songs" is not one of: quickSecond,'],
+    ["a phase that is none", "?phase=lunch", "phase", '"lunch" is not one of:'],
+    ["a day that is none", "?from=soon", "from", '"soon" is not a date.'],
+    ["days the wrong way round", "?from=2026-06-02&to=2026-06-01", "to", "The last day is before the first."],
+    ["a tent that has no size", "?tent=large", "tent", "is not what belongs here."],
+    ["a name as long as a page", `?crew=${"x".repeat(90)}`, "crew", "Too long."],
+    ["a place that is none", "?before=here", "before", "That is no place in the list."],
+  ])("is refused in a sentence: %s", async (_what, query, field, sentence) => {
+    const answer = await world.app.request(`/findings.json${query}`);
+    const { fields } = (await answer.json()) as { fields: Record<string, string> };
+    expect([answer.status, fields[field]]).toEqual([422, expect.stringContaining(sentence)]);
+    expect((await world.app.request(`/findings${query}`)).status).toBe(422);
+  });
+  it("is asked of what is kept: no record is read, and no job that is not on the page", async () => {
+    const asked: string[] = [];
+    const counting = new Proxy(world.journal, {
+      get: (journal, name: keyof Journal) => {
+        asked.push(name);
+        return journal[name];
+      },
+    });
+    const { app } = testApp(counting);
+    asked.length = 0;
+    await page({ app }, "?tent=20x40");
+    expect([...new Set(asked)].sort()).toEqual(["fold", "names"]);
+  });
 });
 
-describe("a job whose record is spoiled", () => {
-  async function spoiled(sql: string, look: string[] = []) {
-    const folder = scratchFolder("findings");
-    const file = join(folder, "data.db");
+describe("the numbers of a few recorded jobs", () => {
+  const folder = scratchFolder("numbers");
+  const file = join(folder, "data.db");
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  it("in the drawings are those of a plain recount, rehearsals and what cannot be read left out", async () => {
+    await fileOfRecords(file);
     const journal = openJournal(file);
-    for (const name of ["job-1", "job-2"]) {
-      const opening = openingLine(name);
-      await journal.open(opening, {});
-      await journal.append(lineAfter(opening));
-    }
+    const state = await data({ app: testApp(journal).app });
+    const kept = await journal.folds();
+    const real = kept.flatMap(({ job, fold }) => (fold && !fold.rehearsal ? [job] : []));
+    const records = await Promise.all(real.map(async (job) => verifyChain(await journal.read(job)).entries));
     await journal.close();
-    const db = new Database(file);
-    db.exec(`DROP TRIGGER entries_stay; ${sql}`);
-    db.close();
-    const again = openJournal(file);
-    const world = testApp(again);
-    for (const path of look) await world.app.request(path);
-    const seen = { html: await page(world), ...(await data(world)) };
-    await again.close();
-    rmSync(folder, { recursive: true });
-    return seen;
-  }
-  it("in its opening is not left out: it is listed, with what to do", async () => {
-    const { html, jobs, unreadable } = await spoiled("UPDATE entries SET bytes = x'00' WHERE job = 'job-2' AND no = 1");
-    expect([jobs.map((j) => j.title), unreadable]).toEqual([["Tent of job-1"], ["job-2"]]);
-    expect(html).toMatch(/Record cannot be read\.<\/b> The first entry of job job-2 .*Put your last copy of the data file in its place/);
-  });
-  it("further on is counted up to there once it was looked at, and says so", async () => {
-    const { html, jobs } = await spoiled("UPDATE entries SET bytes = x'00' WHERE job = 'job-2' AND no = 2", ["/jobs/job-2/record"]);
-    expect(jobs).toHaveLength(2);
-    expect(html).toContain("Entry 2 does not fit the chain. It and what follows are not counted.");
+
+    const doubts = records.flatMap((entries) => doubtsIn(entries));
+    for (const { kind, count } of state.kinds.filter(({ kind: k }) => doubts.some(({ kind }) => kind === k)))
+      expect([kind, count]).toEqual([kind, doubts.filter((doubt) => doubt.kind === kind).length]);
+    const folds = records.map((entries) => foldAll(entries).fold);
+    expect([state.jobs, state.kinds.find(({ kind }) => kind === "waived")!.count]).toEqual([
+      folds.length,
+      folds.reduce((sum, { counts }) => sum + counts.waived, 0),
+    ]);
+
+    for (const { phase, jobs, low, middle, high } of state.times) {
+      const through = folds.filter((fold) => fold.phase !== phase && fold.phaseMs[phase] !== undefined);
+      const seconds = through.map((fold) => fold.phaseMs[phase]! / 1000).sort((a, b) => a - b);
+      expect([phase, jobs]).toEqual([phase, seconds.length]);
+      for (const [share, quartile] of [[0.25, low] as const, [0.5, middle] as const, [0.75, high] as const]) {
+        const exact = seconds[Math.ceil(share * seconds.length) - 1]!;
+        expect(Math.abs(quartile - exact)).toBeLessThanOrEqual(Math.max(0.5, exact * 0.05));
+      }
+    }
+    const often = doubts.filter(({ kind }) => kind === "refusedBeforeAnswer").map(({ facts }) => Number(facts.count));
+    const drawn = state.refusals.filter(({ from }) => from >= 3).reduce((sum, { answers }) => sum + answers, 0);
+    expect(drawn).toBe(often.length);
   });
 });
 
-it("2,000 jobs are told from what is kept of them: the journal is asked once, and gives no entry", async () => {
-  const kept = sqliteJournal(":memory:");
-  for (let n = 0; n < 2000; n++) await kept.open(openingLine(`job-${n}`), {});
-  const asked: string[] = [];
-  const counting = new Proxy(kept, {
-    get: (journal, name: keyof typeof kept) => {
-      asked.push(name);
-      return journal[name];
-    },
-  });
-  const world = testApp(counting);
-  asked.length = 0;
-  const html = await page(world);
-  expect([asked, rows(html).length]).toEqual([["folds"], 2002]);
+it("where there is nothing to look at, the page says so", async () => {
+  const html = await page({ app: testApp(sqliteJournal(":memory:")).app });
+  expect(html).toContain("0 findings. 0 jobs looked through.");
+  expect(html.match(/No numbers yet\./g)).toHaveLength(3);
 });

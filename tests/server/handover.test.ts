@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import type { GuideState } from "../../views/pages/guide/state.ts";
 import { brief } from "../support/app.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 import { plainBrowser } from "../support/plain-forms.ts";
@@ -88,5 +89,43 @@ describe("the lead is handed over", () => {
     job = await openedJob(people);
     expect(await tell({ heard: "hand over the lead to Maren" })).toMatchObject({ outcome: { did: "proposed" } });
     expect((await job.read()).proposed!.because).toBe("the lead is handed over");
+  });
+});
+
+describe("the lead's phone is gone", () => {
+  it("the deputy leads after two presses, and every screen shows it", async () => {
+    const job = await openedJob();
+    const browser = plainBrowser(job.app);
+    await browser.open(`/jobs/${job.job}?as=p2`);
+    await browser.open(`/jobs/${job.job}/people`);
+    const take = browser.forms("hand-over").find(({ fields }) => fields.type === "takeLead")!;
+    await browser.send(take);
+    expect(browser.text("strip")).toContain("Tobias, lead");
+    const state = await job.read();
+    expect(state.people.map(({ id, role }) => [id, role])).toEqual(
+      expect.arrayContaining([
+        ["p2", "lead"],
+        ["p1", "deputy"],
+      ]),
+    );
+    expect(state.thread.at(-1)).toMatchObject({ said: "I take the lead", reply: "You lead now. Every screen shows it." });
+    expect(((await (await job.app.request("/jobs.json")).json()) as { jobs: { lead: string }[] }).jobs[0]!.lead).toBe("Tobias");
+  });
+  it("nobody else is offered it, nor takes it", async () => {
+    const job = await openedJob();
+    const browser = plainBrowser(job.app);
+    for (const person of ["p1", "p3", "p4", "p6", "p7"]) {
+      await browser.open(`/jobs/${job.job}?as=${person}`);
+      await browser.open(`/jobs/${job.job}/people`);
+      expect(browser.forms("hand-over").filter(({ fields }) => fields.type === "takeLead")).toEqual([]);
+      expect((await job.say({ type: "takeLead" }, person)).outcome).toMatchObject({ refused: [{ why: "role" }] });
+    }
+  });
+  it("a record with it replays to the same, and goes on under the new lead", async () => {
+    const job = await openedJob();
+    await job.say({ type: "takeLead" }, "Tobias");
+    const again = job.restart(1);
+    const state = (await (await again.app.request(`/jobs/${job.job}.json`)).json()) as GuideState;
+    expect([state.readOnly, state.people.find(({ role }) => role === "lead")?.id]).toEqual([null, "p2"]);
   });
 });

@@ -30,9 +30,10 @@ it("the record's line and the findings mark it, and lead to it", async () => {
   const { no } = await show("Ines");
   const only = await (await job.app.request(`/jobs/${job.job}/record?show=paper`)).text();
   expect([...only.matchAll(/id="e(\d+)"/g)].map((m) => Number(m[1]))).toEqual([no]);
-  const findings = await (await job.app.request("/findings")).text();
-  expect(findings).toContain(`/jobs/${job.job}/record?show=paper`);
-  expect(findings).toContain("Paper instead");
+  const counts = await (await job.app.request("/findings/jobs")).text();
+  expect(counts).toContain(`/jobs/${job.job}/record?show=paper`);
+  const findings = await (await job.app.request("/findings?kind=paper")).text();
+  expect(findings).toContain(`/jobs/${job.job}/record#e${no}`);
 });
 
 it("what was said reads as it went: shown, then seen", async () => {

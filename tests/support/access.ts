@@ -11,4 +11,4 @@ export function countedBytes(): AccessSettings["random"] {
 export const forTrials = (): AccessSettings => ({ mode: "trials", random: countedBytes(), addressOf: () => "192.0.2.1" });
 
 /** A screen of a real server, in the hands of a lead. */
-export const LEADS_SCREEN: ScreenAccess = { present: [], here: null, mayHandOutCodes: true, trials: false };
+export const LEADS_SCREEN: ScreenAccess = { present: ["p1", "p2", "p3", "p4"], here: null, mayHandOutCodes: true, trials: false };

@@ -1,5 +1,5 @@
 import type { Frozen } from "../../machines/install/step.ts";
-import { type Entry, type JobId, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
+import { type Entry, type JobId, keyOf, NO_ENTRY, type Sealed, seal } from "../../machines/record/entry.ts";
 import type { Stored } from "../../server/journal/journal.ts";
 
 /** A job in name and size only, with no calls: a journal, a chain and a fold look at no more of it. */
@@ -8,7 +8,7 @@ const frozen = (title: string) =>
     procedure: "test",
     brief: { title, zone: "America/Denver", site: { address: "" }, crew: [] },
     plan: { widthFt: 40, lengthFt: 80 },
-    script: { steps: [], ways: {} },
+    script: { steps: [], escapes: {}, conditions: [] },
     limits: { raiseGustMph: {}, stopGustMph: {}, windOtherwiseS: {}, thunderS: {}, sessionS: {} },
   }) as unknown as Frozen;
 const here = { phase: "utilitiesMarked", step: "sheet.atHand" };
@@ -33,4 +33,5 @@ export function chainOf(job: JobId, length: number): Sealed[] {
 }
 
 /** A record as a journal gives it back. */
-export const asStored = (lines: readonly Sealed[]): Stored[] => lines.map(({ entry, hash, bytes }) => ({ no: entry.no, hash, bytes }));
+export const asStored = (lines: readonly Sealed[]): Stored[] =>
+  lines.map(({ entry, hash, bytes }) => ({ no: entry.no, hash, bytes, filed: { prev: entry.prev, key: keyOf(entry) } }));

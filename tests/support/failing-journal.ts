@@ -10,13 +10,15 @@ export function failingJournal(inner: Journal) {
       if (state.failure) throw new NotWritten(state.failure);
       return go(...given);
     };
-  const { catalog } = inner;
+  const { catalog, oversight, photos } = inner;
   const journal: Journal = {
     ...inner,
     open: write(inner.open),
     append: write(inner.append),
     refold: write(inner.refold),
     catalog: { ...catalog, add: write(catalog.add), change: write(catalog.change), remove: write(catalog.remove) },
+    oversight: { ...oversight, appendFollowUp: write(oversight.appendFollowUp) },
+    photos: { ...photos, put: write(photos.put) },
     condition: async () => state.condition,
   };
   return { journal, state };

@@ -7,6 +7,7 @@ import { brief, MORNING, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 import { type OpenedJob, openedJob } from "../support/job.ts";
 import { scriptTexts, textsOf } from "../support/page-text.ts";
+import { PICTURES, photoForm } from "../support/photos.ts";
 import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
 import { readCsv } from "../support/read-csv.ts";
 import type { Stand } from "../support/stand.ts";
@@ -196,6 +197,33 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("/more"), { as: "p1" });
       await read(crew, at("/now"), { as: "p1" });
     });
+    it("photos: none yet, whose screen, who only looks, what is refused, one that was kept, and the record of it", async () => {
+      await read(crew, at("/photos"));
+      await read(crew, at("/photos"), { as: "p6" });
+      let keys = 0;
+      const send = async (photo: Uint8Array<ArrayBuffer> | null, status: number, text = "1") => {
+        const body = photoForm(photo, { as: "p1", key: `photo-000${++keys}`, seen: "1", gate: "sheet.atHand", text });
+        const headers = { "accept-language": "qps", origin: "http://localhost", cookie: `as-${crew.job}=p1` };
+        const answer = await crew.app.request(at("/photo"), { method: "POST", body, headers });
+        expect(answer.status).toBe(status);
+        const html = await answer.text();
+        expect(unsaid([...textsOf(html), ...scriptTexts(html)])).toEqual([]);
+      };
+      await send(null, 422);
+      await send(new TextEncoder().encode("%PDF-1.7"), 422);
+      await send(PICTURES["image/webp"].slice(0, 90), 422);
+      await send(PICTURES["image/png"], 422, "1".repeat(300));
+      await send(new Uint8Array(1_500_001), 413);
+      await send(new Uint8Array(1_900_000), 413);
+      await send(PICTURES["image/png"], 303);
+      const { no } = (await crew.entries()).at(-1)!.entry;
+      await read(crew, at("/photos"), { as: "p1" });
+      await read(crew, at(`/photos?entry=${no}`), { as: "p1" });
+      await read(crew, at("/photos?entry=1"), { status: 404 });
+      await read(crew, at(`/photos/${"0".repeat(64)}`), { status: 404 });
+      await read(crew, at(""), { as: "p1" });
+      await read(crew, at("/record"));
+    });
     it("the plan and the layout sheet, in feet and in millimeters, with a street and the north", async () => {
       await read(crew, at("/plan"));
       await read(crew, at("/layout"));
@@ -223,6 +251,25 @@ describe("every sentence comes through the words of its screen", () => {
     it("how to trust the site's network, on a server that is not on it", async () => {
       await read(crew, "/trust");
       await read(crew, "/trust/ridgecall-site-authority.crt", { status: 404 });
+    });
+    it("getting on a job, its codes and its names", async () => {
+      await read(crew, "/join");
+      await read(crew, "/join?code=AAAAAA", { status: 403 });
+      await read(crew, at("/codes"));
+      const [, code = ""] = /<p class="code">⟦?([^<⟧]+)⟧?<\/p>/.exec(await (await crew.app.request(at("/codes"))).text())!;
+      await read(crew, `/join?code=${code}`);
+      await read(crew, at("/names"));
+      await read(crew, at("/names"), { fields: { person: "p1" }, status: 409 });
+      await read(crew, at("/people?as=p2"));
+    });
+    it("the office, its tokens and its log", async () => {
+      await read(crew, "/office/in?to=/findings");
+      await read(crew, "/office/in", { fields: { passphrase: "1", to: "/" }, status: 403 });
+      await read(crew, "/office/first?key=1", { status: 403 });
+      await read(crew, "/office/tokens", { fields: { name: "" }, status: 422 });
+      await read(crew, "/office/tokens", { fields: { name: "7" } });
+      await read(crew, "/office/passphrase", { fields: { now: "1", next: "2" }, status: 403 });
+      await read(crew, "/office");
     });
     it("what is wrong with a request", async () => {
       await read(crew, "/nowhere", { status: 404 });

@@ -55,7 +55,7 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
 );
 
 /** On a server for trials. A guide says it in its strip, and the pages beside it in their heading. */
-const TrialsLine = ({ words: { page } }: { words: Words }) => (useContext(Trials) ? <p class="trials">{page.trialsTold}</p> : null);
+const TrialsLine = ({ words: { page } }: { words: Words }) => (useContext(Trials) ? <aside class="trials">{page.trialsTold}</aside> : null);
 
 const NOWHERE: Where = { on: null };
 

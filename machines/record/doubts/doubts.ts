@@ -2,6 +2,7 @@ import { type Entries, type EntryLookup, lookupIn } from "../entries.ts";
 import type { CommandEntry, Opening } from "../entry.ts";
 import { type Course, openCourse } from "./course.ts";
 import { DOUBT_KINDS, type Doubt, type DoubtKind } from "./doubt.ts";
+import { type RefusedState, refusalsEnded } from "./refused-before-answer.ts";
 import { watchOf } from "./registry.ts";
 import { saidBy } from "./said.ts";
 
@@ -32,6 +33,10 @@ export function addDoubts(state: DoubtState, entry: CommandEntry, earlier: Entry
   const said = saidBy(state.course, entry, earlier);
   return { ...state, course: said.after, kept: eachKind((kind) => watchOf(kind).add(state.kept[kind], said)) };
 }
+
+/** Gates that were answered between two states, with how often "next" had been refused there before: once is told too. */
+export const answeredAfterRefusals = (before: DoubtState, after: DoubtState) =>
+  refusalsEnded(before.kept.refusedBeforeAnswer as RefusedState, after.kept.refusedBeforeAnswer as RefusedState);
 
 /** The doubts that a state has come to: by kind, in the order of `DOUBT_KINDS`, each kind in the order of the record. */
 export const doubtsOf = (state: DoubtState): readonly Doubt[] => DOUBT_KINDS.flatMap((kind) => watchOf(kind).doubts(state.kept[kind]));

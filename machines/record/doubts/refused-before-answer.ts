@@ -13,10 +13,10 @@ export const MIN_REFUSALS = 3;
 export const MIN_BETWEEN_PRESSES_MS = 2000;
 
 type Pressed = { readonly phase: string; readonly lastAt: Instant; readonly places: Places };
-type State = Found & { readonly pressed: Readonly<Record<GateId, Pressed>> };
+export type RefusedState = Found & { readonly pressed: Readonly<Record<GateId, Pressed>> };
 
 /** "Next" refused at a gate again and again before it was answered. One that is not answered yet is no doubt yet. */
-export const refusedBeforeAnswer: Watch<State> = {
+export const refusedBeforeAnswer: Watch<RefusedState> = {
   kind: "refusedBeforeAnswer",
   open: { found: [], pressed: {} },
   add: (state, said) => {
@@ -31,6 +31,12 @@ export const refusedBeforeAnswer: Watch<State> = {
   },
   doubts: ({ found }) => found,
 };
+
+/** Gates that were answered between two states, with how often "next" had been refused there, from the first time on. */
+export const refusalsEnded = (before: RefusedState, after: RefusedState): readonly { gate: GateId; phase: string; count: number }[] =>
+  Object.entries(before.pressed).flatMap(([gate, { phase, places }]) =>
+    Object.hasOwn(after.pressed, gate) ? [] : [{ gate, phase, count: places.count }],
+  );
 
 function refusedGate({ entry: { command, outcome } }: Said): GateId | null {
   if (command.type !== "next" || !("refused" in outcome)) return null;

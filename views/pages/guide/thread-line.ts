@@ -38,8 +38,9 @@ export function threadLine(entry: CommandEntry, { live, name, words }: Told): Th
 function saidTo(entry: CommandEntry, { job: { frozen }, entries }: LiveJob, words: Words): string | null {
   const earlier = lookupIn(entries);
   const command = effectiveCommandBy(entry, earlier);
-  if (command.type === "answer" || command.type === "waive") {
-    const question = indexOf(frozen.script).questions.get(command.gate);
+  const gate = command.type === "answer" || command.type === "waive" || command.type === "photo" ? command.gate : null;
+  if (gate !== null) {
+    const question = indexOf(frozen.script).questions.get(gate);
     return question ? [sayText(question, words), askText(question, words)].filter(Boolean).join(" ") : null;
   }
   if (command.type !== "next" && command.type !== "back") return null;

@@ -26,7 +26,7 @@ export const CodesPage = ({ screen, crew, leads, address, onlyHere }: Props) => 
         <section class="code-card">
           <h2>{title}</h2>
           <QrCode text={link} label={codes.square(code)} />
-          <p class="code">{code}</p>
+          <p class="code">{codes.code(code)}</p>
           <p>{codes.at(`${address}/join`)}</p>
           <p>{told}</p>
         </section>

@@ -1,5 +1,6 @@
 import type { Site } from "../../../machines/install/brief.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
+import type { Digests } from "../proof/state.ts";
 
 /** The papers that the sheet is printed on. */
 export type Paper = "a4" | "letter";
@@ -12,4 +13,6 @@ export type LayoutState = {
   readonly site: Pick<Site, "baselineBearingDeg" | "street">;
   /** The entry whose plan this is, where it is not the one in force. */
   readonly version: number | null;
+  /** The last entry of the record that it stands in. */
+  readonly record: Digests["record"];
 };

@@ -1,6 +1,7 @@
 import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import { LayoutDrawing } from "../../drawing/layout.tsx";
 import { UNITS, type Units } from "../../drawing/units.ts";
+import { RecordDigest } from "../../parts/digests.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
@@ -10,7 +11,7 @@ import { LayoutTables, rowsIn } from "./tables.tsx";
 type Props = { state: LayoutState; units: Units; paper: Paper; hurt: HurtState | null; words: Words };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site, version }, units, paper, hurt, words }: Props) {
+export function LayoutPage({ state: { job, plan, site, version, record }, units, paper, hurt, words }: Props) {
   const { edgeName, layout, page, tapeText } = words;
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
@@ -54,6 +55,7 @@ export function LayoutPage({ state: { job, plan, site, version }, units, paper, 
               </a>
             ))}
           </nav>
+          <RecordDigest record={record} words={words} />
           <div class="tables">
             <LayoutTables plan={plan} units={units} words={words} />
           </div>

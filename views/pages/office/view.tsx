@@ -1,5 +1,7 @@
+import { HouseDigest } from "../../parts/digests.tsx";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
+import type { Digests } from "../proof/state.ts";
 
 type Token = { readonly id: string; readonly name: string; readonly made: string; readonly revoked: boolean };
 /** Something in the log, in words. */
@@ -9,6 +11,7 @@ export type OfficeState = {
   /** A token that was just made: the only time that it can be read. */
   readonly secret: string | null;
   readonly events: readonly Event[];
+  readonly house: Digests["house"];
   readonly notice: string | null;
   /** What is wrong with what was typed, by field. */
   readonly problems: Readonly<Record<string, string>>;
@@ -16,7 +19,7 @@ export type OfficeState = {
 type Props = { readonly state: OfficeState; readonly words: Words };
 
 /** What the office looks after besides its jobs: its passphrase, tokens for scripts, and who came in. */
-export const OfficePage = ({ state: { tokens, secret, events, notice, problems }, words, words: { office } }: Props) => (
+export const OfficePage = ({ state: { tokens, secret, events, house, notice, problems }, words, words: { office, proof } }: Props) => (
   <Page words={words} title={office.title} where={{ on: "office" }} styles="join">
     <main class="join office" hx-ignore>
       <h1>{office.title}</h1>
@@ -30,7 +33,7 @@ export const OfficePage = ({ state: { tokens, secret, events, notice, problems }
         <p>{office.tokensTold}</p>
         {secret !== null && (
           <p class="notice" role="status">
-            {office.tokenOnce} <code>{secret}</code>
+            {office.tokenOnce} <code>{office.tokenIs(secret)}</code>
           </p>
         )}
         {tokens.length === 0 ? <p>{office.noTokens}</p> : <ul class="tokens">{tokens.map((token) => TokenRow({ token, office }))}</ul>}
@@ -46,6 +49,12 @@ export const OfficePage = ({ state: { tokens, secret, events, notice, problems }
           <Field name="next" label={office.next} problem={problems.next} kind="new-password" />
           <button type="submit">{office.changeIt}</button>
         </form>
+      </section>
+      <section>
+        <h2>{proof.house}</h2>
+        <p>{proof.houseTold}</p>
+        {house === null ? <p>{proof.noHouse}</p> : <HouseDigest house={house} words={words} />}
+        <p>{`${proof.writeDown} ${proof.command}`}</p>
       </section>
       <section>
         <h2>{office.log}</h2>

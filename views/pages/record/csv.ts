@@ -22,6 +22,7 @@ export const rowsOf = ({ phases, zone }: RecordState, { markName, record, source
         line.taken,
         line.reply,
         line.flags.map((flag) => markName(flag)).join("; "),
+        line.photo?.hash ?? "",
         line.hash,
       ]),
     ),

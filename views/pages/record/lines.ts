@@ -3,12 +3,14 @@ import { type ReplyContext, replyTo } from "../../../machines/conversation/reply
 import type { Answer } from "../../../machines/install/gates.ts";
 import type { GateId, StepId } from "../../../machines/install/ids.ts";
 import { stepsIn } from "../../../machines/install/job.ts";
+import { indexOf } from "../../../machines/install/script-index.ts";
 import type { Frozen } from "../../../machines/install/step.ts";
 import { answerValue, effectiveCommandBy } from "../../../machines/record/effective-command.ts";
 import { type EntryLookup, lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry, Entry } from "../../../machines/record/entry.ts";
 import { type Flag, MAKING_SAFE, phaseAfter } from "../../../machines/record/findings.ts";
 import { frozenAfter, frozenIn } from "../../../machines/record/in-force.ts";
+import { isPhoto } from "../../../machines/record/photos.ts";
 import { replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { CallRun, Moment, PhaseRun, Phone, RecordLine } from "./state.ts";
@@ -71,6 +73,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
       heard: command.heard,
       taken: takenAs(entry, earlier, words),
       reply,
+      photo: photoOf(entry, frozen, words),
       holdsPlan: command.type === "amend",
       flags: each[no - 1] ?? [],
       hash,
@@ -106,6 +109,7 @@ const openedLine = (no: number, time: Moment, hash: string, { record }: Words): 
   heard: null,
   taken: record.openedLine,
   reply: "",
+  photo: null,
   holdsPlan: true,
   flags: [],
   hash,
@@ -132,6 +136,13 @@ function takenAs({ command }: CommandEntry, earlier: EntryLookup, { intentText, 
     default:
       return saidText(command);
   }
+}
+
+function photoOf(entry: CommandEntry, { script }: Frozen, words: Words): RecordLine["photo"] {
+  if (!isPhoto(entry)) return null;
+  const { gate, hash, mime, bytes, widthPx, heightPx } = entry.command;
+  const question = gate === null ? undefined : indexOf(script).questions.get(gate);
+  return { hash, mime, bytes, widthPx, heightPx, of: question ? sayText(question, words) : null };
 }
 
 function sayOf({ script }: Frozen, id: StepId, words: Words): string {

@@ -1,4 +1,5 @@
 import type { CommandSource } from "../../../machines/install/commands.ts";
+import type { PhotoFacts } from "../../../machines/install/photo.ts";
 import type { Flag, Fold } from "../../../machines/record/findings.ts";
 import type { KitRow } from "../../../machines/record/kit-counts.ts";
 
@@ -58,6 +59,8 @@ export type RecordLine = {
   /** What was pressed, or what the words were taken as. */
   readonly taken: string;
   readonly reply: string;
+  /** The photo that the entry names, with what it is of besides the call; `null` where it names none that was kept. */
+  readonly photo: (PhotoFacts & { readonly of: string | null }) | null;
   /** Whether the entry holds a plan: the opening, and every change that was put forward. */
   readonly holdsPlan: boolean;
   readonly flags: readonly Flag[];

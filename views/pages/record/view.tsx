@@ -1,10 +1,13 @@
 import type { Child } from "hono/jsx";
 import { FLAGS, type Flag } from "../../../machines/record/findings.ts";
+import { RecordDigest } from "../../parts/digests.tsx";
 import { Marks, Times } from "../../parts/findings.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { OutAndBack } from "../../parts/out-and-back.tsx";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
+import { Picture } from "../photos/shot.tsx";
+import { photoPath } from "../photos/state.ts";
 import { Papers } from "./papers-shown.tsx";
 import type { CallRun, PhaseRun, RecordLine, RecordState } from "./state.ts";
 
@@ -32,6 +35,7 @@ export const RecordPage = ({ state, show, shown, hurt, words, words: { markName,
         <p class={state.problem === null ? "verdict" : "verdict broken"} id="verdict">
           {state.problem === null ? record.holds(state.entries) : record.breaks(state.problem, state.entries)}
         </p>
+        <RecordDigest record={{ no: state.entries, hash: state.tip }} words={words} />
         <Papers papers={state.papers} words={words} />
         <Facts state={state} words={words} />
         <Filter state={state} show={show} words={words} />
@@ -44,6 +48,8 @@ export const RecordPage = ({ state, show, shown, hurt, words, words: { markName,
           </p>
         )}
         {children}
+        <RecordDigest record={{ no: state.entries, hash: state.tip }} words={words} />
+        <p class="small">{words.proof.writeDown}</p>
       </div>
     </main>
   </Page>
@@ -70,6 +76,15 @@ const Facts = ({ state, words, words: { markName, page, record } }: { state: Rec
     <nav class="ways">
       <a class="button" href={`/jobs/${state.job}`}>
         {page.guide}
+      </a>
+      <a class="button" href={`/jobs/${state.job}/report`}>
+        {words.report.link}
+      </a>
+      <a class="button" href={`/jobs/${state.job}/proof`}>
+        {words.proof.link}
+      </a>
+      <a class="button" href={`/jobs/${state.job}/check`}>
+        {words.proof.checkTitle}
       </a>
       <a class="button" href="/findings">
         {record.findings}
@@ -130,7 +145,7 @@ export const CallBlock = ({ call, job, words }: { call: CallRun; job: string; wo
 );
 
 const Line = ({ line, job, words, words: { record } }: { line: RecordLine; job: string; words: Words }) => {
-  const { no, time, heard, taken, reply, holdsPlan, flags } = line;
+  const { no, time, heard, taken, reply, photo, holdsPlan, flags } = line;
   return (
     <li id={`e${no}`} class={flags.length > 0 ? `marked ${flags.join(" ")}` : undefined}>
       <p class="by">
@@ -140,6 +155,19 @@ const Line = ({ line, job, words, words: { record } }: { line: RecordLine; job: 
       </p>
       <p class="said">{heard === null ? taken : `${record.heard(heard)} ${record.taken(taken)}`}</p>
       {reply !== "" && <p class="told">{reply}</p>}
+      {photo && (
+        <figure class="photo">
+          <a href={photoPath(job, photo.hash)}>
+            <Picture job={job} photo={{ no, ...photo }} words={words} />
+          </a>
+          <figcaption>
+            {photo.of !== null && <span>{photo.of}</span>}
+            <span>
+              {record.photoHash} <code>{photo.hash}</code>
+            </span>
+          </figcaption>
+        </figure>
+      )}
       {holdsPlan && (
         <p>
           <a class="button" href={`/jobs/${job}/layout?entry=${no}`}>

@@ -29,6 +29,7 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Word
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines.filter((line) => line.weighed)),
+    record: { no: entries.at(-1)!.entry.no, hash: entries.at(-1)!.hash },
   };
 }
 

@@ -1,3 +1,4 @@
+import { RecordDigest } from "../../parts/digests.tsx";
 import type { Words } from "../../text/words.ts";
 import type { TruckLine, TruckState } from "./state.ts";
 
@@ -26,6 +27,7 @@ export const TruckPaper = ({ state, words, words: { truck } }: { state: TruckSta
         <p>{who}</p>
       ))}
     </div>
+    <RecordDigest record={state.record} words={words} />
   </section>
 );
 

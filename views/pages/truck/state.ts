@@ -1,4 +1,5 @@
 import type { LoadLine, LoadWeight } from "../../../machines/tent/load.ts";
+import type { Digests } from "../proof/state.ts";
 
 /** Onto the truck before the raise, or back after the strike. */
 export type Way = "out" | "back";
@@ -43,4 +44,6 @@ export type TruckState = {
   readonly progress: { readonly of: number } & Readonly<Record<LineIs, number>>;
   /** Of the tent alone. */
   readonly weight: LoadWeight;
+  /** The last entry of the record that the list stands in. */
+  readonly record: Digests["record"];
 };

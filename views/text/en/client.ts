@@ -12,6 +12,12 @@ export const client = {
   stopListening: "Stop listening",
   speak: "Speak aloud",
   beQuiet: "Be quiet",
+  photo: {
+    making: "Making it smaller…",
+    ready: "Ready to keep:",
+    sending: "Sending…",
+    notSent: "Not sent. The photo is still here: press again.",
+  },
   tooLoud: "Too loud to be sure. Press it; hold still works.",
   unheard: "Didn't catch that. Say it again, or press it.",
   hears: {

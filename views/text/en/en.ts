@@ -5,10 +5,12 @@ import { calls } from "./calls.ts";
 import { changes, changeText, discrepancy } from "./changes.ts";
 import { figureText } from "./checks.ts";
 import { client } from "./client.ts";
+import { findingInnocent, findingTitle, findingWhat, findingWhy } from "./doubts.ts";
 import { draft } from "./draft.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
 import { factName, facts } from "./facts.ts";
+import { findings } from "./findings.ts";
 import { firm } from "./firm.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
@@ -21,8 +23,10 @@ import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, u
 import { office } from "./office.ts";
 import { header, home, page, plan, problem } from "./page.ts";
 import { phone } from "./phone.ts";
+import { photos } from "./photos.ts";
 import { picture } from "./picture.ts";
-import { duration, findings, markName, record, sourceName } from "./record.ts";
+import { proof } from "./proof.ts";
+import { atAGlance, duration, markName, record, sourceName } from "./record.ts";
 import {
   becauseText,
   didText,
@@ -35,6 +39,7 @@ import {
   stopText,
   takenText,
 } from "./refusals.ts";
+import { report } from "./report.ts";
 import { phaseName, readingListed, roleName, weatherListed, weatherShort, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { lengthName, lengths } from "./squaring.ts";
@@ -71,13 +76,21 @@ export const en = {
   office,
   more,
   stop,
+  photos,
   plan,
   layout,
   discrepancy,
   truck,
   time,
   record,
+  proof,
+  report,
   findings,
+  findingTitle,
+  findingWhat,
+  findingWhy,
+  findingInnocent,
+  atAGlance,
   tents,
   trust,
   problem,

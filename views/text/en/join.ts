@@ -31,6 +31,7 @@ export const join = {
     crewTold: "Point a phone's camera at it, or type the code. Pin it up by the truck's door.",
     leads: "For those who lead",
     leadsTold: "Lead, deputy, competent person and manager get on with this one. Don't pin it up.",
+    code: (code: string) => code,
     at: (address: string) => `At ${address}`,
     square: (code: string) => `Square that a phone's camera reads: ${code}`,
     renew: "New codes",

@@ -39,8 +39,9 @@ export function duration(ms: number): string {
 export const record = {
   of: (title: string) => `The record, ${title}`,
   link: "The record",
+  photoHash: "Hash of the photo",
   planOf: (no: number) => `The plan of entry ${no}`,
-  findings: "All jobs at a glance",
+  findings: "What to look at",
   rehearsal: "REHEARSAL: nothing was at stake",
   crew: "Crew",
   person: (name: string, role: string) => `${name}, ${role}`,
@@ -103,12 +104,13 @@ export const record = {
     "taken as",
     "reply",
     "marks",
+    "photo",
     "hash",
   ],
 } as const;
 
 /** All jobs, for whoever oversees them. */
-export const findings = {
+export const atAGlance = {
   title: "All jobs at a glance",
   intro: "How often something stands out in each job, and how long each phase took. Press a count to read those entries.",
   job: "Job",
@@ -126,6 +128,7 @@ export const findings = {
   cannotRead: (job: string) =>
     `The first entry of job ${job} is not as it was written. Put your last copy of the data file in its place; check that copy first: npm run verify -- FILE.`,
   mismatch: (no: number) => `Entry ${no} does not fit the chain. It and what follows are not counted.`,
+  findings: "What to look at",
   home: "Job list",
   asJson: "As data (JSON)",
 } as const;

@@ -9,6 +9,7 @@ import { fieldName } from "./changes.ts";
 import { errors } from "./errors.ts";
 import { factName } from "./facts.ts";
 import { number } from "./names.ts";
+import { unfitText } from "./photos.ts";
 import { roleName } from "./roles.ts";
 import { aloud } from "./spoken.ts";
 import { lackedText, notOutText, unknownText } from "./trouble.ts";
@@ -93,6 +94,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
     case "forgets":
       return `What is known stays known: ${refusal.facts.map(factName).join(", ")}.`;
+    case "noPhoto":
+      return unfitText(refusal.unfit);
     case "noProposal":
       return "No change is waiting for that.";
     case "sameAsProposer":
@@ -100,7 +103,7 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "alreadyStandingDown":
       return "Already coming down. Follow the calls.";
     case "jobClosed":
-      return "Job's closed. Notes only.";
+      return "Job's closed. Notes and photos only.";
   }
 }
 
@@ -220,6 +223,7 @@ const DID: Readonly<Record<Did, string>> = {
   seen: "Seen by two.",
   waived: "Skipped, with the reason.",
   noted: "Noted.",
+  photographed: "Photo kept.",
   read: "Got it.",
   proposed: "Change is up. Somebody else has to agree.",
   amended: "Plan changed. What it touches is asked again.",

@@ -36,6 +36,9 @@ export function saidText(command: Gist): string {
       return "I take the lead";
     case "note":
       return `Note: ${command.text}`;
+    case "photo":
+    case "unfitPhoto":
+      return command.text === null ? "Photo" : `Photo: ${command.text}`;
     case "amend":
       return `Change the plan, because ${command.because}`;
     case "agree":

@@ -1,7 +1,11 @@
+import type { Failure } from "../../../machines/record/storage.ts";
+import { notRecordedText } from "./errors.ts";
 import { https } from "./https.ts";
 
 /** What the program says when it starts, or why it does not. One sentence each. */
 export const start = {
+  badDays: (name: string, given: string, from: number) =>
+    `${name} is "${given.slice(0, 20)}"; give whole days, ${from} or more, or leave it out to keep all for good.`,
   trials: "For trials: anybody answers as anybody, and every page says so. Nothing on it is a real job.",
   office: (link: string, passphrase: string | null) =>
     passphrase === null
@@ -29,5 +33,7 @@ export const start = {
   badTls: (file: string, why: string) =>
     `The certificate or key in ${file} cannot be used (${why}); give files in PEM that belong together.`,
   unknownArgument: (argument: string) => `"${argument}" is not known here; the arguments are --https and --trials, after npm start --.`,
+  noHouseEntry: (failure: Failure) =>
+    `${notRecordedText(failure)} The house stream has no entry of today yet; it is tried again each minute.`,
   https,
 };
