@@ -89,7 +89,10 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", joinRoutes(liveJobs, entrance));
   app.route("/", officeRoutes(access, entrance, firstLink, world.journal));
   app.route("/", nameRoutes(liveJobs));
-  app.route("/", codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }));
+  app.route(
+    "/",
+    codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }),
+  );
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
@@ -117,7 +120,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);
   });
-  return { app, liveJobs, entrance, firstLink };
+  return { app, liveJobs, access, entrance, firstLink };
 }
 
 /** A file that may do other things than a page says so itself. */

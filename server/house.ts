@@ -1,12 +1,14 @@
 import type { WallTime } from "../machines/install/ids.ts";
 import type { Clocks } from "../machines/install/moment.ts";
+import type { JobId } from "../machines/record/entry.ts";
 import { dayOf, type HouseStand, houseEntryAfter, isChanged, readHouse, standAfter } from "../machines/record/house.ts";
 import type { Failure } from "../machines/record/storage.ts";
 import { Conflict, type Journal, NotWritten } from "./journal/journal.ts";
+import { yieldTurn } from "./routes/stream.ts";
 
 type World = { readonly journal: Pick<Journal, "house">; readonly clock: () => Clocks };
-/** What an entry is made for: the first look of a day, or the last one before the server stops. */
-type Occasion = "day" | "stop";
+/** What an entry is made for: the first look of a day, the last one before the server stops, or jobs that are to be taken away. */
+type Occasion = "day" | "stop" | { readonly removed: readonly JobId[] };
 
 /**
  * Keeps the house stream: an entry a day, and one more when the server stops and something was recorded since. It never rejects
@@ -15,24 +17,30 @@ type Occasion = "day" | "stop";
 export function createHouse({ journal: { house }, clock }: World, complain: (failure: Failure) => void) {
   let stand: HouseStand | null = null;
   let told = false;
-  let before = Promise.resolve();
+  let before: Promise<unknown> = Promise.resolve();
 
   async function keep(occasion: Occasion): Promise<void> {
     const at = clock().wall;
     stand ??= readHouse(await house.lines()).stand;
     if (!(await isDue(stand, occasion, at))) return;
-    const next = houseEntryAfter(stand, await house.tips(), at);
+    // Of ten thousand jobs each of these takes some 60 ms: a hold does not wait for all of them.
+    await yieldTurn();
+    const tips = await house.tips();
+    await yieldTurn();
+    const next = houseEntryAfter(stand, tips, at, typeof occasion === "object" ? occasion.removed : []);
     await house.append(next);
     stand = standAfter(stand, next);
     told = false;
   }
   async function isDue({ days }: HouseStand, occasion: Occasion, at: WallTime): Promise<boolean> {
-    if (!days.has(dayOf(at))) return true;
+    if (typeof occasion === "object" || !days.has(dayOf(at))) return true;
     return occasion === "stop" && isChanged(stand!, await house.tips());
   }
-  async function attempt(occasion: Occasion): Promise<void> {
+  /** Whether all that was to be kept is. */
+  async function attempt(occasion: Occasion): Promise<boolean> {
     try {
       await keep(occasion);
+      return true;
     } catch (error) {
       // Somebody else wrote to it: what is remembered of it is out of date.
       if (error instanceof Conflict) stand = null;
@@ -41,17 +49,21 @@ export function createHouse({ journal: { house }, clock }: World, complain: (fai
         told = true;
         complain(error.failure);
       }
+      return false;
     }
   }
-  const inTurn = (occasion: Occasion) => {
-    before = before.then(() => attempt(occasion));
-    return before;
+  const inTurn = (occasion: Occasion): Promise<boolean> => {
+    const mine = before.then(() => attempt(occasion));
+    before = mine;
+    return mine;
   };
   return {
     /** To be called now and then: makes the day's entry where there is none yet. */
     daily: () => inTurn("day"),
     /** To be called once nothing more is recorded. */
     beforeStop: () => inTurn("stop"),
+    /** To be called before jobs are taken away on purpose. Where it is false that is not noted, and they have to stay. */
+    takeAway: (removed: readonly JobId[]) => inTurn({ removed }),
   };
 }
 export type HouseKeeper = ReturnType<typeof createHouse>;

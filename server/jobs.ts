@@ -3,8 +3,8 @@ import type { Hash } from "../machines/digest/digest.ts";
 import type { Intent } from "../machines/install/commands.ts";
 import type { PersonId } from "../machines/install/ids.ts";
 import { openJob } from "../machines/install/job.ts";
-import { without } from "../machines/lookup/without.ts";
 import type { Clocks } from "../machines/install/moment.ts";
+import { without } from "../machines/lookup/without.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
 import type { People } from "../machines/record/people.ts";
 import { isPhoto } from "../machines/record/photos.ts";
@@ -119,6 +119,7 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
       const before = await journal.keyed(id, from.key);
       if (before) {
         const { entry } = sameRequest(before, from.request, from.key);
+        if (entry.kind === "command" && entry.command.by !== as) throw new Problem(409, (w) => w.errors.keyUsed(from.key));
         if (entry.kind === "command") return { live, entry };
       }
       const meant = mean(live);

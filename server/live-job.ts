@@ -39,16 +39,21 @@ function replayable(id: JobId, lines: Lines): ReturnType<typeof replay> {
   throw new Problem(409, (w) => w.errors.noOpening(id));
 }
 
+/** Whether somebody was named on a job once, though their name may be erased. */
+function wasOnJob(entries: LiveJob["entries"], person: string): boolean {
+  for (const { entry } of entries) if (entry.people && Object.hasOwn(entry.people, person)) return true;
+  return false;
+}
+
 /** The person of a job by id or by name. Throws a Problem that lists who is on it. */
-export function personOf({ job, names }: Pick<LiveJob, "job" | "names">, as: string): Person {
+export function personOf({ job, names, entries }: Pick<LiveJob, "job" | "names" | "entries">, as: string): Person {
   const { crew } = job.frozen.brief;
   // What looks like an id is one and never a name, and no name looks like one.
   const id = isPersonId(as) ? as : Object.keys(names).find((known) => foldName(names[known]!) === foldName(as));
   const person = crew.find((p) => p.id === id);
   if (person) return person;
   // Who was on the job once may still hold it, from the phone they have: with a watcher's say, and no more.
-  const former = isPersonId(as) ? Object.keys(names).find((known) => known === as) : undefined;
-  if (former) return { id: former, role: "watcher" };
+  if (isPersonId(as) && (Object.hasOwn(names, as) || wasOnJob(entries, as))) return { id: as, role: "watcher" };
   const known = crew.map((p) => names[p.id] ?? p.id).join(", ");
   const notOnJob: Sentence = (w) => w.errors.who(as, known);
   throw new Problem(422, notOnJob, { as: notOnJob });

@@ -30,8 +30,17 @@ export type Asked = {
 /** All that a command is made from, besides the job, with the clocks as they stood then. */
 export type Given = Asked & Envelope & { readonly clocks: Clocks; readonly people: People };
 
-/** Digest of a request's body as it came. */
-export const requestDigest = (body: unknown): Hash => digest.of(body);
+/** Digest of a request's body as it came, but for names: a digest gives away what few things it can be of, and names are to be erasable. */
+export const requestDigest = (body: unknown): Hash => digest.of(withoutNames(body));
+
+/** Without who says it, which stands in its entry as an id, and without what people of a crew are called. */
+function withoutNames(value: unknown, isCrew = false): unknown {
+  if (Array.isArray(value)) return value.map((one) => withoutNames(one, isCrew));
+  if (typeof value !== "object" || value === null) return value;
+  const isName = (field: string) => field === "as" || (isCrew && field === "name") || /^crew\.\d+\.name$/.test(field);
+  const kept = Object.entries(value).filter(([field, inside]) => !isName(field) && inside !== undefined);
+  return Object.fromEntries(kept.map(([field, inside]) => [field, withoutNames(inside, field === "crew")]));
+}
 
 type Next = { readonly entry: CommandEntry } & Pick<KeptJob, "job" | "from">;
 

@@ -61,22 +61,24 @@ export async function run(
   const { journal, clock } = world;
   let listensOn = port;
   const network = site ? networkOf(site, () => listensOn) : null;
-  const { app, liveJobs, entrance, firstLink } = createApp(world, { files, network });
+  const { app, liveJobs, access, entrance, firstLink } = createApp(world, { files, network });
   const dayAfter = (days: number) => new Date(clock().wall + days * DAY_MS).toISOString().slice(0, 10);
   if (demo && (await journal.folds()).length === 0)
     await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
   const made = await entrance.firstPassphrase(passphrase);
-  const tidy = () => {
+  await access.remember();
+  const house = createHouse(world, (failure) => console.error(start.noHouseEntry(failure)));
+  const tidy = async () => {
     const { wall } = clock();
     void removeOld(journal, wall).catch(console.error);
-    void removeExpired(journal, liveJobs, kept, wall).catch(console.error);
+    await removeExpired({ journal, liveJobs, house }, kept, wall).catch(console.error);
+    // Where something was taken away, the day has its entry by that.
+    await house.daily();
   };
-  tidy();
-  const house = createHouse(world, (failure) => console.error(start.noHouseEntry(failure)));
-  void house.daily();
+  void tidy();
   const timers = [
     setInterval(() => void liveJobs.writeHolds().catch(console.error), RETRY_MS),
-    setInterval(tidy, TIDY_MS),
+    setInterval(() => void tidy(), TIDY_MS),
     setInterval(() => void house.daily(), HOUSE_MS),
   ];
   for (const timer of timers) timer.unref();

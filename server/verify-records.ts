@@ -2,12 +2,13 @@ import { readFileSync, statSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { type Comparison, comparison } from "../machines/record/compare-digest.ts";
 import type { JobId } from "../machines/record/entry.ts";
+import { verifyFollowUps } from "../machines/record/follow-up.ts";
 import { readHouse } from "../machines/record/house.ts";
 import { type Beside, type BesideVerdict, verifyBeside } from "../machines/record/verify-beside.ts";
 import { compareWithHouse, type HouseVerdict, houseHolds } from "../machines/record/verify-house.ts";
 import { type Line, lineOf, type Verdict, verifyJob } from "../machines/record/verify-job.ts";
 import { header, inUse, whatIsWrong } from "./journal/check-file.ts";
-import { eachJobIn, houseInFile } from "./journal/read-file.ts";
+import { eachJobIn, followUpsInFile, houseInFile } from "./journal/read-file.ts";
 import { verify } from "./terminal.ts";
 
 /** Nothing could be read; the message is one sentence. */
@@ -18,7 +19,7 @@ export type Terminal = { readonly print: (line: string) => void; readonly compla
 
 /**
  * Verifies a data file or an exported record, and changes neither: a line for each job, one for the house stream, what all this
- * cannot show, and what a digest from paper comes to (`--digest`). 0 where all hold, 1 where something does not, 2 where the file
+ * cannot show, one for what a manager said of findings, and what a digest from paper comes to (`--digest`). 0 where all hold, 1 where something does not, 2 where the file
  * cannot be read.
  */
 export function verifyRecords(args: readonly string[], terminal: Terminal): 0 | 1 | 2 {
@@ -71,9 +72,17 @@ function verifyNamed({ file, digest }: Asked, print: Terminal["print"]): 0 | 1 {
     print(verify.house(house, (job) => titles.get(job) ?? null));
     print(verify.cannotShow(house.last?.day ?? null));
   }
+  if (house) whole = followUpsHold(file, print) && whole;
   const found = compared.found();
   if (found) print(verify.digest(found));
   return whole && (found === null || found.is === "same") ? 0 : 1;
+}
+
+/** Whether the stream of follow-ups holds; a line for it where there are any. */
+function followUpsHold(file: string, print: Terminal["print"]): boolean {
+  const verdict = verifyFollowUps(followUpsInFile(file));
+  if (verdict.entries > 0) print(verify.followUps(verdict));
+  return verdict.mismatch === null;
 }
 
 function look(file: string) {
@@ -103,11 +112,20 @@ export const verifyHouseIn = (file: string, compared?: Comparison): HouseVerdict
     return compareWithHouse(house, kept);
   });
 
-/** A job, what comes of verifying its entries, and where those hold what comes of comparing what stands beside them. */
-export type JobVerdict = { readonly job: JobId; readonly verdict: Verdict; readonly beside: BesideVerdict | null };
+/**
+ * A job, what comes of verifying its entries, and where those hold what comes of comparing what stands beside them. `said` is what
+ * an export says itself is wrong with its job: what followed is not in it.
+ */
+export type JobVerdict = {
+  readonly job: JobId;
+  readonly verdict: Verdict;
+  readonly beside: BesideVerdict | null;
+  readonly said?: string;
+};
 
 /** Whether a job holds, and all that stands beside it. */
-export const holds = ({ verdict, beside }: JobVerdict): boolean => verdict.mismatch === null && (beside?.problems.length ?? 0) === 0;
+export const holds = ({ verdict, beside, said }: JobVerdict): boolean =>
+  verdict.mismatch === null && (beside?.problems.length ?? 0) === 0 && said === undefined;
 
 function verdictOn(job: JobId, lines: readonly Line[], beside: Beside): JobVerdict {
   const verdict = verifyJob(job, lines);
@@ -128,11 +146,12 @@ export function verifyJobsIn(file: string, tell?: Tell): JobVerdict[] {
 function verifyExport(file: string, tell: Tell) {
   const record = parsed(file);
   if (typeof record !== "object" || record === null) throw new Unreadable(verify.noRecord(file));
-  const { job, entries, people, findings, kit } = record as Readonly<Record<string, unknown>>;
+  const { job, entries, people, findings, kit, problem } = record as Readonly<Record<string, unknown>>;
   if (typeof job !== "string" || !Array.isArray(entries) || entries.length === 0) throw new Unreadable(verify.noRecord(file));
   const marks = entries.map((entry) => (Object(entry) as { marks?: unknown }).marks);
   const lines = entries.map(lineOf);
-  tell(verdictOn(job, lines, { people, marks, findings, kit }), lines);
+  const told = verdictOn(job, lines, { people, marks, findings, kit });
+  tell(typeof problem === "string" ? { ...told, said: problem } : told, lines);
 }
 
 function parsed(file: string): unknown {

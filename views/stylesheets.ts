@@ -28,7 +28,7 @@ export const STYLESHEETS = {
   time: sheet("pages/time/style.css"),
   record: sheet(MARKS, DIGESTS, "pages/record/style.css"),
   proof: sheet(MARKS, DIGESTS, "pages/proof/style.css"),
-  report: sheet(MARKS, DIGESTS, "pages/report/style.css"),
+  report: sheet(MARKS, DIGESTS, "pages/report/style.css", "pages/report/paper.css"),
   findings: sheet(MARKS, "pages/findings/style.css", "pages/findings/charts.css"),
   "at-a-glance": sheet(MARKS, "pages/at-a-glance/style.css"),
   tents: sheet("pages/tents/style.css"),

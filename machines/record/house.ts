@@ -25,6 +25,8 @@ export type HouseEntry = {
   readonly tips: readonly Tip[];
   /** Jobs that the stream knew, and that are not there any more. */
   readonly gone: readonly JobId[];
+  /** Jobs that are taken away from here on, on purpose: they were kept for as long as they were to be. */
+  readonly removed: readonly JobId[];
   readonly jobs: number;
   /** Digest over the last entries of all jobs, by their ids. */
   readonly all: Hash;
@@ -47,9 +49,18 @@ export const dayOf = (at: WallTime): Day => Temporal.Instant.fromEpochMillisecon
 export const isChanged = ({ known }: HouseStand, tips: readonly Tip[]): boolean =>
   tips.length !== known.size || tips.some(({ job, hash }) => known.get(job)?.hash !== hash);
 
-/** The next entry of a house stream, made from the last entry of every job there is, in any order. */
-export function houseEntryAfter({ last, known }: HouseStand, tips: readonly Tip[], at: WallTime): HouseSealed {
-  const here = new Set(tips.map(({ job }) => job));
+/**
+ * The next entry of a house stream, made from the last entry of every job there is, in any order. `removed` are those among them
+ * that are about to be taken away on purpose.
+ */
+export function houseEntryAfter(
+  { last, known }: HouseStand,
+  all: readonly Tip[],
+  at: WallTime,
+  removed: readonly JobId[] = [],
+): HouseSealed {
+  const tips = all.filter(({ job }) => !removed.includes(job));
+  const here = new Set(all.map(({ job }) => job));
   const entry: HouseEntry = {
     schema: 1,
     no: (last?.no ?? 0) + 1,
@@ -58,6 +69,7 @@ export function houseEntryAfter({ last, known }: HouseStand, tips: readonly Tip[
     day: dayOf(at),
     tips: sorted(tips.filter(({ job, hash }) => known.get(job)?.hash !== hash)),
     gone: [...known.keys()].filter((job) => !here.has(job)).sort(),
+    removed: [...removed].sort(),
     jobs: tips.length,
     all: digestOver(tips),
   };
@@ -72,9 +84,9 @@ export function standAfter({ known, days }: HouseStand, { entry, hash }: HouseSe
   return { last: { no: entry.no, hash }, known: next, days: new Set([...days, entry.day]) };
 }
 
-function learn(known: Map<JobId, Tip>, { tips, gone }: HouseEntry): void {
+function learn(known: Map<JobId, Tip>, { tips, gone, removed }: HouseEntry): void {
   for (const tip of tips) known.set(tip.job, tip);
-  for (const job of gone) known.delete(job);
+  for (const job of [...gone, ...removed]) known.delete(job);
 }
 
 /** One digest over the last entries of all jobs. */
@@ -119,11 +131,14 @@ export function readHouse(lines: readonly Line[]): House {
   return { entries, stand, broken: null };
 }
 
+/** The entry of a line by itself; `null` where it does not fit its hash, or is none. What came before it may be wrong all the same. */
+export const houseEntryOf = ({ bytes, hash }: Line): HouseEntry | null => (hashOf(bytes) === hash ? houseEntryIn(bytes) : null);
+
 /** `null` where the bytes are no entry of a house stream. */
 function houseEntryIn(bytes: Uint8Array): HouseEntry | null {
   try {
     const entry = JSON.parse(new TextDecoder().decode(bytes)) as HouseEntry;
-    return Array.isArray(entry.tips) && Array.isArray(entry.gone) && typeof entry.day === "string" ? entry : null;
+    return [entry.tips, entry.gone, entry.removed].every(Array.isArray) && typeof entry.day === "string" ? entry : null;
   } catch {
     return null;
   }

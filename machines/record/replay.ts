@@ -22,7 +22,7 @@ export function replay(lines: readonly Line[]): Replayed {
   for (let step = replaying.next(); ; step = replaying.next()) if (step.done) return step.value;
 }
 
-/** The same, which pauses after each command: others have their turn in between. */
+/** The same, which pauses after each command, and in the two longest steps before them: others have their turn in between. */
 export function* replayInSteps(lines: readonly Line[]): Generator<undefined, Replayed> {
   const before = known.get(lines);
   if (before) return before;
@@ -35,9 +35,11 @@ function* playedAgain(lines: readonly Line[]): Generator<undefined, Replayed> {
   const chain = verifyChain(lines);
   const [first, ...rest] = chain.entries;
   if (first?.entry.kind !== "opening") throw new Error("the record has no opening that can be read");
+  yield;
   let job = openJob(first.entry.opened, first.entry.at);
   const stop = (at: number): Replayed => ({ job, entries: chain.entries.slice(0, at), mismatch: { no: at + 1, why: "replay" } });
   if (stateDigest(job) !== first.entry.after) return stop(0);
+  yield;
   for (const [i, { entry }] of rest.entries()) {
     if (entry.kind !== "command") return stop(i + 1);
     const decided = attempt(() => decide(job, entry.command));

@@ -32,6 +32,8 @@ export type HouseVerdict = {
   readonly problems: readonly HouseProblem[];
   /** Up to where each job is as the stream says. */
   readonly agrees: ReadonlyMap<JobId, SaidOf>;
+  /** Jobs that are there no more, as the stream said beforehand that they would be taken away on purpose. */
+  readonly removed: readonly { readonly job: JobId; readonly day: Day }[];
 };
 
 /** Whether a house stream holds, and every job it speaks of is as it says. */
@@ -48,8 +50,15 @@ export function compareWithHouse({ entries, broken }: House, kept: Kept, only?: 
   const last = entries.at(-1);
   const agrees = new Map<JobId, SaidOf>();
   const problems = new Map<JobId, HouseProblem>();
+  const removals = new Map(entries.flatMap(({ entry: { removed, day } }) => removed.map((job) => [job, day] as const)));
+  const removed: { job: JobId; day: Day }[] = [];
   for (const [job, said] of statements(entries, only)) {
     const found = kept(job);
+    const day = removals.get(job);
+    if (found === null && day !== undefined) {
+      removed.push({ job, day });
+      continue;
+    }
     for (const { no, hash, day } of said) {
       if (found?.hashAt(no) === hash) {
         // What comes after an entry that was rewritten does not make it whole.
@@ -68,6 +77,7 @@ export function compareWithHouse({ entries, broken }: House, kept: Kept, only?: 
     broken,
     problems: [...problems.values()],
     agrees,
+    removed,
   };
 }
 

@@ -1,3 +1,4 @@
+import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, hexToBytes } from "@noble/hashes/utils.js";
 import type { Context } from "hono";
 import { getCookie, setCookie } from "hono/cookie";
@@ -27,20 +28,30 @@ const KEY_BYTES = 32;
 /** The same thing of the same source is logged once in so long, in ms: a log that anybody can fill hides what counts. */
 const LOG_AGAIN_MS = 60_000;
 
+/** More of what something was about is not logged, in characters. */
+const MAX_WHAT = 120;
+const LOOPBACK = /^(?:localhost|127\.\d+\.\d+\.\d+|\[::1\])$/;
+
+/** Two servers on one machine share its cookies, whatever their ports: each has a name of its own for its device's. */
+export const cookieName = (signedWith: Uint8Array): string => `device-${bytesToHex(sha256(signedWith)).slice(0, 8)}`;
+
 /** Who comes in: devices and their passes, and the log of what concerns them. */
 export function createAccess({ journal, clock, newId, access: settings }: Dependencies) {
   const store = journal.access;
   /** As they were last read: a hold does not wait for the file. */
   const passes = new Map<DeviceId, readonly Pass[]>();
+  let unwritten: readonly Pass[] = [];
   const logged = new Map<string, number>();
   let key: Uint8Array | undefined;
 
   /** What cookies are signed with; made once, and kept in the file. */
   async function cookieKey(): Promise<Uint8Array> {
-    const kept = key ?? (await store.secret("cookies").then((hex) => hex && hexToBytes(hex)));
-    key = kept || settings.random(KEY_BYTES);
-    if (!kept) await store.keepSecret("cookies", bytesToHex(key));
-    return key;
+    if (key) return key;
+    const kept = await store.secret("cookies");
+    const made = kept === null ? settings.random(KEY_BYTES) : hexToBytes(kept);
+    if (kept === null) await store.keepSecret("cookies", bytesToHex(made));
+    key = made;
+    return made;
   }
 
   async function passesOf(device: DeviceId): Promise<readonly Pass[]> {
@@ -48,18 +59,27 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     passes.set(device, known);
     return known;
   }
+  /** Knows every device from here on, so that a hold is asked of no file. To be called before anybody is let in. */
+  async function remember(): Promise<void> {
+    await cookieKey();
+    for (const pass of await store.allPasses()) passes.set(pass.device, [...(passes.get(pass.device) ?? []), pass]);
+  }
+
+  const nameOf = (signedWith: Uint8Array) => (settings.mode === "trials" ? "device" : cookieName(signedWith));
 
   /** Who a request comes from. A cookie that this server did not give is none, and is logged. */
   async function visitorOf(c: Context): Promise<Visitor> {
     const signedWith = await cookieKey();
     const address = settings.addressOf(c);
-    const cookie = getCookie(c, "device");
+    const cookie = getCookie(c, nameOf(signedWith));
     // On a server for trials a device may be called whatever a script wants.
     const trial = settings.mode === "trials" && cookie !== undefined && isDevice(cookie) ? cookie : null;
     const device = trial ?? (cookie === undefined ? null : deviceSigned(cookie, signedWith));
     const shown = c.req.header("authorization");
+    // A page elsewhere whose name leads here is not whoever sits at this machine.
+    const isHere = settings.mode !== "thisMachine" || LOOPBACK.test(new URL(c.req.url).hostname);
     const visitor: Visitor = {
-      mode: settings.mode,
+      mode: isHere ? settings.mode : "guarded",
       address,
       device,
       isForged: cookie !== undefined && device === null,
@@ -67,8 +87,8 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
       token: shown === undefined ? null : await tokenShown(store, shown),
       now: clock().wall,
     };
-    if (visitor.isForged) await log(visitor, "forgedCookie", { what: c.req.path });
-    if (shown !== undefined && visitor.token === null) await log(visitor, "wrongToken", { what: c.req.path });
+    if (visitor.isForged) await log(visitor, "forgedCookie");
+    if (shown !== undefined && visitor.token === null) await log(visitor, "wrongToken");
     return visitor;
   }
 
@@ -78,7 +98,7 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     if (visitor.device !== null) return visitor.device;
     const device = newId();
     const value = settings.mode === "trials" ? device : signed(device, key!);
-    setCookie(c, "device", value, { ...COOKIE, secure: new URL(c.req.url).protocol === "https:" });
+    setCookie(c, nameOf(key!), value, { ...COOKIE, secure: new URL(c.req.url).protocol === "https:" });
     c.set("visitor", { ...visitor, device });
     return device;
   }
@@ -88,18 +108,30 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     const visitor = c.get("visitor");
     const until = visitor.now + (job === OFFICE ? OFFICE_PASS_MS : JOB_PASS_MS);
     const made = people.map((person): Pass => ({ device, job, person, until }));
-    await store.keepPasses(made);
-    passes.delete(device);
-    c.set("visitor", { ...visitor, passes: await passesOf(device) });
+    const isNew = (pass: Pass) => !made.some(({ job: of, person }) => pass.job === of && pass.person === person);
+    const all = [...(await passesOf(device)).filter(isNew), ...made];
+    passes.set(device, all);
+    unwritten = [...unwritten, ...made];
+    c.set("visitor", { ...visitor, passes: all });
+    await writePasses();
+  }
+  /** Where the disk takes nothing, passes are good until the program ends, and are written with the next. */
+  async function writePasses(): Promise<void> {
+    try {
+      await store.keepPasses(unwritten);
+      unwritten = [];
+    } catch (error) {
+      if (!(error instanceof NotWritten)) throw error;
+    }
   }
 
-  /** Lets the device of a request speak as these people on a job. Rejects with NotWritten. */
+  /** Lets the device of a request speak as these people on a job. */
   async function letIn(c: Context, job: JobId, people: readonly PersonId[]): Promise<void> {
     await give(c, job, people);
     await log(c.get("visitor"), "joined", { job, what: people.join() });
   }
 
-  /** Lets it in for the office. Rejects with NotWritten. */
+  /** Lets it in for the office. */
   async function letIntoOffice(c: Context): Promise<void> {
     await give(c, OFFICE, [OFFICE]);
     await log(c.get("visitor"), "signedIn");
@@ -114,25 +146,35 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     await log(c.get("visitor"), "signedOut");
   }
 
+  /** Nobody is for the office any more: its passphrase is another one. */
+  async function emptyOffice(): Promise<void> {
+    await store.dropAllPasses(OFFICE);
+    for (const [device, known] of passes)
+      passes.set(
+        device,
+        known.filter(({ job }) => job !== OFFICE),
+      );
+  }
+
   /** Into the log of what concerns who comes in. A full disk keeps nobody out, and nobody in. */
   async function log(
     { address, device, now }: Visitor,
     is: SecurityEvent["is"],
     { job = null, what = null }: Partial<Pick<SecurityEvent, "job" | "what">> = {},
   ): Promise<void> {
-    const name = JSON.stringify([address, device, is, job, what]);
+    const name = JSON.stringify([address, device, is, job]);
     const before = logged.get(name);
     const elapsed = clock().elapsedMs;
     if (before !== undefined && elapsed - before < LOG_AGAIN_MS) return;
     if (logged.size > 1000) logged.clear();
     logged.set(name, elapsed);
     try {
-      await store.log({ at: now, is, address, job, device, what });
+      await store.log({ at: now, is, address, job, device, what: what?.slice(0, MAX_WHAT) ?? null });
     } catch (error) {
       if (!(error instanceof NotWritten)) throw error;
     }
   }
 
-  return { visitorOf, deviceFor, letIn, letIntoOffice, leaveOffice, log, store, random: settings.random };
+  return { visitorOf, deviceFor, remember, emptyOffice, letIn, letIntoOffice, leaveOffice, log, store, random: settings.random };
 }
 export type Access = ReturnType<typeof createAccess>;

@@ -7,17 +7,24 @@ import { Problem } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
 import { page } from "../routes/page.ts";
 import type { Access } from "./access.ts";
-import { DOORS, type Door, doorName } from "./doors.ts";
+import { DOORS, type Door, doorName, HAND_OUT_CODES, ON_JOB } from "./doors.ts";
 import { isOffice, isOpenTo, passesOn, rolesOn, saysAs, type Visitor } from "./visitor.ts";
 
 declare module "hono" {
   interface ContextVariableMap {
     access: Access;
+    /** Whether who asked may still see what they are being sent. */
+    mayStillSee: () => Promise<boolean>;
   }
 }
 
 /** The roles that are let in while the tent stands, and no sooner. */
 const STANDING_ONLY: readonly Role[] = ["watcher", "siteOwner"];
+/** Whose word it is, and what may be said, is looked at where it is said: a hold gets through whatever has run out. */
+const SAYS = /\/(?:say|photo)$/;
+
+/** Why somebody does not see a page of a job: never joined; the pass ran out; off the crew; the tent is not standing; not for their part. */
+type Shut = "first" | "ranOut" | "offCrew" | "notStanding" | "notYours";
 
 /**
  * The one place where it is decided who comes in: asks the table of doors. A person who may not is sent to where they get in; a
@@ -28,21 +35,42 @@ export function doorCheck(access: Access, liveJobs: LiveJobs, newId: () => strin
     const visitor = await access.visitorOf(c);
     c.set("access", access);
     c.set("visitor", visitor);
-    const route = matchedRoutes(c).findLast(({ method }) => method !== "ALL");
+    // The first that matches is the one that answers.
+    const route = matchedRoutes(c).find(({ method }) => method !== "ALL");
     // Nothing is there, whoever asks.
     if (!route || visitor.mode === "trials") return next();
-    const door = DOORS[doorName(route.method, route.path)];
-    if (door === undefined) throw new Error(`${doorName(route.method, route.path)} is in no table: open it to somebody`);
+    const name = doorName(route.method, route.path);
+    const door = DOORS[name];
+    if (door === undefined) throw new Error(`${name} is in no table: open it to somebody`);
+    if (door === "office" || door === HAND_OUT_CODES) c.header("cache-control", "no-store");
     if (typeof door === "string") {
       if (mayPass(door, visitor)) return next();
-      await access.log(visitor, "notAllowed", { what: c.req.path });
+      await access.log(visitor, "notAllowed", { what: name });
       return toOffice(c, visitor);
     }
-    const live = await liveJobs.load(jobIn(c));
-    await takeSeat(c, live);
-    return (await refusedAt(c, live, door, newId)) ?? next();
+    const id = jobIn(c);
+    await takeSeat(c, await liveJobs.load(id));
+    c.set("mayStillSee", async () => shutTo(await access.visitorOf(c), await liveJobs.load(id), door) === null);
+    const live = await liveJobs.load(id);
+    const shut = shutTo(c.get("visitor"), live, door);
+    if (shut === null) return next();
+    const isOn = passesOn(visitor, live).length > 0 || visitor.token !== null;
+    if (c.req.method === "POST" && SAYS.test(c.req.path) && isOn) return next();
+    await access.log(visitor, "notAllowed", { job: id, what: name });
+    return refused(c, { live, shut, key: newId() });
   };
 }
+
+function mayPass(door: Exclude<Door, readonly Role[]>, visitor: Visitor): boolean {
+  if (door === "anybody") return true;
+  return isOffice(visitor) || (door === "officeOrToken" && visitor.token !== null);
+}
+
+/** Whether who asks sees the guide of a job: who only stops the work there does not. */
+export const seesGuide = (c: Context, live: LiveJob): boolean => {
+  const visitor = c.get("visitor");
+  return visitor.mode === "trials" || shutTo(visitor, live, ON_JOB) === null;
+};
 
 /** Who asks for a screen as somebody, and needs no code for it, has a pass as that from then on. */
 async function takeSeat(c: Context, live: LiveJob): Promise<void> {
@@ -51,11 +79,6 @@ async function takeSeat(c: Context, live: LiveJob): Promise<void> {
   const person = live.job.frozen.brief.crew.find(({ id }) => id === as);
   if (!person || visitor.token || saysAs(visitor, live, person.id) === "anything") return;
   if (isOpenTo(visitor, live) || isOffice(visitor)) await c.var.access.letIn(c, jobIn(c), [person.id]);
-}
-
-function mayPass(door: Exclude<Door, readonly Role[]>, visitor: Visitor): boolean {
-  if (door === "anybody") return true;
-  return isOffice(visitor) || (door === "officeOrToken" && visitor.token !== null);
 }
 
 /** The job that a path names, with or without its ending. */
@@ -68,34 +91,38 @@ const isPage = (c: Context): boolean =>
   !(c.req.header("accept") ?? "").includes("application/json");
 
 function toOffice(c: Context, { token }: Visitor): Response {
-  if (!isPage(c) || token) throw new Problem(403, (w) => w.office.only);
+  if (token) throw new Problem(403, (w) => w.office.notByToken);
+  if (!isPage(c)) throw new Problem(403, (w) => w.office.only);
   return c.redirect(`/office/in?${new URLSearchParams({ to: c.req.path })}`, 303);
 }
 
-/** What somebody gets instead of a page of a job that they may not see; `null` where they may. */
-async function refusedAt(c: Context, live: LiveJob, door: readonly Role[], newId: () => string): Promise<Response | null> {
-  const visitor = c.get("visitor");
+/** Why a visitor may not see what is behind a door of a job; `null` where they may. */
+function shutTo(visitor: Visitor, live: LiveJob, door: readonly Role[]): Shut | null {
   if (isOpenTo(visitor, live) || isOffice(visitor)) return null;
-  // Scripts read; whom they speak for is looked at where they speak.
-  if (visitor.token) return null;
-  // Whose word it is, and what may be said, is looked at where it is said: a hold gets through whatever has run out.
-  if (c.req.method === "POST" && c.req.path.endsWith("/say")) return null;
-  const { access } = c.var;
-  const joined = passesOn(visitor, live).length > 0;
+  // Scripts read, and hand out no codes; what they send is theirs to say in a rehearsal alone.
+  if (visitor.token) return door === HAND_OUT_CODES ? "notYours" : null;
+  const passes = passesOn(visitor, live);
+  if (passes.length === 0) return "first";
   const roles = rolesOn(visitor, live);
-  const stands = currentlyStands(live);
-  if (roles.some((role) => door.includes(role) && (stands || !STANDING_ONLY.includes(role)))) return null;
-  await access.log(visitor, "notAllowed", { job: live.entries.at(0)!.entry.job, what: c.req.path });
-  const ranOut = joined && roles.length === 0;
-  const early = roles.length > 0 && roles.every((role) => STANDING_ONLY.includes(role)) && !stands;
-  if (!isPage(c))
-    throw new Problem(403, (w) => (ranOut ? w.join.ranOut : early ? w.join.notStanding : joined ? w.join.notYours : w.join.first));
-  if (!joined) return c.redirect(`/join?${new URLSearchParams({ job: jobIn(c) })}`, 303);
-  const { join } = c.get("words");
-  const why = ranOut ? join.ranOut : early ? join.notStanding : join.notYours;
-  const screen = { live, as: passesOn(visitor, live)[0]!.person, key: newId(), why, words: c.get("words") };
-  return c.html(page(c, <OnlyStopsPage {...screen} />), 403);
+  if (roles.length === 0) return passes.some(({ until }) => until > visitor.now) ? "offCrew" : "ranOut";
+  const mine = roles.filter((role) => door.includes(role));
+  if (mine.length === 0) return "notYours";
+  return stands(live) || mine.some((role) => !STANDING_ONLY.includes(role)) ? null : "notStanding";
 }
 
-const currentlyStands = ({ entries, job }: LiveJob): boolean =>
-  entries.at(-1)!.entry.phase === "standing" || (job.snapshot.context.site === "raised" && entries.at(-1)!.entry.phase === "up");
+type Refused = { readonly live: LiveJob; readonly shut: Shut; readonly key: string };
+
+/** What somebody gets instead of a page of a job that they may not see. */
+function refused(c: Context, { live, shut, key }: Refused): Response | Promise<Response> {
+  if (!isPage(c) || c.get("visitor").token) throw new Problem(403, (w) => w.join.shut[shut]);
+  if (shut === "first") return c.redirect(`/join?${new URLSearchParams({ job: jobIn(c) })}`, 303);
+  const words = c.get("words");
+  const as = passesOn(c.get("visitor"), live)[0]!.person;
+  const shown = { live, as, key, why: words.join.shut[shut], reply: c.req.query("reply") ?? null, words };
+  return Promise.resolve(c.html(page(c, <OnlyStopsPage {...shown} />), 403));
+}
+
+const stands = ({ entries, job }: LiveJob): boolean => {
+  const { phase } = entries.at(-1)!.entry;
+  return phase === "standing" || (phase === "up" && job.snapshot.context.site === "raised");
+};

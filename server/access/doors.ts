@@ -9,7 +9,7 @@ import { ROLES } from "../../machines/install/roles.ts";
 export type Door = "anybody" | "office" | "officeOrToken" | readonly Role[];
 
 /** All who are on a job. Who watches the standing tent is let in while it stands. */
-const ON_JOB: readonly Role[] = ROLES;
+export const ON_JOB: readonly Role[] = ROLES;
 /** Those who raise it, who learn, and the manager. */
 const SITE: readonly Role[] = ROLES.filter((role) => role !== "watcher" && role !== "siteOwner");
 /** Who may ask for a change of the job; the chart says who may agree. */

@@ -3,6 +3,7 @@ import type { Clocks } from "../../machines/install/moment.ts";
 import type { JobId } from "../../machines/record/entry.ts";
 import { Problem } from "../input/problem.ts";
 import type { JoinCode, SecurityEvent } from "../journal/access.ts";
+import { createQueues } from "../queues.ts";
 import type { Access } from "./access.ts";
 import { CREW_CODE_LENGTH, LEADS_CODE_LENGTH, makeCode, PASSPHRASE_LENGTH } from "./codes.ts";
 import { fitsPassphrase, hashedPassphrase, PASSPHRASE_BOUNDS, SALT_BYTES } from "./passphrase.ts";
@@ -16,6 +17,7 @@ export type Codes = { readonly crew: string; readonly leads: string };
 export function createEntrance(access: Access, clock: () => Clocks) {
   const { store, random } = access;
   const throttle = createThrottle();
+  const inTurn = createQueues();
 
   /** The codes of a job; made when they are first asked for. */
   async function codesOf(job: JobId): Promise<Codes> {
@@ -38,25 +40,30 @@ export function createEntrance(access: Access, clock: () => Clocks) {
     await access.log(by, "codesChanged", { job });
   }
 
-  /** Who has joined something is known by their device: a crew behind one address is not slowed by a stranger there. */
-  const sourceOf = ({ address, device, passes }: Visitor) =>
-    device !== null && passes.length > 0 ? `device ${device}` : `address ${address}`;
+  /**
+   * Who has joined something is known by their device: a crew behind one address is not slowed by a stranger there. Where whoever
+   * sits at a machine plays the demo, to have joined says nothing.
+   */
+  function sourceOf({ address, device, passes, now, mode }: Visitor): string {
+    const hasJoined = mode === "guarded" && passes.some(({ until }) => until > now);
+    return device !== null && hasJoined ? `device ${device}` : `address ${address}`;
+  }
 
   type Tried = { readonly visitor: Visitor; readonly target: string; readonly is: SecurityEvent["is"]; readonly job: JobId | null };
-  /** Lets `fits` look unless its source has to wait. Throws a Problem that says how long, or what was wrong. */
+  /** Lets `fits` look unless one has to wait. Throws a Problem that says how long, or what was wrong. */
   async function tried<T>({ visitor, target, is, job }: Tried, fits: () => Promise<T | null>): Promise<T> {
-    const sources = [sourceOf(visitor), ...(visitor.passes.length > 0 ? [] : [target])];
+    const trial = { source: sourceOf(visitor), target };
     const { elapsedMs: now } = clock();
-    const wait = throttle.wait(sources, now);
+    const wait = throttle.wait(trial, now);
     if (wait > 0) throw new Problem(429, (w) => w.join.wait(Math.ceil(wait / 1000)));
+    throttle.begin(trial, now);
     const found = await fits();
     if (found !== null) {
-      throttle.right([sourceOf(visitor)]);
+      throttle.right(trial, now);
       return found;
     }
-    const lockedOut = throttle.wrong(sources, now);
     await access.log(visitor, is, { job });
-    if (lockedOut) await access.log(visitor, "lockedOut", { job });
+    if (throttle.wait(trial, now) > 0) await access.log(visitor, "lockedOut", { job });
     throw new Problem(403, (w) => (is === "wrongCode" ? w.join.wrongCode : w.office.wrongPassphrase));
   }
 
@@ -72,7 +79,8 @@ export function createEntrance(access: Access, clock: () => Clocks) {
     tried({ visitor, target: "office", is: "wrongPassphrase", job: null }, async () => {
       const kept = await store.secret("passphrase");
       if (kept === null || passphrase.length > PASSPHRASE_BOUNDS.to) return null;
-      return (await fitsPassphrase(passphrase, kept)) ? true : null;
+      // It takes 32 MiB: one after the other.
+      return (await inTurn("passphrase", () => fitsPassphrase(passphrase, kept))) ? true : null;
     });
 
   /** Sets the office's passphrase. Throws a Problem where it is too short or too long. */
@@ -81,6 +89,7 @@ export function createEntrance(access: Access, clock: () => Clocks) {
     const { length } = passphrase.normalize("NFKC").trim();
     if (length < from || length > to) throw new Problem(422, (w) => w.office.passphraseLength(length, from, to));
     await store.keepSecret("passphrase", await hashedPassphrase(passphrase, random(SALT_BYTES)));
+    await access.emptyOffice();
   }
 
   /**
@@ -88,8 +97,10 @@ export function createEntrance(access: Access, clock: () => Clocks) {
    * printed once, or `null`.
    */
   async function firstPassphrase(given: string | null): Promise<string | null> {
+    const kept = await store.secret("passphrase");
+    if (given !== null && kept !== null && (await fitsPassphrase(given, kept))) return null;
     if (given !== null) await setPassphrase(given);
-    if (given !== null || (await store.secret("passphrase")) !== null) return null;
+    if (given !== null || kept !== null) return null;
     const made = shownLetters(makeCode(PASSPHRASE_LENGTH, random));
     await setPassphrase(made);
     return made;

@@ -5,46 +5,60 @@ const FIRST_WAIT_MS = 15_000;
 /** The longest wait, in ms. */
 const MAX_WAIT_MS = 15 * 60_000;
 /** Without a wrong try for so long, in ms, all are forgotten. */
-const FORGET_MS = 60 * 60_000;
+const HOUR_MS = 60 * 60_000;
+/** So many wrong tries an hour are taken at one target, from wherever they come: a crew's slips, and far from what guessing needs. */
+export const MAX_WRONG_AN_HOUR = 200;
 /** More sources than this are not remembered one by one: the oldest go. */
 const MAX_SOURCES = 10_000;
 
 type Tries = { readonly wrong: number; readonly lastAt: number };
+type Counted = { readonly wrong: number; readonly since: number };
 
-/** Slows down whoever tries codes or passphrases, by source: an address, a job, a device. Times are of a clock that cannot go back, in ms. */
+/** Who tries, and at what. */
+export type Trial = { readonly source: string; readonly target: string };
+
+/**
+ * Slows down whoever tries codes or passphrases: a source, an address or a device, waits twice as long after each wrong try; a
+ * target takes so many an hour. Times are of a clock that cannot go back, in ms.
+ */
 export function createThrottle() {
-  const tries = new Map<string, Tries>();
+  const sources = new Map<string, Tries>();
+  const targets = new Map<string, Counted>();
 
-  const current = (source: string, now: number): Tries | null => {
-    const known = tries.get(source);
-    return known && now - known.lastAt < FORGET_MS ? known : null;
+  const triesOf = (source: string, now: number): Tries | null => {
+    const known = sources.get(source);
+    return known && now - known.lastAt < HOUR_MS ? known : null;
   };
+  const countOf = (target: string, now: number): Counted => {
+    const known = targets.get(target);
+    return known && now - known.since < HOUR_MS ? known : { wrong: 0, since: now };
+  };
+  function put<T>(into: Map<string, T>, name: string, value: T) {
+    into.delete(name);
+    into.set(name, value);
+    if (into.size > MAX_SOURCES) into.delete(into.keys().next().value!);
+  }
 
-  /** How long a source still has to wait, in ms; 0 where it may try. */
-  function waitOf(source: string, now: number): number {
-    const known = current(source, now);
-    if (!known || known.wrong < FREE_TRIES) return 0;
-    const wait = Math.min(MAX_WAIT_MS, FIRST_WAIT_MS * 2 ** (known.wrong - FREE_TRIES));
-    return Math.max(0, known.lastAt + wait - now);
+  /** How long one still has to wait, in ms; 0 where it may try. */
+  function wait({ source, target }: Trial, now: number): number {
+    const tries = triesOf(source, now);
+    const slowed = tries && tries.wrong >= FREE_TRIES ? Math.min(MAX_WAIT_MS, FIRST_WAIT_MS * 2 ** (tries.wrong - FREE_TRIES)) : 0;
+    const { wrong, since } = countOf(target, now);
+    return Math.max(0, tries ? tries.lastAt + slowed - now : 0, wrong >= MAX_WRONG_AN_HOUR ? since + HOUR_MS - now : 0);
+  }
+  function add({ source, target }: Trial, now: number, wrong: 1 | -1) {
+    const tries = triesOf(source, now);
+    put(sources, source, { wrong: Math.max(0, (tries?.wrong ?? 0) + wrong), lastAt: wrong > 0 ? now : (tries?.lastAt ?? now) });
+    const count = countOf(target, now);
+    put(targets, target, { ...count, wrong: Math.max(0, count.wrong + wrong) });
   }
 
   return {
-    /** The longest wait of any of these. */
-    wait: (sources: readonly string[], now: number): number => Math.max(0, ...sources.map((source) => waitOf(source, now))),
-    /** Counts a wrong try, and says whether one of them has to wait from now on. */
-    wrong(sources: readonly string[], now: number): boolean {
-      for (const source of sources) {
-        const wrong = (current(source, now)?.wrong ?? 0) + 1;
-        tries.delete(source);
-        tries.set(source, { wrong, lastAt: now });
-        if (tries.size > MAX_SOURCES) tries.delete(tries.keys().next().value!);
-      }
-      return sources.some((source) => waitOf(source, now) > 0);
-    },
-    /** A right one: what this source got wrong before was a slip. */
-    right(sources: readonly string[]): void {
-      for (const source of sources) tries.delete(source);
-    },
+    wait,
+    /** Counts a try as wrong before it is looked at: of many at once each counts. */
+    begin: (trial: Trial, now: number): void => add(trial, now, 1),
+    /** It was right: it counts no more, and what was wrong before still does. */
+    right: (trial: Trial, now: number): void => add(trial, now, -1),
   };
 }
 export type Throttle = ReturnType<typeof createThrottle>;

@@ -50,6 +50,9 @@ export type SecurityEvent = {
   readonly what: string | null;
 };
 
+/** So many events are kept: a log that anybody can make grow without end fills the disk that holds are written to. */
+export const MAX_EVENTS = 10_000;
+
 /** The key that cookies are signed with, and the office's passphrase, hashed. */
 export type SecretName = "cookies" | "passphrase";
 
@@ -66,9 +69,14 @@ export interface AccessStore {
   /** Those that a device has already are renewed. */
   keepPasses(passes: readonly Pass[]): Promise<void>;
   dropPasses(device: DeviceId, job: Pass["job"]): Promise<void>;
+  /** Of every device, as they are kept. */
+  allPasses(): Promise<readonly Pass[]>;
+  /** Of every device, to one job or the office. */
+  dropAllPasses(job: Pass["job"]): Promise<void>;
   /** By the moment they were made, revoked ones too. */
   tokens(): Promise<readonly Token[]>;
   keepToken(token: Token): Promise<void>;
+  /** The newest MAX_EVENTS are kept. */
   log(event: SecurityEvent): Promise<void>;
   /** The newest first, so many. */
   events(count: number): Promise<readonly SecurityEvent[]>;

@@ -2,12 +2,15 @@ import { foldName } from "../../machines/install/person-name.ts";
 import type { FindingFilter } from "./oversight.ts";
 
 /** A part of a query with what fills it in. */
-export type Where = { readonly sql: string; readonly given: readonly (string | number)[] };
+export type Part = { readonly sql: string; readonly given: readonly (string | number)[] };
 
 /** Somebody by name: the whole of it, or its first words. A space is followed by "!" in the order of letters. */
-const calledSo = (name: string): Where => {
+const calledSo = (names: string, name: string): Part => {
   const folded = foldName(name);
-  return { sql: "(folded = ? OR (folded > ? AND folded < ?))", given: [folded, `${folded} `, `${folded}!`] };
+  return {
+    sql: `(${names}.folded = ? OR (${names}.folded > ? AND ${names}.folded < ?))`,
+    given: [folded, `${folded} `, `${folded}!`],
+  };
 };
 /** The same of a name as it is kept. */
 export const isCalled = (kept: string, name: string): boolean => {
@@ -15,28 +18,39 @@ export const isCalled = (kept: string, name: string): boolean => {
   return folded === asked || folded.startsWith(`${asked} `);
 };
 
-const equal = (column: string, value: string | null): Where[] => (value === null ? [] : [{ sql: `${column} = ?`, given: [value] }]);
-const days = ({ from, to }: FindingFilter): Where[] => [
-  ...(from === null ? [] : [{ sql: "day >= ?", given: [from] }]),
-  ...(to === null ? [] : [{ sql: "day <= ?", given: [to] }]),
+/** Rows of a table, called `t`, that a filter leaves: what stands behind FROM. Who led is found from the jobs that they led. */
+function rowsOf(table: "findings" | "measures", { lead }: FindingFilter, parts: readonly Part[]): Part {
+  const led = lead === null ? [] : [calledSo("n", lead)];
+  const from = lead === null ? `${table} t` : `names n CROSS JOIN ${table} t ON t.job = n.job AND t.lead = n.person`;
+  const all = [...led, ...parts];
+  const where = all.length === 0 ? "" : ` WHERE ${all.map(({ sql }) => sql).join(" AND ")}`;
+  return { sql: from + where, given: all.flatMap(({ given }) => given) };
+}
+
+const equal = (column: string, value: string | null): Part[] => (value === null ? [] : [{ sql: `t.${column} = ?`, given: [value] }]);
+const days = ({ from, to }: FindingFilter): Part[] => [
+  ...(from === null ? [] : [{ sql: "t.day >= ?", given: [from] }]),
+  ...(to === null ? [] : [{ sql: "t.day <= ?", given: [to] }]),
 ];
-/** Rows of a table with somebody so called: found from their jobs, as a name is on few of them. */
-const withSomebody = (table: string, name: string | null, isThem: string): Where[] => {
+/** Of jobs with somebody on them who is called so. */
+const withSomebody = (name: string | null): Part[] => {
   if (name === null) return [];
-  const { sql, given } = calledSo(name);
-  return [{ sql: `rowid IN (SELECT t.rowid FROM names n CROSS JOIN ${table} t ON t.job = n.job${isThem} WHERE ${sql})`, given }];
+  const { sql, given } = calledSo("c", name);
+  return [{ sql: `t.job IN (SELECT c.job FROM names c WHERE ${sql})`, given }];
+};
+/** Whose doing it is: one of those people. */
+const bySomebody = (name: string | null): Part[] => {
+  if (name === null) return [];
+  const { sql, given } = calledSo("c", name);
+  const is = `EXISTS (SELECT 1 FROM names c WHERE c.job = t.job AND ${sql} AND instr(t.people, ' ' || c.person || ' '))`;
+  return [{ sql: is, given }];
 };
 
-const all = (parts: readonly Where[]): Where => ({
-  sql: parts.length === 0 ? "" : `WHERE ${parts.map(({ sql }) => sql).join(" AND ")}`,
-  given: parts.flatMap(({ given }) => given),
-});
-
-/** Which findings a filter leaves, and a further part of the query. */
-export const findingsWhere = (filter: FindingFilter, more: readonly Where[] = []): Where =>
-  all([
-    ...withSomebody("findings", filter.crew, " AND instr(t.people, ' ' || n.person || ' ')"),
-    ...withSomebody("findings", filter.lead, " AND t.lead = n.person"),
+/** Findings that a filter leaves, with a further part of the query. */
+export const findingsLeft = (filter: FindingFilter, more: readonly Part[] = []): Part =>
+  rowsOf("findings", filter, [
+    ...withSomebody(filter.crew),
+    ...bySomebody(filter.crew),
     ...equal("kind", filter.kind),
     ...equal("phase", filter.phase),
     ...equal("state", filter.state),
@@ -45,12 +59,11 @@ export const findingsWhere = (filter: FindingFilter, more: readonly Where[] = []
     ...more,
   ]);
 
-/** Which numbers it leaves: those of jobs that somebody is on or leads. Of a job itself no phase is asked. */
-export const measuresWhere = (filter: FindingFilter): Where =>
-  all([
-    ...withSomebody("measures", filter.crew, ""),
-    ...withSomebody("measures", filter.lead, " AND t.lead = n.person"),
-    ...(filter.phase === null ? [] : [{ sql: "(name = ? OR what = 'job')", given: [filter.phase] }]),
+/** Numbers that it leaves: those of jobs that somebody is on or leads. Of a job itself no phase is asked. */
+export const measuresLeft = (filter: FindingFilter): Part =>
+  rowsOf("measures", filter, [
+    ...withSomebody(filter.crew),
+    ...(filter.phase === null ? [] : [{ sql: "(t.name = ? OR t.what = 'job')", given: [filter.phase] }]),
     ...equal("size", filter.size),
     ...days(filter),
   ]);

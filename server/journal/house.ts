@@ -5,6 +5,8 @@ import type { Line } from "../../machines/record/verify-chain.ts";
 export interface HouseStore {
   /** All of its entries in order, unread: readHouse says whether they hold. */
   lines(): Promise<readonly Line[]>;
+  /** The last of them; `null` where there is none yet. */
+  last(): Promise<Line | null>;
   /** The last entry of every job there is, in no order. Reads no entry. */
   tips(): Promise<readonly Tip[]>;
   /** The next entry. Rejects with Conflict where it does not follow the last one, with NotWritten where the store takes nothing. */

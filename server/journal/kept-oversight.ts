@@ -10,6 +10,8 @@ type Bytes = Uint8Array;
 type FindingRow = { kind: Bytes; entry: number; body: Bytes };
 type MeasureRow = { what: Bytes; key: Bytes; name: Bytes; n: number; day: Bytes; lead: Bytes | null; size: Bytes };
 type StateRow = { no: number; hash: Uint8Array; version: number; body: Uint8Array | null };
+/** States kept in memory, so that one is not read from the file for each entry of a job that is worked on. */
+const MAX_RECENT = 32;
 /** The entry that what is kept of a job ends with. */
 export type Tip = Pick<Sealed["entry"], "job" | "no"> & { readonly hash: string };
 
@@ -45,8 +47,16 @@ export function keptOversightIn(db: Sqlite.Database) {
     db.prepare(`DELETE FROM ${table} WHERE NOT EXISTS (SELECT 1 FROM entries WHERE entries.job = ${table}.job)`),
   );
 
-  const writeState = ({ job, no, hash }: Tip, state: OversightState | null) =>
+  /** By the hash of the entry that they end with: one that was not taken after all is never asked for. */
+  const recent = new Map<string, OversightState>();
+  const remember = (hash: string, state: OversightState) => {
+    recent.set(hash, state);
+    if (recent.size > MAX_RECENT) recent.delete(recent.keys().next().value!);
+  };
+  const writeState = ({ job, no, hash }: Tip, state: OversightState | null) => {
     put.run(job, no, hash, OVERSIGHT_VERSION, state && Buffer.from(JSON.stringify(state)));
+    if (state) remember(hash, state);
+  };
   const writeFinding = (job: JobId, f: Finding) => {
     const people = ` ${f.by.join(" ")} `;
     const row = [job, f.kind, f.entry, f.phase, f.at, f.day, f.lead, f.size, people, Buffer.from(JSON.stringify(f))];
@@ -57,6 +67,8 @@ export function keptOversightIn(db: Sqlite.Database) {
 
   /** What is kept up to an entry: `null` where it is of another entry or another version; a state of `null` where it cannot be made. */
   function stateAt({ job, no, hash }: Tip): { readonly state: OversightState | null } | null {
+    const known = recent.get(hash);
+    if (known) return { state: known };
     const row = get.get(job) as StateRow | undefined;
     if (!row || row.version !== OVERSIGHT_VERSION || row.no !== no || text(row.hash) !== hash) return null;
     const state = row.body && (parsed(row.body) as OversightState | null);

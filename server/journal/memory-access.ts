@@ -1,4 +1,4 @@
-import type { AccessStore, JoinCode, Pass, SecurityEvent, Token } from "./access.ts";
+import { type AccessStore, type JoinCode, MAX_EVENTS, type Pass, type SecurityEvent, type Token } from "./access.ts";
 
 /** Who may come in, for as long as the program lasts. */
 export function memoryAccess(): AccessStore {
@@ -25,9 +25,16 @@ export function memoryAccess(): AccessStore {
     dropPasses: async (device, job) => {
       for (const [name, pass] of passes) if (pass.device === device && pass.job === job) passes.delete(name);
     },
+    allPasses: async () => [...passes.values()],
+    dropAllPasses: async (job) => {
+      for (const [name, pass] of passes) if (pass.job === job) passes.delete(name);
+    },
     tokens: async () => [...tokens.values()],
     keepToken: async (token) => void tokens.set(token.id, token),
-    log: async (event) => void events.push(event),
+    log: async (event) => {
+      events.push(event);
+      if (events.length > MAX_EVENTS) events.shift();
+    },
     events: async (count) => events.slice(-count).reverse(),
   };
 }

@@ -1,5 +1,6 @@
 import { NO_ENTRY } from "../../machines/record/entry.ts";
 import type { HouseSealed, Tip } from "../../machines/record/house.ts";
+import type { Line } from "../../machines/record/verify-chain.ts";
 import { HOUSE, type HouseStore } from "./house.ts";
 import { Conflict } from "./journal.ts";
 
@@ -7,7 +8,8 @@ import { Conflict } from "./journal.ts";
 export function memoryHouse(tips: () => readonly Tip[]): HouseStore {
   const entries: HouseSealed[] = [];
   return {
-    lines: async () => entries.map(({ entry, hash, bytes }) => ({ no: entry.no, hash, bytes, filed: { prev: entry.prev } })),
+    lines: async () => entries.map(lineOf),
+    last: async () => entries.slice(-1).map(lineOf)[0] ?? null,
     tips: async () => tips(),
     append: async (next) => {
       const { no, prev } = next.entry;
@@ -16,3 +18,5 @@ export function memoryHouse(tips: () => readonly Tip[]): HouseStore {
     },
   };
 }
+
+const lineOf = ({ entry, hash, bytes }: HouseSealed): Line => ({ no: entry.no, hash, bytes, filed: { prev: entry.prev } });

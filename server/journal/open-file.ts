@@ -1,10 +1,12 @@
-import { existsSync, linkSync, mkdtempSync, renameSync, rmSync } from "node:fs";
+import { chmodSync, existsSync, linkSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { start } from "../terminal.ts";
 import { logAlone, whatIsWrong } from "./check-file.ts";
 import { closeDatabase, openDatabase } from "./data-file.ts";
 import type { Journal } from "./journal.ts";
 import { sqliteJournal } from "./sqlite.ts";
+
+const OWNER_ALONE = 0o600;
 
 /** The data file cannot be used. The message is one sentence for a person; the file was not touched. */
 export class JournalUnusable extends Error {
@@ -39,6 +41,8 @@ function make(file: string): string | null {
   try {
     const made = join(folder, "data");
     closeDatabase(openDatabase(made));
+    // Names lie in it, and what lets people in.
+    chmodSync(made, OWNER_ALONE);
     put(made, file);
     return null;
   } finally {

@@ -27,6 +27,7 @@ export const OVERSIGHT = `
     job TEXT NOT NULL, kind TEXT NOT NULL, entry INTEGER NOT NULL, phase TEXT NOT NULL, at INTEGER NOT NULL, day TEXT NOT NULL,
     lead TEXT, size TEXT NOT NULL, people TEXT NOT NULL, state TEXT NOT NULL, body BLOB NOT NULL, UNIQUE (job, kind, entry)) STRICT;
   CREATE INDEX findings_at ON findings (at, job, kind, entry);
+  CREATE INDEX findings_job ON findings (job, lead, people, at, kind, entry, phase, state, size, day);
   CREATE INDEX findings_kind ON findings (kind, at, job, entry);
   CREATE INDEX findings_phase ON findings (phase, at, job, kind, entry);
   CREATE INDEX findings_state ON findings (state, at, job, kind, entry);

@@ -2,6 +2,7 @@ import type Sqlite from "better-sqlite3";
 import Database from "libsql";
 import { type Hash, hashOf } from "../../machines/digest/digest.ts";
 import type { JobId } from "../../machines/record/entry.ts";
+import type { FiledFollowUp } from "../../machines/record/follow-up.ts";
 import type { People } from "../../machines/record/people.ts";
 import type { LyingPhoto } from "../../machines/record/photos.ts";
 import type { Line } from "../../machines/record/verify-chain.ts";
@@ -79,3 +80,36 @@ export function houseInFile<T>(file: string, see: (lines: readonly Line[], kept:
 }
 
 const textOrNull = (bytes: Uint8Array | null): string | null => (bytes === null ? null : text(bytes));
+
+type FollowUpRow = { no: number; prev: Uint8Array; hash: Uint8Array; key: Uint8Array } & {
+  job: Uint8Array;
+  kind: Uint8Array;
+  entry: number;
+  what: Uint8Array;
+  bytes: Uint8Array;
+};
+
+/** The follow-ups of a sound data file as they lie there, in order. An older file has none. Changes no byte. */
+export function followUpsInFile(file: string): FiledFollowUp[] {
+  return readable(file, (name) => {
+    const db = new Database(name) as unknown as Sqlite.Database;
+    try {
+      const isKept = db.prepare("SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'followUps'").get() !== undefined;
+      const columns = ["prev", "hash", "key", "job", "kind", "what"].map(as).join(", ");
+      const rows = isKept ? db.prepare(`SELECT no, entry, bytes, ${columns} FROM followUps ORDER BY no`).all() : [];
+      return (rows as FollowUpRow[]).map(({ no, entry, bytes, prev, hash, key, job, kind, what }) => ({
+        no,
+        entry,
+        bytes: new Uint8Array(bytes),
+        prev: text(prev),
+        hash: text(hash),
+        key: text(key),
+        job: text(job),
+        kind: text(kind),
+        is: text(what),
+      }));
+    } finally {
+      db.close();
+    }
+  });
+}

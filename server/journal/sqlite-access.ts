@@ -1,5 +1,5 @@
 import type Sqlite from "better-sqlite3";
-import type { AccessStore, JoinCode, Pass, SecurityEvent, Token } from "./access.ts";
+import { type AccessStore, type JoinCode, MAX_EVENTS, type Pass, type SecurityEvent, type Token } from "./access.ts";
 import { as, text } from "./rows.ts";
 
 type Bytes = Uint8Array;
@@ -36,11 +36,14 @@ export function accessIn(db: Sqlite.Database, run: (write: () => void) => Promis
   const dropCodes = db.prepare("DELETE FROM codes WHERE job = ?");
   const putCode = db.prepare("INSERT INTO codes (code, job, leads) VALUES (?, ?, ?)");
   const passes = db.prepare(`SELECT ${as("device")}, ${as("job")}, ${as("person")}, until FROM passes WHERE device = ?`);
+  const allPasses = db.prepare(`SELECT ${as("device")}, ${as("job")}, ${as("person")}, until FROM passes`);
+  const dropAll = db.prepare("DELETE FROM passes WHERE job = ?");
   const putPass = db.prepare("INSERT OR REPLACE INTO passes (device, job, person, until) VALUES (?, ?, ?, ?)");
   const dropPasses = db.prepare("DELETE FROM passes WHERE device = ? AND job = ?");
   const tokens = db.prepare(`SELECT ${as("id")}, ${as("name")}, ${as("hash")}, at, revokedAt FROM tokens ORDER BY at, id`);
   const putToken = db.prepare("INSERT OR REPLACE INTO tokens (id, name, hash, at, revokedAt) VALUES (?, ?, ?, ?, ?)");
   const putEvent = db.prepare("INSERT INTO security (at, event, address, job, device, what) VALUES (?, ?, ?, ?, ?, ?)");
+  const dropEvents = db.prepare("DELETE FROM security WHERE seq <= ?");
   const events = db.prepare(
     `SELECT at, ${as("event")}, ${as("address")}, ${as("job")}, ${as("device")}, ${as("what")} FROM security ORDER BY seq DESC LIMIT ?`,
   );
@@ -66,9 +69,15 @@ export function accessIn(db: Sqlite.Database, run: (write: () => void) => Promis
         for (const { device, job, person, until } of made) putPass.run(device, job, person, until);
       }),
     dropPasses: (device, job) => run(() => void dropPasses.run(device, job)),
+    allPasses: async () => (allPasses.all() as PassRow[]).map(passFrom),
+    dropAllPasses: (job) => run(() => void dropAll.run(job)),
     tokens: async () => (tokens.all() as TokenRow[]).map(tokenFrom),
     keepToken: ({ id, name, hash, at, revokedAt }) => run(() => void putToken.run(id, name, hash, at, revokedAt)),
-    log: ({ at, is, address, job, device, what }) => run(() => void putEvent.run(at, is, address, job, device, what)),
+    log: ({ at, is, address, job, device, what }) =>
+      run(() => {
+        const { lastInsertRowid } = putEvent.run(at, is, address, job, device, what);
+        dropEvents.run(Number(lastInsertRowid) - MAX_EVENTS);
+      }),
     events: async (count) => (events.all(count) as EventRow[]).map(eventFrom),
   };
 }

@@ -1,6 +1,6 @@
 import type Sqlite from "better-sqlite3";
 import { unsealFollowUp } from "../../machines/record/follow-up.ts";
-import { findingsWhere, isCounted, measuresWhere } from "./finding-filter.ts";
+import { findingsLeft, isCounted, measuresLeft } from "./finding-filter.ts";
 import { type FindingTally, FollowUpConflict, type KeptFinding, type MeasureTally, type Oversight } from "./oversight.ts";
 import { as, parsed, text } from "./rows.ts";
 
@@ -14,6 +14,8 @@ const FINDING = `SELECT ${as("job")}, ${as("state")}, body FROM findings`;
 const FOLLOW_UP = `SELECT ${as("hash")}, bytes FROM followUps`;
 const TALLY = `${as("kind")}, ${as("phase")}, ${as("state")}`;
 const MEASURE = `${as("what")}, ${as("name")}, n`;
+
+const cast = (column: string) => `CAST(t.${column} AS BLOB) AS ${column}`;
 
 /** What a row keeps of a finding; nothing where it is spoiled. */
 function kept({ job, state, body }: FindingRow): KeptFinding[] {
@@ -53,12 +55,14 @@ export function oversightIn(db: Sqlite.Database, run: (write: () => void) => Pro
   return {
     findings: async (filter, before, most) => {
       const older = before && {
-        sql: "(at, job, kind, entry) < (?, ?, ?, ?)",
+        sql: "(t.at, t.job, t.kind, t.entry) < (?, ?, ?, ?)",
         given: [before.at, before.job, before.kind, before.entry],
       };
-      const { sql, given } = findingsWhere(filter, older ? [older] : []);
-      const rows = db.prepare(`${FINDING} ${sql} ORDER BY at DESC, findings.job DESC, kind DESC, entry DESC LIMIT ?`).all(...given, most);
-      return (rows as FindingRow[]).flatMap(kept);
+      const { sql, given } = findingsLeft(filter, older ? [older] : []);
+      // What is on the page is picked from indexes, and only that is read.
+      const picked = `SELECT t.rowid FROM ${sql} ORDER BY t.at DESC, t.job DESC, t.kind DESC, t.entry DESC LIMIT ?`;
+      const inOrder = "ORDER BY at DESC, findings.job DESC, kind DESC, entry DESC";
+      return (db.prepare(`${FINDING} WHERE rowid IN (${picked}) ${inOrder}`).all(...given, most) as FindingRow[]).flatMap(kept);
     },
     finding: async ({ job, kind, entry }) => {
       const row = one.get(job, kind, entry) as FindingRow | undefined;
@@ -66,9 +70,9 @@ export function oversightIn(db: Sqlite.Database, run: (write: () => void) => Pro
     },
     tallies: async (filter) => {
       if (isCounted(filter)) return (tallies.all() as TallyRow[]).map(tally).filter(isWanted);
-      const { sql, given } = findingsWhere(filter);
-      const group = "GROUP BY findings.kind, findings.phase, findings.state";
-      return (db.prepare(`SELECT ${TALLY}, count(*) AS count FROM findings ${sql} ${group}`).all(...given) as TallyRow[]).map(tally);
+      const { sql, given } = findingsLeft(filter);
+      const counts = `SELECT ${cast("kind")}, ${cast("phase")}, ${cast("state")}, count(*) AS count FROM ${sql}`;
+      return (db.prepare(`${counts} GROUP BY t.kind, t.phase, t.state`).all(...given) as TallyRow[]).map(tally);
       function isWanted({ kind, phase, state }: FindingTally): boolean {
         return [
           [filter.kind, kind],
@@ -82,9 +86,9 @@ export function oversightIn(db: Sqlite.Database, run: (write: () => void) => Pro
         return (measures.all() as MeasureRow[])
           .map(measured)
           .filter(({ what, name }) => what === "job" || filter.phase === null || filter.phase === name);
-      const { sql, given } = measuresWhere(filter);
-      const rows = db.prepare(`SELECT ${MEASURE}, count(*) AS count FROM measures ${sql} GROUP BY measures.what, measures.name, n`);
-      return (rows.all(...given) as MeasureRow[]).map(measured);
+      const { sql, given } = measuresLeft(filter);
+      const counts = `SELECT ${cast("what")}, ${cast("name")}, t.n AS n, count(*) AS count FROM ${sql}`;
+      return (db.prepare(`${counts} GROUP BY t.what, t.name, t.n`).all(...given) as MeasureRow[]).map(measured);
     },
     lastFollowUp: async () => sealed(last.get()),
     keyedFollowUp: async (key) => sealed(keyed.get(key)),

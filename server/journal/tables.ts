@@ -6,7 +6,8 @@ export const APPLICATION_ID = 0x52646743;
 export const LAYOUT = 4;
 
 /** Let go only where a whole job is taken away, and put back in the same transaction. */
-export const ENTRIES_LAST = "CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;";
+export const ENTRIES_LAST =
+  "CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;";
 /** Tables in which something is kept of a job, besides what outlives it: the security log, and the streams of the house and of follow-ups. */
 export const OF_JOB = ["names", "folds", "codes", "passes", "photos", "overseen", "findings", "measures", "entries"] as const;
 

@@ -22,7 +22,7 @@ export function codeRoutes(liveJobs: LiveJobs, entrance: Entrance, { screenOf, s
     const onlyHere = LOOPBACK.test(here.hostname) && siteAddress() === null;
     const address = (LOOPBACK.test(here.hostname) ? siteAddress() : null) ?? here.origin;
     const codes = await entrance.codesOf(id);
-    const one = (code: string) => ({ code, link: `${address.replace(/\/$/, "")}/join?${new URLSearchParams({ code })}` });
+    const one = (code: string) => ({ code, link: `${address.replace(/\/$/, "")}/join?${new URLSearchParams({ job: id, code })}` });
     const shown = { crew: one(codes.crew), leads: one(codes.leads), address: address.replace(/\/$/, ""), onlyHere };
     return c.html(page(c, <CodesPage screen={screenOf(c, live)} {...shown} />));
   });

@@ -23,6 +23,8 @@ export const followedJob = (hub: Hub, job: JobId, shown: Followed["shown"]): Fol
 export const follow = (c: Context, ...all: readonly Followed[]) =>
   streamSSE(c, async (stream) => {
     let wake = () => {};
+    // A pass runs out, a token is revoked, somebody is taken off the crew, while a screen follows.
+    const maySee = c.get("mayStillSee") ?? (async () => true);
     const changed = new Set(all);
     const leave = all.map((followed) =>
       followed.listen(() => {
@@ -38,6 +40,7 @@ export const follow = (c: Context, ...all: readonly Followed[]) =>
           changed.delete(next);
           // Who pressed is answered first.
           await yieldTurn();
+          if (!(await maySee())) break;
           const { entry, html } = await next.shown();
           const data = html.replaceAll("\n", " ");
           await stream.writeSSE(entry === null ? { data } : { id: String(entry), data });
@@ -46,6 +49,7 @@ export const follow = (c: Context, ...all: readonly Followed[]) =>
             wake = resolve;
             setTimeout(resolve, BEAT_MS).unref?.();
           });
+          if (!(await maySee())) break;
           if (!stream.aborted && changed.size === 0) await stream.writeSSE({ event: "beat", data: "" });
         }
       }

@@ -10,6 +10,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import { HurtLive } from "../../views/parts/page.tsx";
 import { HereLive, PresentLive } from "../../views/parts/present.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
+import { seesGuide } from "../access/door-check.tsx";
 import { sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Presence } from "../presence.ts";
@@ -71,6 +72,8 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, pr
       { source: "press", device: device(c), speaks: speaksOf(c) },
       words,
     );
+    // Who only stops the work here is told so, and shown no call.
+    if (!seesGuide(c, live)) return backTo(c, `/jobs/${id}`, reply.reply);
     if (c.req.header("hx-request-type") === "partial")
       return c.html(
         await (

@@ -35,7 +35,7 @@ export function jobRoutes(liveJobs: LiveJobs, world: Dependencies) {
   const jobsFor = async (c: Context) => {
     const visitor = c.get("visitor");
     if (isOffice(visitor) || visitor.token) return null;
-    const jobs = new Set(visitor.passes.map(({ job }) => job));
+    const jobs = new Set(visitor.passes.filter(({ until }) => until > visitor.now).map(({ job }) => job));
     const demo = visitor.mode === "thisMachine" ? await journal.openedWith(DEMO_KEY) : null;
     return { jobs: demo ? jobs.add(demo.entry.job) : jobs, rehearsals: visitor.mode === "thisMachine" };
   };

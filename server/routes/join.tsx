@@ -3,6 +3,7 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { readLetters, shownLetters } from "../../machines/digest/letters.ts";
 import type { Role } from "../../machines/install/brief.ts";
 import { COMPETENT } from "../../machines/install/gates.ts";
+import { currentStep } from "../../machines/install/job.ts";
 import { type JoinedWith, JoinPage } from "../../views/pages/join/view.tsx";
 import type { Entrance } from "../access/entrance.ts";
 import { Problem } from "../input/problem.ts";
@@ -39,6 +40,13 @@ export function joinRoutes(liveJobs: LiveJobs, entrance: Entrance) {
     return c.html(joinPage(c, { ...asked, problem: error.sentence(c.get("words")), into: null }), error.status);
   };
 
+  /** The job of a code. Throws a Problem where it is closed: its codes let nobody on any more. */
+  const openJobOf = async ({ job }: JoinCode): Promise<LiveJob> => {
+    const live = await liveJobs.load(job);
+    if (currentStep(live.job) === null) throw new Problem(403, (w) => w.join.closed);
+    return live;
+  };
+
   app.get("/join", async (c) => {
     const job = jobAsked(c.req.query("job"));
     const typed = (c.req.query("code") ?? "").slice(0, MAX_CODE);
@@ -47,7 +55,7 @@ export function joinRoutes(liveJobs: LiveJobs, entrance: Entrance) {
       return c.html(joinPage(c, { job, typed, problem: isForged ? c.get("words").join.forged : null, into: null }));
     try {
       const code = await entrance.tryCode(c.get("visitor"), typed, job);
-      const live = await liveJobs.load(code.job);
+      const live = await openJobOf(code);
       return c.html(joinPage(c, { job: code.job, typed, problem: null, into: into(c, live, code) }));
     } catch (error) {
       return refused(c, error, { job, typed });
@@ -60,7 +68,7 @@ export function joinRoutes(liveJobs: LiveJobs, entrance: Entrance) {
     const typed = sent.slice(0, MAX_CODE);
     try {
       const code = await entrance.tryCode(c.get("visitor"), typed, job);
-      const live = await liveJobs.load(code.job);
+      const live = await openJobOf(code);
       const { people } = into(c, live, code);
       const known = live.job.frozen.brief.crew.find(({ id }) => id === person);
       if (!people.some(({ id }) => id === person))

@@ -28,7 +28,8 @@ export function nameRoutes(liveJobs: LiveJobs) {
     const id = c.req.param("id");
     const { person = "" } = await formBody(c);
     const live = await liveJobs.load(id);
-    if (currentStep(live.job) !== null) return namesPage(c, live, c.get("words").office.namesOpen, 409);
+    if (currentStep(live.job) !== null && live.job.frozen.brief.rehearsal !== true)
+      return namesPage(c, live, c.get("words").office.namesOpen, 409);
     if (!Object.hasOwn(live.names, person)) throw new Problem(422, (w) => w.errors.who(person, Object.values(live.names).join(", ")));
     await liveJobs.eraseName(id, person);
     return c.redirect(`/jobs/${id}/names`, 303);

@@ -105,6 +105,8 @@ export function officeRoutes(access: Access, entrance: Entrance, firstLink: Firs
     } catch (error) {
       return wrong("next", error);
     }
+    // Every desk is out; this one has just shown both.
+    await access.letIntoOffice(c);
     await access.log(c.get("visitor"), "passphraseSet");
     return officePage(c, { notice: c.get("words").office.changed });
   });

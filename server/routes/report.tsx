@@ -1,5 +1,5 @@
 import { type Context, Hono } from "hono";
-import { readHouse } from "../../machines/record/house.ts";
+import { houseEntryOf } from "../../machines/record/house.ts";
 import { PAPERS, type Paper } from "../../views/pages/layout/state.ts";
 import type { Digests } from "../../views/pages/proof/state.ts";
 import { buildReport } from "../../views/pages/report/build-state.ts";
@@ -28,11 +28,11 @@ export function reportRoutes(liveJobs: LiveJobs, { journal }: Dependencies) {
   return app;
 }
 
-/** The last entry of the house stream, where it holds up to there. */
+/** The last entry of the house stream, for its digest. Whether the stream holds is looked at where that is asked. */
 export async function lastOf({ house }: Pick<Journal, "house">): Promise<Digests["house"]> {
-  const { entries, broken } = readHouse(await house.lines());
-  const last = entries.at(-1);
-  return broken === null && last ? { day: last.entry.day, hash: last.hash } : null;
+  const last = await house.last();
+  const entry = last && houseEntryOf(last);
+  return entry && { day: entry.day, hash: last.hash };
 }
 
 function paperIn(c: Context): Paper {

@@ -25,7 +25,8 @@ export function holderOf(c: Context, live: LiveJob): PersonId | null {
   const id = entries.at(0)!.entry.job;
   const named = c.req.query("as");
   const heldBy = (asked: string | undefined) => crew.find((p) => p.id === asked && saysAs(visitor, live, p.id) !== "nothing")?.id ?? null;
-  const me = heldBy(named) ?? heldBy(getCookie(c, `as-${id}`));
+  const [only, ...others] = passesOn(visitor, live);
+  const me = heldBy(named) ?? heldBy(getCookie(c, `as-${id}`)) ?? (others.length === 0 ? heldBy(only?.person) : null);
   if (named && me === named) setCookie(c, `as-${id}`, me, { ...COOKIE, path: `/jobs/${id}`, maxAge: 30 * DAY_S });
   return me;
 }

@@ -35,5 +35,5 @@ function made(render: (newKey: () => string) => Promise<string>): Promise<string
 }
 
 /** Whatever changes what is shown: the record, what could not be recorded, the store, and each second of an age that is told. */
-const howItStands = ({ entries, unrecorded, readOnly, warning, jump, now }: LiveJob): string =>
-  JSON.stringify([entries.length, unrecorded, readOnly, warning, jump, Math.floor(now.at / 1000)]);
+const howItStands = ({ entries, names, unrecorded, readOnly, warning, jump, now }: LiveJob): string =>
+  JSON.stringify([entries.length, names, unrecorded, readOnly, warning, jump, Math.floor(now.at / 1000)]);

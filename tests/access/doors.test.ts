@@ -20,7 +20,9 @@ const crew = ROLES.map((role) => ({ name: `${role} here`, role }));
 
 /** What each may open, by hand: not from the table that is tested. */
 const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /manifest.webmanifest".split(" ");
-const ON_THE_JOB = "more words settings phone people wind weather call picture answers now drawing photos photos.json sayable.json".split(" ");
+const ON_THE_JOB = "more words settings phone people wind weather call picture answers now drawing photos photos.json sayable.json".split(
+  " ",
+);
 const OF_THE_SITE =
   "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json record record.json record.csv".split(
     " ",

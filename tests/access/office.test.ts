@@ -43,7 +43,7 @@ describe("the office", () => {
     const wrong = await office.post("/office/passphrase", { now: "not this one", next: "a new one for autumn" });
     expect(wrong.status).toBe(403);
     expect(await (await office.post("/office/passphrase", { now: PASSPHRASE, next: "a new one for autumn" })).text()).toContain(
-      "The passphrase is changed.",
+      "The passphrase is changed, and every other desk is out.",
     );
     expect((await site.browser().signIn()).status).toBe(403);
     expect((await site.browser().signIn("a new one for autumn")).status).toBe(303);

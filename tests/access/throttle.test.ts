@@ -1,32 +1,46 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { createThrottle, FREE_TRIES } from "../../server/access/throttle.ts";
+import { createThrottle, FREE_TRIES, MAX_WRONG_AN_HOUR, type Throttle } from "../../server/access/throttle.ts";
 import { type Guarded, guardedApp } from "../support/guarded.ts";
 
 describe("whoever tries codes", () => {
+  const at = (source: string, target = "job-1") => ({ source, target });
+  const wrongly = (throttle: Throttle, times: number, trial = at("a")) => {
+    for (let n = 0; n < times; n++) throttle.begin(trial, 0);
+  };
+
   it("has some tries free, then waits twice as long each time, up to a quarter of an hour", () => {
     const throttle = createThrottle();
-    for (let n = 0; n < FREE_TRIES - 1; n++) throttle.wrong(["a"], 0);
-    expect(throttle.wait(["a"], 0)).toBe(0);
+    wrongly(throttle, FREE_TRIES - 1);
+    expect(throttle.wait(at("a"), 0)).toBe(0);
     const waits = Array.from({ length: 9 }, () => {
-      throttle.wrong(["a"], 0);
-      return throttle.wait(["a"], 0) / 1000;
+      wrongly(throttle, 1);
+      return throttle.wait(at("a"), 0) / 1000;
     });
     expect(waits).toEqual([15, 30, 60, 120, 240, 480, 900, 900, 900]);
-    expect(throttle.wait(["a"], 899_000)).toBe(1000);
-    expect([throttle.wait(["b"], 0), throttle.wait(["b", "a"], 0)]).toEqual([0, 900_000]);
+    expect(throttle.wait(at("a"), 899_000)).toBe(1000);
+    expect(throttle.wait(at("b"), 0)).toBe(0);
   });
-  it("is forgiven by a right one, and after an hour", () => {
+  it("is not forgiven what was wrong by a right one in between, and is after an hour", () => {
     const throttle = createThrottle();
-    for (let n = 0; n < 20; n++) throttle.wrong(["a", "b"], 0);
-    throttle.right(["a"]);
-    expect([throttle.wait(["a"], 0), throttle.wait(["b"], 0)]).toEqual([0, 900_000]);
-    expect(throttle.wait(["b"], 3_600_000)).toBe(0);
+    for (let n = 0; n < FREE_TRIES; n++) {
+      wrongly(throttle, 1);
+      throttle.begin(at("a"), 0);
+      throttle.right(at("a"), 0);
+    }
+    expect(throttle.wait(at("a"), 0)).toBeGreaterThan(0);
+    expect(throttle.wait(at("a"), 3_600_000)).toBe(0);
+  });
+  it("from ever so many places finds a target shut for the rest of an hour, and no other", () => {
+    const throttle = createThrottle();
+    for (let n = 0; n < MAX_WRONG_AN_HOUR; n++) throttle.begin(at(`address ${n}`), 0);
+    expect([throttle.wait(at("new"), 60_000), throttle.wait(at("new", "job-2"), 60_000)]).toEqual([3_540_000, 0]);
+    expect(throttle.wait(at("new"), 3_600_000)).toBe(0);
   });
   it("takes no room without end, however many addresses it comes from", () => {
     const throttle = createThrottle();
-    for (let n = 0; n < 20_000; n++) throttle.wrong([`address ${n}`], 0);
-    for (let n = 0; n < FREE_TRIES; n++) throttle.wrong(["mine"], 0);
-    expect(throttle.wait(["mine"], 0)).toBeGreaterThan(0);
+    for (let n = 0; n < 20_000; n++) throttle.begin(at(`address ${n}`, `job ${n}`), 0);
+    wrongly(throttle, FREE_TRIES, at("mine", "mine"));
+    expect(throttle.wait(at("mine", "mine"), 0)).toBeGreaterThan(0);
   });
 });
 
@@ -56,9 +70,28 @@ describe("at the door", () => {
       ]),
     );
   });
-  it("from many addresses they lock the job that they are tried at, for strangers", async () => {
-    for (let n = 0; n < FREE_TRIES; n++) await wrongly(site.browser(`198.51.100.${n}`), 1);
-    expect((await site.browser("203.0.113.5").get(`/join?job=${job}&code=${codes.crew}`)).status).toBe(429);
+  it("many at once count each: no more are looked at than one after the other", async () => {
+    const phone = site.browser("198.51.100.9");
+    const all = await Promise.all(Array.from({ length: 30 }, () => phone.get("/join?code=AAAAAA")));
+    expect(all.filter(({ status }) => status === 403)).toHaveLength(FREE_TRIES);
+    expect(all.filter(({ status }) => status === 429)).toHaveLength(30 - FREE_TRIES);
+  });
+  it("a right code in between forgives nothing, and a phone on one job is slowed at another", async () => {
+    const other = await site.openJob();
+    const known = await site.joined(job, codes.crew, "p4", "198.51.100.7");
+    const answers: number[] = [];
+    for (let n = 0; n < FREE_TRIES + 2; n++) {
+      await known.get(`/join?job=${job}&code=${codes.crew}`);
+      answers.push((await known.get(`/join?job=${other.job}&code=AAAAAA`)).status);
+    }
+    expect(answers.slice(FREE_TRIES)).toEqual([429, 429]);
+  });
+  it("one stranger's wrong codes keep no newcomer with the right one out", async () => {
+    for (let n = 0; n < 9; n++) {
+      await wrongly(site.browser("198.51.100.7"), 1);
+      site.pass(1000);
+    }
+    expect((await site.browser("203.0.113.5").get(`/join?job=${job}&code=${codes.crew}`)).status).toBe(200);
   });
   it("who joined something already is not slowed by others behind the same address", async () => {
     const known = await site.joined(job, codes.crew, "p4", "198.51.100.7");

@@ -60,9 +60,10 @@ const PARTS_SHOWN = [
 ];
 
 /** What a lead presses on a job. */
-const GLOVED = "more words tent settings phone people wind weather call photos codes answers trouble stand-down plan layout truck time amend discrepancy"
-  .split(" ")
-  .map((path) => `jobs/JOB/${path}`);
+const GLOVED =
+  "more words tent settings phone people wind weather call photos codes answers trouble stand-down plan layout truck time amend discrepancy"
+    .split(" ")
+    .map((path) => `jobs/JOB/${path}`);
 const PAGES = [
   "",
   "jobs/new",
@@ -73,13 +74,14 @@ const PAGES = [
   "drafts",
   "firm/people",
   "findings",
+  "findings/jobs",
   "phone",
   "join",
   "office/in",
   "office",
   "trust",
   ...GLOVED,
-  ..."picture change facts record names".split(" ").map((path) => `jobs/JOB/${path}`),
+  ..."picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;

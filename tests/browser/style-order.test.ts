@@ -63,7 +63,9 @@ it.each([
   ["JOB/truck", PHONE, "screen"],
   ["JOB/layout", DESK, "print"],
   ["JOB/record", DESK, "print"],
+  ["JOB/report", DESK, "print"],
   ["JOB/time", PHONE, "screen"],
+  ["findings", DESK, "screen"],
 ] as const)("no rule hangs on standing after another of its layer: /%s", async (path, viewport, media) => {
   const page = await world.screen("p1");
   await page.setViewportSize(viewport);

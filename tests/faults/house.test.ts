@@ -123,7 +123,9 @@ it("a file that nobody touched holds, and so does its house stream, with its dig
   expect(out[2]).toBe(
     `House stream: 2 entries, the last of 2026-06-03, digest ${onPaper.house}, holds: no job is shorter or other than it says.`,
   );
-  expect(out[3]).toContain("what was recorded after 2026-06-03 could be missing at its end without a trace here");
+  expect(out[3]).toContain(
+    "what was recorded after the house stream's last entry, of 2026-06-03, could be missing at its end without a trace here",
+  );
 });
 
 describe("the end of a job cut off, with every hash intact", () => {

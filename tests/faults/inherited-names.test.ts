@@ -226,7 +226,17 @@ it("after all that, no page is broken, and the record of the job holds", async (
   const from = { key: key(), seen: 1, as: "p1", device: "constructor", request: "0".repeat(64) } as const;
   await world.liveJobs.say(job, from, () => ({ intent: ask, source: "press", heard: null }));
   const paths = [...PAGES, ...MORE_PAGES, "/now", "/discrepancy"].map((page) => `/jobs/${job}${page}`);
-  for (const path of [...paths, "/", "/jobs.json", "/findings", "/findings.json", "/findings/jobs", "/findings/jobs.json", "/tents", "/tents.json"])
+  for (const path of [
+    ...paths,
+    "/",
+    "/jobs.json",
+    "/findings",
+    "/findings.json",
+    "/findings/jobs",
+    "/findings/jobs.json",
+    "/tents",
+    "/tents.json",
+  ])
     expect([path, await get(path)]).toEqual([path, 200]);
   expect(verifyJob(job, await world.journal.read(job)).mismatch).toBeNull();
 });

@@ -210,6 +210,17 @@ describe("an exported record is verified", () => {
     const { status, out } = verify(changed(change));
     expect([status, out]).toEqual([1, [expect.stringMatching(why)]]);
   });
+  it("that says itself that its job was not whole does not hold, though the entries it has do", () => {
+    const { status, out } = verify(changed((r) => Object.assign(r, { problem: "Entry 10 of this job does not fit the chain." })));
+    expect([status, out]).toEqual([
+      1,
+      [
+        expect.stringMatching(
+          /, does not hold: it was exported from a job of which it says: Entry 10 of this job does not fit the chain\.$/,
+        ),
+      ],
+    ]);
+  });
   it("with names erased it holds, and says how many", () => {
     const { status, out } = verify(
       changed((r) => {

@@ -14,6 +14,8 @@ const DRIVERS = ["lead", "deputy"];
 const ANSWERS_FOR_IT = ["lead", "deputy", "competent"];
 const torn = { thing: { is: "piece", id: "top" }, because: "torn" } as const;
 
+const PICTURE = { gate: null, hash: "0".repeat(64), mime: "image/jpeg", bytes: 1000, widthPx: 640, heightPx: 480, text: null } as const;
+
 /** Who may ask what, written down by hand: each with a command that nothing but a role stands against, or of which it is the first. */
 const BY_HAND: readonly (readonly [Intent, readonly string[]])[] = [
   [{ type: "hold" }, EVERYBODY],
@@ -26,6 +28,11 @@ const BY_HAND: readonly (readonly [Intent, readonly string[]])[] = [
   [{ type: "correct", target: 1 }, EVERYBODY],
   [{ type: "wrong", target: 1 }, EVERYBODY],
   [{ type: "note", text: "the gate is open" }, EVERYBODY.filter((role) => role !== "trainee")],
+  [{ type: "photo", ...PICTURE }, EVERYBODY.filter((role) => role !== "trainee")],
+  [
+    { type: "unfitPhoto", gate: null, text: null, unfit: { is: "none", came: "pdf" }, bytes: 9 },
+    EVERYBODY.filter((role) => role !== "trainee"),
+  ],
   [{ type: "next" }, DRIVERS],
   [{ type: "back" }, DRIVERS],
   [{ type: "carryOn", became: null }, DRIVERS],

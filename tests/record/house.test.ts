@@ -37,6 +37,22 @@ describe("an entry of the house stream", () => {
     const tips = [tip("b", 1), tip("a", 3)];
     expect(houseEntryAfter(NO_HOUSE, tips, 0).hash).toBe(houseEntryAfter(NO_HOUSE, [...tips].reverse(), 0).hash);
   });
+  it("names a job that is taken away on purpose apart: it is counted no more, and missed by no later entry", () => {
+    const first = houseEntryAfter(NO_HOUSE, [tip("a", 3), tip("b", 1)], 0);
+    const second = houseEntryAfter(standAfter(NO_HOUSE, first), [tip("a", 3), tip("b", 1)], DAY, ["b"]);
+    const third = houseEntryAfter(standAfter(standAfter(NO_HOUSE, first), second), [tip("a", 3)], 2 * DAY);
+    expect([second, third].map(({ entry: { jobs, tips, gone, removed } }) => ({ jobs, tips, gone, removed }))).toEqual([
+      { jobs: 1, tips: [], gone: [], removed: ["b"] },
+      { jobs: 1, tips: [], gone: [], removed: [] },
+    ]);
+    const lines = asLines([first, second, third]);
+    expect(readHouse(lines).broken).toBeNull();
+    const { problems, removed } = verifyHouse(lines, kept({ a: 3 }));
+    expect([problems, removed]).toEqual([[], [{ job: "b", day: "1970-01-02" }]]);
+    // Taken away or not: one that is still there has to be as it was.
+    expect(verifyHouse(lines, kept({ a: 3, b: 0 })).problems).toMatchObject([{ is: "cutOff", job: "b" }]);
+    expect(verifyHouse(lines, kept({ a: 3, b: 1 })).removed).toEqual([]);
+  });
   it("names a job that is there no more", () => {
     const [, second] = streamOf([tip("a", 3), tip("b", 1)], [tip("a", 3)]);
     expect(second!.entry).toMatchObject({ jobs: 1, tips: [], gone: ["b"] });

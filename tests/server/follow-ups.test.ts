@@ -1,8 +1,10 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { OFFICE } from "../../server/journal/access.ts";
 import type { FindingsState } from "../../views/pages/findings/state.ts";
 import { testApp } from "../support/app.ts";
 import { failingJournal } from "../support/failing-journal.ts";
 import { filled } from "../support/filled.ts";
+import { guardedApp } from "../support/guarded.ts";
 import { keep, recordOf } from "../support/seen-jobs.ts";
 
 let world: ReturnType<typeof testApp>;
@@ -101,5 +103,21 @@ describe("what a manager says of a finding", () => {
     state.failure = { why: "full", place: "/data" };
     const answer = await full.post("/findings/followups", { key: "no-room-1", ...about, is: "noted", text: "asked" });
     expect([answer.status, await stream()]).toEqual([503, 0]);
+  });
+});
+
+describe("on a server that asks who comes in", () => {
+  it("only the office says anything of a finding, and the stream has the device that it was said on", async () => {
+    const { app, world: guarded, browser } = await guardedApp();
+    await keep(guarded.journal, recordOf("job-1", { entries: 50 }), { p1: "Ines" });
+    const fields = { ...about, entry: String(about.entry), key: "guarded-1", is: "noted", text: "asked" };
+    const post = (body: Record<string, string>) =>
+      app.request("/findings/followups", { method: "POST", body: new URLSearchParams(body), headers: { origin: "http://localhost" } });
+    expect([(await post(fields)).status >= 300, await guarded.journal.oversight.lastFollowUp()]).toEqual([true, null]);
+    const office = browser();
+    await office.signIn();
+    expect((await office.post("/findings/followups", fields)).status).toBe(303);
+    const { device } = (await guarded.journal.oversight.lastFollowUp())!.entry;
+    expect((await guarded.journal.access.passes(device)).map(({ job }) => job)).toEqual([OFFICE]);
   });
 });

@@ -10,7 +10,7 @@ import { openJournal } from "../../server/journal/open-file.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
 import { en } from "../../views/text/en/en.ts";
 import { MORNING } from "../support/app.ts";
-import { chainOf, lineAfter } from "../support/entries.ts";
+import { chainOf, lineAfter, openingLine } from "../support/entries.ts";
 import { scratchFolder } from "../support/scratch.ts";
 import { houseContract } from "./house.contract.ts";
 
@@ -78,6 +78,19 @@ describe("the house stream is kept", () => {
     }
     expect((await entries()).map(({ day }) => day)).toEqual(["2026-06-02", "2027-03-29", "2026-06-03"]);
   });
+  it("with what is taken away on purpose noted before it goes, which is the entry of its day", async () => {
+    await journal.open(openingLine("job-2"), {});
+    const house = started();
+    await house.daily();
+    wall += DAY;
+    expect(await house.takeAway(["job-2"])).toBe(true);
+    await journal.removeJob("job-2");
+    await house.daily();
+    expect((await entries()).map(({ day, jobs, gone, removed }) => ({ day, jobs, gone, removed }))).toEqual([
+      { day: "2026-06-02", jobs: 2, gone: [], removed: [] },
+      { day: "2026-06-03", jobs: 1, gone: [], removed: ["job-2"] },
+    ]);
+  });
   it("once, when it is looked at twice in one moment", async () => {
     const house = started();
     await Promise.all([house.daily(), house.daily(), house.beforeStop()]);
@@ -121,6 +134,10 @@ describe("the house stream is kept", () => {
       isFull = false;
       await house.daily();
       expect(await entries()).toHaveLength(1);
+    });
+    it("nothing is taken away on purpose, as it could not be told from what somebody else took", async () => {
+      isFull = true;
+      expect(await started(over()).takeAway(["job-1"])).toBe(false);
     });
     it("what is said to a job meanwhile waits for nothing and is recorded", async () => {
       isFull = true;

@@ -114,7 +114,7 @@ export function oversightContract(where: string, create: () => Journal) {
           for (const { finding: f } of wanted) recount.set(`${f.kind} ${f.phase}`, (recount.get(`${f.kind} ${f.phase}`) ?? 0) + 1);
           expect(new Map(tallies.map(({ kind, phase, count }) => [`${kind} ${phase}`, count]))).toEqual(recount);
         }),
-        { numRuns: 60 },
+        { numRuns: 40 },
       );
     });
     it("has the numbers of those jobs alone", async () => {
@@ -136,7 +136,7 @@ export function oversightContract(where: string, create: () => Journal) {
           const kept = await journal.oversight.measures(filter);
           expect(new Map(kept.map(({ what, name, n, count }) => [`${what} ${name} ${n}`, count]))).toEqual(recount);
         }),
-        { numRuns: 60 },
+        { numRuns: 40 },
       );
     });
     it("is kept of a job by itself too", async () => {

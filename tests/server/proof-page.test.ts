@@ -53,7 +53,9 @@ describe("what proves a record", () => {
     await keepHouse();
     await job.say({ type: "note", text: "later" });
     const page = await text("/proof");
-    expect(page).toContain("What came after 2026-06-02: if entries after 5 were cut off at the end, nothing in this file shows it.");
+    expect(page).toContain(
+      "What came after the house stream's last look, on 2026-06-02: if entries after 5 were cut off at the end, nothing in this file shows it.",
+    );
     expect(page).toContain("That what people said was true.");
     expect(page).toContain("A digest on paper, or a copy kept elsewhere, shows that.");
   });

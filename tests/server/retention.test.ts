@@ -1,9 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { verifyHouse } from "../../machines/record/verify-house.ts";
 import { readConfig } from "../../server/config.ts";
+import { createHouse } from "../../server/house.ts";
+import type { LiveJobs } from "../../server/jobs.ts";
 import type { Journal } from "../../server/journal/journal.ts";
 import { memoryJournal } from "../../server/journal/memory.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
-import { removeExpired } from "../../server/retention.ts";
+import { type KeptDays, removeExpired } from "../../server/retention.ts";
 import { brief, MORNING, testApp } from "../support/app.ts";
 import { openedJob } from "../support/job.ts";
 
@@ -19,16 +22,23 @@ describe.each([
   });
   afterEach(() => journal.close());
 
+  /** As the program does it at a moment, with the house stream that notes it. */
+  const expired = async (liveJobs: LiveJobs, kept: KeptDays, now: number) => {
+    const house = createHouse({ journal, clock: () => ({ wall: now, elapsedMs: 0 }) }, () => {});
+    await house.daily();
+    await removeExpired({ journal, liveJobs, house }, kept, now);
+  };
+
   it("is kept for good where nobody set anything", async () => {
     const job = await openedJob(undefined, testApp(journal));
-    await removeExpired(journal, job.liveJobs, { names: null, records: null }, MORNING + 9999 * DAY_MS);
+    await expired(job.liveJobs, { names: null, records: null }, MORNING + 9999 * DAY_MS);
     expect([Object.keys(await journal.people(job.job)).length, (await journal.read(job.job)).length]).toEqual([7, 1]);
   });
   it("loses its names after the days that were set, and no sooner; its record stays", async () => {
     const job = await openedJob(undefined, testApp(journal));
-    await removeExpired(journal, job.liveJobs, { names: 400, records: null }, MORNING + 399 * DAY_MS);
+    await expired(job.liveJobs, { names: 400, records: null }, MORNING + 399 * DAY_MS);
     expect(Object.keys(await journal.people(job.job))).toHaveLength(7);
-    await removeExpired(journal, job.liveJobs, { names: 400, records: null }, MORNING + 401 * DAY_MS);
+    await expired(job.liveJobs, { names: 400, records: null }, MORNING + 401 * DAY_MS);
     expect([await journal.people(job.job), (await journal.read(job.job)).length]).toEqual([{}, 1]);
     expect(await (await job.app.request(`/jobs/${job.job}/record`)).text()).not.toContain("Ines");
   });
@@ -38,13 +48,19 @@ describe.each([
     await journal.access.keepCodes(old.job, [{ code: "AAA", job: old.job, leads: true }]);
     world.clock.setWall(500 * 24 * 3600);
     const young = await openedJob({ ...brief(), title: "Young" }, world);
-    await removeExpired(journal, world.liveJobs, { names: null, records: 400 }, MORNING + 501 * DAY_MS);
+    const openedAs = (await young.entries())[0]!.hash;
+    await expired(world.liveJobs, { names: null, records: 400 }, MORNING + 501 * DAY_MS);
     expect([await journal.read(old.job), await journal.people(old.job), (await journal.folds()).map(({ job }) => job)]).toEqual([
       [],
       {},
       [young.job],
     ]);
     expect((await world.app.request(`/jobs/${old.job}`)).status).toBe(404);
+    // Noted beforehand, it is missed by nobody who verifies.
+    const { problems, removed } = verifyHouse(await journal.house.lines(), (id) =>
+      id === young.job ? { entries: 1, hashAt: () => openedAs } : null,
+    );
+    expect([problems, removed.map(({ job }) => job)]).toEqual([[], [old.job]]);
     // Nothing but that takes an entry away.
     expect((await young.say({ type: "note", text: "still here" })).no).toBe(2);
   });

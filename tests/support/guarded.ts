@@ -14,10 +14,10 @@ export const PASSPHRASE = "harvest supper lower meadow";
 /** It as it is kept, with next to no work: what that takes is what one test is about, and no other waits for it. */
 const SALT = new Uint8Array(16);
 const KEPT = `scrypt$4$1$1$${bytesToHex(SALT)}$${bytesToHex(scrypt(utf8ToBytes(PASSPHRASE), SALT, { N: 16, r: 1, p: 1, dkLen: 32 }))}`;
-const ORIGIN = "http://ridgecall.test";
 
 /** A real server, on which nobody comes in without a pass; `mode` is how it was started. */
 export async function guardedApp(mode: AccessMode = "guarded", journal: Journal = sqliteJournal(":memory:")) {
+  const ORIGIN = mode === "thisMachine" ? "http://127.0.0.1:4160" : "http://ridgecall.test";
   let now = MORNING;
   let ids = 0;
   /** Where the next request comes from. */
@@ -31,7 +31,7 @@ export async function guardedApp(mode: AccessMode = "guarded", journal: Journal 
     access: { mode, random: countedBytes(), addressOf: () => address },
     languages: LANGUAGES,
   };
-  const { app, entrance, firstLink, liveJobs } = createApp(world);
+  const { app, access, entrance, firstLink, liveJobs } = createApp(world);
 
   /** A browser that keeps its cookies, behind an address. */
   function browser(from = "192.0.2.1") {
@@ -61,7 +61,10 @@ export async function guardedApp(mode: AccessMode = "guarded", journal: Journal 
       post(`/jobs/${job}/say`, { as, key: `said-${++said}-by-${as}`, seen: "1", ...fields });
     const signIn = (passphrase = PASSPHRASE) => post("/office/in", { passphrase, to: "/" });
     const text = async (path: string) => (await send(path)).text();
-    return { get: send, post, json, say, signIn, text, cookies };
+    const cookie = () => [...cookies.keys()].find((name) => name.startsWith("device"))!;
+    const device = () => cookies.get(cookie());
+    const setDevice = (value: string) => void cookies.set(cookie(), value);
+    return { get: send, post, json, say, signIn, text, device, setDevice };
   }
   let said = 0;
 
@@ -81,6 +84,7 @@ export async function guardedApp(mode: AccessMode = "guarded", journal: Journal 
   };
   return {
     app,
+    access,
     world,
     browser,
     openJob,

@@ -1,6 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { shownDigest } from "../../machines/digest/short-digest.ts";
+import { createHouse } from "../../server/house.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
+import type { FindingsState } from "../../views/pages/findings/state.ts";
 import type { GuideState } from "../../views/pages/guide/state.ts";
 import { en } from "../../views/text/en/en.ts";
 import { brief, MORNING, testApp } from "../support/app.ts";
@@ -25,8 +28,9 @@ const ASKED = [
   "which piece",
   "three four five",
 ];
-/** What is the same in every language: places of the tent by their ids (AB4.1, C2, S1, R-DA, A–C), and hashes. */
-const IDS = /(?<![\p{L}\d])(?:[A-D]{1,2}\d*(?:\.\d+)?|[QS]\d+|R-[A-D]{2}|[A-D]–[A-D]|[\da-f]{64})(?![\p{L}\d])/gu;
+/** What is the same in every language: places of the tent by their ids (AB4.1, C2, S1, R-DA, A–C), hashes, and digests of them. */
+const IDS =
+  /(?<![\p{L}\d])(?:[A-D]{1,2}\d*(?:\.\d+)?|[QS]\d+|R-[A-D]{2}|[A-D]–[A-D]|[\da-f]{64}|[2-9A-Z]{3}(?:-[2-9A-Z]{3}){4})(?![\p{L}\d])/gu;
 const isSaid = (text: string) => !/\p{L}/u.test(outsideMarks(text).replaceAll(IDS, ""));
 const unsaid = (texts: readonly string[]) => texts.filter((text) => !isSaid(text));
 
@@ -38,7 +42,7 @@ function letterless(tent?: object) {
     title: "№ 7",
     zone: "UTC",
     tent: { ...told.tent, ...tent },
-    sheet: { ...told.sheet, document: "80-100" },
+    sheet: { ...told.sheet, document: "80-100", stakeKind: "№ 10", soil: "№ 11" },
     site: { ...told.site, address: "№ 3", rallyPoint: "№ 4", stormShelter: "№ 5", firstAid: "№ 6" },
     crew: told.crew.map((person, i) => ({ ...person, name: `${71 + i}` })),
   };
@@ -271,6 +275,18 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, "/office/passphrase", { fields: { now: "1", next: "2" }, status: 403 });
       await read(crew, "/office");
     });
+    it("its report, what proves it, and digests typed off paper, before there is a house stream and after", async () => {
+      const wrong = ["", "23A", "OIL", "22222-22222-22222"];
+      const pages = ["/report?paper=letter", "/proof", "/check", ...wrong.map((typed) => `/check?digest=${typed}`)];
+      for (const path of pages) await read(crew, at(path));
+      await createHouse({ journal: crew.journal, clock: () => ({ wall: crew.now(), elapsedMs: 0 }) }, () => {}).daily();
+      const tip = (await crew.liveJobs.load(crew.job)).entries.at(-1)!.hash;
+      const digests = [tip, (await crew.journal.house.lines()).at(-1)!.hash].map(shownDigest);
+      for (const typed of [...digests, digests[0]!.replace(/^./, (letter) => (letter === "2" ? "3" : "2"))])
+        await read(crew, at(`/check?digest=${typed}`));
+      for (const path of [at("/report"), at("/proof"), "/office"]) await read(crew, path);
+      await read(crew, at("/report?paper=a3"), { status: 400 });
+    });
     it("what is wrong with a request", async () => {
       await read(crew, "/nowhere", { status: 404 });
       await read(crew, "/jobs/none", { status: 404 });
@@ -331,8 +347,10 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("/record"));
       await read(crew, at("/record?show=refused"));
       await read(crew, at("/record?show=songs"));
+      await read(crew, at("/report"));
       await read(crew, at("/time"));
       await read(crew, "/findings");
+      await read(crew, "/findings/jobs");
       const csv = await (await crew.app.request(at("/record.csv"), { headers: { "accept-language": "qps" } })).text();
       const [head = [], ...rows] = readCsv(csv);
       const data = ["zone", "UTC", "heard"].map((name) => head.indexOf(`⟦${name}⟧`));
@@ -440,7 +458,8 @@ describe("every sentence comes through the words of its screen", () => {
         read: async (id: string) => (await journal.read(id)).map((l) => (l.no === 3 ? { ...l, bytes: new Uint8Array() } : l)),
       };
       const later = { ...spoiled, ...testApp(bent, MORNING, [en, pseudo]) };
-      for (const page of ["", "/record", "/time", "/truck"]) await read(later, `/jobs/${spoiled.job}${page}`, { as: "p1" });
+      for (const page of ["", "/record", "/report", "/proof", "/check?digest=23A", "/time", "/truck"])
+        await read(later, `/jobs/${spoiled.job}${page}`, { as: "p1" });
       await read(spoiled, `/jobs/${spoiled.job}`, { as: "p1" });
     });
     it("a clock that was set back, ahead, and back while the guide was off; its record, and the findings", async () => {
@@ -454,6 +473,19 @@ describe("every sentence comes through the words of its screen", () => {
       expect((await read(later, `/jobs/${set.job}`, { as: "p1" })).match(/class="warning"/g)).toHaveLength(1);
       await read(set, `/jobs/${set.job}/record?show=clockJumped`);
       await read(set, "/findings");
+      await read(set, "/findings/jobs");
+    });
+    it("what there is to look at: each kind that there is, what was said of it, what cannot be looked for or said", async () => {
+      const { kinds } = (await (await crew.app.request("/findings.json")).json()) as FindingsState;
+      expect(kinds.length).toBeGreaterThan(4);
+      for (const { kind } of kinds) await read(crew, `/findings?kind=${kind}`);
+      const html = await read(crew, `/findings?kind=${kinds[0]!.kind}`);
+      const form = { ...filled(html.slice(0, html.lastIndexOf("</article>"))), text: "№ 9", is: "followedUp", who: "" };
+      await readOn(crew, "/findings/followups", form);
+      await read(crew, "/findings/followups", { fields: { ...form, text: "", key: "said-0002" }, status: 422 });
+      await read(crew, "/findings/followups", { fields: { ...form, entry: "9999", key: "said-0003" }, status: 404 });
+      await read(crew, "/findings?lead=9&from=2026-01-01&kind=takenBack");
+      await read(crew, "/findings?from=9&to=8&kind=7&before=6", { status: 422 });
     });
     it("a rehearsal, with what goes wrong and how it is done well", async () => {
       const page = await readOn(crew, at("/rehearse"), { key: "rehearse-0002" });

@@ -42,7 +42,7 @@ export const FindingsPage = ({ state, newKey, words, words: { findings } }: Prop
           {cards.map((card) => (
             <FindingCard card={card} newKey={newKey} back={queryOf(looked, before)} words={words} />
           ))}
-          <nav class="ways pages">
+          <nav class="ways pages" aria-label={findings.pages}>
             {before !== null && (
               <a class="button" href={hrefOf("/findings", queryOf(looked))}>
                 {findings.first}
@@ -55,7 +55,7 @@ export const FindingsPage = ({ state, newKey, words, words: { findings } }: Prop
             )}
           </nav>
         </section>
-        <nav class="ways">
+        <nav class="ways" aria-label={findings.elsewhere}>
           <a class="button" href="/findings/jobs">
             {findings.jobCounts}
           </a>

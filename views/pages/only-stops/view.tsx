@@ -2,10 +2,17 @@ import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 
-type Props = { readonly live: LiveJob; readonly as: string; readonly key: string; readonly why: string; readonly words: Words };
+type Props = {
+  readonly live: LiveJob;
+  readonly as: string;
+  readonly key: string;
+  readonly why: string;
+  readonly reply: string | null;
+  readonly words: Words;
+};
 
 /** For a device that was on a job and may see it no more, or not yet: why, what stops the work all the same, and the way back in. */
-export const OnlyStopsPage = ({ live, as, key, why, words, words: { guide, hurt, join, more } }: Props) => {
+export const OnlyStopsPage = ({ live, as, key, why, reply, words, words: { guide, hurt, join, more } }: Props) => {
   const id = live.entries.at(0)!.entry.job;
   const seen = live.job.snapshot.context.revision;
   return (
@@ -13,6 +20,11 @@ export const OnlyStopsPage = ({ live, as, key, why, words, words: { guide, hurt,
       <main class="join" hx-ignore>
         <h1>{live.job.frozen.brief.title}</h1>
         <p class="notice">{why}</p>
+        {reply !== null && (
+          <p class="notice" role="status">
+            <b>{reply}</b>
+          </p>
+        )}
         <Stop job={id} as={as} seen={seen} name={`${key}-hold`} fields={{ type: "hold" }} class="hold">
           {guide.hold}
         </Stop>

@@ -102,5 +102,7 @@ const CHECKS: Readonly<Record<CheckName, (told: Told) => Outcome>> = {
 function cannotShow({ house, live, words: { proof } }: Told): string[] {
   const { job, no } = live.entries.at(-1)!.entry;
   const said = house.agrees.get(job);
-  return [said ? proof.noEnd(said, no) : proof.noEndAtAll(no), proof.onlyPaper, proof.notTrue, proof.notClock];
+  // An end of which the house stream says that it is missing is shown.
+  const end = house.problems.length > 0 ? [] : [said ? proof.noEnd(said, no) : proof.noEndAtAll(no)];
+  return [...end, proof.onlyPaper, proof.notTrue, proof.notClock];
 }

@@ -36,6 +36,8 @@ export const findings = {
   home: "Job list",
   asJson: "As data (JSON)",
   record: "The record",
+  pages: "More findings",
+  elsewhere: "Other pages",
   next: "Older ones",
   first: "Back to the newest",
 

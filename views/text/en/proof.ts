@@ -60,7 +60,7 @@ export const proof = {
   noEnd: ({ no, day }: SaidOf, last: number) =>
     no === last
       ? `Whether more was recorded after entry ${last} and cut off at the end. The house stream, of ${day}, knows of no more.`
-      : `What came after ${day}: if entries after ${no} were cut off at the end, nothing in this file shows it.`,
+      : `What came after the house stream's last look, on ${day}: if entries after ${no} were cut off at the end, nothing in this file shows it.`,
   noEndAtAll: (last: number) => `The end: if entries after ${last} were cut off, nothing in this file shows it.`,
   onlyPaper:
     "Whoever has the file and knows how it is made can make all of it anew, house stream too. A digest on paper, or a copy kept elsewhere, shows that.",

@@ -1,6 +1,7 @@
 import { shownLetters } from "../../../machines/digest/letters.ts";
 import { DIGEST_LETTERS, shownDigest } from "../../../machines/digest/short-digest.ts";
 import type { Compared, Stands } from "../../../machines/record/compare-digest.ts";
+import type { FollowUpsVerdict } from "../../../machines/record/follow-up.ts";
 import type { HouseMismatch } from "../../../machines/record/house.ts";
 import type { BesideProblem, BesideVerdict } from "../../../machines/record/verify-beside.ts";
 import type { HouseProblem, HouseVerdict } from "../../../machines/record/verify-house.ts";
@@ -18,7 +19,7 @@ export const WHY: Readonly<Record<NonNullable<Verdict["mismatch"]>["why"], strin
   opening: "does not open a job",
 };
 
-type Told = { readonly job: string; readonly verdict: Verdict; readonly beside: BesideVerdict | null };
+type Told = { readonly job: string; readonly verdict: Verdict; readonly beside: BesideVerdict | null; readonly said?: string };
 
 function besideText(problem: BesideProblem): string {
   switch (problem.is) {
@@ -85,28 +86,37 @@ export const verify = {
   neither: (file: string) => `${file} is neither a data file nor a record that was exported; name one of those.`,
   noRecord: (file: string) => `${file} is JSON, but not a record that was exported: it has no job with a list of entries.`,
   noJobs: (file: string) => `${file} holds no job yet.`,
-  job({ job, verdict: { title, entries, tip, mismatch }, beside }: Told): string {
+  job({ job, verdict: { title, entries, tip, mismatch }, beside, said }: Told): string {
     const what = `${oneLine(title ?? `Job ${job}`)}: ${entries === 1 ? "1 entry" : `${entries} entries`}`;
     const { problems = [], erased = 0 } = beside ?? {};
     const names = erased === 0 ? "" : ` (${erased === 1 ? "1 name" : `${erased} names`} erased)`;
     if (problems.length > 0) return `${what}, last hash ${tip}, does not hold: ${problems.map(besideText).join("; ")}.`;
+    if (mismatch === null && said !== undefined)
+      return `${what}, last hash ${tip}, does not hold: it was exported from a job of which it says: ${oneLine(said)}`;
     if (mismatch === null) return `${what}, last hash ${tip}, holds${names}.`;
     const good = tip === null ? "no entry before it" : `last hash before it ${tip}`;
     return `${what}, does not hold: entry ${mismatch.no} ${WHY[mismatch.why]} (${good}).`;
   },
-  house({ entries, last, broken, problems }: HouseVerdict, titleOf: (job: string) => string | null): string {
+  house({ entries, last, broken, problems, removed }: HouseVerdict, titleOf: (job: string) => string | null): string {
     if (broken) return `House stream: does not hold: its entry ${broken.no} ${HOUSE_WHY[broken.why]}.${problemsOf(problems, titleOf)}`;
     if (last === null) return "House stream: none yet. The server makes an entry each day it runs, with the last entry of every job.";
     const what = `House stream: ${entriesText(entries)}, the last of ${last.day}, digest ${shownDigest(last.hash)}`;
+    const away =
+      removed.length === 0 ? "" : ` ${removed.length === 1 ? "1 job" : `${removed.length} jobs`} taken away on purpose, as it says.`;
     return problems.length > 0
-      ? `${what}, does not hold.${problemsOf(problems, titleOf)}`
-      : `${what}, holds: no job is shorter or other than it says.`;
+      ? `${what}, does not hold.${problemsOf(problems, titleOf)}${away}`
+      : `${what}, holds: no job is shorter or other than it says.${away}`;
+  },
+  followUps({ entries, tip, mismatch }: FollowUpsVerdict): string {
+    const what = `Follow-ups: ${entriesText(entries)}`;
+    if (mismatch === null) return `${what}, last hash ${tip}, holds.`;
+    return `${what}, does not hold: entry ${mismatch.no} ${WHY[mismatch.why]} (${tip === null ? "no entry before it" : `last hash before it ${tip}`}).`;
   },
   cannotShow: (day: string | null): string =>
     `What no file can show by itself: ${
       day === null
         ? "entries cut off at the end of a job leave no trace here."
-        : `what was recorded after ${day} could be missing at its end without a trace here.`
+        : `what was recorded after the house stream's last entry, of ${day}, could be missing at its end without a trace here.`
     } A later digest on paper, or a copy kept elsewhere, shows it.`,
   digest(found: Compared): string {
     switch (found.is) {
