@@ -19,7 +19,7 @@ it("killed in the middle of a run of commands, again and again, it loses no entr
   const file = join(folder, "data.db");
   const acknowledged = new Map<string, number>();
   let job = "";
-  for (let round = 0; round < 4; round++) {
+  for (let round = 0; round < 3; round++) {
     const { url, child, stopped } = await spawnServer(file);
     job ||= ((await (await fetch(`${url}jobs.json`)).json()) as { jobs: { id: string }[] }).jobs[0]!.id;
     let sent = 0;
@@ -37,7 +37,7 @@ it("killed in the middle of a run of commands, again and again, it loses no entr
     }
     await stopped;
   }
-  expect(acknowledged.size).toBeGreaterThan(60);
+  expect(acknowledged.size).toBeGreaterThan(40);
   const journal = openJournal(file);
   const chain = verifyChain(await journal.read(job));
   expect(chain.holds).toBe(true);
