@@ -93,6 +93,7 @@ describe("a file that cannot be used is turned away in one sentence and left as 
     ["cut off to nothing", (f) => truncateSync(f, 0), /is empty/],
     ["with another beginning", (f) => overwrite(f, 0, 100), /is not a Ridgecall data file, or its beginning is damaged/],
     ["with its list of tables overwritten", (f) => overwrite(f, 100, 900), /is damaged/],
+    ["with a bent letter in what counts its findings", (f) => bend(f, "UPDATE findingTallies", "UPDATE gindingTallies"), /is damaged/],
     ["with a page overwritten", (f) => overwrite(f, 3 * 4096, 4096), /is damaged/],
     [
       "with nothing in its pages",
