@@ -30,6 +30,7 @@ export const JobScreen = ({ screen, screen: { guide, me, access, words }, title,
         {guide.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
         <h1>
           {title}
+          {access.trials && " "}
           {access.trials && <b class="trials">{words.page.trials}</b>}
         </h1>
         {children}

@@ -31,6 +31,9 @@ export const CodesPage = ({ screen, crew, leads, address, onlyHere }: Props) => 
           <p>{told}</p>
         </section>
       ))}
+      <a class="button" href="/trust">
+        {screen.words.trust.title}
+      </a>
       <form method="post" action={`/jobs/${screen.guide.job}/codes`} class="renew">
         <p>{codes.renewTold}</p>
         <button type="submit">{codes.renew}</button>
