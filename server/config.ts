@@ -1,3 +1,4 @@
+import { isLoopback } from "./access/loopback.ts";
 import type { AccessMode } from "./access/visitor.ts";
 import type { KeptDays } from "./retention.ts";
 import { start } from "./terminal.ts";
@@ -23,7 +24,6 @@ export type Config = {
 type Env = Readonly<Record<string, string | undefined>>;
 const HTTPS = "--https";
 const TRIALS = "--trials";
-const LOOPBACK = ["127.0.0.1", "::1", "localhost"];
 
 /**
  * PORT (4160), HOST (127.0.0.1, with --https 0.0.0.0), RIDGECALL_FILE (ridgecall.db), RIDGECALL_DEMO=no to start without the
@@ -41,7 +41,7 @@ export function readConfig(env: Env, args: readonly string[] = []): Config {
   const host = env.HOST ?? (tls === "site" ? "0.0.0.0" : "127.0.0.1");
   const passphrase = env.RIDGECALL_PASSPHRASE?.trim() || null;
   // On this machine alone, without settings, a newcomer plays the demo at once.
-  const isAlone = LOOPBACK.includes(host) && tls === null && passphrase === null;
+  const isAlone = isLoopback(host) && tls === null && passphrase === null;
   return {
     port,
     host,

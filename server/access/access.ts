@@ -7,6 +7,7 @@ import type { JobId } from "../../machines/record/entry.ts";
 import type { Dependencies } from "../jobs.ts";
 import { OFFICE, type Pass, type SecurityEvent } from "../journal/access.ts";
 import { NotWritten } from "../journal/journal.ts";
+import { isLoopback } from "./loopback.ts";
 import { deviceSigned, isDevice, signed } from "./signed-device.ts";
 import { tokenShown } from "./tokens.ts";
 import type { Visitor } from "./visitor.ts";
@@ -30,7 +31,6 @@ const LOG_AGAIN_MS = 60_000;
 
 /** More of what something was about is not logged, in characters. */
 const MAX_WHAT = 120;
-const LOOPBACK = /^(?:localhost|127\.\d+\.\d+\.\d+|\[::1\])$/;
 
 /** Two servers on one machine share its cookies, whatever their ports: each has a name of its own for its device's. */
 export const cookieName = (signedWith: Uint8Array): string => `device-${bytesToHex(sha256(signedWith)).slice(0, 8)}`;
@@ -62,7 +62,8 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
   /** Knows every device from here on, so that a hold is asked of no file. To be called before anybody is let in. */
   async function remember(): Promise<void> {
     await cookieKey();
-    for (const pass of await store.allPasses()) passes.set(pass.device, [...(passes.get(pass.device) ?? []), pass]);
+    passes.clear();
+    for (const pass of [...(await store.allPasses()), ...unwritten]) passes.set(pass.device, [...(passes.get(pass.device) ?? []), pass]);
   }
 
   const nameOf = (signedWith: Uint8Array) => (settings.mode === "trials" ? "device" : cookieName(signedWith));
@@ -77,7 +78,7 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     const device = trial ?? (cookie === undefined ? null : deviceSigned(cookie, signedWith));
     const shown = c.req.header("authorization");
     // A page elsewhere whose name leads here is not whoever sits at this machine.
-    const isHere = settings.mode !== "thisMachine" || LOOPBACK.test(new URL(c.req.url).hostname);
+    const isHere = settings.mode !== "thisMachine" || isLoopback(new URL(c.req.url).hostname);
     const visitor: Visitor = {
       mode: isHere ? settings.mode : "guarded",
       address,
@@ -141,19 +142,21 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
   async function leaveOffice(c: Context): Promise<void> {
     const { device } = c.get("visitor");
     if (device === null) return;
+    forgetOffice((pass) => pass.device === device);
     await store.dropPasses(device, OFFICE);
-    passes.delete(device);
     await log(c.get("visitor"), "signedOut");
   }
 
   /** Nobody is for the office any more: its passphrase is another one. */
   async function emptyOffice(): Promise<void> {
+    forgetOffice(() => true);
     await store.dropAllPasses(OFFICE);
-    for (const [device, known] of passes)
-      passes.set(
-        device,
-        known.filter(({ job }) => job !== OFFICE),
-      );
+  }
+  /** Out of memory first: whoever is out is out, whatever the disk takes. */
+  function forgetOffice(isOut: (pass: Pass) => boolean): void {
+    const isKept = (pass: Pass) => pass.job !== OFFICE || !isOut(pass);
+    for (const [device, known] of passes) passes.set(device, known.filter(isKept));
+    unwritten = unwritten.filter(isKept);
   }
 
   /** Into the log of what concerns who comes in. A full disk keeps nobody out, and nobody in. */

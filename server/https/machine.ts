@@ -1,5 +1,6 @@
 import { isIP } from "node:net";
 import type { networkInterfaces } from "node:os";
+import { isLoopback } from "../access/loopback.ts";
 
 /** What a machine is called, and its addresses on its networks, the likeliest to be the site's own first. */
 export type Machine = { readonly host: string; readonly addresses: readonly string[] };
@@ -37,7 +38,7 @@ export function coveredBy({ host, addresses }: Machine, listensOn: string): Cove
 
 /** Under which names or addresses phones on the machine's networks find it, when it listens on `listensOn`. May be none. */
 export function reachedAt({ addresses }: Machine, listensOn: string): readonly string[] {
-  if (/^127\.|^::1$|^localhost$/i.test(listensOn)) return [];
+  if (isLoopback(listensOn)) return [];
   if (!isEvery(listensOn)) return [listensOn];
   // One that the machine made up for IPv6 is no address in a browser, and what listens on 0.0.0.0 listens on IPv4 only.
   return addresses.filter((address) => (isIP(address) === 4 ? true : listensOn === "::" && rank(address) < KINDS.length));

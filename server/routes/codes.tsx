@@ -3,14 +3,13 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { CodesPage } from "../../views/pages/join/codes.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { Entrance } from "../access/entrance.ts";
+import { isLoopback } from "../access/loopback.ts";
 import type { LiveJobs } from "../jobs.ts";
 import { page } from "./page.ts";
 
 /** Where phones find this server: an address on the site's own network, or `null` where it has none. */
 export type SiteAddress = () => string | null;
 type Shown = { readonly screenOf: (c: Context, live: LiveJob) => Screen; readonly siteAddress: SiteAddress };
-
-const LOOPBACK = /^(?:localhost|127\.\d+\.\d+\.\d+|\[::1\])$/;
 
 /** The codes of a job: shown to be scanned, and made anew. */
 export function codeRoutes(liveJobs: LiveJobs, entrance: Entrance, { screenOf, siteAddress }: Shown) {
@@ -19,8 +18,8 @@ export function codeRoutes(liveJobs: LiveJobs, entrance: Entrance, { screenOf, s
     const id = c.req.param("id");
     const live = await liveJobs.load(id);
     const here = new URL(c.req.url);
-    const onlyHere = LOOPBACK.test(here.hostname) && siteAddress() === null;
-    const address = (LOOPBACK.test(here.hostname) ? siteAddress() : null) ?? here.origin;
+    const onlyHere = isLoopback(here.hostname) && siteAddress() === null;
+    const address = (isLoopback(here.hostname) ? siteAddress() : null) ?? here.origin;
     const codes = await entrance.codesOf(id);
     const one = (code: string) => ({ code, link: `${address.replace(/\/$/, "")}/join?${new URLSearchParams({ job: id, code })}` });
     const shown = { crew: one(codes.crew), leads: one(codes.leads), address: address.replace(/\/$/, ""), onlyHere };

@@ -137,3 +137,28 @@ it("a key of somebody else's command is no key of one's own", async () => {
   const other = await crew.post(`/jobs/${job}/say`, { as: "p5", key: "shared-key-1", seen: "1", type: "hold" });
   expect(other.status).toBe(409);
 });
+
+describe("a full disk", () => {
+  it("keeps nobody in the office who left it, then or once there is room again", async () => {
+    const journal = memoryJournal();
+    let isFull = true;
+    const full = async () => {
+      throw new NotWritten({ why: "full", place: "data.db" });
+    };
+    const { keepPasses, dropPasses } = journal.access;
+    const access = {
+      ...journal.access,
+      keepPasses: (made: readonly Pass[]) => (isFull ? full() : keepPasses(made)),
+      dropPasses: (device: string, of: string) => (isFull ? full() : dropPasses(device, of)),
+    };
+    const here = await guardedApp("guarded", { ...journal, access });
+    const office = here.browser();
+    await office.signIn();
+    await office.post("/office/out", {});
+    isFull = false;
+    const other = here.browser();
+    await other.signIn();
+    expect([(await office.get("/findings")).status, (await other.get("/findings")).status]).toEqual([303, 200]);
+    expect((await journal.access.allPasses()).length).toBe(1);
+  });
+});
