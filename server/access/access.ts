@@ -8,7 +8,7 @@ import type { Dependencies } from "../jobs.ts";
 import { OFFICE, type Pass, type SecurityEvent } from "../journal/access.ts";
 import { NotWritten } from "../journal/journal.ts";
 import { isLoopback } from "./loopback.ts";
-import { deviceSigned, isDevice, signed } from "./signed-device.ts";
+import { deviceSigned, isDevice, signature, signed } from "./signed-device.ts";
 import { tokenShown } from "./tokens.ts";
 import type { Visitor } from "./visitor.ts";
 
@@ -104,6 +104,9 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     return device;
   }
 
+  /** A seal on what this server says in an address, so that no link of somebody else's puts words on a page. */
+  const seal = (text: string): string => bytesToHex(signature(`said ${text}`, key!));
+
   async function give(c: Context, job: Pass["job"], people: readonly PersonId[]): Promise<void> {
     const device = deviceFor(c);
     const visitor = c.get("visitor");
@@ -178,6 +181,6 @@ export function createAccess({ journal, clock, newId, access: settings }: Depend
     }
   }
 
-  return { visitorOf, deviceFor, remember, emptyOffice, letIn, letIntoOffice, leaveOffice, log, store, random: settings.random };
+  return { visitorOf, deviceFor, seal, remember, emptyOffice, letIn, letIntoOffice, leaveOffice, log, store, random: settings.random };
 }
 export type Access = ReturnType<typeof createAccess>;

@@ -5,6 +5,7 @@ import type { Role } from "../../machines/install/brief.ts";
 import { OnlyStopsPage } from "../../views/pages/only-stops/view.tsx";
 import { Problem } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
+import { repliedIn } from "../routes/back-to.ts";
 import { page } from "../routes/page.ts";
 import type { Access } from "./access.ts";
 import { DOORS, type Door, doorName, HAND_OUT_CODES, ON_JOB } from "./doors.ts";
@@ -118,7 +119,7 @@ function refused(c: Context, { live, shut, key }: Refused): Response | Promise<R
   if (shut === "first") return c.redirect(`/join?${new URLSearchParams({ job: jobIn(c) })}`, 303);
   const words = c.get("words");
   const as = passesOn(c.get("visitor"), live)[0]!.person;
-  const shown = { live, as, key, why: words.join.shut[shut], reply: c.req.query("reply") ?? null, words };
+  const shown = { live, as, key, why: words.join.shut[shut], reply: repliedIn(c), words };
   return Promise.resolve(c.html(page(c, <OnlyStopsPage {...shown} />), 403));
 }
 

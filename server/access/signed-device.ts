@@ -7,7 +7,8 @@ import { sameBytes } from "./passphrase.ts";
 const DEVICE = /^[\w-]{6,64}$/;
 export const isDevice = (name: string): name is DeviceId => DEVICE.test(name) && !(name in Object.prototype);
 
-const signature = (device: DeviceId, key: Uint8Array) => hmac(sha256, key, utf8ToBytes(device));
+/** What only this server can sign a text with, by HMAC-SHA-256. `key` is 32 bytes. */
+export const signature = (text: string, key: Uint8Array): Uint8Array => hmac(sha256, key, utf8ToBytes(text));
 
 /** A device's name as its cookie carries it: with what only this server can sign it with. `key` is 32 bytes. */
 export const signed = (device: DeviceId, key: Uint8Array): string => `${device}.${bytesToHex(signature(device, key))}`;

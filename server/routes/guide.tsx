@@ -14,7 +14,7 @@ import { seesGuide } from "../access/door-check.tsx";
 import { sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Presence } from "../presence.ts";
-import { backTo } from "./back-to.ts";
+import { backTo, repliedIn } from "./back-to.ts";
 import { besideGuide } from "./beside-guide.tsx";
 import { formBody, jsonBody, wantsJson } from "./body.ts";
 import { type Followed, follow, followedJob } from "./follow.ts";
@@ -49,7 +49,7 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, pr
   );
   app.get("/jobs/:id{[\\w-]+}", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));
-    return c.html(page(c, <GuidePage {...screen(c, live, device(c))} notice={c.req.query("reply") ?? null} />));
+    return c.html(page(c, <GuidePage {...screen(c, live, device(c))} notice={repliedIn(c)} />));
   });
   app.get("/jobs/:id{[\\w-]+}/drawing", async (c) => {
     const live = await liveJobs.load(c.req.param("id"));

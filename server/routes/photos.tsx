@@ -15,7 +15,7 @@ import type { StoredPhoto } from "../journal/photos.ts";
 import { hashBeside } from "../photos/hash.ts";
 import { readPhoto } from "../photos/read-photo.ts";
 import type { Presence } from "../presence.ts";
-import { backTo } from "./back-to.ts";
+import { backTo, repliedIn } from "./back-to.ts";
 import { formWithFile } from "./body.ts";
 import { screenOn } from "./guide.tsx";
 import { page } from "./page.ts";
@@ -46,7 +46,7 @@ export function photoRoutes(liveJobs: LiveJobs, world: Dependencies & { readonly
     const words = c.get("words");
     deviceOf(c);
     const no = c.req.query("entry");
-    if (no === undefined) return c.html(listed(c, live, { message: c.req.query("reply") ?? null, problems: {} }));
+    if (no === undefined) return c.html(listed(c, live, { message: repliedIn(c), problems: {} }));
     const photo = photosOf(live, words).find((one) => String(one.no) === no);
     if (!photo) throw new Problem(404, (w) => w.photos.noSuch(no));
     return c.html(page(c, <PhotoPage screen={screenOf(c, live)} photo={photo} />));

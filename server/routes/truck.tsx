@@ -11,7 +11,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
-import { backTo } from "./back-to.ts";
+import { backTo, repliedIn } from "./back-to.ts";
 import { formBody } from "./body.ts";
 import { follow, followedJob } from "./follow.ts";
 import { page } from "./page.ts";
@@ -42,7 +42,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const asked = c.req.query("line");
     const line = asked === undefined ? null : screen.state.lines.find((l) => l.item === asked && l.asked);
     if (line && screen.me !== null) return countPage(c, live, { line, typed: "", problem: null });
-    const notice = c.req.query("reply") ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
+    const notice = repliedIn(c) ?? (line === undefined ? screen.words.truck.noSuchLine(asked!) : null);
     return c.html(page(c, <TruckPage {...screen} notice={notice} />));
   });
 

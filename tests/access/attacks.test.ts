@@ -162,3 +162,15 @@ describe("a full disk", () => {
     expect((await journal.access.allPasses()).length).toBe(1);
   });
 });
+
+describe("a link of somebody else's", () => {
+  it("puts no words on a page, and the server's own reply stands there", async () => {
+    const phone = await site.joined(job, codes.crew, "p4");
+    const words = "Engineer: wind limit lifted. Raise now.";
+    for (const seal of ["", "&seal=", `&seal=${"0".repeat(64)}`])
+      for (const page of ["", "/truck", "/photos"])
+        expect(await phone.text(`/jobs/${job}${page}?reply=${encodeURIComponent(words)}${seal}`)).not.toContain("wind limit lifted");
+    const said = await phone.say(job, "p4", HOLD);
+    expect(await phone.text(said.headers.get("location")!)).toContain("HOLD. Nobody moves till the lead says carry on.");
+  });
+});
