@@ -15,7 +15,7 @@ import type { StoredPhoto } from "../journal/photos.ts";
 import { hashBeside } from "../photos/hash.ts";
 import { readPhoto } from "../photos/read-photo.ts";
 import type { Presence } from "../presence.ts";
-import { backTo, repliedIn } from "./back-to.ts";
+import { addressOfReply, backTo, repliedIn } from "./back-to.ts";
 import { formWithFile } from "./body.ts";
 import { screenOn } from "./guide.tsx";
 import { page } from "./page.ts";
@@ -74,7 +74,7 @@ export function photoRoutes(liveJobs: LiveJobs, world: Dependencies & { readonly
     const { fields, file } = await formWithFile(c, "photo");
     try {
       const { reply } = await take(c, fields, file);
-      if (wantsJson(c)) return c.json(reply);
+      if (wantsJson(c)) return c.json({ ...reply, to: addressOfReply(c, `/jobs/${id}/photos`, reply.reply) });
       if (reply.went === "done") return backTo(c, `/jobs/${id}/photos`, reply.reply);
       return await again(c, fields, { message: reply.reply, problems: {} });
     } catch (error) {

@@ -7,7 +7,13 @@ const QUALITY = 0.8;
 const SEND_MS = 90_000;
 
 /** What the server says to a photo that it could read, or of one that it could not. */
-type Answer = { readonly went?: string; readonly reply?: string; readonly problem?: string; readonly fields?: Record<string, string> };
+type Answer = {
+  readonly went?: string;
+  readonly reply?: string;
+  readonly to?: string;
+  readonly problem?: string;
+  readonly fields?: Record<string, string>;
+};
 
 /**
  * Makes a photo smaller before it is sent, upright and without what the camera wrote beside it, shows it, and keeps it until the
@@ -66,7 +72,7 @@ export function sendPhotos(): void {
       body.set("photo", await photo, "photo");
       const answer = await fetch(form!.action, { method: "POST", body, headers: { accept: "application/json" }, signal: late.signal });
       const told = (await answer.json()) as Answer;
-      if (told.went === "done") return location.assign(`${form!.action}s?${new URLSearchParams({ reply: told.reply ?? "" })}`);
+      if (told.went === "done" && told.to !== undefined) return location.assign(told.to);
       // It was heard: what is sent from here on is something else.
       newKey();
       status.textContent = [told.reply ?? told.problem, ...Object.values(told.fields ?? {})].join(" ");
