@@ -14,6 +14,7 @@ import type { SiteNetwork } from "./https/site.ts";
 import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
+import { createAsides } from "./learning/asides.ts";
 import { createPresence } from "./presence.ts";
 import { amendRoutes } from "./routes/amend.tsx";
 import { codeRoutes } from "./routes/codes.tsx";
@@ -22,10 +23,13 @@ import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
 import { findingsRoutes } from "./routes/findings.tsx";
 import { guideRoutes, screenOn } from "./routes/guide.tsx";
+import { handWorkRoutes } from "./routes/hand-work.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { joinRoutes } from "./routes/join.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
+import { learnRoutes } from "./routes/learn.tsx";
+import { learningRoutes } from "./routes/learning.tsx";
 import { manifestRoutes } from "./routes/manifest.ts";
 import { nameRoutes } from "./routes/names.tsx";
 import { officeRoutes } from "./routes/office.tsx";
@@ -34,7 +38,7 @@ import { phoneRoutes } from "./routes/phone.tsx";
 import { photoRoutes } from "./routes/photos.tsx";
 import { proofRoutes } from "./routes/proof.tsx";
 import { recordRoutes } from "./routes/record.tsx";
-import { rehearseRoutes } from "./routes/rehearse.ts";
+import { rehearseRoutes } from "./routes/rehearse.tsx";
 import { reportRoutes } from "./routes/report.tsx";
 import { sayableRoutes } from "./routes/sayable.ts";
 import { tentRoutes } from "./routes/tents.tsx";
@@ -58,6 +62,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   const access = createAccess(world);
   const entrance = createEntrance(access, world.clock);
   const presence = createPresence();
+  const asides = createAsides();
   const firstLink = createFirstLink(world.access.random);
   const app = new Hono();
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
@@ -86,9 +91,10 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.use(doorCheck(access, liveJobs, world.newId));
   app.route("/", manifestRoutes());
   app.route("/", trustRoutes(network));
+  app.route("/", handWorkRoutes());
   app.route("/", joinRoutes(liveJobs, entrance));
   app.route("/", officeRoutes(access, entrance, firstLink, world.journal));
-  app.route("/", nameRoutes(liveJobs));
+  app.route("/", nameRoutes(liveJobs, world.journal));
   app.route(
     "/",
     codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }),
@@ -96,7 +102,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
-  app.route("/", guideRoutes(liveJobs, world, presence));
+  app.route("/", guideRoutes(liveJobs, world, presence, asides));
   app.route("/", sayableRoutes(liveJobs));
   app.route("/", phoneRoutes(liveJobs, world));
   app.route("/", photoRoutes(liveJobs, { ...world, presence }));
@@ -107,7 +113,9 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", proofRoutes(liveJobs, world));
   app.route("/", reportRoutes(liveJobs, world));
   app.route("/", findingsRoutes(world));
-  app.route("/", rehearseRoutes(liveJobs, world));
+  app.route("/", rehearseRoutes(liveJobs, world, screenOn({ ...world, presence })));
+  app.route("/", learnRoutes(liveJobs, { ...world, presence, asides }));
+  app.route("/", learningRoutes(world));
   app.route("/", timeRoutes(liveJobs, world));
   app.route("/", truckRoutes(liveJobs, world));
   app.route("/", tentRoutes(world));

@@ -8,6 +8,7 @@ import { without } from "../machines/lookup/without.ts";
 import { type CommandEntry, type JobId, type Sealed, seal } from "../machines/record/entry.ts";
 import type { People } from "../machines/record/people.ts";
 import { isPhoto } from "../machines/record/photos.ts";
+import { answersBack } from "../machines/rehearsal/site.ts";
 import type { Languages } from "../views/text/languages.ts";
 import type { AccessSettings } from "./access/settings.ts";
 import type { Hub } from "./hub.ts";
@@ -18,6 +19,9 @@ import { type KeptJob, keptJobFrom, personOf, seenAt } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
 import { RecordList } from "./record-list.ts";
+import { madeUpClocks, STEP_S } from "./rehearsal/made-up-clocks.ts";
+import { createPlayOn } from "./rehearsal/play-on.ts";
+import { checkRehearsal } from "./rehearsal/whose.ts";
 
 export type Dependencies = {
   readonly journal: Journal;
@@ -31,7 +35,11 @@ export type Dependencies = {
   readonly languages: Languages;
 };
 /** What was sent, and who looks whether it may be said as that person: `admit` throws a Problem where it may not. */
-type Sent = Envelope & { readonly admit?: (live: LiveJob, as: PersonId) => void };
+type Sent = Envelope & {
+  readonly admit?: (live: LiveJob, as: PersonId) => void;
+  /** In a rehearsal, how long it takes on its made-up site. */
+  readonly takesS?: number;
+};
 type Recorded = { readonly live: LiveJob; readonly entry: CommandEntry };
 export type Unrecorded = { readonly live: LiveJob; readonly unrecorded: UnrecordedHold; readonly heard: string | null };
 /** How it went, with the job as it stands then: recorded, held though not recorded, or only something to be told. */
@@ -53,8 +61,13 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
   async function load(id: JobId): Promise<LiveJob> {
     const known = jobs.get(id) ?? (await inTurn(id, () => kept(id)));
     condition = await journal.condition();
-    return inCondition(seenAt(known, clock()));
+    return inCondition(seenAt(known, clocksOf(known, 0)));
   }
+  /** The clocks that a job's time is told by; those of a rehearsal are made up. */
+  const clocksOf = ({ job, from }: KeptJob, onS: number): Clocks => {
+    const { practice } = job.frozen.brief;
+    return practice ? madeUpClocks(practice, from, clock(), onS) : clock();
+  };
   function inCondition(live: LiveJob): LiveJob {
     if (condition.is === "lost") return { ...live, readOnly: { why: "lost", place: condition.place, how: condition.how } };
     return condition.is === "low" ? { ...live, warning: condition } : live;
@@ -108,11 +121,15 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
    * not recorded. A key is done once: said again with the same request, it is answered with the entry that it made. Rejects
    * with a Problem, or with NotWritten where the journal does not take it.
    */
-  async function say<T>(id: JobId, { admit, ...from }: Sent, mean: (live: LiveJob) => Asked | { readonly tell: T }): Promise<Said<T>> {
+  async function say<T>(
+    id: JobId,
+    { admit, takesS = STEP_S, ...from }: Sent,
+    mean: (live: LiveJob) => Asked | { readonly tell: T },
+  ): Promise<Said<T>> {
     const said = await inTurn(id, async (): Promise<Said<T>> => {
       const stuck = await writeWaiting(id);
       const known = await kept(id);
-      const clocks = clock();
+      const clocks = clocksOf(known, takesS);
       const live = seenAt(known, clocks);
       const { id: as } = personOf(live, from.as);
       admit?.(live, as);
@@ -124,13 +141,18 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
       }
       const meant = mean(live);
       if ("tell" in meant) return { live, tell: meant.tell };
+      if (answersBack(known.job.frozen))
+        checkRehearsal(known, { as, device: from.device, intent: meant.intent }, await journal.learning.rehearsalOf(id));
       const given: Given = { ...from, ...meant, as, clocks, people: salted(newNames(known, meant.names)) };
       try {
         const { readOnly } = live;
         if (readOnly) throw new Problem(409, (w) => w.notRecordedText(readOnly));
         // What waits comes first: nothing goes on past a hold.
         if (stuck) throw stuck;
-        return await write(known, given);
+        const done = await write(known, given);
+        if (!answersBack(known.job.frozen)) return done;
+        await plays.answer(id);
+        return { ...done, live: seenAt(await kept(id), clocksOf(await kept(id), 0)) };
       } catch (error) {
         return heldAnyway(known, given, error);
       }
@@ -210,7 +232,11 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
       waiting.delete(id);
     });
 
-  return { load, open, say, writeHolds, eraseName, remove, wakeWord };
+  const plays = createPlayOn({ kept, write, clocksOf });
+  /** Plays a rehearsal that was just opened up to the call that it begins at. */
+  const beginRehearsal = (id: JobId): Promise<void> => inTurn(id, () => plays.begin(id));
+
+  return { load, open, say, beginRehearsal, writeHolds, eraseName, remove, wakeWord };
 }
 export type LiveJobs = ReturnType<typeof createLiveJobs>;
 

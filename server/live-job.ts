@@ -9,6 +9,7 @@ import { replay } from "../machines/record/replay.ts";
 import { verifyChain } from "../machines/record/verify-chain.ts";
 import { Problem, type Sentence } from "./input/problem.ts";
 import { RecordList } from "./record-list.ts";
+import { countOn } from "./rehearsal/made-up-clocks.ts";
 
 /** A job as it is kept here, as of its last entry: its record can be added to, and its time is counted on. */
 export type KeptJob = Omit<LiveJob, "now" | "jump"> & { readonly entries: RecordList; readonly from: CountedFrom };
@@ -26,7 +27,8 @@ export function keptJobFrom(id: JobId, lines: Lines, names: LiveJob["names"], cl
   const chain = verifyChain(lines);
   if (chain.entries[0]?.entry.kind !== "opening") throw new Problem(409, (w) => w.errors.noOpening(id));
   const { job, entries, mismatch } = replayable(id, lines);
-  const from = countAgain(entries.at(-1)!.entry, clocks);
+  const last = entries.at(-1)!.entry;
+  const from = job.frozen.brief.practice ? countOn(last, clocks) : countAgain(last, clocks);
   return { job, entries: new RecordList([...entries]), names, readOnly: mismatch, warning: null, unrecorded: null, from };
 }
 

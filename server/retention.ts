@@ -1,4 +1,5 @@
 import type { WallTime } from "../machines/install/ids.ts";
+import { foldName } from "../machines/install/person-name.ts";
 import type { JobId } from "../machines/record/entry.ts";
 import type { HouseKeeper } from "./house.ts";
 import type { LiveJobs } from "./jobs.ts";
@@ -27,6 +28,14 @@ export async function removeExpired({ journal, liveJobs, house }: Keeps, { names
     else if (silentFor(names, fold.lastWall))
       for (const person of Object.keys(await journal.people(job))) await liveJobs.eraseName(job, person);
   }
-  if (expired.length === 0 || !(await house.takeAway(expired))) return;
-  for (const job of expired) await liveJobs.remove(job);
+  if (expired.length > 0 && (await house.takeAway(expired))) for (const job of expired) await liveJobs.remove(job);
+  await forgetLearners(journal);
+}
+
+/** Whoever is named on no job and on no list of the firm any more has learned nothing that is kept: what a trainee learns all season outlives one job. */
+async function forgetLearners({ learning, firm, allNames }: Journal): Promise<void> {
+  const named = new Set<string>();
+  for (const names of (await allNames()).values()) for (const name of Object.values(names)) named.add(foldName(name));
+  for (const { name } of await firm.people()) named.add(foldName(name));
+  for (const { name, folded } of await learning.learners()) if (!named.has(folded)) await learning.forget(name);
 }

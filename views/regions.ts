@@ -15,6 +15,7 @@ export const regions = {
   alarm: "alarm",
   earStatus: "ear-status",
   live: "live",
+  aside: "aside",
   present: "present",
   here: "here",
   tentStatus: "tent-status",

@@ -3,8 +3,9 @@ const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/
 const MARKS = "parts/findings.css";
 const DIGESTS = "parts/digests.css";
 const PICTURE = "drawing/call/style.css";
+const HAND_WORK = "drawing/hand-work/style.css";
 const KEYPAD = "parts/keypad.css";
-const GUIDE = ["frame", "strip", "call", "stop", "drawing", "answers", "dock"] as const;
+const GUIDE = ["frame", "strip", "call", "site", "stop", "drawing", "answers", "dock"] as const;
 const PHONE = "pages/phone/style.css";
 const TENT_PART = "parts/tent-part.css";
 const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...own];
@@ -17,11 +18,21 @@ const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...o
 export const STYLESHEETS = {
   plain: sheet(),
   home: sheet("pages/home/style.css"),
-  guide: sheet(KEYPAD, PICTURE, PHONE, "pages/join/codes.css", "pages/photos/style.css", ...GUIDE.map((part) => `pages/guide/${part}.css`)),
+  guide: sheet(
+    KEYPAD,
+    PICTURE,
+    HAND_WORK,
+    PHONE,
+    "pages/join/codes.css",
+    "pages/learn/style.css",
+    "pages/photos/style.css",
+    ...GUIDE.map((part) => `pages/guide/${part}.css`),
+  ),
   phone: sheet(PHONE),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css"),
   join: sheet(DIGESTS, "pages/join/style.css"),
+  learning: sheet("pages/join/style.css", "pages/learn/style.css"),
   plan: sheet("pages/plan/style.css"),
   layout: sheet(DIGESTS, "pages/layout/style.css"),
   truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css"),
@@ -34,6 +45,8 @@ export const STYLESHEETS = {
   tents: sheet("pages/tents/style.css"),
   tent: sheet(TENT_PART, "pages/tents/style.css"),
   "tent-form": sheet(TENT_PART),
+  "look-back": sheet("pages/look-back/style.css"),
   trust: sheet("pages/trust/style.css"),
+  "hand-work": sheet(HAND_WORK, "pages/hand-work/style.css"),
 } satisfies Readonly<Record<string, readonly string[]>>;
 export type Stylesheet = keyof typeof STYLESHEETS;

@@ -2,6 +2,7 @@ import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
 import type { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "./brief-choices.ts";
 import type { PersonId, WallTime } from "./ids.ts";
+import type { Practice } from "./practice.ts";
 import type { ROLES } from "./roles.ts";
 import type { UTILITIES } from "./utilities.ts";
 
@@ -87,4 +88,6 @@ export type Brief = {
   readonly kit?: KitCatalog;
   /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
   readonly rehearsal?: true;
+  /** Of a rehearsal in which site and crew answer back. Absent where nothing happens but what is said. */
+  readonly practice?: Practice;
 };

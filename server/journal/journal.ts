@@ -10,6 +10,7 @@ import type { Catalog } from "./catalog.ts";
 import type { Drafts } from "./drafts.ts";
 import type { Firm } from "./firm.ts";
 import type { HouseStore } from "./house.ts";
+import type { Learning } from "./learning.ts";
 import type { Oversight } from "./oversight.ts";
 import type { Photos } from "./photos.ts";
 
@@ -77,6 +78,8 @@ export interface Journal {
   readonly house: HouseStore;
   /** What a manager looks at over all jobs, and what was said of it. */
   readonly oversight: Oversight;
+  /** What people learn beside their jobs. */
+  readonly learning: Learning;
   /** The photos that entries name. */
   readonly photos: Photos;
   /** How the store is doing now. Never rejects. */

@@ -10,6 +10,7 @@ import { memoryCatalog } from "./memory-catalog.ts";
 import { memoryDrafts } from "./memory-drafts.ts";
 import { memoryFirm } from "./memory-firm.ts";
 import { memoryHouse } from "./memory-house.ts";
+import { memoryLearning } from "./memory-learning.ts";
 import { memoryOversight } from "./memory-oversight.ts";
 import { memoryPhotos } from "./memory-photos.ts";
 
@@ -19,6 +20,7 @@ type Kept = { readonly lines: Sealed[]; readonly keys: Map<string, Sealed>; peop
 export function memoryJournal(): Journal {
   const jobs = new Map<JobId, Kept>();
   const openings = new Map<string, Sealed>();
+  const learning = memoryLearning();
   const newest = () => [...jobs].reverse();
   const summaryOf = (job: JobId, { lines, fold }: Kept) => ({ job, entries: lines.length, tip: lines.at(-1)!.hash, fold });
 
@@ -66,6 +68,7 @@ export function memoryJournal(): Journal {
       const [opening] = jobs.get(job)?.lines ?? [];
       if (opening) openings.delete(keyOf(opening.entry));
       jobs.delete(job);
+      learning.jobGone(job);
     },
     allNames: async () => new Map([...jobs].map(([job, { people }]) => [job, namesOf(people)])),
     catalog: memoryCatalog(),
@@ -73,6 +76,7 @@ export function memoryJournal(): Journal {
     firm: memoryFirm(),
     access: memoryAccess(),
     house: memoryHouse(() => [...jobs].map(([job, { lines }]) => ({ job, no: lines.at(-1)!.entry.no, hash: lines.at(-1)!.hash }))),
+    learning,
     photos: memoryPhotos(),
     oversight: memoryOversight(() => [...jobs].map(([job, { lines, people }]) => ({ job, people, overseen: overseen(lines) }))),
     condition: async () => ({ is: "sound" }),

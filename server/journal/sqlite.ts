@@ -12,6 +12,7 @@ import { accessIn } from "./sqlite-access.ts";
 import { draftsIn } from "./sqlite-drafts.ts";
 import { firmIn } from "./sqlite-firm.ts";
 import { houseIn } from "./sqlite-house.ts";
+import { learningIn } from "./sqlite-learning.ts";
 import { oversightIn } from "./sqlite-oversight.ts";
 import { photosIn } from "./sqlite-photos.ts";
 import { ENTRIES_LAST, OF_JOB } from "./tables.ts";
@@ -121,6 +122,7 @@ export function journalIn(db: Sqlite.Database, file: string): Journal {
     firm: firmIn(db, group.run),
     access: accessIn(db, group.run),
     house: houseIn(db, group.run),
+    learning: learningIn(db, group.run),
     photos: photosIn(db, group.run),
     oversight: oversightIn(db, group.run),
     condition: async () => watch.condition(),

@@ -8,8 +8,11 @@ export const LAYOUT = 4;
 /** Let go only where a whole job is taken away, and put back in the same transaction. */
 export const ENTRIES_LAST =
   "CREATE TRIGGER entries_last BEFORE DELETE ON entries BEGIN SELECT RAISE(ABORT, 'entries are never deleted'); END;";
-/** Tables in which something is kept of a job, besides what outlives it: the security log, and the streams of the house and of follow-ups. */
-export const OF_JOB = ["names", "folds", "codes", "passes", "photos", "overseen", "findings", "measures", "entries"] as const;
+/**
+ * Tables in which something is kept of a job, besides what outlives it: the security log, the streams of the house and of
+ * follow-ups, and what somebody learned, rehearsals with it.
+ */
+export const OF_JOB = ["names", "folds", "codes", "passes", "photos", "rounds", "overseen", "findings", "measures", "entries"] as const;
 
 /** The tables of the first layout, the text they are made from. */
 const FIRST = `
@@ -66,6 +69,17 @@ const FOURTH = `
 
   -- Photos that entries name by their hash.
   CREATE TABLE photos (job TEXT NOT NULL, hash TEXT NOT NULL, mime TEXT NOT NULL, bytes BLOB NOT NULL, PRIMARY KEY (job, hash)) STRICT;
+
+  -- What people learn. "origin" is the job that a rehearsal is a copy of; "card", "body" and "over" are JSON.
+  CREATE TABLE learners (id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL, folded TEXT NOT NULL UNIQUE) STRICT;
+  CREATE TABLE cards (learner TEXT NOT NULL, item TEXT NOT NULL, card TEXT NOT NULL, PRIMARY KEY (learner, item)) STRICT;
+  CREATE TABLE rounds (
+    id TEXT NOT NULL PRIMARY KEY, learner TEXT NOT NULL, job TEXT NOT NULL, at INTEGER NOT NULL, version INTEGER NOT NULL,
+    body TEXT NOT NULL) STRICT;
+  CREATE INDEX rounds_of ON rounds (learner, job);
+  CREATE TABLE rehearsals (
+    job TEXT NOT NULL PRIMARY KEY, origin TEXT NOT NULL, learner TEXT NOT NULL, way TEXT NOT NULL, trouble TEXT NOT NULL,
+    seed INTEGER NOT NULL, at INTEGER NOT NULL, over TEXT) STRICT;
 
   -- Where every job stood, day by day: a chain of its own.
   CREATE TABLE house (no INTEGER PRIMARY KEY, prev TEXT NOT NULL, hash TEXT NOT NULL, bytes BLOB NOT NULL) STRICT;

@@ -15,8 +15,8 @@ const roleIn = (role: string, words: Words): string => {
   return known ? words.roleName(known) : role;
 };
 
-/** Whom the firm offers for its next job. The one who is taken off goes from the list and from what is not opened yet. */
-export function firmRoutes({ journal: { firm } }: Pick<Dependencies, "journal">, drafts: LiveDrafts) {
+/** Whom the firm offers for its next job. The one who is taken off goes from the list, from what is not opened yet, and with what they learned. */
+export function firmRoutes({ journal: { firm, learning } }: Pick<Dependencies, "journal">, drafts: LiveDrafts) {
   const app = new Hono();
   app.get("/firm/people", async (c) => {
     const words = c.get("words");
@@ -26,6 +26,7 @@ export function firmRoutes({ journal: { firm } }: Pick<Dependencies, "journal">,
   app.post("/firm/people", async (c) => {
     const { name = "", draft } = await formBody(c);
     await drafts.forget(name);
+    await learning.forget(name);
     const from = draftIn(draft);
     return c.redirect(from === null ? "/firm/people" : `/firm/people?draft=${from}`, 303);
   });

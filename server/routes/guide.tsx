@@ -13,6 +13,7 @@ import type { Screen } from "../../views/parts/say-form.tsx";
 import { seesGuide } from "../access/door-check.tsx";
 import { sayFromForm } from "../input/form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
+import type { Asides } from "../learning/asides.ts";
 import type { Presence } from "../presence.ts";
 import { backTo, repliedIn } from "./back-to.ts";
 import { besideGuide } from "./beside-guide.tsx";
@@ -25,11 +26,12 @@ import { createSharedScreens } from "./shared-screens.ts";
 
 /** A screen of a job, on a device or on none: what its pages show, and to whom. */
 export const screenOn =
-  ({ newId, presence }: Pick<Dependencies, "newId"> & { readonly presence: Presence }) =>
+  ({ newId, presence, asides }: Pick<Dependencies, "newId"> & { readonly presence: Presence; readonly asides?: Asides }) =>
   (c: Context, live: LiveJob, on: string | null = null): Screen => ({
     guide: buildGuideState(live, on, c.get("words")),
     drawn: drawnOf(live, quartersOf(c, live)),
     me: holderOf(c, live),
+    aside: asides?.for(live, holderOf(c, live), c.get("words")) ?? null,
     access: accessOf(c, live, presence),
     newKey: newId,
     words: c.get("words"),
@@ -37,11 +39,11 @@ export const screenOn =
   });
 
 /** The guide of one job: page, JSON, commands, and the stream that keeps a second screen up to date. */
-export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, presence: Presence) {
+export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, presence: Presence, asides: Asides) {
   const app = new Hono();
   const guide = (c: Context, live: LiveJob, on: string | null) => buildGuideState(live, on, c.get("words"));
   const device = deviceOf;
-  const screen = screenOn({ newId, presence });
+  const screen = screenOn({ newId, presence, asides });
   const shared = createSharedScreens(newId);
 
   app.get("/jobs/:file{[\\w-]+\\.json}", async (c) =>
@@ -100,11 +102,29 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, pr
       const entry = live.entries.at(-1)!.entry.no;
       const notice = seen !== null && seen < entry ? words.guide.missed(entry - seen) : null;
       seen = null;
+      const aside = asides.for(live, me, words);
       // What was heard on a device waits there alone.
-      const alike = JSON.stringify([me, access, pick, words.lang, quarters, notice, Object.hasOwn(live.job.readBacks, on) ? on : null]);
+      const alike = JSON.stringify([
+        me,
+        access,
+        pick,
+        words.lang,
+        quarters,
+        notice,
+        aside?.id ?? null,
+        Object.hasOwn(live.job.readBacks, on) ? on : null,
+      ]);
       const render = async (newKey: () => string) =>
         (
-          <Live {...first} access={access} newKey={newKey} guide={guide(c, live, on)} drawn={drawnOf(live, quarters)} notice={notice} />
+          <Live
+            {...first}
+            aside={aside}
+            access={access}
+            newKey={newKey}
+            guide={guide(c, live, on)}
+            drawn={drawnOf(live, quarters)}
+            notice={notice}
+          />
         ).toString();
       return { entry, html: await shared(live, alike, render) };
     });

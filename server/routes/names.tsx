@@ -4,11 +4,12 @@ import { currentStep } from "../../machines/install/job.ts";
 import { NamesPage } from "../../views/pages/office/names.tsx";
 import { Problem } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
+import type { Journal } from "../journal/journal.ts";
 import { formBody } from "./body.ts";
 import { page } from "./page.ts";
 
-/** The names of one job, erased one by one once it is closed. */
-export function nameRoutes(liveJobs: LiveJobs) {
+/** The names of one job, erased one by one once it is closed; what somebody learned under theirs goes with it. */
+export function nameRoutes(liveJobs: LiveJobs, { learning }: Pick<Journal, "learning">) {
   const app = new Hono();
   const namesPage = (c: Context, { job, names }: LiveJob, problem: string | null, status: Problem["status"] | 200 = 200) => {
     const words = c.get("words");
@@ -31,6 +32,7 @@ export function nameRoutes(liveJobs: LiveJobs) {
     if (currentStep(live.job) !== null && live.job.frozen.brief.rehearsal !== true)
       return namesPage(c, live, c.get("words").office.namesOpen, 409);
     if (!Object.hasOwn(live.names, person)) throw new Problem(422, (w) => w.errors.who(person, Object.values(live.names).join(", ")));
+    await learning.forget(live.names[person]!);
     await liveJobs.eraseName(id, person);
     return c.redirect(`/jobs/${id}/names`, 303);
   });

@@ -19,15 +19,15 @@ const PEOPLE: Readonly<Record<Role, string>> = {
 const crew = ROLES.map((role) => ({ name: `${role} here`, role }));
 
 /** What each may open, by hand: not from the table that is tested. */
-const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /manifest.webmanifest".split(" ");
+const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /hand-work /manifest.webmanifest".split(" ");
 const ON_THE_JOB = "more words settings phone people wind weather call picture answers now drawing photos photos.json sayable.json".split(
   " ",
 );
 const OF_THE_SITE =
-  "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json record record.json record.csv".split(
+  "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json learn record record.json record.csv".split(
     " ",
   );
-const FOR_THE_OFFICE = "/findings /office /drafts /drafts/new /firm/people /tents /tents.json /tents/new /jobs.json /findings.json".split(
+const FOR_THE_OFFICE = "/findings /office /learning /drafts /drafts/new /firm/people /tents /tents.json /tents/new /jobs.json /findings.json".split(
   " ",
 );
 

@@ -49,6 +49,8 @@ describe("a data file that is not as this program makes it", () => {
     ["without its follow-ups", "DROP TABLE followUps"],
     ["without its house stream", "DROP TABLE house"],
     ["without its photos", "DROP TABLE photos"],
+    ["without its learners", "DROP TABLE learners"],
+    ["without its rehearsals", "DROP TABLE rehearsals"],
     ["with a table made otherwise", "DROP TABLE names; CREATE TABLE names (job, person, name)"],
     ["that says it is of no layout", "PRAGMA user_version = 0"],
   ])("%s is turned away as damaged, and no byte of it is changed", (_what, damage) => {
@@ -69,7 +71,7 @@ it("a file of the next layout is refused in one sentence, and no byte of it is c
 });
 
 /** What the fourth layout brought, taken away again. */
-const WITHOUT_FOURTH = `${["secrets", "codes", "passes", "tokens", "security", "photos", "house", "overseen", "findings", "measures", "findingTallies", "measureTallies", "followUps"].map((table) => `DROP TABLE ${table}`).join("; ")}; DROP INDEX names_folded; ALTER TABLE names DROP COLUMN folded; ALTER TABLE names DROP COLUMN salt`;
+const WITHOUT_FOURTH = `${["secrets", "codes", "passes", "tokens", "security", "photos", "learners", "cards", "rounds", "rehearsals", "house", "overseen", "findings", "measures", "findingTallies", "measureTallies", "followUps"].map((table) => `DROP TABLE ${table}`).join("; ")}; DROP INDEX names_folded; ALTER TABLE names DROP COLUMN folded; ALTER TABLE names DROP COLUMN salt`;
 
 describe("a file of the first layout, made before there were drafts", () => {
   const FIRST = `${WITHOUT_FOURTH}; DROP TABLE drafts; DROP TABLE people; DROP TABLE sheets; PRAGMA user_version = 1`;

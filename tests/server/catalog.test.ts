@@ -9,6 +9,7 @@ import { scratchFolder } from "../support/scratch.ts";
 import { accessContract } from "./access.contract.ts";
 import { catalogContract } from "./catalog.contract.ts";
 import { draftsContract } from "./drafts.contract.ts";
+import { learningContract } from "./learning.contract.ts";
 import { photosContract } from "./photos.contract.ts";
 
 const folder = scratchFolder("tents");
@@ -16,7 +17,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let files = 0;
 const newFile = () => join(folder, `data-${++files}.db`);
 
-for (const contract of [accessContract, catalogContract, draftsContract, photosContract]) {
+for (const contract of [accessContract, catalogContract, draftsContract, learningContract, photosContract]) {
   contract("in a file", () => openJournal(newFile()));
   contract("in SQLite's memory", () => sqliteJournal(":memory:"));
   contract("in memory", memoryJournal);

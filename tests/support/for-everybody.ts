@@ -70,6 +70,7 @@ const PAGES = [
   "office/in",
   "office",
   "trust",
+  "hand-work",
   ...GLOVED,
   ..."picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
 ];

@@ -256,6 +256,10 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, "/trust");
       await read(crew, "/trust/ridgecall-site-authority.crt", { status: 404 });
     });
+    it("the drawings of the hand work", async () => {
+      await read(crew, "/hand-work");
+      await read(crew, `/hand-work?job=${crew.job}`);
+    });
     it("getting on a job, its codes and its names", async () => {
       await read(crew, "/join");
       await read(crew, "/join?code=AAAAAA", { status: 403 });

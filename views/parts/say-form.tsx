@@ -1,6 +1,7 @@
 import type { Child } from "hono/jsx";
 import type { Drawn } from "../drawing/call/drawn.ts";
 import type { GuideState } from "../pages/guide/state.ts";
+import type { AsideState } from "../pages/learn/state.ts";
 import type { Words } from "../text/words.ts";
 
 /** Whom a screen lets in, and who is on the job with one. */
@@ -23,6 +24,8 @@ export type Screen = {
   readonly drawn: Drawn;
   /** What somebody asked to answer besides what comes next: see `picked`. */
   readonly pick?: string | null;
+  /** What a trainee is asked beside the call. */
+  readonly aside?: AsideState | null;
 };
 type Props = { screen: Screen; fields: Record<string, string | number>; class?: string; children?: Child };
 

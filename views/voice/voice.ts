@@ -152,6 +152,7 @@ function speakReplies(mouth: Speaker, listens: () => boolean): void {
     // What was said here is answered with the call that it led to; a call that somebody else moved is read out.
     const parts = [
       mine ? text(`#${regions.notice}`) : moved ? text("article.call h1") : "",
+      moved ? text("article.call .site") : "",
       moved ? text(".gate .ask") || text(".gate .missing") : "",
     ];
     const said = parts.filter((part) => part !== "").join(" ");

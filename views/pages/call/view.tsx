@@ -5,7 +5,7 @@ import { Lesson } from "./lesson.tsx";
 /** The call that is on, at length: why it is done, how it is done well, what goes wrong, where its limit comes from. */
 export const CallPage = (screen: Screen) => {
   const { call, gate } = screen.guide;
-  const { guide, photos } = screen.words;
+  const { guide, handWork, photos } = screen.words;
   const beside = [
     { to: "picture", text: guide.drawing },
     { to: "photos", text: photos.title },
@@ -13,6 +13,9 @@ export const CallPage = (screen: Screen) => {
   return (
     <JobScreen screen={screen} title={call?.say ?? guide.closed} beside={beside}>
       <Lesson {...screen} />
+      <a class="button" href={`/hand-work?job=${screen.guide.job}`}>
+        {handWork.all}
+      </a>
       {gate && <p class="source">{guide.source(gate.source)}</p>}
     </JobScreen>
   );

@@ -11,6 +11,7 @@ import { status } from "../../../machines/install/status.ts";
 import { PHASES, type PhaseId, type Script, type Step } from "../../../machines/install/step.ts";
 import { type Weather, weatherAt } from "../../../machines/install/weather.ts";
 import { callInWind } from "../../../machines/install/windward-call.ts";
+import { type HandWorkId, handWorkAt } from "../../../machines/picture/hand-work.ts";
 import { lookupIn } from "../../../machines/record/entries.ts";
 import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { alongTent } from "../../../machines/tent/along.ts";
@@ -20,6 +21,7 @@ import { askText, callText, reasonText, replyText, sayText } from "../../text/re
 import type { Words } from "../../text/words.ts";
 import { takesNone } from "./asked.ts";
 import { cureOf } from "./cure.ts";
+import { siteState } from "./site-state.ts";
 import type { GateState, GuideState, Milestone } from "./state.ts";
 import { stopState } from "./stop.ts";
 import { threadLine } from "./thread-line.ts";
@@ -49,7 +51,9 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     milestones: milestonesOf(script, context.resumeAt ?? step?.id ?? null, words),
     toward: towardText(step, context.resumeAt !== null, words),
     call: step ? callState(step, live, words) : null,
+    handWork: handWorkHere(job, at),
     rehearsal: brief.rehearsal === true,
+    site: siteState(live, words),
     gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
     hurt: hurtState(live, words),
@@ -131,6 +135,12 @@ function callState(step: Step, { job: { frozen, snapshot }, now }: LiveJob, word
     well,
     asks: step.gate !== null,
   };
+}
+
+/** What is asked first, and then the call that it stands at: each drawing once. */
+function handWorkHere(job: Job, at: Instant): readonly HandWorkId[] {
+  const told = [questionAt(job, at), currentStep(job)].flatMap((one) => (one ? handWorkAt(one.wordsKey) : []));
+  return [...new Set(told)];
 }
 
 /** A job, what its people are called, and the language of a screen. */

@@ -7,7 +7,9 @@ import { Lesson } from "../call/lesson.tsx";
 import { answerKind, hasPad } from "./answers/answer-kind.ts";
 import { asksOf, saidOf } from "./asks.ts";
 import { SaidBack } from "./read-back.tsx";
+import { Site } from "./site.tsx";
 import { StopFirst, stopsFirst } from "./stop-first.tsx";
+import { isTrainee } from "./trainee.ts";
 
 /** From how many letters on a call is set smaller, so that it stands whole beside what answers it. */
 const SIZES = [
@@ -44,7 +46,8 @@ export const Call = (screen: Screen) => {
       ))}
       {guide.proposed && !guide.hurt && answerKind(screen) !== "agree" && <p class="alarm waits">{words.guide.waits}</p>}
       <SaidBack {...screen} />
-      {guide.rehearsal && guide.call && (
+      <Site {...screen} />
+      {(guide.rehearsal || isTrainee(screen)) && guide.call && (
         <section class="lesson-box" aria-label={words.guide.why} tabindex={0}>
           <Lesson {...screen} />
         </section>

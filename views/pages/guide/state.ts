@@ -7,8 +7,10 @@ import type { Status, UnmetStatus } from "../../../machines/install/refusals.ts"
 import type { PhaseId } from "../../../machines/install/step.ts";
 import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
+import type { HandWorkId } from "../../../machines/picture/hand-work.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import type { Cure } from "./cure.ts";
+import type { SiteState } from "./site-state.ts";
 import type { StopState } from "./stop.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
@@ -36,8 +38,12 @@ export type GuideState = {
     readonly well: string;
     readonly asks: boolean;
   } | null;
+  /** The drawings of hand work at this call: those of what is asked first, then the call's own. */
+  readonly handWork: readonly HandWorkId[];
   /** A trainee's: each call shows unfolded what it is for. */
   readonly rehearsal: boolean;
+  /** What a rehearsal that answers back shows of its site; `null` for any other job. */
+  readonly site: SiteState | null;
   readonly gate: GateState | null;
   /** Somebody stopped the work, or only said to wait; `unrecorded` is why that is not in the record, where it is not. */
   readonly held: { readonly by: string; readonly only: "paused" | null; readonly unrecorded: string | null } | null;

@@ -2,11 +2,13 @@ import type { Child } from "hono/jsx";
 import { Page } from "../../parts/page.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
+import { AsideQuestion } from "../learn/aside.tsx";
 import { Answers } from "./answers/answers.tsx";
 import { Call } from "./call.tsx";
 import { Desk } from "./desk.tsx";
 import { Row } from "./row.tsx";
 import { Strip } from "./strip.tsx";
+import { isTrainee } from "./trainee.ts";
 
 /** How the last thing said on this screen went, for its buzz and its voice; `no` tells one from the next. */
 export type Cue = { readonly went: string; readonly heard: string | null; readonly no: string };
@@ -77,6 +79,11 @@ export const Live = (screen: Shown) => (
         <Reply {...screen} />
       </hx-partial>
     )}
+    {isTrainee(screen) && (
+      <Partial of={regions.aside}>
+        <AsideQuestion screen={screen} aside={screen.aside ?? null} />
+      </Partial>
+    )}
     <Partial of={regions.call}>
       <Call {...screen} />
     </Partial>
@@ -105,6 +112,7 @@ export const GuidePage = (screen: Shown) => (
             <Caption {...screen} />
             <Notice {...screen} />
             <Answers {...screen} />
+            {isTrainee(screen) && <AsideQuestion screen={screen} aside={screen.aside ?? null} />}
           </div>
         </div>
       </main>

@@ -41,7 +41,7 @@ export const HomePage = ({ state: { q, jobs }, office, words, words: { home, pag
   );
 };
 
-const OfficeWays = ({ drafts, words: { draft, findings, home, office, phone } }: { drafts: readonly Draft[]; words: Words }) => (
+const OfficeWays = ({ drafts, words: { draft, findings, home, learn, office, phone } }: { drafts: readonly Draft[]; words: Words }) => (
   <>
     {drafts.map(({ id, title }) => (
       <a class="button left-off" href={`/drafts/${id}`}>
@@ -65,6 +65,9 @@ const OfficeWays = ({ drafts, words: { draft, findings, home, office, phone } }:
     </a>
     <a class="button elsewhere" href="/findings">
       {findings.title}
+    </a>
+    <a class="button elsewhere" href="/learning">
+      {learn.learning}
     </a>
     <a class="button elsewhere" href="/office">
       {office.title}

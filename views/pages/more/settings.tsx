@@ -3,17 +3,14 @@ import type { Screen } from "../../parts/say-form.tsx";
 
 /** How this phone listens and speaks, the lock for a pocket, and whose screen it is. */
 export const SettingsPage = ({ wakeWord, ...screen }: Screen & { wakeWord: string }) => {
-  const { guide, newKey, words } = screen;
+  const { words } = screen;
   const { client, more, page } = words;
   return (
     <JobScreen screen={screen} title={more.settings}>
       <div class="tiles">
         <Way screen={screen} to="people" text={page.who} />
         <Way screen={screen} to="phone" text={words.phone.title} />
-        <form method="post" action={`/jobs/${guide.job}/rehearse`}>
-          <input type="hidden" name="key" value={newKey()} />
-          <button type="submit">{more.rehearse}</button>
-        </form>
+        <Way screen={screen} to="rehearse" text={more.rehearse} />
       </div>
       <section id="voice" hidden>
         <div class="tiles">

@@ -3,7 +3,7 @@ import type { Screen } from "../../parts/say-form.tsx";
 
 /** All that there is to look up about this tent, and to change in it. */
 export const TentPage = (screen: Screen) => {
-  const { discrepancy, layout, more, page, photos, record, report, time, trouble, truck } = screen.words;
+  const { discrepancy, handWork, layout, more, page, photos, record, report, time, trouble, truck } = screen.words;
   return (
     <JobScreen screen={screen} title={more.tent}>
       <div class="tiles">
@@ -16,6 +16,9 @@ export const TentPage = (screen: Screen) => {
         <Way screen={screen} to="report" text={report.link} />
         {screen.guide.closed || <Way screen={screen} to="trouble" text={trouble.title} />}
         <Way screen={screen} to="discrepancy" text={discrepancy.title} />
+        <a class="button" href={`/hand-work?job=${screen.guide.job}`}>
+          {handWork.title}
+        </a>
       </div>
     </JobScreen>
   );

@@ -31,6 +31,7 @@ export const MorePage = (screen: Screen) => {
           <Way screen={screen} to="words" text={more.words} />
           <Way screen={screen} to="tent" text={more.tent} />
           <Way screen={screen} to="settings" text={more.settings} />
+          <Way screen={screen} to="learn" text={words.learn.way} />
           {guide.closed || <Way screen={screen} to="stand-down" text={more.standDown} class="quiet" />}
         </div>
       )}

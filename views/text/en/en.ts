@@ -14,9 +14,11 @@ import { findings } from "./findings.ts";
 import { firm } from "./firm.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
+import { handWork } from "./hand-work.ts";
 import { hurt } from "./hurt.ts";
 import { join } from "./join.ts";
 import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
+import { learn } from "./learn.ts";
 import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
@@ -26,6 +28,7 @@ import { phone } from "./phone.ts";
 import { photos } from "./photos.ts";
 import { picture } from "./picture.ts";
 import { proof } from "./proof.ts";
+import { questions } from "./questions.ts";
 import { atAGlance, duration, markName, record, sourceName } from "./record.ts";
 import {
   becauseText,
@@ -39,6 +42,7 @@ import {
   stopText,
   takenText,
 } from "./refusals.ts";
+import { rehearsal } from "./rehearsal.ts";
 import { report } from "./report.ts";
 import { phaseName, readingListed, roleName, weatherListed, weatherShort, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
@@ -71,8 +75,10 @@ export const en = {
   factName,
   guide,
   handOver,
+  handWork,
   hurt,
   join,
+  learn,
   office,
   more,
   stop,
@@ -108,6 +114,8 @@ export const en = {
   lengths,
   lengthName,
   outBack,
+  questions,
+  rehearsal,
   trouble,
   client,
 

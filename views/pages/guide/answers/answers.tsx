@@ -7,6 +7,7 @@ import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { regions } from "../../../regions.ts";
 import { Agree, LookAtIt } from "../agree.tsx";
 import { type Asked, askedNow } from "../asked.ts";
+import { SiteWays } from "../site.tsx";
 import { answerKind } from "./answer-kind.ts";
 import { EachOne, Figure, Reading } from "./item.tsx";
 import { NumberOrNone } from "./number.tsx";
@@ -56,6 +57,7 @@ export const Answers = (screen: Screen) => (
     tabindex={-1}
   >
     <What {...screen} />
+    <SiteWays {...screen} />
     <UnlockNow {...screen} />
   </section>
 );

@@ -1,0 +1,40 @@
+import type { HandWorkId } from "../../../machines/picture/hand-work.ts";
+import type { Drawing } from "./drawing.ts";
+import { leanIn, standUp } from "./inside-poles.tsx";
+import { flap, longLoop, loops } from "./lacing.tsx";
+import { levelTape, threeFourFive, tolerance } from "./layout.tsx";
+import { cornerEarly, unzips } from "./letting-go.tsx";
+import { plates } from "./plates.tsx";
+import { ratchetEased, ratchetLocked, ratchetThreaded, ratchetWrapped } from "./ratchets.tsx";
+import { pin, plumb } from "./side-poles.tsx";
+import { signals } from "./signals.tsx";
+import { showing, stakeLean } from "./stakes.tsx";
+import { strapChoked } from "./straps.tsx";
+import { ringHook, tieOff } from "./tying.tsx";
+
+/** Every drawing of the hand work by its id. */
+export const DRAWINGS: Readonly<Record<HandWorkId, Drawing>> = {
+  tolerance,
+  signals,
+  threeFourFive,
+  levelTape,
+  plates,
+  stakeLean,
+  showing,
+  strapChoked,
+  ringHook,
+  loops,
+  flap,
+  longLoop,
+  tieOff,
+  unzips,
+  ratchetThreaded,
+  pin,
+  ratchetWrapped,
+  ratchetLocked,
+  leanIn,
+  standUp,
+  plumb,
+  ratchetEased,
+  cornerEarly,
+};
