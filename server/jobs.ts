@@ -19,7 +19,7 @@ import { type KeptJob, keptJobFrom, personOf, seenAt } from "./live-job.ts";
 import { type Asked, type Envelope, type Given, nextEntry, openingEntry } from "./next-entry.ts";
 import { createQueues } from "./queues.ts";
 import { RecordList } from "./record-list.ts";
-import { madeUpClocks, STEP_S } from "./rehearsal/made-up-clocks.ts";
+import { countOn, madeUpClocks, STEP_S } from "./rehearsal/made-up-clocks.ts";
 import { createPlayOn } from "./rehearsal/play-on.ts";
 import { checkRehearsal } from "./rehearsal/whose.ts";
 
@@ -177,7 +177,9 @@ export function createLiveJobs({ journal, hub, clock, newId, wakeWord }: Omit<De
 
   /** Decides one command on the job as it stands, writes its entry, and lets everybody know. */
   async function write(live: KeptJob, given: Given): Promise<Recorded> {
-    const { entry, job, from } = nextEntry(live, given);
+    const { entry, job, from: counted } = nextEntry(live, given);
+    // What a rehearsal made up of its time has passed; what runs on runs from now.
+    const from = answersBack(job.frozen) ? countOn(counted, clock()) : counted;
     const people = "did" in entry.outcome ? given.people : {};
     const names = given.names && "did" in entry.outcome ? given.names : {};
     const sealed: Sealed = seal(entry);

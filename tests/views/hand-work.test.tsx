@@ -5,10 +5,12 @@ import { HAND_WORK, type HandWorkId, handWorkAt, MAX_DRAWINGS, WITH_HAND_WORK } 
 import { distance, wayDeg, type XY } from "../../views/drawing/hand-work/geometry.ts";
 import { HandWork } from "../../views/drawing/hand-work/hand-work.tsx";
 import { FAN_LONG, POLE_LONG } from "../../views/drawing/hand-work/inside-poles.tsx";
-import { PAINT_WIDE, PULL, SLOPE, TRIANGLE_FT, ZONE_IN, ZONE_UNITS_PER_IN } from "../../views/drawing/hand-work/layout.tsx";
-import { HANDLE_DEG, TOOTH_DEG, TURNS } from "../../views/drawing/hand-work/ratchets.tsx";
+import { PULL, SLOPE, TRIANGLE_FT } from "../../views/drawing/hand-work/layout.tsx";
+import { HANDLE_DEG, TOOTH_DEG } from "../../views/drawing/hand-work/ratchet-eased.tsx";
+import { TURNS } from "../../views/drawing/hand-work/ratchets.tsx";
 import { DRAWN_OFF_DEG } from "../../views/drawing/hand-work/side-poles.tsx";
 import { DRAWN_LEAN_DEG, SHOWING_IN, STAKE_IN, TOO_HIGH_IN, UNITS_PER_IN } from "../../views/drawing/hand-work/stakes.tsx";
+import { PAINT_WIDE, ZONE_IN, ZONE_UNITS_PER_IN } from "../../views/drawing/hand-work/tolerance.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { testApp } from "../support/app.ts";
 import { frozenFor } from "../support/briefs.ts";

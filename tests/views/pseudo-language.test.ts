@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { shownDigest } from "../../machines/digest/short-digest.ts";
+import { roundOf } from "../../machines/rehearsal/round.ts";
 import { createHouse } from "../../server/house.ts";
 import { readBrief } from "../../server/input/brief.ts";
 import { sqliteJournal } from "../../server/journal/sqlite.ts";
@@ -260,6 +261,37 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, "/hand-work");
       await read(crew, `/hand-work?job=${crew.job}`);
     });
+    it("learning: nobody yet, a round with each kind of question asked and told, how far somebody is, what is refused", async () => {
+      const { learning } = crew.journal;
+      await read(crew, at("/learn"));
+      await read(crew, "/learning");
+      const { id: learner } = await learning.learner("76", "l-76");
+      const now = crew.now();
+      const items = ["place.station", "order.struck", "before.raise", "who.hold", "seam.edges", "next.half", "age.warning", "limit.turns", "size.stakes"]; // biome-ignore format: one line reads best
+      await learning.saveRound({ id: "r-76", learner, job: crew.job, at: now, version: 1, body: roundOf(items, 7, now, "day") }, null);
+      const page = at("/learn/questions");
+      for (let no = 0; no < items.length; no++) {
+        const html = await read(crew, `${page}?round=r-76`, { as: "p6" });
+        if (no === 1) await read(crew, `${page}?round=r-76&so=2`, { as: "p6" });
+        const [, shown = ""] = /name="shown" value="(\w+)"/.exec(
+          no === 1 ? await read(crew, `${page}?round=r-76&so=2,1`, { as: "p6" }) : html,
+        )!;
+        await readOn(crew, page, { round: "r-76", no: String(no), given: no === 1 ? "2,1,3,4" : "1", shown }, "p6");
+      }
+      await read(crew, at("/learn"), { as: "p6" });
+      await read(crew, "/learning");
+      const rehearsal = { from: crew.job, learner, way: "lead", trouble: "several", seed: 1, at: now } as const;
+      await learning.startRehearsal({ ...rehearsal, job: crew.job, over: null });
+      await learning.startRehearsal({ ...rehearsal, job: "gone", over: { at: now, moments: 3, unsafe: 1, whole: true } });
+      await read(crew, at("/learn"), { as: "p6" });
+      await read(crew, at("/learn"), { fields: {}, status: 422 });
+      await read(crew, page, { fields: { round: "none", no: "0" }, as: "p6", status: 404 });
+      await read(crew, page, { fields: { round: "r-76", no: "0" }, as: "p4", status: 403 });
+      await read(crew, page, { fields: { round: "r-76", no: "x" }, as: "p6", status: 422 });
+      await read(crew, at("/learn/aside"), { fields: { id: "none" }, as: "p6", status: 409 });
+      crew.clock.pass(400);
+      await read(crew, page, { fields: { round: "r-76", no: "9", given: "1" }, as: "p6", status: 409 });
+    });
     it("getting on a job, its codes and its names", async () => {
       await read(crew, "/join");
       await read(crew, "/join?code=AAAAAA", { status: 403 });
@@ -494,6 +526,41 @@ describe("every sentence comes through the words of its screen", () => {
     it("a rehearsal, with what goes wrong and how it is done well", async () => {
       const page = await readOn(crew, at("/rehearse"), { key: "rehearse-0002" });
       expect(page).toContain('class="lesson"');
+    });
+    it("a rehearsal that answers back: how it is chosen, its site, time that goes by, what is refused, and how it is gone over", async () => {
+      await read(crew, at("/rehearse"));
+      await read(crew, at("/rehearse"), { fields: { key: "rehearse-0003", seed: "0" }, status: 422 });
+      const how = { way: "walk", trouble: "several", seed: "4", from: "interiorRaised" };
+      const answer = await crew.app.request(at("/rehearse"), {
+        method: "POST",
+        body: new URLSearchParams({ key: "rehearse-0004", ...how }),
+        headers: { "accept-language": "qps", origin: "http://localhost" },
+      });
+      const practice = { ...crew, job: answer.headers.get("location")!.split(/[/?]/)[2]! };
+      const on = (path: string) => `/jobs/${practice.job}${path}`;
+      const said = async (fields: Record<string, string>) => {
+        const { revision } = (await crew.liveJobs.load(practice.job)).job.snapshot.context;
+        return read(practice, on("/say"), {
+          fields: { as: "p1", seen: String(revision), key: crypto.randomUUID(), ...fields },
+          as: "p1",
+          swap: true,
+        });
+      };
+      await said({ type: "answer", gate: "poles.pinned", kind: "count", value: "11" });
+      await said({ type: "next" });
+      for (const minutes of ["30", "90"]) {
+        await said({ type: "reading", reading: "thunder" });
+        await read(practice, on("/wait"), { fields: { as: "p1", seen: "1", key: `wait-000${minutes}`, minutes }, as: "p1", status: 303 });
+      }
+      await read(practice, on("/wait"), { fields: { as: "p1", minutes: "900" }, status: 422 });
+      await read(practice, on("/look-back"));
+      await readOn(practice, on("/look-back"), {});
+      const over = await read(practice, on("/say"), {
+        fields: { as: "p1", seen: "1", key: "over-0001", type: "next" },
+        as: "p1",
+        status: 409,
+      });
+      expect(over).toContain("⟦");
     });
   });
 

@@ -41,18 +41,20 @@ export const ITEMS: readonly Item[] = Object.entries(SKILLS)
 
 const byId: Readonly<Record<string, Item>> = Object.fromEntries(ITEMS.map((item) => [item.id, item]));
 
-/** Tried with as many draws: a tent may have a skill, and nothing to ask at one of its places. The last is the same for every seed. */
-const DRAWS = 4;
+/** Tried with as many draws of a seed, and then of the first one: a tent may have a skill, and nothing to ask at one of its places. */
+const DRAWS = 3;
+const FIRST_SEED = 0;
 
 /** The question of an item for a job: the same for the same seed. `null` where this job has nothing to ask it about, or there is no such item. */
 export function questionFor(frozen: Frozen, id: string, seed: number): Question | null {
   const item = own(byId, id);
   if (!item) return null;
   const [, make] = SKILLS[item.kind][id]!;
-  for (let draw = 0; draw < DRAWS; draw++) {
-    const made = make(frozen, draw === DRAWS - 1 ? seeded(0, "question", id) : seeded(seed, "question", id, String(draw)));
-    if (made) return { about: null, params: {}, ...made, item: id, phase: item.phase, kind: item.kind };
-  }
+  for (const from of [seed, FIRST_SEED])
+    for (let draw = 0; draw < DRAWS; draw++) {
+      const made = make(frozen, seeded(from, "question", id, String(draw)));
+      if (made) return { about: null, params: {}, ...made, item: id, phase: item.phase, kind: item.kind };
+    }
   return null;
 }
 
@@ -61,7 +63,7 @@ const known = new WeakMap<Frozen, readonly Item[]>();
 export function askable(frozen: Frozen): readonly Item[] {
   const before = known.get(frozen);
   if (before) return before;
-  const made = ITEMS.filter(({ id }) => questionFor(frozen, id, 0) !== null);
+  const made = ITEMS.filter(({ id }) => questionFor(frozen, id, FIRST_SEED) !== null);
   known.set(frozen, made);
   return made;
 }

@@ -4,7 +4,7 @@ import { becauseAt } from "./job-words.ts";
 import { choice, type Maker, type Shown, type Skills } from "./question.ts";
 
 /** Places that are pressed lie at least this far apart, as a share of the longer side: a thumb on a phone has to tell them apart. */
-export const APART = 0.24;
+export const APART = 0.32;
 
 const shown = ({ xFt, yFt }: Point): Shown => ({ is: "place", xFt, yFt });
 

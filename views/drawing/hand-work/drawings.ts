@@ -1,15 +1,18 @@
 import type { HandWorkId } from "../../../machines/picture/hand-work.ts";
 import type { Drawing } from "./drawing.ts";
+import { flap } from "./flap.tsx";
 import { leanIn, standUp } from "./inside-poles.tsx";
-import { flap, longLoop, loops } from "./lacing.tsx";
-import { levelTape, threeFourFive, tolerance } from "./layout.tsx";
+import { longLoop, loops } from "./lacing.tsx";
+import { levelTape, threeFourFive } from "./layout.tsx";
 import { cornerEarly, unzips } from "./letting-go.tsx";
 import { plates } from "./plates.tsx";
-import { ratchetEased, ratchetLocked, ratchetThreaded, ratchetWrapped } from "./ratchets.tsx";
+import { ratchetEased } from "./ratchet-eased.tsx";
+import { ratchetLocked, ratchetThreaded, ratchetWrapped } from "./ratchets.tsx";
 import { pin, plumb } from "./side-poles.tsx";
 import { signals } from "./signals.tsx";
 import { showing, stakeLean } from "./stakes.tsx";
 import { strapChoked } from "./straps.tsx";
+import { tolerance } from "./tolerance.tsx";
 import { ringHook, tieOff } from "./tying.tsx";
 
 /** Every drawing of the hand work by its id. */

@@ -9,7 +9,7 @@ import { asksOf, saidOf } from "./asks.ts";
 import { SaidBack } from "./read-back.tsx";
 import { Site } from "./site.tsx";
 import { StopFirst, stopsFirst } from "./stop-first.tsx";
-import { isTrainee } from "./trainee.ts";
+import { isUnfolded } from "./trainee.ts";
 
 /** From how many letters on a call is set smaller, so that it stands whole beside what answers it. */
 const SIZES = [
@@ -47,7 +47,7 @@ export const Call = (screen: Screen) => {
       {guide.proposed && !guide.hurt && answerKind(screen) !== "agree" && <p class="alarm waits">{words.guide.waits}</p>}
       <SaidBack {...screen} />
       <Site {...screen} />
-      {(guide.rehearsal || isTrainee(screen)) && guide.call && (
+      {isUnfolded(screen) && guide.call && (
         <section class="lesson-box" aria-label={words.guide.why} tabindex={0}>
           <Lesson {...screen} />
         </section>

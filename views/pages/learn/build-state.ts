@@ -32,7 +32,7 @@ function rehearsalLine({ job, way, trouble, at, over, isGone }: Kept, zone: stri
     went: [over ? learn.went(over.moments, over.unsafe, over.whole) : learn.notOver, isGone ? learn.jobGone : ""]
       .filter((part) => part !== "")
       .join(". "),
-    to: isGone ? null : `/jobs/${job}`,
+    to: isGone ? null : `/jobs/${job}${over ? "/look-back" : ""}`,
   };
 }
 

@@ -8,7 +8,7 @@ const TARGET_PX = 72;
 const MARK_PX = 17;
 const MARGIN_PX = TARGET_PX / 2;
 /** Not so high that what answers it is far below. */
-const MAX_HIGH_PX = 380;
+const MAX_HIGH_PX = 300;
 
 type Props = {
   readonly plan: TentPlan;

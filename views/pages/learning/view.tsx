@@ -8,7 +8,7 @@ type LearnerState = { readonly id: string; readonly name: string; readonly stand
 /** Everybody who learns, with how far they are, what the rule still wants, and their rehearsals. */
 export const LearningPage = ({ learners, words, words: { learn, page } }: { learners: readonly LearnerState[]; words: Words }) => (
   <Page words={words} title={learn.learning} where={{ on: "office" }} styles="learning">
-    <main class="join learning" hx-ignore>
+    <main class="join learn" hx-ignore>
       <h1>{learn.learning}</h1>
       <p>{learn.learningTold}</p>
       {learners.length === 0 && <p>{learn.nobody}</p>}

@@ -33,7 +33,6 @@ export const learn = {
   showHands: "How the hands do it",
   showLayout: "The layout sheet",
   startOver: "Start over",
-  chosen: (no: number, text: string) => `${no}. ${text}`,
   pickFirst: "Which comes first?",
   pickNext: "Which comes next?",
   drawing: "This tent from above, with places to point at",
@@ -59,14 +58,14 @@ export const learn = {
   stands: (known: number, begun: number, fresh: number) => `${known} known today, ${begun} begun, ${fresh} new`,
   barTold: (phase: string, known: number, of: number) => `${phaseName(phase)}: ${known} of ${of} known today`,
   knownMeans: (days: number, percent: number) =>
-    `Known: right on ${days} different days since it was last missed, and at least ${percent} % sure to be remembered today. Common practice, no source.`,
+    `Known: right on ${days} different days since it was last missed, and at least ${percent}% sure to be remembered today. Common practice, no source.`,
   onThisTent: "Counted over what can be asked about this tent.",
   onAnyTent: "Counted over all there is to ask about any tent.",
 
   // Ready to lead.
   ready: "Ready to lead, on paper",
   rule: (percent: number, rehearsals: number, days: number) =>
-    `The rule: in every phase ${percent} % known today, and ${rehearsals} whole rehearsals led with several troubles, each different, in the last ${days} days, with no unsafe moment. Common practice, no source.`,
+    `The rule: in every phase ${percent}% known today, and ${rehearsals} whole rehearsals led with several troubles, each different, in the last ${days} days, with no unsafe moment. Common practice, no source.`,
   meets: "Everything the rule asks is there.",
   missing: "Still missing:",
   lacksPhase: (phase: string, known: number, wanted: number, of: number) =>
@@ -85,7 +84,6 @@ export const learn = {
   went: (moments: number, unsafe: number, whole: boolean) =>
     `${whole ? "gone through to the end" : "stopped early"}, ${count(moments, "moment")}, ${unsafe === 0 ? "none unsafe" : `${unsafe} unsafe`}`,
   jobGone: "That job is gone.",
-  goneOver: "Go over it",
 
   // For the office.
   learning: "Who learns",

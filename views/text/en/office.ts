@@ -45,7 +45,8 @@ export const office = {
   revokeNamed: (name: string) => `Revoke ${name}`,
   revoked: "revoked",
   names: "Names on this job",
-  namesTold: "An erased name is gone from this job for good. What somebody typed or said into a note or a paper stays.",
+  namesTold:
+    "An erased name is gone from this job for good, and what that person learned goes with it. What somebody typed or said into a note or a paper stays.",
   namesOpen: "The job is still open: a crew is counted by name. Close it first.",
   erase: "Erase",
   eraseNamed: (name: string) => `Erase ${name}`,
