@@ -26,6 +26,7 @@ export const STYLESHEETS = {
     "pages/join/codes.css",
     "pages/learn/style.css",
     "pages/photos/style.css",
+    "pages/rehearse/style.css",
     ...GUIDE.map((part) => `pages/guide/${part}.css`),
   ),
   phone: sheet(PHONE),

@@ -23,6 +23,15 @@ function other(
   return "problems" in checked ? null : planTent(checked.spec);
 }
 
+/** The first of other sizes that something is true of: planning one takes some time, so no more are planned than are looked at. */
+function firstOther(spec: TentSpec, widths: readonly number[], is: (plan: TentPlan) => boolean): TentPlan | null {
+  for (const by of [...widths.map((byFt) => ({ byFt, mid: false })), { byFt: 0, mid: true }]) {
+    const plan = other(spec, by);
+    if (plan && is(plan)) return plan;
+  }
+  return null;
+}
+
 const OF: Readonly<Record<string, (plan: TentPlan) => number>> = {
   sidePoles: ({ stations }) => stations.length,
   stakes: ({ stations }) => stations.reduce((n, s) => n + s.stakes, 0),
@@ -36,10 +45,7 @@ const changed =
   (frozen, random) => {
     const { plan } = frozen;
     const count = OF[of]!;
-    const others = [...random.shuffle(OTHER_FT).map((byFt) => ({ byFt, mid: false })), { byFt: 0, mid: true }].flatMap(
-      (by) => other(plan.spec, by) ?? [],
-    );
-    const at = others.find((o) => count(o) !== count(plan));
+    const at = firstOther(plan.spec, random.shuffle(OTHER_FT), (o) => count(o) !== count(plan));
     if (!at) return null;
     const n = count(at);
     const slips = [count(plan), Math.round((count(plan) * at.widthFt) / plan.widthFt), n - 4, n + 4, n + (n - count(plan))];

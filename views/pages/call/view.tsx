@@ -12,7 +12,7 @@ export const CallPage = (screen: Screen) => {
   ];
   return (
     <JobScreen screen={screen} title={call?.say ?? guide.closed} beside={beside}>
-      <Lesson {...screen} />
+      <Lesson {...screen} isLarge />
       <a class="button" href={`/hand-work?job=${screen.guide.job}`}>
         {handWork.all}
       </a>

@@ -315,8 +315,6 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
 /** Words of the drawings of the hand work: their captions, what is lettered in them, and the page that has them all. */
 export const handWork = {
   drawings,
-  /** Over the drawings under a call, and on the way to all of them. */
-  here: "The hand work",
   all: "All hand work drawings",
   title: "The hand work",
   intro: "Drawings of what hands do, in the order of a raise.",
