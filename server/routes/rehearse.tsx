@@ -3,6 +3,7 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { type Bounds, isWithin } from "../../machines/install/bounds.ts";
 import { unknownIn } from "../../machines/install/facts.ts";
 import { freezeOn } from "../../machines/install/freeze.ts";
+import type { WallTime } from "../../machines/install/ids.ts";
 import type { Practice } from "../../machines/install/practice.ts";
 import { PHASES } from "../../machines/install/step.ts";
 import { lookBack } from "../../machines/rehearsal/look-back.ts";
@@ -24,6 +25,9 @@ import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 
 /** So long can be waited at a press, in minutes. */
 const WAIT_BOUNDS_MIN: Bounds = { from: 1, to: 120 };
+/** So many are begun by one learner in a day. Common practice, no source. */
+const MAX_A_DAY = 30;
+const DAY_MS = 24 * 3600 * 1000;
 /** Whose rehearsal it is where nobody said who they are. */
 const NOBODY: LearnerId = "";
 
@@ -48,16 +52,15 @@ export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependenc
     const facts = unknownIn(frozen.brief);
     if (facts.length > 0) throw new Problem(409, (w) => w.rehearsal.unknownYet(facts.map(w.factName).join(", ")));
     const names = Object.fromEntries(MADE_UP_CREW.map((person, i) => [person.id, c.get("words").rehearsal.names[i]!]));
+    const learner = await learnerOf(c, live);
+    await refuseTooMany(learner, live.now.wall);
     const opened = await liveJobs.open(
       rehearsalOf(live, practice, names),
       keyIn(key) ?? newId(),
       requestDigest({ rehearse: id, ...fields }),
     );
-    const before = await learning.rehearsalOf(opened);
-    if (!before) {
-      const at = live.now.wall;
-      await learning.startRehearsal({ job: opened, from: id, learner: await learnerOf(c, live), ...practiceRow(practice), at, over: null });
-    }
+    if (!(await learning.rehearsalOf(opened)))
+      await learning.startRehearsal({ job: opened, from: id, learner, ...practiceRow(practice), at: live.now.wall, over: null });
     await liveJobs.beginRehearsal(opened);
     // Nothing is at stake there: who opened it leads.
     await c.get("access").letIn(c, opened, [MADE_UP_CREW[0]!.id]);
@@ -118,6 +121,13 @@ export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependenc
     if (name !== undefined) return (await learning.learner(name, newId())).id;
     const from = await learning.rehearsalOf(live.entries.at(0)!.entry.job);
     return from?.learner ?? NOBODY;
+  }
+
+  /** Throws a Problem where somebody has begun so many in a day that something else is wrong: each of them is a whole record. */
+  async function refuseTooMany(learner: LearnerId, now: WallTime): Promise<void> {
+    if (learner === NOBODY) return;
+    const lately = (await learning.rehearsalsOf(learner)).filter(({ at }) => now - at < DAY_MS);
+    if (lately.length >= MAX_A_DAY) throw new Problem(429, (w) => w.rehearsal.tooMany(MAX_A_DAY));
   }
 
   async function exists(job: string): Promise<boolean> {

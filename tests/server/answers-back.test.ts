@@ -150,6 +150,16 @@ describe("a rehearsal, badly asked for or badly used", () => {
     expect((await site.player.send(`/jobs/${site.id}/look-back`)).status).toBe(404);
     expect((await site.wait("5")).status).toBe(404);
   });
+  it("is not begun a thirty-first time in a day by the same learner", async () => {
+    const site = await rehearsalSite();
+    const { learning } = site.journal;
+    const { id: learner } = await learning.learner((await site.liveJobs.load(site.job)).names.p6!, "learner-6");
+    const row = { from: site.job, learner, way: "walk", trouble: "none", seed: 1, at: site.now(), over: null } as const;
+    for (let n = 0; n < 30; n++) await learning.startRehearsal({ ...row, job: `practice-${n}` });
+    await site.player.send(`/jobs/${site.job}?as=p6`);
+    const { answer } = await site.rehearse();
+    expect([answer.status, await textOf(answer)]).toEqual([429, expect.stringContaining("30 rehearsals in a day is enough.")]);
+  });
   it("wants a job of which all is known", async () => {
     const site = await rehearsalSite();
     const { job } = (await (await site.post("/jobs", { key: "open-0002", brief: { ...brief(), sheet: null } })).json()) as { job: string };

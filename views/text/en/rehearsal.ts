@@ -169,6 +169,7 @@ export const rehearsal = {
   noSeed: (text: string, { from, to }: Bounds): string => `"${text}" is no seed. Type a whole number, ${from} to ${to}, or leave it empty.`,
   noMinutes: (text: string, { from, to }: Bounds): string => `"${text}" is no wait. Type whole minutes, ${from} to ${to}.`,
   notOne: "This is a real job. Time isn't made up here.",
+  tooMany: (n: number): string => `${n} rehearsals in a day is enough. Finish one, and begin the next tomorrow.`,
   jobGone: "The job this was made from is gone. The rehearsal stays.",
   unknownYet: (facts: string): string => `Not known yet on this job: ${facts}. Fill it in first, or rehearse the demo job.`,
 } as const;
