@@ -35,6 +35,8 @@ export function judgeMove(stand: Stand, command: Command, outcome: Outcome): Ver
   const { at } = command;
   const said = saidFalsely(stand, command, at);
   if (said) return said;
+  // Where the wind was asked, a true reading leads on by itself: nobody is blamed for telling it.
+  if (command.type === "reading") return SAFE;
   const moves = outcome.did === "moved" || outcome.did === "goingOn" || outcome.did === "closed" || outcome.and !== undefined;
   return moves ? movedOn(stand, command, at) : SAFE;
 }

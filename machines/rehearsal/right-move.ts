@@ -21,7 +21,7 @@ const MIN_WAIT_S = 60;
 
 /**
  * What is right at a moment: tell what is to be seen, get people out where all stops, look again where a yes cannot be true, wait
- * where only time helps, answer what is asked as it is, else go on. `null` where the job is closed.
+ * where only time helps, answer what is asked as it is, else go on. `null` where the job is closed, or asks what nobody knows.
  */
 export function rightMove(stand: Stand, at: Instant): Move | null {
   const { job } = stand;
@@ -51,7 +51,7 @@ function goBack(stand: Stand, at: Instant): Move | null {
 }
 
 /** What brings what is missing. */
-function toMissing(stand: Stand, missing: Missing, at: Instant): Move {
+function toMissing(stand: Stand, missing: Missing, at: Instant): Move | null {
   const { job } = stand;
   if (missing.why === "outOfUse") {
     const back = begunIn(stand).find(
@@ -60,6 +60,7 @@ function toMissing(stand: Stand, missing: Missing, at: Instant): Move {
     return back?.brings.kind === "short" ? { type: "backInUse", thing: back.brings.thing, because: "came" } : waitFor(stand, at);
   }
   const gate = indexOf(job.frozen.script).gates.get(missing.gate)!;
+  if (gate.check.kind === "notKnown") return null;
   if (gate.check.kind === "quiet" || missing.status === "early") return waitFor(stand, at);
   if (gate.check.kind === "wind") {
     const { wind } = blowing(stand, at);

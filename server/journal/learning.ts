@@ -1,4 +1,5 @@
 import type { WallTime } from "../../machines/install/ids.ts";
+import type { Trouble, Way } from "../../machines/install/practice.ts";
 import type { JobId } from "../../machines/record/entry.ts";
 
 export type LearnerId = string;
@@ -18,9 +19,6 @@ export type KeptRound = {
   readonly body: unknown;
 };
 
-export const WAYS = ["walk", "lead"] as const;
-export const TROUBLES = ["none", "some", "several"] as const;
-
 /** How a rehearsal went: its moments, how many of them were unsafe, and whether all of the job was gone through. */
 export type RehearsalResult = { readonly at: WallTime; readonly moments: number; readonly unsafe: number; readonly whole: boolean };
 
@@ -29,8 +27,8 @@ export type Rehearsed = {
   readonly job: JobId;
   readonly from: JobId;
   readonly learner: LearnerId;
-  readonly way: (typeof WAYS)[number];
-  readonly trouble: (typeof TROUBLES)[number];
+  readonly way: Way;
+  readonly trouble: Trouble;
   readonly seed: number;
   readonly at: WallTime;
   readonly over: RehearsalResult | null;

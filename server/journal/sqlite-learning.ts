@@ -1,7 +1,8 @@
 import type Sqlite from "better-sqlite3";
 import { foldName } from "../../machines/install/person-name.ts";
+import { TROUBLES, WAYS } from "../../machines/install/practice.ts";
 import { Changed } from "./catalog.ts";
-import { type KeptRound, type Learner, type Learning, type Rehearsed, TROUBLES, WAYS } from "./learning.ts";
+import type { KeptRound, Learner, Learning, Rehearsed } from "./learning.ts";
 import { as, parsed, text } from "./rows.ts";
 
 type Texts<K extends string> = { readonly [F in K]: Uint8Array };

@@ -51,7 +51,12 @@ function mistakeAbout(scene: Scene, { command, outcome, before }: Pick<Said, "co
     case "wind": {
       const { gustMph } = brings.wind;
       if (at >= begun + brings.forS * 1000 || (brings.lostS > 0 && !world.said[id])) return null;
-      if (command.type === "reading" && command.reading.kind === "wind" && gustMph >= RAISE_MPH && (command.reading.gustMph ?? 99) < RAISE_MPH)
+      if (
+        command.type === "reading" &&
+        command.reading.kind === "wind" &&
+        gustMph >= RAISE_MPH &&
+        (command.reading.gustMph ?? 99) < RAISE_MPH
+      )
         return "read less than blew";
       const known = wind?.gustMph ?? 0;
       if (to && gustMph >= RAISE_MPH && known < RAISE_MPH && NOT_IN_WIND.includes(to.work)) return "raised in wind";

@@ -39,7 +39,9 @@ describe("what happens in a rehearsal", () => {
     expect([...seen].sort()).toEqual([...SITUATIONS].sort());
   });
   it("never touches one gate twice", () => {
-    const gates = storyOf(practiceOf(BIG, { seed: 5, trouble: "several" })).flatMap(({ brings }) => ("gate" in brings ? [brings.gate] : []));
+    const gates = storyOf(practiceOf(BIG, { seed: 5, trouble: "several" })).flatMap(({ brings }) =>
+      "gate" in brings ? [brings.gate] : [],
+    );
     expect(new Set(gates).size).toBe(gates.length);
   });
   it("begins no sooner than the rehearsal does", () => {

@@ -1,8 +1,8 @@
 import type { Trouble } from "../../machines/install/practice.ts";
 import { EXAMPLES } from "../../machines/tent/examples.ts";
-import { doesRight, play, practiceOf, type Said } from "./play.ts";
 import { errs } from "./errs.ts";
 import { mistakeIn } from "./oracle.ts";
+import { doesRight, play, practiceOf, type Said } from "./play.ts";
 
 /** The tents that are rehearsed: most of them small, as each seed plays a whole job twice. */
 const SMALL = EXAMPLES.slice(0, 4);

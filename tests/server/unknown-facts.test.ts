@@ -192,7 +192,7 @@ describe("what was not known", () => {
   });
   it("that a rehearsal of it has not either can still be rehearsed up to there", async () => {
     const sent = await form(`/jobs/${job}/rehearse`, { key: "rehearse-0001" });
-    const { brief: practiced } = (await world.liveJobs.load(sent.headers.get("location")!.split("/").at(-1)!)).job.frozen;
+    const { brief: practiced } = (await world.liveJobs.load(sent.headers.get("location")!.split(/[/?]/)[2]!)).job.frozen;
     expect([practiced.rehearsal, practiced.ticket]).toEqual([true, null]);
   });
 });

@@ -80,7 +80,7 @@ const onHold: Maker = played((frozen, random) => {
     random,
     inPhase(frozen, "anchorsSet", ({ gate }) => gate === null),
   );
-  const role = random.pick<Role>(["crew", "trainee"]);
+  const role = random.pick<Role>(["trainee", "crew"]);
   return step && { ask: "refused.held", tells: "held", step, acts: [{ intent: { type: "hold" }, role }, lead(NEXT)], params: { role } };
 });
 const unanswered: Maker = played((frozen, random) => {

@@ -171,5 +171,5 @@ export const rehearsal = {
   notOne: "This is a real job. Time isn't made up here.",
   tooMany: (n: number): string => `${n} rehearsals in a day is enough. Finish one, and begin the next tomorrow.`,
   jobGone: "The job this was made from is gone. The rehearsal stays.",
-  unknownYet: (facts: string): string => `Not known yet on this job: ${facts}. Fill it in first, or rehearse the demo job.`,
+  unknownYet: (facts: string): string => `Not known yet on this job: ${facts}. Begin at the first call, or fill it in.`,
 } as const;
