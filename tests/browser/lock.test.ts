@@ -1,6 +1,6 @@
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened, type World } from "../support/browser.ts";
+import { lock, lockedOn, targets, unlock } from "../support/lock.ts";
 import { DESK, PHONE } from "../support/shared-browser.ts";
 
 let world: World;
@@ -12,35 +12,10 @@ afterAll(() => world.close());
 /** Taller, there is room for the drawing that leads to a page of its own. */
 const TALL = { width: 390, height: 844 };
 
-/** All of the document that a finger or a key can press or put something into, by what stands on it. */
-const targets = (page: Page) =>
-  page
-    .locator("a[href]:visible, button:visible, input:visible, select:visible, textarea:visible, summary:visible")
-    .evaluateAll((all) =>
-      all.filter((e) => !e.closest("[inert]") && getComputedStyle(e).pointerEvents !== "none").map((e) => e.textContent!.trim()),
-    );
-
-/** As its holder does under More; comes back to the call. */
-async function lock(page: Page): Promise<void> {
-  await page.goto(`${world.url}jobs/${world.job}/settings`);
-  await page.click("[data-lock]");
-  await page.locator("body.locked article.call").waitFor();
-}
-
-/** Two presses, the second apart from the first. */
-async function unlock(page: Page): Promise<void> {
-  const first = (await page.locator("[data-unlock]").boundingBox())!;
-  await page.click("[data-unlock]");
-  const second = (await page.locator("[data-unlock-now]").boundingBox())!;
-  expect(first.y - (second.y + second.height)).toBeGreaterThan(8);
-  expect((await targets(page)).sort()).toEqual(["HOLD", "Unlock", "Unlock: press here too"]);
-  await page.click("[data-unlock-now]");
-}
-
 describe("locked for the pocket", () => {
   it("only Hold and Unlock are left of the whole guide, over a reload and over what others do, on every size of screen", async () => {
     const page = await world.screen("p1");
-    await lock(page);
+    await lock(world, page);
     const before = await page.locator("article.call").getAttribute("data-entry");
     for (const size of [PHONE, TALL, DESK]) {
       await page.setViewportSize(size);
@@ -59,26 +34,12 @@ describe("locked for the pocket", () => {
     expect(await page.locator(".call .drawing a").evaluate((a: HTMLElement) => a.inert)).toBe(false);
   });
 
-  it.each(["picture", "trouble", "more", "words", "wind", "people"])(
-    "only Hold and Unlock are left of /%s, and it is unlocked there",
-    async (path) => {
-      const page = await world.screen("p1");
-      await lock(page);
-      await page.goto(`${world.url}jobs/${world.job}/${path}`);
-      for (const size of [PHONE, { width: 640, height: 360 }]) {
-        await page.setViewportSize(size);
-        expect((await targets(page)).sort()).toEqual(["HOLD", "Unlock"]);
-      }
-      await page.setViewportSize(PHONE);
-      await unlock(page);
-      expect(await targets(page)).toContain("Back to the call");
-      expect(await page.locator("body.locked, [inert]").count()).toBe(0);
-    },
-  );
+  // The others are looked at in lock-pages.long.test.ts.
+  it.each(["picture", "more"])("only Hold and Unlock are left of /%s, and it is unlocked there", (path) => lockedOn(world, path));
 
   it("a phone on another page of the job is led back to the guide, and one that nobody holds can be unlocked", async () => {
     const page = await world.screen("p1");
-    await lock(page);
+    await lock(world, page);
     await page.goto(`${world.url}jobs/${world.job}/truck`);
     await page.locator("body.locked article.call").waitFor();
     await page.context().clearCookies();
@@ -91,7 +52,7 @@ describe("locked for the pocket", () => {
 
   it("takes Hold", async () => {
     const page = await world.screen("p1");
-    await lock(page);
+    await lock(world, page);
     await page.click(".dock .hold button");
     await page.locator(".call .alarm").waitFor();
     await world.say({ as: "p1", key: "carry-0002", seen: (await world.state()).revision, type: "carryOn" });

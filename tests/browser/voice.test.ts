@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { en } from "../../views/text/en/en.ts";
 import { type OnJob, opened, press, type World } from "../support/browser.ts";
+import { letsDown } from "../support/failing-ear.ts";
 import { beginInto, type EarMode, listen, listenByMore, sayInto, speak, spoken, talk, tongue } from "../support/scripted-ear.ts";
 
 let world: World;
@@ -198,29 +199,11 @@ describe("listening all the time", () => {
 });
 
 describe("an ear that lets people down: one clear line, and the buttons go on working", () => {
+  // The others are listened to in failing-ears.long.test.ts.
   it.each<[EarMode, keyof typeof en.client.status]>([
     ["denied", "denied"],
-    ["noMicrophone", "noMicrophone"],
-    ["silent", "silent"],
-    ["stops", "keepsStopping"],
     ["network", "network"],
-  ])("%s", async (mode, line) => {
-    const page = await world.screen("p1", { ear: mode });
-    await page.click("text=More");
-    await page.click("text=Settings");
-    await page.locator('[data-setting="listens"]').click();
-    const follows = page.waitForResponse(/\/live$/);
-    await page.click("text=Back to the call");
-    await follows;
-    await page.locator("body[data-voice]").waitFor({ state: "attached" });
-    // However often it starts and stops again, and however long it says nothing.
-    await page.clock.runFor(20_000);
-    await page.locator("#ear-status", { hasText: en.client.status[line] }).waitFor();
-    const { entry } = await world.state();
-    await press(page, ".dock .hold button");
-    await press(page, ".answers .main button");
-    expect((await world.state()).entry).toBe(entry + 2);
-  });
+  ])("%s", (mode, line) => letsDown(world, mode, line));
 
   it("one that never ends is let go when the button was", async () => {
     const page = await world.screen("p1", { ear: "neverEnds" });
