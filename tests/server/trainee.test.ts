@@ -43,6 +43,15 @@ describe("a trainee on a real job", () => {
     expect(await page(TRAINEE)).toContain(`<dd>${call!.wrong}</dd>`);
     expect(await page(LEAD)).not.toContain(call!.wrong);
   });
+  it("watches: nothing answers the call on their screen but Hold, and the lead's has all of it", async () => {
+    const [mine, leads] = [await page(TRAINEE), await page(LEAD)];
+    expect(mine).toContain("You watch this one. Hold is yours, like everybody's.");
+    for (const type of ["next", "answer"]) {
+      expect(mine).not.toContain(`name="type" value="${type}"`);
+    }
+    expect(leads).toMatch(/name="type" value="(?:next|answer)"/);
+    expect(leads).not.toContain("You watch this one.");
+  });
   it("is asked something after every fifth move, the same on every look; nobody else is", async () => {
     expect((await aside())?.id).toBe((await aside())?.id);
     expect(await page(TRAINEE)).toContain(ASKED);

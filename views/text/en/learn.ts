@@ -91,6 +91,7 @@ export const learn = {
   nobody: "Nobody yet.",
 
   // For a trainee on a job.
+  youWatch: "You watch this one. Hold is yours, like everybody's.",
   aside: "A question for you",
   asideTold: "It moves nothing on the job.",
   asideGone: "The job moved on, and that question with it. Look at the call.",

@@ -5,11 +5,21 @@ import { toAgreeTo } from "../agree.tsx";
 import { askedNow, isNonePicked, picked } from "../asked.ts";
 import type { GateState } from "../state.ts";
 import { stopsFirst } from "../stop-first.tsx";
+import { isTrainee } from "../trainee.ts";
 
-/** What stands in the dock; at a stop the way out; the gate only while it is to be answered, or somebody asked to. */
-export type AnswerKind = "nobody" | "readBack" | "hurt" | "closed" | "stop" | "held" | "agree" | "seen" | "gate" | "next";
+/** What stands in the dock; at a stop the way out; the gate only while it is to be answered, or somebody asked to; nothing to press for who watches. */
+export type AnswerKind = "nobody" | "watching" | "readBack" | "hurt" | "closed" | "stop" | "held" | "agree" | "seen" | "gate" | "next";
 
-export function answerKind({ guide, me, pick }: Screen): AnswerKind {
+export function answerKind(screen: Screen): AnswerKind {
+  const kind = kindForAll(screen);
+  return isTrainee(screen) && isOthers(kind, screen.guide.gate) ? "watching" : kind;
+}
+
+/** What a trainee has no say in: all but the way out, and what is no longer so of what the work needs, which only stops it. */
+const isOthers = (kind: AnswerKind, gate: GateState | null): boolean =>
+  kind === "gate" ? gate?.asked !== "before" || gate.check.kind !== "yesNo" : ["hurt", "held", "agree", "seen", "next"].includes(kind);
+
+function kindForAll({ guide, me, pick }: Screen): AnswerKind {
   const { gate } = guide;
   if (me === null) return "nobody";
   if (guide.readBack) return "readBack";

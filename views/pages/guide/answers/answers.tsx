@@ -95,6 +95,8 @@ const What = (screen: Screen) => {
     }
     case "next":
       return <GoOn {...screen} />;
+    case "watching":
+      return <p class="watching">{words.learn.youWatch}</p>;
     case "closed":
       return null;
   }
