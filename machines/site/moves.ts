@@ -33,8 +33,13 @@ function withoutTrifles(moves: readonly Move[], stillFits: (moves: readonly Move
       const without = kept.map((move) => (move.corner === corner && Math.abs(move[way]) <= stayIn ? { ...move, [way]: 0 } : move));
       if (stillFits(without)) kept = without;
     }
-  return kept;
+  const seen = kept.map((move) => ({ ...move, acrossIn: seenIn(move.acrossIn), alongIn: seenIn(move.alongIn) }));
+  return seen.filter((move) => size(move) > 0);
 }
+
+/** No part of a move is finer than a quarter inch: nobody moves a pin by less. Common practice, no source. */
+const MIN_PART_IN = 1 / 4;
+const seenIn = (partIn: number): number => (Math.abs(partIn) < MIN_PART_IN ? 0 : partIn);
 
 /** Whether every length is within half of its tolerance. */
 const fits = (want: Marks, are: Marks, within: Within): boolean =>

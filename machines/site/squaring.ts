@@ -1,3 +1,4 @@
+import { type FarOff, farOff } from "./far-off.ts";
 import { type FittedMarks, fitMarks, isConvex } from "./fit-marks.ts";
 import {
   LENGTHS,
@@ -33,12 +34,15 @@ export type Squared =
       readonly is: "noTriangle";
       readonly longest: LengthName;
       readonly others: readonly [LengthName, LengthName];
-      readonly suspect: Suspect | null;
+      /** Which length was likely misread, here and below: at most two, the likeliest first; none where no single one stands out. */
+      readonly suspects: readonly Suspect[];
     }
+  /** Far from the wanted figure: another unit or other corners, as far as that explains it. */
+  | { readonly is: "farOff"; readonly far: FarOff }
   /** The lengths fit no marks, or only marks in the wrong order. */
-  | { readonly is: "noFigure"; readonly suspect: Suspect | null }
+  | { readonly is: "noFigure"; readonly suspects: readonly Suspect[] }
   /** Six lengths that do not agree with each other. */
-  | { readonly is: "misread"; readonly suspect: Suspect | null }
+  | { readonly is: "misread"; readonly suspects: readonly Suspect[] }
   | {
       readonly is: "square" | "out";
       readonly lengths: readonly LengthComparison[];
@@ -46,6 +50,8 @@ export type Squared =
       readonly marks: Marks;
       /** Empty if it is square. */
       readonly moves: readonly Move[];
+      /** Where the marks fit, and one misread is likelier than marks so far out: that one is measured again before anything is moved. */
+      readonly suspects: readonly Suspect[];
       /** Largest standard error of a mark, in inches. */
       readonly seIn: number;
       /** False with five lengths, which cannot reveal a misread. */
@@ -66,24 +72,35 @@ export function squared(lengths: Readonly<Record<string, number>>, wanted: Squar
   const { minLengths, sdInAt100Ft, maxMisfit } = taping;
   if (names.length < minLengths) return { is: "notEnough", missing: LENGTHS.filter((name) => !names.includes(name)) };
   const isRedundant = names.length > minLengths;
-  const suspect = () => (isRedundant ? findMisread(given, want, sdInAt100Ft) : null);
+  const doubted = isRedundant ? findMisread(given, want, sdInAt100Ft) : { suspects: [], likely: false };
+  const { suspects } = doubted;
+  const far = suspects.length > 0 ? null : farOff(given, want);
+  if (far && far.is !== "unknown") return { is: "farOff", far };
   const triangle = impossibleTriangle(given, taping);
-  if (triangle) return { is: "noTriangle", ...triangle, suspect: suspect() };
+  if (triangle) return { is: "noTriangle", ...triangle, suspects };
   const fit = fitMarks(given, want, sdInAt100Ft);
-  if (fit && isRedundant && fit.misfit > maxMisfit) return { is: "misread", suspect: suspect() };
+  if (fit && isRedundant && fit.misfit > maxMisfit) return { is: "misread", suspects };
   // Five lengths that fit at all fit exactly, so a misfit means they fit no marks.
-  if (!fit || fit.misfit > maxMisfit || !isConvex(fit.marks)) return { is: "noFigure", suspect: suspect() };
-  return compareWithTarget(given, fit, wanted);
+  if (!fit || fit.misfit > maxMisfit || !isConvex(fit.marks)) return { is: "noFigure", suspects };
+  if (far) return { is: "farOff", far };
+  return compareWithTarget(given, { ...fit, suspects: doubted.likely ? suspects : [] }, wanted);
 }
 
+/** No length is held to less, in inches: pins, paint and a tape in the wind show no finer. Common practice, no source. */
+const MIN_TOLERANCE_IN = 0.5;
+
 /**
- * Tolerance of a length in inches.
+ * Tolerance of a length in inches: with its length, and never under half an inch.
  *
  * @example toleranceIn(120, 1) // 2.4
  */
-export const toleranceIn = (wantFt: number, inPer50Ft: number): number => (wantFt / 50) * inPer50Ft;
+export const toleranceIn = (wantFt: number, inPer50Ft: number): number => Math.max(MIN_TOLERANCE_IN, (wantFt / 50) * inPer50Ft);
 
-function compareWithTarget(given: Lengths, fit: FittedMarks, { want, inPer50Ft, taping }: SquareTarget): Squared {
+function compareWithTarget(
+  given: Lengths,
+  fit: FittedMarks & { readonly suspects: readonly Suspect[] },
+  { want, inPer50Ft, taping }: SquareTarget,
+): Squared {
   const compared = LENGTHS.map((name): LengthComparison => {
     const ft = given[name] ?? lengthFt(fit.marks, name);
     const wantFt = lengthFt(want, name);
@@ -97,6 +114,7 @@ function compareWithTarget(given: Lengths, fit: FittedMarks, { want, inPer50Ft, 
     is: good ? "square" : "out",
     lengths: compared,
     marks: fit.marks,
+    suspects: good ? [] : fit.suspects,
     moves: good ? [] : movesNeeded(toBaselineFrame(want), fit.marks, withinIn),
     seIn: 12 * Math.max(...standardErrorsFt),
     checked: Object.keys(given).length > taping.minLengths,

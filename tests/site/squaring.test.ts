@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { LENGTHS, type LengthName, squared } from "../../machines/site/squaring.ts";
+import { LENGTHS, type LengthName, type Squared, squared, toleranceIn } from "../../machines/site/squaring.ts";
 import { tolerance } from "../../views/text/en/names.ts";
 import { squaredText } from "../../views/text/en/squaring.ts";
 import { moved, rectangle, TAPING, taped, without } from "../support/marks.ts";
@@ -42,11 +42,11 @@ describe("equal diagonals alone", () => {
 
 describe("the moves, with A and the line A to B fixed", () => {
   test.each([
-    ["C", 3.5, -1, "C: 3 1/2 in toward B's side and 1 in outward."],
-    ["C", -3.5, 1, "C: 3 1/2 in away from B's side and 1 in inward."],
+    ["C", 3.5, -1, "C: 3 1/2 in toward B and 1 in outward."],
+    ["C", -3.5, 1, "C: 3 1/2 in away from B and 1 in inward."],
     ["C", 0, -6, "C: 6 in outward."],
-    ["D", 5, 2, "D: 5 in toward A's side and 2 in outward."],
-    ["D", -5, -2, "D: 5 in away from A's side and 2 in inward."],
+    ["D", 5, 2, "D: 5 in toward A and 2 in outward."],
+    ["D", -5, -2, "D: 5 in away from A and 2 in inward."],
     ["B", 0, 4, "B: 4 in toward A, along the baseline."],
     ["B", 0, -4, "B: 4 in away from A, along the baseline."],
   ] as const)("%s off by %d in across and %d in along: %s", (corner, acrossIn, alongIn, words) => {
@@ -54,10 +54,10 @@ describe("the moves, with A and the line A to B fixed", () => {
   });
   test("a mark that is off within what is allowed stays, while another one moves", () => {
     const marks = moved(moved(TENT.want, "B", 0, 0.5), "D", 5, 2);
-    expect(says(taped(marks))).toBe("Not square. Hold A and the line A to B. D: 5 in toward A's side and 2 in outward.");
+    expect(says(taped(marks))).toBe("Not square. Hold A and the line A to B. D: 5 in toward A and 2 in outward.");
   });
   test("a way that is as good as none is left out", () =>
-    expect(says(taped(moved(TENT.want, "C", 3.5, 0.25)))).toBe("Not square. Hold A and the line A to B. C: 3 1/2 in toward B's side."));
+    expect(says(taped(moved(TENT.want, "C", 3.5, 0.25)))).toBe("Not square. Hold A and the line A to B. C: 3 1/2 in toward B."));
   test("a mark a fifth of an inch off stays", () => {
     expect(found(taped(moved(TENT.want, "C", 0.2, 0)))).toMatchObject({ is: "square", moves: [] });
   });
@@ -102,7 +102,7 @@ describe("impossible lengths", () => {
     );
   });
   test("an extra zero is named with the likely length", () => {
-    expect(found({ ...good, DA: 600 })).toMatchObject({ is: "noTriangle", suspect: { name: "DA", readFt: 600 } });
+    expect(found({ ...good, DA: 600 })).toMatchObject({ is: "noTriangle", suspects: [{ name: "DA", readFt: 600 }] });
   });
   test("corners in the wrong order have no solution, though every triangle is possible", () => {
     // C folded in over the diagonal.
@@ -114,8 +114,8 @@ describe("impossible lengths", () => {
 describe("six lengths that do not agree", () => {
   test.each(LENGTHS)("%s read a foot too long is named with the likely length", (name: LengthName) => {
     const misread = found({ ...good, [name]: good[name] + 1 });
-    expect(misread).toMatchObject({ is: "misread", suspect: { name, readFt: good[name] + 1 } });
-    expect((misread as { suspect: { likelyFt: number } }).suspect.likelyFt).toBeCloseTo(good[name], 1);
+    expect(misread).toMatchObject({ is: "misread", suspects: [{ name, readFt: good[name] + 1 }] });
+    expect((misread as Extract<Squared, { is: "misread" }>).suspects[0]!.likelyFt).toBeCloseTo(good[name], 1);
   });
   test("the reply states the assumption behind the suspect", () => {
     expect(says({ ...good, DA: 61 })).toBe(
@@ -127,9 +127,68 @@ describe("six lengths that do not agree", () => {
       "The six do not agree with each other. None of them stands out. Measure them all again.",
     );
   });
+  test("digits of the feet said the other way round are named", () => {
+    const wide = rectangle(89, 120);
+    const read = { ...taped(wide), DA: 98 };
+    expect(squared(read, { ...TENT, want: wide })).toMatchObject({ suspects: [{ name: "DA", readFt: 98, likelyFt: 89 }] });
+  });
+  test("a short length of a long tent, whose misread the others hardly show, is measured again before anything is moved", () => {
+    const long = { ...TENT, want: rectangle(20, 200) };
+    const read = { ...taped(long.want), DA: 21 };
+    const out = squared(read, long);
+    expect(out).toMatchObject({ suspects: [{ name: "DA", readFt: 21, likelyFt: 20 }] });
+    expect(squaredText(out)).toMatch(/D to A: 21 ft read, about 20 ft likely/);
+  });
+  test("where two are near, both are named, the likeliest first", () => {
+    const long = { ...TENT, want: rectangle(20, 200) };
+    const read = { ...taped(long.want), DA: 20.6 };
+    const found = squared({ ...read, BC: 19.5 }, long);
+    expect("suspects" in found && found.suspects.length).not.toBe(1);
+  });
+  test("marks racked by half a foot are out, and nobody is told to measure again", () => {
+    const racked = moved(moved(TENT.want, "C", 0, 6), "D", 0, 6);
+    expect(found(taped(racked))).toMatchObject({ is: "out", suspects: [] });
+  });
   test("with five lengths a misread looks like a mark out of place", () => {
     expect(found({ ...without(good, "BD"), DA: 61 })).toMatchObject({ is: "out", checked: false });
   });
+});
+
+describe("lengths that are far from the wanted figure", () => {
+  const scaled = (by: number) => Object.fromEntries(LENGTHS.map((name) => [name, good[name] * by])) as typeof good;
+  test.each([
+    ["meters", 0.3048],
+    ["inches", 12],
+    ["yards", 1 / 3],
+  ])("that were read in %s are said to be", (unit, by) => {
+    expect(says(scaled(by))).toBe(`These are nowhere near. Names or units? Read as ${unit}, they fit. Read feet and inches.`);
+  });
+  test("two that were written in each other's place are named", () => {
+    expect(says({ ...good, AB: good.BC, BC: good.AB })).toMatch(
+      /^These are nowhere near\. Names or units\? A to B and B to C look swapped\./,
+    );
+  });
+  test("corners that were named another way are named", () => {
+    const { AB, BC, CD, DA, AC, BD } = good;
+    // Begun at D: what is called A to B is D to A.
+    expect(says({ AB: DA, BC: AB, CD: BC, DA: CD, AC: BD, BD: AC })).toMatch(/They fit with other corners: your B is D, your D is B\./);
+  });
+  test("that nothing explains are measured again", () => {
+    expect(says(scaled(0.5))).toMatch(/No unit and no other naming fits\./);
+  });
+  test("a length is never told in hundreds of inches", () => {
+    const far = taped(moved(moved(TENT.want, "C", 0, 72), "D", 0, 60));
+    expect(says(far)).not.toMatch(/\b\d{3,} in\b/);
+    expect(says(far)).toMatch(/\d ft/);
+  });
+});
+
+test("no length is held to less than half an inch, and no part of a move is under a quarter", () => {
+  expect(toleranceIn(20, 1)).toBe(0.5);
+  expect(toleranceIn(100, 1)).toBe(2);
+  const small = { ...TENT, want: rectangle(20, 20) };
+  const found = squared(taped(moved(small.want, "C", 3, 0.15)), small);
+  expect("moves" in found && found.moves).toMatchObject([{ corner: "C", alongIn: 0 }]);
 });
 
 test("lengths are judged against the wanted marks, even off a rectangle", () => {

@@ -421,7 +421,7 @@ describe("the corner marks", () => {
     const ft = taped(marksOff);
     const svg = drawSquare(ft);
     const said = en.findingText({ kind: "lengths", squared: squared(ft, target) });
-    expect(said).toContain("C: 3 1/2 in away from B's side and 5 in outward.");
+    expect(said).toContain("C: 3 1/2 in away from B and 5 in outward.");
     expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in", "5 in", "4 in"]));
     expect(textOf((svg.children as Element[])[1]!)).toContain(said);
     expect(written(svg).find((t) => t.startsWith("Errors"))).toMatch(/^Errors drawn \d+ times too big$/);
@@ -429,7 +429,7 @@ describe("the corner marks", () => {
   it.each(TURNS)("full screen on a phone, turned by %i°: every way of a mark with an arrow and in words, all in the picture", (turn) => {
     const box = { widePx: 328, highPx: 450 };
     const svg = draw({ picture: judged(taped(marksOff)), plan }, { box, turn });
-    expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in away from B's side", "5 in outward", "4 in toward A's side"]));
+    expect(written(svg)).toEqual(expect.arrayContaining(["3 1/2 in away from B", "5 in outward", "4 in toward A"]));
     expect(outside(svg, box)).toEqual([]);
   });
   it.each(TURNS)("beside a call, turned by %i°: no arrow and no length is cut off, and no two lie over each other", (turn) => {

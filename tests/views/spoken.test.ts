@@ -25,7 +25,7 @@ it.each([
   ["Plate AB4.1 on A–B.", "Plate Alpha-Bravo 4.1 on Alpha-Bravo."],
   ["Corner A, then B.", "Corner Alpha, then Bravo."],
   ["B: 2 in toward A, along the baseline", "Bravo: 2 inches toward Alpha, along the baseline"],
-  ["3 in away from D's side", "3 inches away from Delta's side"],
+  ["3 in away from D", "3 inches away from Delta"],
   ["A to B is 80 ft.", "Alpha to Bravo is 80 feet."],
   ["Lay end piece A, 1 of 5.", "Lay end piece Alpha, 1 of 5."],
   ["Hold A and the line A to B. C: 1 in outward.", "Hold Alpha and the line Alpha to Bravo. Charlie: 1 inch outward."],

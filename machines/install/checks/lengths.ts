@@ -88,6 +88,6 @@ function rowOf(name: LengthName, { want, inPer50Ft }: LengthsCheck, readFt: numb
 /** The first that was not read; once all were, the one that may have been misread. */
 function nextOf(check: LengthsCheck, ft: LengthsValue["ft"]): LengthName {
   const found = fitted(check, ft);
-  const suspect = "suspect" in found ? found.suspect?.name : undefined;
+  const suspect = "suspects" in found ? found.suspects[0]?.name : undefined;
   return LENGTHS.find((name) => ft[name] === undefined) ?? suspect ?? "AB";
 }

@@ -49,8 +49,10 @@ const middleOfMarks = (want: Marks, { at }: SmallFrame): XY => {
 
 /** The lengths to tape again: those that make no triangle, or the one that stands out; none where nothing does. */
 function doubted(found: Squared | null, read: readonly LengthName[]): readonly LengthName[] {
-  if (found === null || !("suspect" in found)) return [];
-  if (found.suspect) return [found.suspect.name];
+  if (found?.is === "farOff") return read;
+  if (found === null || !("suspects" in found)) return [];
+  if (found.suspects.length > 0) return found.suspects.map(({ name }) => name);
+  if (found.is === "out" || found.is === "square") return [];
   return found.is === "noTriangle" ? [found.longest, ...found.others] : read;
 }
 
