@@ -5,9 +5,9 @@ import type { Move } from "../../../machines/site/moves.ts";
 import type { AlongTent } from "../../../machines/tent/along.ts";
 import { CORNERS, EDGES, type EdgeName, type TentPlan } from "../../../machines/tent/types.ts";
 import { edgeName } from "./layout.ts";
-import { inches, lineName, number, pieceName, seamName } from "./names.ts";
+import { lineName, number, pieceName, seamName } from "./names.ts";
 import { compassPoint } from "./said.ts";
-import { lengthName, wayText } from "./squaring.ts";
+import { far, lengthName, wayText } from "./squaring.ts";
 
 /** Above this many of one kind, only the first and the last are told. */
 const MAX_TOLD = 3;
@@ -40,7 +40,7 @@ export const picture = {
   larger: (times: number) => (times === 1 ? "Errors drawn to scale" : `Errors drawn ${times} times too big`),
   way: (corner: Move["corner"], way: "across" | "along", byIn: number) => wayText(corner, way, byIn),
   again: "Tape again",
-  off: (byIn: number) => `${inches(Math.abs(byIn))} ${byIn > 0 ? "long" : "short"}`,
+  off: (byIn: number) => `${far(byIn)} ${byIn > 0 ? "long" : "short"}`,
   taping: (name: LengthName) => `Now ${lengthName(name)}.`,
 
   /** Beside the arrow of the wind. */

@@ -85,7 +85,7 @@ export function moveText({ corner, acrossIn, alongIn }: Move): string {
 }
 
 /** Two feet and more in feet and inches: nobody counts off 720 inches. */
-const far = (byIn: number): string => (Math.abs(byIn) < 24 ? inches(Math.abs(byIn)) : feetInches(Math.abs(byIn) / 12));
+export const far = (byIn: number): string => (Math.abs(byIn) < 24 ? inches(Math.abs(byIn)) : feetInches(Math.abs(byIn) / 12));
 const onBaseline = (alongIn: number) => `${far(alongIn)} ${alongIn > 0 ? "away from A" : "toward A"}`;
 const across = (corner: "C" | "D", byIn: number) =>
   byIn === 0 ? null : `${far(byIn)} ${byIn < 0 ? "toward" : "away from"} ${BESIDE[corner]}`;
