@@ -1,6 +1,6 @@
 import { own } from "../lookup/own.ts";
 
-/** The drawings of the hand work, in the order in which a raise comes to them; the last two show how a tent lets go. */
+/** The drawings of the hand work, in the order in which a raise comes to them; one loop missed and one corner early show how a tent lets go. */
 export const HAND_WORK = [
   "tolerance",
   "signals",

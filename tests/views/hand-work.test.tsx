@@ -6,10 +6,10 @@ import { distance, wayDeg, type XY } from "../../views/drawing/hand-work/geometr
 import { HandWork } from "../../views/drawing/hand-work/hand-work.tsx";
 import { FAN_LONG, POLE_LONG } from "../../views/drawing/hand-work/inside-poles.tsx";
 import { PULL, SLOPE, TRIANGLE_FT } from "../../views/drawing/hand-work/layout.tsx";
-import { HANDLE_DEG, TOOTH_DEG } from "../../views/drawing/hand-work/ratchet-eased.tsx";
+import { HANDLE_DEG, IN_LINE, TOOTH_DEG } from "../../views/drawing/hand-work/ratchet-eased.tsx";
 import { TURNS } from "../../views/drawing/hand-work/ratchets.tsx";
-import { DRAWN_OFF_DEG } from "../../views/drawing/hand-work/side-poles.tsx";
-import { DRAWN_LEAN_DEG, SHOWING_IN, STAKE_IN, TOO_HIGH_IN, UNITS_PER_IN } from "../../views/drawing/hand-work/stakes.tsx";
+import { DRAWN_OFF_DEG, OFF_PLUMB_IN } from "../../views/drawing/hand-work/side-poles.tsx";
+import { DRAWN_LEAN_DEG, SHOWING_IN, STAKE_IN, STRAP_DEG, TOO_HIGH_IN, UNITS_PER_IN } from "../../views/drawing/hand-work/stakes.tsx";
 import { PAINT_WIDE, ZONE_IN, ZONE_UNITS_PER_IN } from "../../views/drawing/hand-work/tolerance.tsx";
 import { en } from "../../views/text/en/en.ts";
 import { testApp } from "../support/app.ts";
@@ -25,6 +25,11 @@ const frames = HAND_WORK.flatMap((id) => framesOf(id).map((svg, i) => ({ name: `
 const texts = (svg: Element) => all(svg).filter((e) => e.name === "text");
 /** The points of the first thing in a frame that is so named. */
 const part = (svg: Element, name: string): XY[] => pointsIn(all(svg).find((e) => e.attributes["data-part"] === name)!) as XY[];
+/** The parts of these names in a frame, in the order in which they are drawn: later ones lie over earlier ones. */
+const orderIn = (svg: Element, names: readonly string[]) =>
+  all(svg)
+    .map((e) => e.attributes["data-part"] ?? "")
+    .filter((name) => names.includes(name));
 const middle = (a: XY, b: XY): XY => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 
 describe("the drawings of the hand work", () => {
@@ -179,9 +184,69 @@ describe("what is drawn is true", () => {
       const points = part(svg, "handle");
       return wayDeg(middle(points[0]!, points.at(-1)!), points[3]!);
     };
-    const [held, out] = framesOf("ratchetEased") as [Element, Element];
+    const [, held, out] = framesOf("ratchetEased") as [Element, Element, Element];
     expect(handle(held)).toBeCloseTo(HANDLE_DEG, 0);
     expect(handle(held) - handle(out)).toBeCloseTo(TOOTH_DEG, 0);
+  });
+
+  it("whoever eases a loaded strap stands beside it, all of the body outside of its line", () => {
+    const [svg] = framesOf("ratchetEased") as [Element];
+    const low = Math.max(...part(svg, "inLine").map(([, y]) => y));
+    expect(Math.min(...part(svg, "above").map(([, y]) => y))).toBeGreaterThan(low + 10);
+    const [[, strapY]] = part(svg, "strap") as [XY];
+    expect(low - strapY).toBe(IN_LINE);
+  });
+
+  it("a catch is up while its handle is pressed, and down where it is tried", () => {
+    const [pressed, tried] = framesOf("ratchetLocked") as [Element, Element];
+    const offWheel = (svg: Element) => {
+      const [a, b] = part(svg, "wheel").reduce(
+        ([[l, t], [r, u]], [x, y]): [XY, XY] => [
+          [Math.min(l, x), Math.min(t, y)],
+          [Math.max(r, x), Math.max(u, y)],
+        ],
+        [
+          [999, 999],
+          [0, 0],
+        ] as [XY, XY],
+      );
+      return Math.min(...part(svg, "pawl").map((p) => distance(p, middle(a, b))));
+    };
+    expect(offWheel(pressed)).toBeGreaterThan(offWheel(tried) + 8);
+  });
+
+  it("a strap is choked square across its plate, and comes to a stake as steep as from the top of a side pole", () => {
+    const pulled = part(framesOf("strapChoked")[1]!, "pulled") as [XY, XY];
+    const [a, b] = part(framesOf("strapChoked")[1]!, "plate") as [XY, XY];
+    expect(Math.abs(wayDeg(...pulled) - wayDeg(a, b))).toBeCloseTo(90, 5);
+    for (const svg of framesOf("stakeLean")) {
+      const [low, high] = part(svg, "strap") as [XY, XY];
+      expect(wayDeg(low, high)).toBeCloseTo(-STRAP_DEG, 0);
+    }
+  });
+
+  it("a hook goes through its ring: over it on one side, below it on the other", () => {
+    for (const svg of framesOf("ringHook")) expect(orderIn(svg, ["hook", "ring", "over"])).toEqual(["hook", "ring", "over"]);
+    const offPoint = framesOf("ringHook").map((svg) => distance(part(svg, "gate").at(-1)!, part(svg, "hook").at(-1)!));
+    expect(offPoint[0]).toBeLessThan(4);
+    expect(offPoint[1]).toBeGreaterThan(12);
+  });
+
+  it("a half hitch starts over its rope, goes around behind it, and is tucked out over its own start", () => {
+    const inOrder = ["end", "over", "standing", "start", "tuck", "start", "tuck"];
+    expect(orderIn(framesOf("tieOff")[1]!, inOrder)).toEqual(inOrder);
+  });
+
+  it("a pole's plate lies right below its ring", () => {
+    const [svg] = framesOf("standUp") as [Element];
+    const [a, , c] = part(svg, "basePlate") as [XY, XY, XY];
+    const [from, to] = part(svg, "pole").slice(1, 3) as [XY, XY];
+    expect(middle(a, c)).toEqual(middle(from, to));
+  });
+
+  it("what a side pole may be off is what its call takes", () => {
+    const step = allSteps(frozenFor(twenty).script).find(({ id }) => id === "plumb")!;
+    expect(JSON.stringify(step.gate!.check)).toContain(String(OFF_PLUMB_IN));
   });
 
   it("a plumb bob hangs straight down from the top of a pole that leans", () => {

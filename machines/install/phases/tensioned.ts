@@ -39,5 +39,5 @@ export function tensioned(_: Brief, plan: TentPlan, { sidePoleLeanDeg }: Limits)
   return calls.map((c) => ({ ...c, work: "outside" }));
 }
 
-/** How far the top of a pole may stand off plumb, in: its lean over its length, to the next sixteenth. */
-const offPlumbIn = (deg: number, poleFt: number): number => Math.round(Math.sin((deg * Math.PI) / 180) * poleFt * 12 * 16) / 16;
+/** How far the top of a pole may stand off plumb, in: the sine of its lean (degrees) times its length (ft), to the nearest sixteenth. Plain geometry. */
+export const offPlumbIn = (deg: number, poleFt: number): number => Math.round(Math.sin((deg * Math.PI) / 180) * poleFt * 12 * 16) / 16;

@@ -9,10 +9,10 @@ export const flap: Drawing = {
     ({ handWork: { labels: say } }) => (
       <>
         <Layers />
-        <Curve is="bold" part="flap" points={at("64,128 104,126 140,104 170,100 200,112 236,128 276,130")} />
-        <Hand at={[236, 92]} deg={128} is="flat" thumb="left" />
-        <Arrow points={at("78,92 120,62 172,64")} />
-        <Leader from={[66, 60]} to={[100, 125]} />
+        <Curve is="bold" part="flap" points={at("44,146 62,132 100,126 140,104 170,100 200,112 236,130 282,132")} />
+        <Hand at={[232, 96]} deg={124} is="flat" thumb="left" />
+        <Arrow points={at("90,94 124,64 172,66")} />
+        <Leader from={[54, 60]} to={[72, 129]} />
         <Lettering at={[58, 48]} text={say.flap} />
         <Leader from={[150, 178]} to={[160, 122]} />
         <Lettering at={[150, 188]} text={say.lace} />
@@ -22,7 +22,7 @@ export const flap: Drawing = {
     ({ handWork: { labels: say } }) => (
       <>
         <Layers />
-        <Curve is="bold" part="flap" points={at("64,128 92,122 108,84 92,70 106,54 88,42 104,34")} />
+        <Curve is="bold" part="flap" points={at("44,146 62,128 80,92 66,76 82,58 64,46 80,36")} />
         {[150, 178, 206].map((x) => (
           <Arrow
             points={[
@@ -33,19 +33,19 @@ export const flap: Drawing = {
           />
         ))}
         <Lettering at={[240, 48]} text={say.rain} />
-        <Leader from={[50, 60]} to={[88, 72]} />
-        <Lettering at={[40, 48]} text={say.flap} />
+        <Leader from={[42, 36]} to={[68, 64]} />
+        <Lettering at={[34, 24]} text={say.flap} />
         <Wrong at={[296, 24]} />
       </>
     ),
   ],
 };
 
-/** Two pieces, cut across, one on the other, with the lace on top. */
+/** Two pieces, cut across: the one from the left, to which the flap is sewn, goes below the one from the right; the lace comes up through both. */
 const Layers = () => (
   <>
-    <Curve is="bold" points={at("0,156 90,152 160,150 228,152")} />
-    <Curve is="bold" points={at("320,140 240,138 110,136 64,130 0,136")} />
+    <Curve is="bold" part="under" points={at("0,142 44,148 110,156 228,157")} />
+    <Curve is="bold" part="upper" points={at("320,142 240,140 160,139 84,139")} />
     <Cord
       wide={20}
       straight
@@ -57,7 +57,7 @@ const Layers = () => (
     <Line
       points={[
         [160, 114],
-        [160, 150],
+        [160, 156],
       ]}
       is="ghost"
     />

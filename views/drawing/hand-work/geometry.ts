@@ -56,18 +56,18 @@ export function strip(from: XY, to: XY, wide: number): XY[] {
 
 export const pointsOf = (points: readonly XY[]): string => points.map((p) => p.map(tenth).join(",")).join(" ");
 
-/** A smooth line through points (Catmull and Rom's), as SVG takes it. */
-export function smooth(points: readonly XY[]): string {
+/** A smooth line through points (Catmull and Rom's), as SVG takes it: all of it, or what lies between two of them, by their numbers. */
+export function smooth(points: readonly XY[], [first, last]: readonly [number, number] = [0, points.length - 1]): string {
   const at = (i: number): XY => points[Math.min(points.length - 1, Math.max(0, i))]!;
   const write = (p: XY) => p.map(tenth).join(" ");
   const curves = points.slice(1).map((to, i) => {
     const from = at(i);
     const [before, after] = [at(i - 1), at(i + 2)];
-    const first: XY = [from[0] + (to[0] - before[0]) / 6, from[1] + (to[1] - before[1]) / 6];
-    const second: XY = [to[0] - (after[0] - from[0]) / 6, to[1] - (after[1] - from[1]) / 6];
-    return `C${write(first)} ${write(second)} ${write(to)}`;
+    const bend: XY = [from[0] + (to[0] - before[0]) / 6, from[1] + (to[1] - before[1]) / 6];
+    const bendBack: XY = [to[0] - (after[0] - from[0]) / 6, to[1] - (after[1] - from[1]) / 6];
+    return `C${write(bend)} ${write(bendBack)} ${write(to)}`;
   });
-  return `M${write(at(0))}${curves.join("")}`;
+  return `M${write(at(first))}${curves.slice(first, last).join("")}`;
 }
 
 /** The strokes that hatch a surface, so far apart: pairs of ends. */

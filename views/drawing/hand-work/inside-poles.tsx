@@ -1,9 +1,9 @@
 import { SIDE_POLE_FT, usualCenterPoleFt } from "../../../machines/tent/templates.ts";
 import type { Drawing } from "./drawing.ts";
-import { arc, at, away, between, moved, type XY } from "./geometry.ts";
+import { arc, at, away, between, moved, strip, type XY } from "./geometry.ts";
 import { Person, PersonAbove } from "./people.tsx";
 import { Area, Arrow, Curve, Leader, Lettering, Line, Right } from "./strokes.tsx";
-import { Ground, NoGo, PlateAbove, Pole, Ring } from "./things.tsx";
+import { Ground, NoGo, Pole, Ring } from "./things.tsx";
 
 /** Half the width of the tent that is drawn, ft. Its center pole is as long as one that wide has (`usualCenterPoleFt`). */
 const HALF_FT = 40;
@@ -88,35 +88,9 @@ export const leanIn: Drawing = {
     ({ handWork: { labels: say } }) => (
       <>
         <Scene heightFt={POLE_FT} />
-        <Person
-          at={[182, GROUND_Y]}
-          tall={TALL}
-          hands={[
-            [206, 146],
-            [206, 136],
-          ]}
-          leanDeg={6}
-        />
-        <Person
-          at={[230, GROUND_Y]}
-          tall={TALL}
-          hands={[
-            [206, 142],
-            [206, 150],
-          ]}
-          leanDeg={-6}
-          looks="left"
-        />
-        <Person
-          at={[160, GROUND_Y]}
-          tall={TALL}
-          hands={[
-            [196, 168],
-            [198, 171],
-          ]}
-          leanDeg={34}
-          kneels
-        />
+        <Person at={[205, GROUND_Y]} tall={TALL} hands={at("203,134 209,130") as [XY, XY]} stride={0.5} />
+        <Person at={[228, GROUND_Y]} tall={TALL} hands={at("208,138 208,146") as [XY, XY]} leanDeg={-6} looks="left" />
+        <Person at={[254, GROUND_Y]} tall={TALL} hands={at("218,168 214,172") as [XY, XY]} leanDeg={-38} looks="left" kneels />
         <Lettering at={[80, 130]} text={say.handsOn} />
         <Lettering at={[80, 150]} text={say.tillSecured} />
         <Right at={[296, 24]} />
@@ -135,18 +109,21 @@ const FOOT: XY = [150, 100];
 export const standUp: Drawing = {
   frames: [
     ({ handWork: { labels: say } }) => {
-      const plate: XY = [FOOT[0] + 66, FOOT[1]];
+      // Its plate lies right below the ring: there the pole is to stand.
+      const ring: XY = [FOOT[0] + 84, FOOT[1]];
       return (
         <>
           <NoGo points={[FOOT, ...arc(FOOT, FAN_LONG, [270 - FAN_DEG, 270 + FAN_DEG])]} part="fan" />
-          <PlateAbove at={plate} pullDeg={90} size={0.7} />
-          <Pole foot={FOOT} top={[FOOT[0] + 84, FOOT[1]]} wide={8} />
-          <Ring at={[FOOT[0] + 84, FOOT[1]]} r={9} hole={4} />
-          {[10, 46].flatMap((x) => [
+          <Area points={strip(moved(ring, -17, 0), moved(ring, 17, 0), 34)} is="soft" part="basePlate" />
+          <Pole foot={FOOT} top={ring} wide={8} />
+          <Ring at={ring} r={9} hole={4} />
+          {[10, 44].flatMap((x) => [
             <PersonAbove at={[FOOT[0] + x, FOOT[1] - 27]} facing={[FOOT[0] + x, FOOT[1]]} reach />,
             <PersonAbove at={[FOOT[0] + x, FOOT[1] + 27]} facing={[FOOT[0] + x, FOOT[1]]} reach />,
           ])}
           <PersonAbove at={[292, 160]} facing={[200, 110]} />
+          <Leader from={[274, 68]} to={moved(ring, 14, -13)} />
+          <Lettering at={[284, 58]} text={say.plate} />
           <Lettering at={[274, 186]} text={say.caller} />
           <Lettering at={[78, 100]} text={say.nobody} />
           <Lettering at={[84, 186]} text={say.poleLength} />

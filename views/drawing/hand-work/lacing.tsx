@@ -4,15 +4,18 @@ import { Hand } from "./people.tsx";
 import { Area, Arrow, Cord, Leader, Lettering, Line, Right } from "./strokes.tsx";
 import { Ring } from "./things.tsx";
 
-/** A loop that lies along the seam from its grommet, in px along it; negative ones lie the other way. */
-export const LaidLoop = ({ at, long, high = 15, wide = 8 }: { at: XY; long: number; high?: number; wide?: number }) => {
+/** `over`: only so much of it, drawn once more over what goes through it. */
+type LaidProps = { at: XY; long: number; high?: number; wide?: number; over?: readonly [number, number] };
+/** A loop that lies along the seam from its grommet, in units along it; negative ones lie the other way. */
+export const LaidLoop = ({ at, long, high = 15, wide = 8, over }: LaidProps) => {
   const way = Math.sign(long);
   const p = (x: number, y: number) => moved(at, x * way, y);
   const far = Math.abs(long);
   return (
     <Cord
-      part="loop"
+      part={over ? "over" : "loop"}
       wide={wide}
+      over={over}
       points={[
         p(0, -2),
         p(far * 0.25, -high),
@@ -91,7 +94,7 @@ export const loops: Drawing = {
         <Lettering at={[216, 184]} text={say.grommet} />
         <Lettering at={[244, 40]} text={say.loopEdge} />
         <RaisedLoop at={[AT[0], Y]} to={[78, 62]} />
-        <Hand at={[108, 50]} deg={245} is="pinch" thumb="left" size={0.9} />
+        <Hand at={[104, 51]} deg={245} is="pinch" thumb="left" size={0.9} />
         <Arrow points={at("24,122 18,92 26,58")} />
       </>
     ),
@@ -103,8 +106,8 @@ export const loops: Drawing = {
         ))}
         <LaidLoop at={[AT[0], Y]} long={REACH} high={18} />
         <RaisedLoop at={[AT[1], Y]} to={[150, 58]} />
-        <Hand at={[180, 46]} deg={245} is="pinch" thumb="left" size={0.9} />
-        <Arrow points={at("92,112 86,84 94,52")} />
+        <Hand at={[176, 47]} deg={245} is="pinch" thumb="left" size={0.9} />
+        <Arrow points={at("152,124 170,104 176,76")} />
         <Lettering at={[56, 180]} text={say.first} />
         <Lettering at={[124, 180]} text={say.next} />
       </>
@@ -123,86 +126,6 @@ export const loops: Drawing = {
         <Arrow points={at("196,76 240,72 290,76")} />
         <Lettering at={[228, 48]} text={say.toEdge} />
         <Right at={[24, 178]} />
-      </>
-    ),
-  ],
-};
-
-/** A run of small loops, each through the last; from left to right where the pitch is above 0. */
-export const Chain = ({ from, n, pitch, y }: { from: number; n: number; pitch: number; y: number }) => (
-  <>
-    {Array.from({ length: n }, (_, i) => (
-      <>
-        <Ring at={[from + i * pitch, y]} r={5} hole={2.4} />
-        <LaidLoop at={[from + i * pitch, y]} long={pitch * 1.3} high={8} wide={6} />
-      </>
-    ))}
-  </>
-);
-
-const SEAM_Y = 104;
-/** A half of a seam from above: the center ring at the left, a quarter ring on the way, the edge of the tent at the right. */
-const Half = ({ ring = true }: { ring?: boolean }) => (
-  <>
-    <Area is="earth" points={at("0,60 304,60 304,90 0,90")} />
-    <Line
-      points={[
-        [0, 60],
-        [304, 60],
-      ]}
-      is="thin"
-    />
-    <Line
-      points={[
-        [0, 90],
-        [304, 90],
-      ]}
-    />
-    <Line
-      points={[
-        [0, 148],
-        [304, 148],
-      ]}
-      is="thin"
-    />
-    <Line
-      points={[
-        [304, 46],
-        [304, 162],
-      ]}
-      is="bold"
-    />
-    <Ring at={[18, SEAM_Y]} r={15} hole={9} />
-    {ring && <Ring at={[150, SEAM_Y]} r={13} hole={7} />}
-  </>
-);
-
-/** The long loop: where the run from the center ends, left on top past its ring, for the run from the edge to meet. Source: the calls' own text. */
-export const longLoop: Drawing = {
-  frames: [
-    ({ handWork: { labels: say } }) => (
-      <>
-        <Half />
-        <Chain from={42} n={4} pitch={22} y={SEAM_Y} />
-        <LaidLoop at={[168, SEAM_Y]} long={72} high={13} />
-        <Arrow points={at("30,38 80,32 138,38")} />
-        <Lettering at={[36, 176]} text={say.center} />
-        <Lettering at={[136, 176]} text={say.ring} />
-        <Leader from={[220, 164]} to={[216, 119]} />
-        <Lettering at={[222, 176]} text={say.longLoop} />
-        <Lettering at={[284, 30]} text={say.edge} />
-      </>
-    ),
-    ({ handWork: { labels: say } }) => (
-      <>
-        <Half />
-        <Chain from={42} n={4} pitch={22} y={SEAM_Y} />
-        <LaidLoop at={[168, SEAM_Y]} long={72} high={13} />
-        <Chain from={294} n={2} pitch={-24} y={SEAM_Y} />
-        <Arrow points={at("296,38 262,32 222,38")} />
-        <Lettering at={[284, 18]} text={say.edge} />
-        <Leader from={[226, 164]} to={[240, 110]} />
-        <Lettering at={[220, 176]} text={say.tieHere} />
       </>
     ),
   ],

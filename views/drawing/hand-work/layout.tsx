@@ -66,8 +66,8 @@ export const threeFourFive: Drawing = {
 };
 
 /** How steep the slope is: so much down for so much along. */
-export const SLOPE = 0.25;
-const slopeAt = (x: number): XY => [x, 172 - x * SLOPE];
+export const SLOPE = 0.4;
+const slopeAt = (x: number): XY => [x, 190 - x * SLOPE];
 const HILL: readonly XY[] = [slopeAt(0), slopeAt(320)];
 /** One pull of the tape, in units along the level. */
 export const PULL = 116;
@@ -102,8 +102,8 @@ export const levelTape: Drawing = {
               [END_X - 4, second - 2],
             ]}
           />
-          <Lettering at={[226, 74]} text={say.level} />
-          <Lettering at={[110, 96]} text={say.level} />
+          <Lettering at={[226, 52]} text={say.level} />
+          <Lettering at={[108, 98]} text={say.level} />
           <Lettering at={[256, 152]} text={say.bobMarks} />
           <Leader from={[222, 144]} to={moved(slopeAt(MID_X), 4, -2)} />
           <Right at={[24, 24]} />
@@ -128,14 +128,15 @@ export const levelTape: Drawing = {
           <Line points={[to, [to[0], 60]]} is="ghost" />
           <Arrow
             points={[
-              [END_X - 40, 76],
-              [END_X - 22, 76],
-              [END_X - 2, 76],
+              [END_X, 78],
+              [END_X + 3, 78],
+              [to[0], 78],
             ]}
           />
+          <Lettering at={[26, 78]} text={say.level} />
           <Lettering at={[108, 40]} text={say.comesShort} />
           <Lettering at={[216, 142]} text={say.onGround} />
-          <Leader from={[206, 132]} to={[194, 120]} />
+          <Leader from={[206, 132]} to={[194, 107]} />
           <Wrong at={[296, 24]} />
         </>
       );

@@ -64,6 +64,19 @@ export function Hand({ at, deg, is = "grip", thumb = "left", size = 1 }: HandPro
   );
 }
 
+/** A flat hand seen on its edge, palm down: the little finger's side, so no thumb shows. */
+export function HandOnEdge({ at, deg, size = 1 }: Pick<HandProps, "at" | "deg" | "size">) {
+  const p = (along: number, aside: number): XY => away(away(at, deg, along * size), deg + 90, aside * size);
+  return (
+    <>
+      <Area points={[p(-40, -7), p(-18, -7), p(-18, 7), p(-40, 7)]} is="soft" />
+      <Area points={[p(-22, -9), p(-14, -9), p(-14, 9), p(-22, 9)]} is="solid" />
+      <Area points={[p(-14, -7), p(4, -6), p(32, -4), p(35, 0), p(32, 3), p(4, 6), p(-14, 6)]} part="palm" />
+      <Line points={[p(6, 2), p(32, 1)]} is="thin" />
+    </>
+  );
+}
+
 type PersonProps = {
   /** On the ground, between the feet. */
   readonly at: XY;

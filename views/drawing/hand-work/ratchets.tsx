@@ -55,7 +55,7 @@ export const ratchetThreaded: Drawing = {
   ],
 };
 
-const BIG: XY = [148, 106];
+const BIG: XY = [148, 101];
 const [INNER, PITCH] = [28, 14] as const;
 /** Webbing wound on the spool, turn on turn. */
 const Wound = ({ turns }: { turns: number }) => {
@@ -113,8 +113,10 @@ export const ratchetWrapped: Drawing = {
             ]}
           />
         ))}
-        <Lettering at={[258, 70]} text={say.spoolFull} />
-        <Lettering at={[258, 92]} text={say.jams} />
+        <Lettering at={[266, 54]} text={say.spoolFull} />
+        <Lettering at={[274, 76]} text={say.jams} />
+        <Lettering at={[41, 26]} text={say.itsFrame} />
+        <Leader from={[56, 36]} to={[82, 44]} />
         <Wrong at={[296, 24]} />
       </>
     ),
@@ -128,9 +130,9 @@ export const ratchetLocked: Drawing = {
   frames: [
     ({ handWork: { labels: say } }) => (
       <>
-        <Ratchet at={FLAT} handleDeg={290} wheelDeg={90} />
+        <Ratchet at={FLAT} handleDeg={290} wheelDeg={90} pawlUp />
         <Cord wide={6.4} points={at("326,166 236,156 196,152")} />
-        <Hand at={[98, 74]} deg={104} is="flat" thumb="left" />
+        <Hand at={[97, 80]} deg={110} is="flat" thumb="left" />
         <Arrow points={at("36,58 28,84 34,116")} />
         <Lettering at={[222, 60]} text={say.palmDown} />
         <Lettering at={[270, 184]} text={say.toPole} />
@@ -149,7 +151,7 @@ export const ratchetLocked: Drawing = {
           ]}
           is="bold"
         />
-        <Leader from={[206, 70]} to={[160, 122]} />
+        <Leader from={[206, 68]} to={[156, 127]} />
         <Lettering at={[222, 56]} text={say.catchDown} />
         <Lettering at={[84, 30]} text={say.tryLift} />
         <Right at={[296, 24]} />

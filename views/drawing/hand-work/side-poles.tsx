@@ -1,4 +1,5 @@
 import { DEFAULTS } from "../../../machines/install/limits.ts";
+import { offPlumbIn } from "../../../machines/install/phases/tensioned.ts";
 import { SIDE_POLE_FT } from "../../../machines/tent/templates.ts";
 import type { Drawing } from "./drawing.ts";
 import { at, away, moved, type XY } from "./geometry.ts";
@@ -12,15 +13,15 @@ const box = (x: number, y: number, wide: number, high: number): XY[] => [
   [x, y + high],
 ];
 
-/** A pole's top with its pin, and a ring cut through at its middle, with the strap that it is sewn to. */
+/** A pole's top with its pin, and a ring cut through at its middle, with the strap that it is sewn to: it comes down as steep as from 8 ft to a stake 6 ft out. */
 const PoleAndRing = () => (
   <>
     <Area points={box(140, 142, 40, 62)} part="pole" />
     <Area points={box(154, 44, 12, 98)} part="pin" />
     <Strap
       points={[
-        [178, 124],
-        [326, 152],
+        [202, 122],
+        [262, 202],
       ]}
       wide={11}
     />
@@ -41,12 +42,12 @@ export const pin: Drawing = {
         <Area points={box(172, 90, 22, 20)} />
         <Lettering at={[96, 54]} text={say.pin} />
         <Leader from={[112, 56]} to={[154, 62]} />
-        <Lettering at={[266, 72]} text={say.grommet} />
-        <Leader from={[232, 76]} to={[190, 92]} />
+        <Lettering at={[266, 68]} text={say.grommet} />
+        <Leader from={[230, 76]} to={[190, 94]} />
         <Lettering at={[64, 150]} text={say.ring} />
         <Leader from={[84, 148]} to={[116, 126]} />
-        <Lettering at={[224, 184]} text={say.pole} />
-        <Leader from={[200, 184]} to={[176, 180]} />
+        <Lettering at={[92, 184]} text={say.pole} />
+        <Leader from={[112, 184]} to={[148, 180]} />
         <Right at={[296, 24]} />
       </>
     ),
@@ -68,8 +69,8 @@ export const pin: Drawing = {
 
 /** How far off plumb the pole is drawn, degrees: more than any is left, so that it shows. */
 export const DRAWN_OFF_DEG = 10;
-/** What a side pole may lean, in over its length. Source: `sidePoleLeanDeg`, common practice. */
-export const OFF_PLUMB_IN = SIDE_POLE_FT * 12 * Math.tan((DEFAULTS.sidePoleLeanDeg.is * Math.PI) / 180);
+/** What a side pole may be off, in over its length: the same figure that the call takes. Source: `sidePoleLeanDeg`, common practice. */
+export const OFF_PLUMB_IN = offPlumbIn(DEFAULTS.sidePoleLeanDeg.is, SIDE_POLE_FT);
 const FOOT: XY = [136, 168];
 const LONG = 142;
 const HALF_POLE = 5;
@@ -90,7 +91,7 @@ export const plumb: Drawing = {
           />
           <Pole foot={FOOT} top={top} wide={HALF_POLE * 2} />
           <PlumbBob from={hung} long={LONG - 8} />
-          <Span from={[FOOT[0] + HALF_POLE, 158]} to={[hung[0], 158]} text={say.howMuch} at={[244, 144]} />
+          <Span from={[FOOT[0] + HALF_POLE, 158]} to={[hung[0], 158]} text={say.howMuch} at={[250, 142]} />
           <Leader from={[204, 146]} to={[(FOOT[0] + hung[0]) / 2 + 3, 157]} />
           <Lettering at={[72, 60]} text={say.fromTop} />
           <Lettering at={[242, 30]} text={say.leanLarger} light />
@@ -103,6 +104,7 @@ export const plumb: Drawing = {
     },
     ({ handWork: { labels: say } }) => {
       const at: XY = [160, 104];
+      const bob: XY = [240, 156];
       return (
         <>
           <Area is="earth" points={box(0, 0, 320, 104)} />
@@ -114,13 +116,16 @@ export const plumb: Drawing = {
             ]}
             is="dash"
           />
-          <Tape from={at} to={[160, 160]} />
-          <Tape from={at} to={[250, 104]} />
+          <Tape from={at} to={[at[0], bob[1]]} />
+          <Tape from={at} to={[bob[0], at[1]]} />
+          <Line points={[[bob[0], at[1]], bob, [at[0], bob[1]]]} is="ghost" />
           <Dot at={at} r={11} />
-          <Lettering at={[252, 126]} text={say.alongEdge} />
-          <Lettering at={[160, 178]} text={say.outFromEdge} />
+          <Dot at={bob} r={6} is="solid" part="bob" />
+          <Lettering at={[250, 84]} text={say.alongEdge} />
+          <Lettering at={[90, 152]} text={say.outFromEdge} />
+          <Lettering at={[280, 156]} text={say.string} />
           <Lettering at={[70, 36]} text={say.tent} />
-          <Lettering at={[92, 84]} text={say.footAbove} />
+          <Lettering at={[86, 84]} text={say.footAbove} />
         </>
       );
     },

@@ -1,6 +1,6 @@
 import type { DrawFrame, Drawing } from "./drawing.ts";
 import { arc, type XY } from "./geometry.ts";
-import { Hand, Person } from "./people.tsx";
+import { Hand, HandOnEdge, Person } from "./people.tsx";
 import { Arrow } from "./strokes.tsx";
 import { Ground } from "./things.tsx";
 
@@ -9,9 +9,14 @@ const TALL = 120;
 /** Where the caller's other arm hangs. */
 const DOWN: XY = [54, 118];
 
-type Signal = { readonly wrist: XY; readonly hand: Parameters<typeof Hand>[0]; readonly moves?: readonly (readonly XY[])[] };
+type Signal = {
+  readonly wrist: XY;
+  readonly hand: Parameters<typeof Hand>[0];
+  readonly onEdge?: true;
+  readonly moves?: readonly (readonly XY[])[];
+};
 const signal =
-  ({ wrist, hand, moves = [] }: Signal): DrawFrame =>
+  ({ wrist, hand, onEdge, moves = [] }: Signal): DrawFrame =>
   () => (
     <>
       <Ground
@@ -21,7 +26,7 @@ const signal =
         ]}
       />
       <Person at={AT} tall={TALL} hands={[DOWN, wrist]} />
-      <Hand {...hand} />
+      {onEdge ? <HandOnEdge {...hand} /> : <Hand {...hand} />}
       {moves.map((points) => (
         <Arrow points={points} />
       ))}
@@ -39,11 +44,12 @@ export const signals: Drawing = {
       moves: [arc([119, 26], 18, [-130, 140])],
     }),
     signal({
-      wrist: [106, 98],
-      hand: { at: [124, 104], deg: 96, is: "flat", thumb: "left", size: 0.6 },
+      wrist: [104, 96],
+      hand: { at: [121, 98], deg: 92, size: 0.8 },
+      onEdge: true,
       moves: [
         [
-          [128, 126],
+          [128, 118],
           [128, 142],
           [128, 162],
         ],

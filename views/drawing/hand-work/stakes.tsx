@@ -1,4 +1,5 @@
 import { DEFAULTS } from "../../../machines/install/limits.ts";
+import { SETBACK_FT, SIDE_POLE_FT } from "../../../machines/tent/templates.ts";
 import type { Drawing } from "./drawing.ts";
 import { arc, at, away, type XY } from "./geometry.ts";
 import { Hand } from "./people.tsx";
@@ -26,11 +27,14 @@ const AT: XY = [196, 112];
 /** So much of a stake shows and is in the ground, drawn to the scale of the frame: a seventh shows. */
 const [SHOWS, IN] = [26, 84] as const;
 
+/** How far off upright a strap comes down from the top of a side pole to its stake, degrees: plain geometry. */
+export const STRAP_DEG = (Math.atan2(SETBACK_FT, SIDE_POLE_FT) * 180) / Math.PI;
+
 /** A leaned stake with its strap, the plumb line, and the fan of what is allowed. */
 const Leaned = ({ deg }: { deg: number }) => (
   <>
     <Ground surface={SURFACE} depth={88} />
-    <Strap points={[away(AT, deg, 9), [20, 44]]} wide={9} />
+    <Strap points={[away(AT, deg, 8), away(away(AT, deg, 8), -STRAP_DEG, 140)]} wide={9} part="strap" />
     <Stake at={AT} leanDeg={deg} showing={SHOWS} inGround={IN} wide={9} />
   </>
 );
@@ -63,7 +67,7 @@ export const stakeLean: Drawing = {
       <>
         <Leaned deg={-DRAWN_LEAN_DEG} />
         <Line points={[AT, away(AT, 0, 94)]} is="ghost" />
-        <Arrow points={at("172,72 134,60 98,52")} />
+        <Arrow points={at("146,86 128,62 110,38")} />
         <Lettering at={[46, 24]} text={say.toTent} />
         <Lettering at={[246, 66]} text={say.pullsOut} />
         <Wrong at={[296, 24]} />
@@ -79,13 +83,6 @@ const LEVEL: readonly XY[] = [
 const ShownStake = ({ showingIn }: { showingIn: number }) => (
   <>
     <Ground surface={LEVEL} depth={146} />
-    <Strap
-      points={[
-        [150, 49],
-        [8, 14],
-      ]}
-      wide={8}
-    />
     <Stake at={[150, 54]} showing={showingIn * UNITS_PER_IN} inGround={(STAKE_IN - showingIn) * UNITS_PER_IN} wide={9} />
   </>
 );
@@ -96,6 +93,7 @@ export const showing: Drawing = {
     ({ inches, handWork: { labels: say } }) => (
       <>
         <ShownStake showingIn={SHOWING_IN} />
+        <Strap points={[[146, 46], away([146, 46], -STRAP_DEG, 66)]} wide={8} part="strap" />
         <Span
           from={[180, 54]}
           to={[180, 54 - SHOWING_IN * UNITS_PER_IN]}
@@ -104,7 +102,7 @@ export const showing: Drawing = {
           anchor="start"
         />
         <Span from={[180, 54]} to={[180, 54 + (STAKE_IN - SHOWING_IN) * UNITS_PER_IN]} text={say.inGround} at={[192, 116]} anchor="start" />
-        <Lettering at={[50, 116]} text={say.holds} />
+        <Lettering at={[192, 138]} text={say.holds} anchor="start" />
         <Right at={[300, 182]} />
       </>
     ),

@@ -1,8 +1,8 @@
 import type { Child } from "hono/jsx";
 import type { Drawing } from "./drawing.ts";
-import { at, away, moved, type XY } from "./geometry.ts";
+import { arc, at, away, type XY } from "./geometry.ts";
 import { Hand } from "./people.tsx";
-import { Area, Arrow, Lettering, Line, Right, Strap, Wrong } from "./strokes.tsx";
+import { Area, Arrow, Leader, Lettering, Line, Right, Strap, Wrong } from "./strokes.tsx";
 import { Ground, Stake } from "./things.tsx";
 
 const Y = 152;
@@ -13,128 +13,97 @@ const SURFACE: readonly XY[] = [
 const STAKES = [136, 192] as const;
 const SHOWS = 62;
 
-/** Two stakes of a plate, seen from outside the tent, with what goes behind them drawn before. */
-const Pair = ({ leanDeg = 0, behind, children }: { leanDeg?: number; behind?: Child; children?: Child }) => (
+/** The two stakes of a plate, seen from the tent, with what goes behind them drawn before: the plate stands square across its strap. */
+const Pair = ({ behind, children }: { behind: Child; children?: Child }) => (
   <>
     <Ground surface={SURFACE} depth={48} />
     {behind}
     {STAKES.map((x) => (
-      <Stake at={[x, Y]} leanDeg={leanDeg} showing={SHOWS} inGround={40} wide={12} />
+      <Stake at={[x, Y]} showing={SHOWS} inGround={40} wide={12} />
     ))}
-    <Area
-      points={[
-        [108, Y - 9],
-        [220, Y - 9],
-        [220, Y],
-        [108, Y],
-      ]}
-      is="soft"
-      part="plate"
-    />
+    <Area points={at("108,143 220,143 220,152 108,152")} is="soft" part="plate" />
     {children}
   </>
 );
 
-/** The eye that is sewn into the end of a strap, and the band around both stakes at a height. */
-const Band = ({ y }: { y: number }) => (
+/** Where the band lies: just above the plate. */
+const LOW = Y - 19;
+/** Where its eye is, between the stakes. */
+const EYE: XY = [174, LOW];
+
+/** The end with the eye that is sewn into it, come around one stake to the front. */
+const EyeEnd = () => (
   <>
     <Strap
       points={[
-        [112, y],
-        [216, y],
+        [124, LOW],
+        [162, LOW],
       ]}
       wide={14}
       part="band"
     />
-    <Line
-      points={[
-        [216, y - 7],
-        [224, y],
-        [216, y + 7],
-      ]}
-      is="bold"
-    />
-    <Area
-      points={[
-        [84, y - 9],
-        [112, y - 7],
-        [112, y + 7],
-        [84, y + 9],
-        [78, y],
-      ]}
-    />
-    <Area
-      points={[
-        [89, y - 4],
-        [104, y - 3],
-        [104, y + 3],
-        [89, y + 4],
-      ]}
-      is="soft"
-    />
+    <Line points={at("125,126 118,133 125,140")} is="bold" />
+    <Area points={at("158,126 180,124 186,133 180,142 158,140")} />
+    <Area points={at("164,129 178,129 178,137 164,137")} is="soft" part="eye" />
   </>
 );
 
-const LOW = Y - 19;
+/** How far the stakes are bent over that are strapped high, degrees. */
+const BENT_DEG = 14;
+const FOOT: XY = [190, Y];
 
 /** A strap choked low around the stakes of its plate, and one tied high. Source: the call's own text; where exactly, the sheet shows. */
 export const strapChoked: Drawing = {
   frames: [
     ({ handWork: { labels: say } }) => (
-      <Pair
-        behind={
-          <Strap
-            points={[
-              [216, LOW - 8],
-              [120, LOW - 12],
-              [60, LOW - 34],
-            ]}
-            wide={12}
-          />
-        }
-      >
-        <Band y={LOW} />
-        <Hand at={[44, LOW - 40]} deg={110} is="grip" thumb="left" size={0.85} />
-        <Arrow points={at("206,70 162,58 118,70")} />
-        <Lettering at={[160, 30]} text={say.around} />
-        <Lettering at={[50, 174]} text={say.eye} />
+      <Pair behind={<Strap points={at("124,131 208,129 262,108")} wide={12} />}>
+        <EyeEnd />
+        <Hand at={[276, 100]} deg={250} thumb="right" size={0.85} />
+        <Arrow points={at("286,132 270,164 228,164")} />
+        <Lettering at={[84, 20]} text={say.seenFromTent} light />
+        <Lettering at={[164, 56]} text={say.around} />
+        <Leader from={[84, 174]} to={[162, 138]} />
+        <Lettering at={[50, 178]} text={say.eye} />
       </Pair>
     ),
     ({ handWork: { labels: say } }) => (
-      <Pair>
-        <Band y={LOW} />
+      <Pair behind={<Strap points={at("124,131 204,131")} wide={12} />}>
         <Strap
           points={[
-            [96, LOW],
-            [66, LOW - 30],
-            [10, 40],
+            [204, LOW],
+            [176, LOW],
           ]}
-          wide={12}
+          wide={14}
+          part="band"
         />
-        <Hand at={[48, 82]} deg={128} is="grip" thumb="left" size={0.85} />
-        <Arrow points={at("84,78 62,46 42,22")} />
-        <Lettering at={[196, 34]} text={say.throughEye} />
+        <Line points={at("203,126 210,133 203,140")} is="bold" />
+        <EyeEnd />
+        <Strap points={[EYE, [EYE[0], -6]]} wide={12} part="pulled" />
+        <Hand at={[188, 60]} deg={268} thumb="right" size={0.85} />
+        <Arrow points={at("234,76 236,56 234,30")} />
+        <Lettering at={[272, 84]} text={say.toTent} />
+        <Lettering at={[82, 20]} text={say.seenFromTent} light />
+        <Lettering at={[258, 178]} text={say.throughEye} />
+        <Leader from={[226, 168]} to={[178, 138]} />
         <Right at={[296, 24]} />
       </Pair>
     ),
-    ({ handWork: { labels: say } }) => (
-      <Pair leanDeg={-9}>
-        <Band y={Y - 52} />
-        <Strap
-          points={[
-            [96, Y - 52],
-            [66, Y - 82],
-            [22, 20],
-          ]}
-          wide={12}
-        />
-        {STAKES.map((x) => (
-          <Line points={[[x, Y], away([x, Y], 0, SHOWS + 10)]} is="ghost" />
-        ))}
-        <Arrow points={[moved([210, 76], 0, 0), [170, 60], [128, 64]]} />
-        <Lettering at={[194, 34]} text={say.bendsOver} />
-        <Wrong at={[296, 24]} />
-      </Pair>
-    ),
+    ({ handWork: { labels: say } }) => {
+      const high = away(FOOT, -BENT_DEG, SHOWS - 12);
+      return (
+        <>
+          <Ground surface={SURFACE} depth={48} />
+          <Line points={[FOOT, away(FOOT, 0, SHOWS + 12)]} is="ghost" />
+          <Stake at={FOOT} leanDeg={-BENT_DEG} showing={SHOWS} inGround={40} wide={12} />
+          <Area points={at("182,143 198,143 198,152 182,152")} is="soft" />
+          <Strap points={[high, [96, 2]]} wide={12} />
+          <Strap points={[away(high, 90 - BENT_DEG, 10), away(high, 270 - BENT_DEG, 10)]} wide={14} />
+          <Arrow points={arc(FOOT, SHOWS + 18, [16, -8])} />
+          <Lettering at={[46, 24]} text={say.toTent} />
+          <Lettering at={[232, 56]} text={say.bendsOver} />
+          <Wrong at={[296, 24]} />
+        </>
+      );
+    },
   ],
 };

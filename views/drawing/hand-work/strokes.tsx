@@ -25,14 +25,17 @@ export const Hatch = ({ points, apart = 8, deg = 45 }: { points: readonly XY[]; 
 );
 
 type CordProps = { readonly points: readonly XY[]; readonly wide?: number; readonly straight?: boolean; readonly part?: string };
+/** `over`: only what lies between two of its points, drawn once more over what it crosses. Its ends are open: they join the rest. */
+type RopeProps = CordProps & { readonly over?: readonly [number, number] };
 
 /** A rope, seen from the side: whatever is drawn later lies over it. */
-export function Cord({ points, wide = 8, straight = false, part }: CordProps) {
-  const d = straight ? `M${points.map((p) => p.map(tenth).join(" ")).join("L")}` : smooth(points);
+export function Cord({ points, wide = 8, straight = false, part, over }: RopeProps) {
+  const d = straight ? `M${points.map((p) => p.map(tenth).join(" ")).join("L")}` : smooth(points, over);
+  const butt = over ? " butt" : "";
   return (
     <>
-      <path class="cord" d={d} stroke-width={wide} data-part={part} />
-      <path class="core" d={d} stroke-width={tenth(wide - 3.4)} />
+      <path class={`cord${butt}`} d={d} stroke-width={wide} data-part={part} />
+      <path class={`core${butt}`} d={d} stroke-width={tenth(wide - 3.4)} />
     </>
   );
 }

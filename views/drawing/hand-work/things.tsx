@@ -1,5 +1,5 @@
 import { away, between, moved, strip, wayDeg, type XY } from "./geometry.ts";
-import { Area, Cord, Dot, Hatch, Line } from "./strokes.tsx";
+import { Area, Dot, Hatch, Line } from "./strokes.tsx";
 
 type GroundProps = { readonly surface: readonly XY[]; readonly depth?: number };
 
@@ -117,15 +117,3 @@ export const NoGo = ({ points, part }: { points: readonly XY[]; part?: string })
     <Area is="edge" points={points} part={part} />
   </>
 );
-
-/** A hook with a gate that is shut or half open; its point is at `at`, and it is held from the right. */
-export function Hook({ at, shut }: { at: XY; shut: boolean }) {
-  const p = (x: number, y: number): XY => moved(at, x, y);
-  return (
-    <>
-      <Cord wide={11} points={[p(114, 0), p(62, 0), p(44, -16), p(18, -24), p(-8, -14), p(-15, 4), p(-4, 20), p(12, 23)]} part="hook" />
-      <Cord wide={8} straight points={shut ? [p(48, -9), p(14, 21)] : [p(48, -9), p(28, 36)]} part="gate" />
-      <Dot at={p(48, -9)} r={4} is="solid" />
-    </>
-  );
-}

@@ -26,16 +26,16 @@ export const tolerance: Drawing = {
       <>
         <NoGo points={zone(0, 200)} part="zone" />
         <Paint from={[LINE_X, 4]} to={[LINE_X, 204]} wide={PAINT_WIDE} />
-        <Span from={[LINE_X + PAINT_WIDE / 2, 36]} to={[LINE_X + EDGE, 36]} text={inches(ZONE_IN)} at={[LINE_X + 30, 20]} />
-        <Span from={[LINE_X - EDGE, 36]} to={[LINE_X - PAINT_WIDE / 2, 36]} text={inches(ZONE_IN)} at={[LINE_X - 30, 20]} />
+        <Span from={[LINE_X + PAINT_WIDE / 2, 36]} to={[LINE_X + EDGE, 36]} text={inches(ZONE_IN)} at={[LINE_X + 28, 20]} />
+        <Span from={[LINE_X - EDGE, 36]} to={[LINE_X - PAINT_WIDE / 2, 36]} text={inches(ZONE_IN)} at={[LINE_X - 28, 20]} />
         <Dot at={[LINE_X + 26, 104]} r={6} is="void" />
         <Wrong at={[LINE_X + 26, 132]} />
         <Dot at={[252, 104]} r={6} is="void" />
         <Right at={[252, 132]} />
         <Lettering at={[262, 74]} text={say.stakeDot} />
-        <Lettering at={[46, 88]} text={say.handDig} />
-        <Lettering at={[46, 108]} text={say.only} />
-        <Leader from={[72, 104]} to={[LINE_X - 30, 96]} />
+        <Lettering at={[46, 88]} text={say.itsOwner} />
+        <Lettering at={[46, 108]} text={say.digsHere} />
+        <Leader from={[88, 106]} to={[LINE_X - 30, 98]} />
         <Lettering at={[46, 180]} text={say.paint} />
         <Leader from={[70, 178]} to={[LINE_X - 4, 168]} />
       </>

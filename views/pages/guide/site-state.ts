@@ -28,7 +28,8 @@ export function siteState({ job, entries, names, now }: LiveJob, { rehearsal }: 
     way: practice.way,
     seed: practice.seed,
     signs: signsAt(stand, now.at).map((sign) => rehearsal.sign(sign, (id) => names[id] ?? id)),
-    look: look && ("wind" in look ? rehearsal.meter(look.wind) : rehearsal.look(look.value)),
+    // What is right there says what is to be seen already.
+    look: right?.type === "answer" ? null : look && ("wind" in look ? rehearsal.meter(look.wind) : rehearsal.look(look.value)),
     right: right && rehearsal.move(right),
   };
 }

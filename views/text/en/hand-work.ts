@@ -99,13 +99,16 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
     lines: [
       {
         does: "Flat around the stakes, low, where the sheet shows it.",
-        shows: "A hand leads a strap around two stakes, just above their plate.",
+        shows: "Seen from the tent: a hand leads a strap around two stakes, just above their plate.",
       },
       {
         does: "End through its own eye. Snug, tug once: it stays down.",
-        shows: "The strap comes out of its own eye and is pulled up toward the tent.",
+        shows: "The strap's end comes out through its own eye, between the stakes, and is pulled up toward the tent.",
       },
-      { does: "High on the heads it bends them over and rides up.", shows: "A strap high on two stakes that lean over, crossed out." },
+      {
+        does: "High on the heads it bends them over and rides up.",
+        shows: "From the side: a strap high on a stake bends it over toward the tent, crossed out.",
+      },
     ],
   },
   ringHook: {
@@ -117,7 +120,7 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
       },
       {
         does: "Half shut, it comes off with the first flap.",
-        shows: "A hook with its gate hanging open, the ring sliding out, crossed out.",
+        shows: "The gate stands in, off the hook's point; an arrow leads the ring out past it. Crossed out.",
       },
     ],
   },
@@ -228,7 +231,7 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
     lines: [
       {
         does: "Face out of its way. Press it flat until the catch drops.",
-        shows: "A palm presses the handle down onto the frame of the ratchet.",
+        shows: "A palm presses the handle down toward the frame of the ratchet. Its catch has not dropped yet.",
       },
       { does: "Now try to lift it. It stays.", shows: "A hand under the flat handle tries to lift it; the handle stays down." },
     ],
@@ -246,7 +249,8 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
       },
       {
         does: "On its plate: hands on until the foot is secured.",
-        shows: "The pole stands on its plate; two people hold it, one kneels and secures its foot.",
+        shows:
+          "The pole stands on its plate; two people hold it, one kneels and secures its foot. Nobody is on the side that its foot came from.",
       },
     ],
   },
@@ -272,7 +276,8 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
       },
       {
         does: "Both ways: along the edge, and straight out from it.",
-        shows: "From above: two tapes at the foot, one along the edge of the tent, one straight out.",
+        shows:
+          "From above: the string's point off the foot. One tape goes along the edge of the tent, one straight out, to be level with it.",
       },
     ],
   },
@@ -280,7 +285,11 @@ const drawings: Readonly<Record<HandWorkId, DrawingText>> = {
     title: "A loaded ratchet eased",
     lines: [
       {
-        does: "One hand on the webbing, one on the handle. Body out of line.",
+        does: "Stand beside the strap, never in line. Face out of the handle's way.",
+        shows: "From above: the strap's line, hatched. A person stands beside it, one hand on the handle, one on the webbing.",
+      },
+      {
+        does: "One hand on the webbing, one on the handle.",
         shows: "Two hands: one holds the handle of a loaded ratchet, one lies on the webbing.",
       },
       {
@@ -357,8 +366,9 @@ export const handWork = {
     corner: "corner",
     around: "around, low and flat",
     eye: "its eye",
-    throughEye: "through its eye",
-    bendsOver: "bends them over",
+    seenFromTent: "seen from the tent",
+    throughEye: "through eye",
+    bendsOver: "bends it over",
     upThroughSlot: "up through",
     toPole: "to the pole",
     toStake: "to the stake",
@@ -367,12 +377,14 @@ export const handWork = {
     fullTurns: (n: number) => `${n} full turns`,
     spoolFull: "spool full:",
     jams: "it jams",
+    itsFrame: "its frame",
     palmDown: "palm flat, press",
     catchDown: "catch is down",
     tryLift: "try to lift",
     firmHandle: "hold handle",
     handHere: "and here",
     load: "load",
+    outOfLine: "body out of line",
     pawlUp: "pawl up",
     oneTooth: "one tooth",
     thrownOpen: "thrown open",
@@ -412,8 +424,8 @@ export const handWork = {
     comesShort: "comes out short",
     onGround: "on the ground",
     stakeDot: "stake dot",
-    handDig: "hand dig",
-    only: "only",
+    itsOwner: "its owner",
+    digsHere: "digs here",
     paint: "paint",
     lineOff: "the line",
     noDriving: "no driving",
