@@ -22,7 +22,8 @@ type Of = (scene: Scene) => boolean;
 function dealtWith(before: Stand, after: World, command: Command): Of {
   const { at } = command;
   const wrong = command.type === "back" ? contradicted(before, at).map(({ gate }) => gate) : [];
-  const blows = command.type === "reading" && command.reading.kind === "wind" ? blowing(before, at).scene?.id : undefined;
+  const isOfWind = command.type === "makeSafe" || (command.type === "reading" && command.reading.kind === "wind");
+  const blows = isOfWind ? blowing(before, at).scene?.id : undefined;
   return ({ id, brings }) => {
     if (after.told[id] !== undefined && before.world.told[id] === undefined) return true;
     switch (brings.kind) {

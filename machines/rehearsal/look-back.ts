@@ -83,7 +83,10 @@ export function lookBack(entries: Entries): LookBack {
       momentOf(
         scene,
         { at, step: places.get(scene.id)! },
-        said.filter(({ about }) => about.includes(scene.id)),
+        upToSettled(
+          scene,
+          said.filter(({ about }) => about.includes(scene.id)),
+        ),
       ),
     ];
   });
@@ -101,6 +104,13 @@ export function lookBack(entries: Entries): LookBack {
     },
     whole: practice?.from === frozen.script.steps[0]!.id && (stood || stand.job.snapshot.matches({ procedure: "closed" })),
   };
+}
+
+/** Of what was held for, what was said until it was carried on safely: what is carried on later was held for something else. */
+function upToSettled<S extends SaidThen>({ brings }: Scene, said: readonly S[]): readonly S[] {
+  if (brings.kind !== "hold" && brings.kind !== "hurt") return said;
+  const settled = said.findIndex(({ command, verdict }) => command.type === "carryOn" && verdict.is === "safe");
+  return settled < 0 ? said : said.slice(0, settled + 1);
 }
 
 const momentOf = (scene: Scene | null, { at, step }: { at: Instant; step: StepId }, said: readonly SaidThen[]): Moment => ({

@@ -30,12 +30,13 @@ export function rightMove(stand: Stand, at: Instant): Move | null {
   const [first] = untold(stand, at);
   if (first) return first.tell;
   const state = job.snapshot.context;
+  // Before any hold is waited out: the way out is open while the work is held, too.
+  const isOnWayOut = (ESCAPES as readonly string[]).includes(leaf.phase);
+  if (!isOnWayOut && weatherAt(state, at) === "stop" && peopleUnder(job.frozen.script, state)) return { type: "makeSafe", because: null };
   const heldFor = isHeldFor(stand, at);
   if (attentionState(job) !== "working")
     return heldFor ? waitFor(stand, at) : { type: "carryOn", became: state.hurt ? LOOKED_AFTER : null };
   if (heldFor) return { type: "hold" };
-  const isOnWayOut = (ESCAPES as readonly string[]).includes(leaf.phase);
-  if (!isOnWayOut && weatherAt(state, at) === "stop" && peopleUnder(job.frozen.script, state)) return { type: "makeSafe", because: null };
   const back = contradicted(stand, at).length > 0 ? goBack(stand, at) : null;
   if (back) return back;
   const missing = missingNow(job, at);

@@ -27,7 +27,8 @@ function signOf(stand: Stand, scene: Scene, at: Instant): Sign["is"] | null {
   const isHeld = attentionState(job) !== "working";
   switch (brings.kind) {
     case "wind":
-      return lasts(stand, scene, at) ? (blowing(stand, at).scene === scene ? "on" : null) : null;
+      if (!lasts(stand, scene, at) || blowing(stand, at).scene !== scene) return null;
+      return (job.snapshot.context.wind?.takenAt ?? 0) < world.begun[id]! ? "new" : "on";
     case "warning":
       return lasts(stand, scene, at) ? "on" : null;
     case "hold":

@@ -35,12 +35,15 @@ function seen(frozen: Frozen, gate: Gate, random: Seeded): Made | null {
   return value && { params: { place: stationOn(frozen, gate.id, random) }, brings: { kind: "look", gate: gate.id, looks: [value] } };
 }
 
-/** Something wrong with what some work needs for as long as it lasts, seen while that work is done. */
-const condition = (id: string, fits: Situation["fits"]): Situation => ({
-  fits,
-  make: (frozen, _, random) => {
-    const gate = indexOf(frozen.script).gates.get(id);
-    return gate ? seen(frozen, gate, random) : null;
+/** Something wrong with what some work needs, begun before that is asked for the first time: later, no screen asks for it. */
+const condition = (id: string): Situation => ({
+  fits: (step) => step.gate?.id !== id,
+  make: (frozen, step, random) => {
+    const { conditions, steps } = frozen.script;
+    const needed = conditions.find(({ gate }) => gate.id === id);
+    const first = needed && steps.find(({ work, phase }) => work !== null && needed.over.includes(work) && phase !== needed.notIn);
+    if (!first || step.phase !== first.phase || steps.indexOf(step) >= steps.indexOf(first)) return null;
+    return seen(frozen, needed.gate, random);
   },
 });
 
@@ -62,14 +65,14 @@ const wind = (
 /** From somebody of the crew, for something of which there are so many in the words. */
 const byCrew = (fits: Situation["fits"], brings: (by: PersonId, random: Seeded) => Brings): Situation => ({
   fits,
-  make: ({ brief }, _, random) => {
+  make: ({ brief }, { work }, random) => {
     const crew = brief.crew.filter(({ role }) => role === "crew");
     if (crew.length === 0) return null;
     const by = random.pick(crew).id;
-    return { params: { by, cause: random.int(0, CAUSES - 1) }, brings: brings(by, random) };
+    return { params: { by, work: work ?? "", cause: random.int(0, CAUSES - 1) }, brings: brings(by, random) };
   },
 });
-/** So many things a hold is called for, and a hand is hurt by, in the words. */
+/** So many things a hold is called for at a kind of work, and a hand is hurt by, in the words. */
 export const CAUSES = 4;
 
 const said = (fits: Situation["fits"], brings: (random: Seeded) => Brings): Situation => ({
@@ -106,8 +109,8 @@ export const MAKES: { readonly [S in SituationId]: Situation } = {
   panelWrong: look(({ id }) => id === "laid.order"),
   torn: look(({ id }) => id === "damage"),
   strapOpen: look(({ id }) => id === "straps.locked" || id === "handles.locked" || id === "straps.choked"),
-  noHat: condition("hats", worksIn("lift", "lower")),
-  markGone: condition("paint", worksIn("driving")),
+  noHat: condition("hats"),
+  markGone: condition("paint"),
   short: {
     fits: (step, next) => step.phase !== "struck" && next !== undefined && kitNeeded(next).length > 0,
     make: ({ script }, step, random) => {

@@ -1,13 +1,11 @@
-import { meetsLimit } from "../install/checks/any-check.ts";
 import type { Intent } from "../install/commands.ts";
 import type { Instant } from "../install/ids.ts";
 import { attentionState } from "../install/job.ts";
-import { indexOf } from "../install/script-index.ts";
 import type { JobState } from "../install/state.ts";
 import { keyOf } from "../install/thing.ts";
 import { AGREED, agreedMph, thundery, warned, worstMph } from "../install/weather.ts";
 import type { Blowing, Scene } from "./scene.ts";
-import { begunIn, blowing, lasts, type Stand, seenAt } from "./stand.ts";
+import { begunIn, blowing, lasts, type Stand } from "./stand.ts";
 
 /** Something that is so on the site and the guide does not know: the scene that it is of, and how it is told. */
 export type Untold = { readonly scene: Scene; readonly tell: Intent };
@@ -47,15 +45,7 @@ function tellingOf(stand: Stand, scene: Scene, at: Instant): Intent | null {
       return world.told[scene.id] === undefined && !(keyOf(brings.thing) in state.outOfUse)
         ? { type: "outOfUse", thing: brings.thing, because: because(scene) }
         : null;
-    case "look": {
-      const { gates, conditions } = indexOf(job.frozen.script);
-      const gate = gates.get(brings.gate)!;
-      const seen = seenAt(stand, gate, at);
-      // Of a condition, what is not so can be told at any call.
-      if (!conditions.has(gate.id) || meetsLimit(gate.check, seen, state)) return null;
-      const known = state.answers[gate.id];
-      return known && meetsLimit(gate.check, known.value, state) ? { type: "answer", gate: gate.id, value: seen } : null;
-    }
+    // What is looked at is told where it is asked: no screen tells it at any other call.
     default:
       return null;
   }

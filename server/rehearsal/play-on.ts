@@ -1,11 +1,18 @@
 import { currentStep } from "../../machines/install/job.ts";
 import type { Clocks } from "../../machines/install/moment.ts";
+import type { Entries } from "../../machines/record/entries.ts";
 import type { JobId } from "../../machines/record/entry.ts";
-import { playedOn } from "../../machines/rehearsal/scene.ts";
+import { isPlayed, playedOn } from "../../machines/rehearsal/scene.ts";
 import { NotWritten } from "../journal/journal.ts";
 import type { KeptJob } from "../live-job.ts";
 import { type Given, requestDigest } from "../next-entry.ts";
 import { type Played, playedBefore, playedNext } from "./played.ts";
+
+/** Whether anybody has said anything in a rehearsal who is not played. */
+function isLed(entries: Entries): boolean {
+  for (const { entry } of entries) if (entry.kind === "command" && !isPlayed(entry.command)) return true;
+  return false;
+}
 
 type Store = {
   readonly kept: (id: JobId) => Promise<KeptJob>;
@@ -58,7 +65,9 @@ export function createPlayOn({ kept, write, clocksOf }: Store) {
     answer: (id: JobId) => playOn(id, playedNext, MAX_IN_A_ROW),
     /** Up to the call that the rehearsal begins at, and what the crew says there. */
     begin: async (id: JobId) => {
-      await playOn(id, playedBefore, MAX_BEFORE);
+      // The form that opened it may come once more, after somebody has led on: nothing is said for them then.
+      const { entries } = await kept(id);
+      if (!isLed(entries)) await playOn(id, playedBefore, MAX_BEFORE);
       await playOn(id, playedNext, MAX_IN_A_ROW);
     },
   };

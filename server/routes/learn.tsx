@@ -37,6 +37,14 @@ export function learnRoutes(liveJobs: LiveJobs, world: Dependencies & { readonly
   const loaded = (c: Context) => liveJobs.load(c.req.param("id")!);
   const pathOf = (c: Context, rest = "") => `/jobs/${c.req.param("id")!}/learn${rest}`;
 
+  // In a rehearsal that answers back nobody goes by their own name: questions are asked on the job that it was made from.
+  app.use("/jobs/:id{[\\w-]+}/learn/*", async (c, next) => {
+    const live = await loaded(c);
+    if (!live.job.frozen.brief.practice) return next();
+    const row = await journal.learning.rehearsalOf(c.req.param("id")!);
+    if (!row?.from) throw new Problem(409, (w) => w.learn.notHere);
+    return c.redirect(`/jobs/${row.from}/learn`, 303);
+  });
   app.get("/jobs/:id{[\\w-]+}/learn", async (c) => {
     const live = await loaded(c);
     const me = holderOf(c, live);

@@ -30,11 +30,13 @@ const MAX_A_DAY = 30;
 const DAY_MS = 24 * 3600 * 1000;
 /** Whose rehearsal it is where nobody said who they are. */
 const NOBODY: LearnerId = "";
+/** The job that one was made from, where nobody knows it any more: its row went with the name of who led it. */
+const NOWHERE = "";
 
 type ScreenOf = (c: Context, live: LiveJob) => Screen;
 
 /** A job opened once more as a rehearsal that answers back, time that goes by in it, and how it went. */
-export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependencies, screenOf: ScreenOf) {
+export function rehearseRoutes(liveJobs: LiveJobs, { journal, clock, newId }: Dependencies, screenOf: ScreenOf) {
   const app = new Hono();
   const { learning } = journal;
 
@@ -54,14 +56,16 @@ export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependenc
     if (facts.length > 0) throw new Problem(409, (w) => w.rehearsal.unknownYet(facts.map(w.factName).join(", ")));
     const names = Object.fromEntries(MADE_UP_CREW.map((person, i) => [person.id, c.get("words").rehearsal.names[i]!]));
     const learner = await learnerOf(c, live);
-    await refuseTooMany(learner, live.now.wall);
+    // Not the wall of the job: where that is a rehearsal, its time is made up.
+    const { wall: at } = clock();
+    await refuseTooMany(learner, at);
     const opened = await liveJobs.open(
-      rehearsalOf(live, practice, names),
+      rehearsalOf(live, { practice, names, at }),
       keyIn(key) ?? newId(),
       requestDigest({ rehearse: id, ...fields }),
     );
     if (!(await learning.rehearsalOf(opened)))
-      await learning.startRehearsal({ job: opened, from: id, learner, ...practiceRow(practice), at: live.now.wall, over: null });
+      await learning.startRehearsal({ job: opened, from: id, learner, ...practiceRow(practice), at, over: null });
     await liveJobs.beginRehearsal(opened);
     // Nothing is at stake there: who opened it leads.
     await c.get("access").letIn(c, opened, [MADE_UP_CREW[0]!.id]);
@@ -98,18 +102,22 @@ export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependenc
     const row = await learning.rehearsalOf(id);
     const words = c.get("words");
     if (!row?.over) return c.html(page(c, <EndPage job={{ id, title: live.job.frozen.brief.title }} newKey={newId} words={words} />));
-    const isThere = await exists(row.from);
-    return c.html(page(c, <LookBackPage state={lookBackState({ live, words }, isThere ? row.from : null, !isThere)} words={words} />));
+    const isKnown = row.from !== NOWHERE;
+    const isThere = isKnown && (await exists(row.from));
+    const state = lookBackState({ live, words }, isThere ? row.from : null, isKnown && !isThere);
+    return c.html(page(c, <LookBackPage state={state} words={words} />));
   });
 
   app.post("/jobs/:id{[\\w-]+}/look-back", async (c) => {
     const id = c.req.param("id");
     const live = await liveJobs.load(id);
-    practiceIn(live);
+    const practice = practiceIn(live);
     const row = await learning.rehearsalOf(id);
-    if (row && !row.over) {
+    if (!row?.over) {
+      const { wall: at } = clock();
       const { score, whole } = lookBack(live.entries);
-      await learning.endRehearsal(id, { at: live.now.wall, moments: score.of, unsafe: score.unsafe + score.untrue, whole });
+      if (!row) await learning.startRehearsal({ job: id, from: NOWHERE, learner: NOBODY, ...practiceRow(practice), at, over: null });
+      await learning.endRehearsal(id, { at, moments: score.of, unsafe: score.unsafe + score.untrue, whole });
     }
     return c.redirect(`/jobs/${id}/look-back`, 303);
   });
@@ -143,8 +151,8 @@ export function rehearseRoutes(liveJobs: LiveJobs, { journal, newId }: Dependenc
 }
 
 /** Today's procedure on the plan of a job. */
-function rehearsalOf({ job: { frozen }, now: { wall } }: LiveJob, practice: Practice, names: Names): Parsed {
-  return { frozen: freezeOn(frozen.plan, madeUp(frozen.brief, practice, wall)), names };
+function rehearsalOf({ job: { frozen } }: LiveJob, { practice, names, at }: { practice: Practice; names: Names; at: WallTime }): Parsed {
+  return { frozen: freezeOn(frozen.plan, madeUp(frozen.brief, practice, at)), names };
 }
 
 const practiceRow = ({ way, trouble, seed }: Practice) => ({ way, trouble, seed });

@@ -73,6 +73,18 @@ describe("a rehearsal that answers back", () => {
     expect(after.jump).toBeNull();
     expect(after.readOnly).toBeNull();
   });
+  it("is over when it was really ended, however much time it made up, and rehearsed once more on the day that it is", async () => {
+    const site = await rehearsalSite(LED);
+    for (let n = 0; n < 14; n++) await site.wait("120");
+    await site.player.send(`/jobs/${site.id}/look-back`, { key: site.key() });
+    const row = await site.journal.learning.rehearsalOf(site.id);
+    expect(row!.over!.at).toBeLessThanOrEqual(site.now());
+    const again = await site.player.send(`/jobs/${site.id}/rehearse`, { key: site.key() });
+    const id = again.headers.get("location")!.split(/[/?]/)[2]!;
+    const { ticket } = (await site.liveJobs.load(id)).job.frozen.brief;
+    expect(ticket!.validFrom).toBeLessThan(site.now());
+    expect((await site.journal.learning.rehearsalOf(id))!.at).toBeLessThanOrEqual(site.now());
+  });
   it("is ended before it is gone over, and then gone over moment by moment", async () => {
     const site = await rehearsalSite(AT_POLES);
     expect(await site.player.text(`/jobs/${site.id}/look-back`)).toContain("End it and go over it");
@@ -80,7 +92,12 @@ describe("a rehearsal that answers back", () => {
     await site.say({ type: "answer", gate: "poles.pinned", kind: "count", value: "11" });
     await site.player.send(`/jobs/${site.id}/look-back`, { key: site.key() });
     const page = await site.player.text(`/jobs/${site.id}/look-back`);
-    for (const text of ["Safe, and not what was there", "You said</b> 11", "You look: 12.", "Answer what you see: 12."])
+    for (const text of [
+      "Safe, and not what was there",
+      "You said</b> How many with every joint pinned? 11",
+      "You look: 12.",
+      "Answer what you see: 12.",
+    ])
       expect(page).toContain(text);
     expect(await site.journal.learning.rehearsalOf(site.id)).toMatchObject({ seed: 4, way: "lead", over: { unsafe: 0, whole: false } });
   });
@@ -129,6 +146,34 @@ describe("a rehearsal, badly asked for or badly used", () => {
       expect.stringContaining("Dell is played by the program here. Speak as the lead."),
     ]);
   });
+  it("leaves alone what was said since where the form that opened it is sent once more", async () => {
+    const site = await rehearsalSite();
+    const fields = { ...LED, key: "again-0001" };
+    const { id } = await site.rehearse(fields);
+    const moved = async () => (await site.stateOf(id)).entry;
+    const { revision, gate } = await site.stateOf(id);
+    await site.player.send(`/jobs/${id}/say`, {
+      as: "p1",
+      seen: String(revision),
+      key: site.key(),
+      type: "answer",
+      gate: gate!.id,
+      kind: "document",
+      value: gate!.limit,
+    });
+    const before = await moved();
+    expect(before).toBe(2);
+    const again = await site.rehearse(fields);
+    expect([again.id, await moved()]).toEqual([id, before]);
+  });
+  it("has no questions of its own: they are asked on the job that it was made from, under one's own name", async () => {
+    const site = await rehearsalSite(LED);
+    for (const fields of [undefined, { key: site.key() }]) {
+      const answer = await site.player.send(`/jobs/${site.id}/learn`, fields);
+      expect([answer.status, answer.headers.get("location")]).toEqual([303, `/jobs/${site.job}/learn`]);
+    }
+    expect(await site.journal.learning.learners()).toEqual([]);
+  });
   it("says how long can be waited, and that a real job has no made-up time", async () => {
     const site = await rehearsalSite(LED);
     expect(await (await site.wait("999")).text()).toContain("Type whole minutes, 1 to 120.");
@@ -143,6 +188,17 @@ describe("a rehearsal, badly asked for or badly used", () => {
     expect(page).toContain("The job this was made from is gone. The rehearsal stays.");
     const { answer } = await site.rehearse({ seed: "9" });
     expect(answer.status).toBe(404);
+  });
+  it("is ended and gone over though who led it was erased meanwhile", async () => {
+    const site = await rehearsalSite();
+    await site.player.send(`/jobs/${site.job}?as=p6`);
+    const { id } = await site.rehearse(LED);
+    await site.journal.learning.forget((await site.liveJobs.load(site.job)).names.p6!);
+    await site.player.send(`/jobs/${id}/look-back`, { key: site.key() });
+    const page = await site.player.text(`/jobs/${id}/look-back`);
+    expect(page).toContain("How long it took counts for nothing.");
+    expect(page).not.toContain("is gone");
+    expect(await site.journal.learning.rehearsalOf(id)).toMatchObject({ learner: "", from: "" });
   });
   it("that was taken away itself is said to be gone", async () => {
     const site = await rehearsalSite(LED);

@@ -76,8 +76,20 @@ export function expectRight(frozen: Frozen, question: Question): void {
     const named = (shown: Shown) => script.conditions.filter((c) => shown.is === "asked" && c.wordsKey === shown.wordsKey && c.params.belowMph === shown.params.belowMph); // biome-ignore format: one line reads best
     const isOver = (shown: Shown) => named(shown).some((c) => c.over.includes(step.work!) && c.notIn !== step.phase);
     expect(options.map((option) => isOver(option.shown)), said).toEqual(options.map(({ id }) => question.right.includes(id))); // biome-ignore format: one line reads best
+    // What an earlier call asked or needed has to be so as well: it is no wrong answer.
+    const earlier = script.steps.slice(0, script.steps.indexOf(step));
+    const wasAsked = (shown: Shown) => shown.is === "asked" && earlier.some((s) => (s.gate !== null && s.wordsKey === shown.wordsKey && JSON.stringify(s.params) === JSON.stringify(shown.params)) || named(shown).some((c) => c.over.includes(s.work!))); // biome-ignore format: one line reads best
+    expect(
+      options.filter(({ id, shown }) => !question.right.includes(id) && wasAsked(shown)),
+      said,
+    ).toEqual([]);
   }
   if (kind === "reopens") {
+    const isOfSession = (shown: Shown) => script.conditions.some((c) => c.gate.session && shown.is === "asked" && c.wordsKey === shown.wordsKey); // biome-ignore format: one line reads best
+    expect(
+      options.filter(({ id, shown }) => !question.right.includes(id) && isOfSession(shown)),
+      said,
+    ).toEqual([]);
     const what = ask.slice("reopens.".length);
     const gates = [...indexOf(script).questions.values()];
     const isAgain = (shown: Shown) => gates.some((g) => shown.is === "asked" && g.wordsKey === shown.wordsKey && g.params.belowMph === shown.params.belowMph && g.gate.reopenedBy.some((by) => by === what)); // biome-ignore format: one line reads best
@@ -87,8 +99,20 @@ export function expectRight(frozen: Frozen, question: Question): void {
   if (ask === "limit.wind.lower") expect(numberOf(question), said).toBe(frozen.limits.stopGustMph.is);
   if (question.item === "limit.showing") expect(numberOf(question), said).toBe(frozen.limits.maxShowingIn.is);
   if (question.item === "age.thunder") expect(right, said).toEqual({ is: "time", s: frozen.limits.thunderS.is });
-  if (kind === "refused" && right?.is === "refusal") expect(right.why, said).toBe(REFUSED_FOR[ask]);
+  if (kind === "refused" && right?.is === "refusal") {
+    expect(right.why, said).toBe(REFUSED_FOR[ask]);
+    const shown: readonly string[] = options.map((option) => (option.shown.is === "refusal" ? option.shown.why : ""));
+    for (const [is, too] of SAME_IN_OTHER_WORDS) expect(right.why === is && shown.includes(too), said).toBe(false);
+  }
 }
+
+/** What would be as true where something is refused, by hand: a crew could say either. */
+const SAME_IN_OTHER_WORDS: readonly (readonly [string, string])[] = [
+  ["tooMuchWind", "outOfLimit"],
+  ["hardGate", "open"],
+  ["outOfLimit", "open"],
+  ["samePerson", "open"],
+];
 
 /** What each is refused for, by hand. */
 const REFUSED_FOR: Readonly<Record<string, string>> = {

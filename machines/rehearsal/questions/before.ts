@@ -1,8 +1,8 @@
-import type { Condition, PhaseId } from "../../install/step.ts";
+import type { Condition, PhaseId, Step } from "../../install/step.ts";
 import type { Seeded } from "../seeded.ts";
-import { choice, type Maker, type Shown, type Skills, worded } from "./question.ts";
+import { choice, isSame, type Maker, type Shown, type Skills, worded } from "./question.ts";
 
-/** What has to be so before a call is begun. Slips: conditions of other work, gates of phases that come later. */
+/** What has to be so before a call is begun. Slips: conditions of work that comes later, gates of phases that come later. */
 const before =
   (phase: PhaseId, isIt: (wordsKey: string) => boolean): Maker =>
   (frozen, random: Seeded) => {
@@ -14,9 +14,16 @@ const before =
     const needed = over.filter((c) => !c.gate.dormant && c.gate.id !== "thunder");
     // A wind under a higher limit is so, too, where it has to be under a lower one.
     const lowest = Math.min(...over.map(belowOf));
-    const elsewhere = frozen.script.conditions.filter((c) => !over.includes(c) && !c.gate.dormant && !isImplied(belowOf(c), lowest));
+    // What an earlier call asked or needed has to be so, too.
+    const at = steps.indexOf(step);
+    const wasSaid = (s: Step) => steps.slice(0, at).some((before) => isSame({ is: "call", ...worded(before) }, { is: "call", ...worded(s) })); // biome-ignore format: one line reads best
+    const wasNeeded = ({ gate, over: works }: Condition) => steps.slice(0, at).some((s) => s.gate?.id === gate.id || (s.work !== null && works.includes(s.work))); // biome-ignore format: one line reads best
+    const elsewhere = frozen.script.conditions.filter((c) => !over.includes(c) && !c.gate.dormant && !isImplied(belowOf(c), lowest) && !wasNeeded(c)); // biome-ignore format: one line reads best
     const phaseEnd = steps.findLastIndex((s) => s.phase === phase);
-    const later = steps.slice(phaseEnd + 1).filter((s) => s.gate !== null && s.phase !== "struck");
+    const isLast = phaseEnd === steps.length - 1;
+    const later = steps
+      .slice(isLast ? at + 1 : phaseEnd + 1)
+      .filter((s) => s.gate !== null && (isLast || s.phase !== "struck") && !wasSaid(s));
     if (needed.length === 0) return null;
     const right = random.pick(needed);
     const shown = (q: (typeof over)[number] | (typeof later)[number]): Shown => ({ is: "asked", ...worded(q) });

@@ -23,6 +23,14 @@ const OFTEN: readonly RefusalKind[] = [
   "peopleUnder",
 ];
 
+/** What would be as true of a refusal, said in other words. */
+const AS_TRUE: Readonly<Partial<Record<RefusalKind, readonly RefusalKind[]>>> = {
+  tooMuchWind: ["outOfLimit"],
+  outOfLimit: ["open"],
+  samePerson: ["open"],
+  hardGate: ["open"],
+};
+
 /** `because` names what tells the reason; without it the words of the question do. */
 type Played = {
   readonly ask: string;
@@ -44,7 +52,7 @@ const played =
     // Refused for what the scene does not tell of: nobody could know.
     if (!refusal || refusalKind(refusal) !== scene.tells) return null;
     const shown = (why: RefusalKind): Shown => ({ is: "refusal", why });
-    const made = choice(random, shown(refusalKind(refusal)), random.shuffle(OFTEN).map(shown));
+    const made = choice(random, shown(scene.tells), random.shuffle(OFTEN).map(shown), (AS_TRUE[scene.tells] ?? []).map(shown));
     return (
       made && {
         ask: scene.ask,

@@ -4,7 +4,7 @@ import { choice, type Maker, type Shown, type Skills, worded } from "./question.
 
 const gates = (list: readonly Asked[]): Shown[] => list.map((q) => ({ is: "asked", ...worded(q) }));
 
-/** What is asked again after something happened. Slips: what that leaves as it is. */
+/** What is asked again after something happened. Slips: what that leaves as it is; none that each new session asks again anyway. */
 const reopens =
   (what: string): Maker =>
   (frozen, random) => {
@@ -13,7 +13,7 @@ const reopens =
     const again = all.filter(is);
     if (again.length === 0) return null;
     const right = random.pick(again);
-    const made = choice(random, gates([right])[0]!, gates(random.shuffle(all.filter((q) => !is(q) && q.gate.check.kind !== "notKnown"))), gates(again)); // biome-ignore format: one line reads best
+    const made = choice(random, gates([right])[0]!, gates(random.shuffle(all.filter((q) => !is(q) && !q.gate.session && q.gate.check.kind !== "notKnown"))), gates(again)); // biome-ignore format: one line reads best
     return made && { ask: `reopens.${what}`, ...made, because: worded(right) };
   };
 

@@ -18,6 +18,9 @@ const SIZES = [
   ["long", Number.POSITIVE_INFINITY],
 ] as const;
 
+/** Beside more signs of a rehearsal than this, the why of a call is folded: on a phone it would push what answers the call out of sight. */
+const MAX_SIGNS_BESIDE_WHY = 1;
+
 /** The call that is on now, as large as there is room: what keeps it up, what is said, what is asked. */
 export const Call = (screen: Screen) => {
   const { guide, words } = screen;
@@ -47,7 +50,7 @@ export const Call = (screen: Screen) => {
       {guide.proposed && !guide.hurt && answerKind(screen) !== "agree" && <p class="alarm waits">{words.guide.waits}</p>}
       <SaidBack {...screen} />
       <Site {...screen} />
-      {isUnfolded(screen) && guide.call && (
+      {isUnfolded(screen) && guide.call && (guide.site?.signs.length ?? 0) <= MAX_SIGNS_BESIDE_WHY && (
         <section class="lesson-box" aria-label={words.guide.why} tabindex={0}>
           <Lesson {...screen} />
         </section>

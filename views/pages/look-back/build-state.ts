@@ -3,7 +3,7 @@ import { stepsIn } from "../../../machines/install/job.ts";
 import type { Refusal } from "../../../machines/install/refusals.ts";
 import { indexOf } from "../../../machines/install/script-index.ts";
 import { type LookBack, lookBack, type Moment, type SaidThen } from "../../../machines/rehearsal/look-back.ts";
-import { callText, reasonText, sayText } from "../../text/replies.ts";
+import { askText, callText, reasonText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import type { LookBackState, MomentState, SaidState } from "./state.ts";
 
@@ -64,12 +64,18 @@ function saidState({ no, at, step, command, verdict, right }: SaidThen, told: To
     no,
     clock: clockOf(at, told),
     call: callAt(step, told),
-    said: words.saidText(command),
+    said: saidTo(command, told),
     is: verdict.is,
     seen: seen && ("wind" in seen ? rehearsal.meter(seen.wind) : rehearsal.look(seen.value)),
     right: right && rehearsal.move(right),
     why: "reasons" in verdict ? verdict.reasons.map((refusal) => whyText(refusal, told)) : [],
   };
+}
+
+/** What was said, an answer with what it was to. */
+function saidTo(command: SaidThen["command"], { live, words }: Told): string {
+  const question = command.type === "answer" ? indexOf(live.job.frozen.script).questions.get(command.gate) : undefined;
+  return [question && askText(question, words), words.saidText(command)].filter(Boolean).join(" ");
 }
 
 /** Why the guide would not have gone on, as it says it. */

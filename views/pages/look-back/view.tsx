@@ -87,7 +87,7 @@ const Said = ({ said, words }: { said: SaidState; words: Words }) => {
       )}
       {said.why.map((why) => (
         <p>
-          <b>{gone.why}</b> {why}
+          <b>{said.is === "caught" ? gone.refused : gone.why}</b> {why}
         </p>
       ))}
     </li>

@@ -48,6 +48,7 @@ export const learn = {
   noRound: "There's no such round on this job. Maybe the job was taken away. Begin another one.",
   otherPhone: "That round is somebody else's. Begin your own.",
   otherAnswer: "That question was answered on another phone. Your next one is here.",
+  notHere: "A rehearsal asks no questions of its own. Open learning on the real job.",
   noOption: "That's none of the answers. Press one of them.",
   changed: "The job was changed since, and this can't be asked any more. Begin another round.",
 

@@ -53,7 +53,7 @@ const ASKS: Readonly<Record<string, (of: WordParams) => string>> = {
   stakesCorners: () => "How many stakes at all four corners together?",
   stakesAlong: ({ edge }) => `How many stakes along ${edgeSaid(edge)}, without its corners?`,
   stationsOn: ({ edge }) => `How many marks along ${edgeSaid(edge)}, both corners included?`,
-  strapped: () => "How many straps hold the cloth down before it's laced?",
+  strapped: () => "How many straps hold the laid cloth down before anyone walks off?",
   around: () => "How many poles lie around the edge before the first one goes up?",
   inside: () => "How many poles go up inside?",
   stakesBack: () => "How many stakes have to come back out of the ground?",

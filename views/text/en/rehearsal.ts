@@ -2,9 +2,8 @@ import type { Bounds } from "../../../machines/install/bounds.ts";
 import type { Trouble, Way } from "../../../machines/install/practice.ts";
 import type { Move } from "../../../machines/rehearsal/right-move.ts";
 import type { SituationId } from "../../../machines/rehearsal/scene.ts";
-import { valueText } from "./limits.ts";
 import { saidText } from "./said.ts";
-import { lookText, meterText, signText } from "./site-signs.ts";
+import { lookText, meterText, seenText, signText } from "./site-signs.ts";
 
 const minutes = (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`);
 
@@ -55,7 +54,7 @@ const COSTS: { readonly [S in SituationId]: string } = {
   phoneDies: "An old reading lets a lift begin in a wind that nobody measured.",
   thunder: "A wet crew on metal poles is the tallest thing in the field.",
   warning: "The gust front comes before the rain, with the top half up.",
-  rain: "Soft ground lets go of stakes that held an hour ago.",
+  rain: "Wet ground lets go of stakes that held an hour ago.",
   holdCalled: "Whoever called it saw what you didn't. The load moves with somebody in the way.",
   hurt: "Work goes on around somebody who can't get out of its way.",
   rock: "A stake that stands high pulls out first, and the next one after it.",
@@ -94,7 +93,7 @@ function moveText(move: Move): string {
     case "hurt":
       return "Say somebody's hurt. Work stops.";
     case "answer":
-      return `Answer what you see: ${valueText(move.value)}.`;
+      return `Answer what you see: ${seenText(move.value)}.`;
     case "reading":
       return `Tell it: ${saidText(move)}.`;
     case "outOfUse":
@@ -152,11 +151,12 @@ export const rehearsal = {
     },
     seen: "To be seen",
     said: "You said",
-    nothing: "Nothing was needed.",
+    nothing: "You had nothing to say here.",
     should: "Right",
     cost: "What it would have cost",
     why: "The guide, had it known",
-    besides: "Said where nothing was wrong",
+    refused: "The guide",
+    besides: "In between",
     again: "The same day again",
     other: "Another day",
   },
