@@ -97,6 +97,9 @@ function thunderUnsaid(stand: Stand, at: Instant): Verdict | null {
 function movedOn(stand: Stand, command: Command, at: Instant): Verdict {
   const [hidden, wrong, held] = [untold(stand, at), contradicted(stand, at), isHeldFor(stand, at)];
   if (hidden.length === 0 && wrong.length === 0 && !held) return SAFE;
+  // What the way back needs first is answered, and that leads on by itself: nobody is blamed for answering it truly.
+  const isCondition = command.type === "answer" && indexOf(stand.job.frozen.script).conditions.has(command.gate);
+  if (isCondition && hidden.length === 0 && !held) return SAFE;
   const [after, outcome] = afterIntent(shadowOf(stand, at), intentOf(command), at);
   if ("did" in outcome && (command.type === "next" || outcome.and !== undefined)) return SAFE;
   const missing = missingNow(after, at);
