@@ -31,7 +31,7 @@ const ASKED = [
 ];
 /** What is the same in every language: places of the tent by their ids (AB4.1, C2, S1, R-DA, A–C), hashes, and digests of them. */
 const IDS =
-  /(?<![\p{L}\d])(?:[A-D]{1,2}\d*(?:\.\d+)?|[QS]\d+|R-[A-D]{2}|[A-D]–[A-D]|[\da-f]{64}|[2-9A-Z]{3}(?:-[2-9A-Z]{3}){4})(?![\p{L}\d])/gu;
+  /(?<![\p{L}\d])(?:[2-9A-Z]{3}(?:-[2-9A-Z]{3}){4}|[A-D]{1,2}\d*(?:\.\d+)?|[QS]\d+|R-[A-D]{2}|[A-D]–[A-D]|[\da-f]{64})(?![\p{L}\d])/gu;
 const isSaid = (text: string) => !/\p{L}/u.test(outsideMarks(text).replaceAll(IDS, ""));
 const unsaid = (texts: readonly string[]) => texts.filter((text) => !isSaid(text));
 
