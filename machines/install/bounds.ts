@@ -1,6 +1,7 @@
+import type { Bounds } from "../figures/bounds.ts";
 import type { Unit } from "./checks/units.ts";
 
-export type Bounds = { readonly from: number; readonly to: number };
+export { type Bounds, COMPASS_BOUNDS, isWithin, WIND_BOUNDS } from "../figures/bounds.ts";
 
 /** Of the numbers that are answered: against slips and nonsense, not limits of a tent. Common practice, no source. */
 const MAX_FT = 10_000;
@@ -17,9 +18,3 @@ export const MEASURE_BOUNDS: Readonly<Record<Unit | "mm" | "m", Bounds>> = {
 export const COUNT_BOUNDS: Bounds = { from: 0, to: 100_000 };
 /** Between corner marks, ft: no tent is longer than 400 ft. */
 export const LENGTH_BOUNDS: Bounds = { from: 0.1, to: 1000 };
-/** Nobody stands outside in a wind of 200 mph to read it. */
-export const WIND_BOUNDS: Bounds = { from: 0, to: 200 };
-/** Where the wind blows from, in degrees from north. */
-export const COMPASS_BOUNDS: Bounds = { from: 0, to: 360 };
-
-export const isWithin = (n: number, { from, to }: Bounds): boolean => n >= from && n <= to;

@@ -1,3 +1,4 @@
+import type { Source } from "../figures/limit-source.ts";
 import type { Role } from "./brief.ts";
 import type { FigureLimit } from "./checks/figures.ts";
 import type { Check, Value } from "./checks/registry.ts";
@@ -5,14 +6,9 @@ import type { Unit } from "./checks/units.ts";
 import type { FactName } from "./facts.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 
+export type { Source } from "../figures/limit-source.ts";
 export type { Check, Value } from "./checks/registry.ts";
 export type { Unit } from "./checks/units.ts";
-
-/**
- * Where a limit comes from: what was published, or, in code, common practice without a source, memory, the tent's sheet, the
- * job's brief. A figure from memory may shut a gate, and never opens one.
- */
-export type Source = { readonly title: string; readonly section: string } | "practice" | "memory" | "sheet" | "brief";
 
 /**
  * Whose paper a gate takes instead of the limit. It is an answer, in the record under its own name, and no waiver: it

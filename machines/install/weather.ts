@@ -1,3 +1,4 @@
+import { GUST_FACTOR } from "../weather/gust.ts";
 import type { Reading } from "./commands.ts";
 import type { GateId, Instant } from "./ids.ts";
 import type { Limits } from "./limits.ts";
@@ -17,9 +18,6 @@ export const weatherLimits = ({ raiseGustMph, stopGustMph, windOtherwiseS, thund
 /** Whether something timed still holds. From the future it does not: an unknown age is never the kinder age. */
 export const fresh = (takenAt: Instant, at: Instant, goodForS: number, lastAt: Instant): boolean =>
   at >= takenAt && at >= lastAt && at - takenAt <= goodForS * 1000;
-
-/** Peak 3-second gust over the hourly mean in open country: Durst 1960, as in ASCE 7 commentary, figure C26.5-1. */
-export const GUST_FACTOR = 1.52;
 
 /** The wind that counts: the gust, or what the mean may gust to where nobody gave one. */
 export const worstMph = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): number =>
