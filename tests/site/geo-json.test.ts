@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import { PROJECTION_ERROR_FT, roundingErrorFt } from "../../machines/site/geo-frame.ts";
+import { type GeoMeaning, readGeoJson } from "../../machines/site/geo-json.ts";
+import { SITE_LIMITS } from "../../machines/site/site-limits.ts";
+
+const frame = { lonDeg: -105, latDeg: 40, baselineBearingDeg: 0 };
+const read = (file: unknown, as?: GeoMeaning) =>
+  readGeoJson(typeof file === "string" ? file : JSON.stringify(file), { frame, minToleranceIn: 18, ...(as ? { as } : {}) });
+const problems = (file: unknown, as?: GeoMeaning) => {
+  const found = read(file, as);
+  return "problems" in found ? found.problems.map(({ path, code }) => [path, code]) : [];
+};
+const feature = (properties: object, geometry: unknown, more: object = {}) => ({ type: "Feature", properties, geometry, ...more });
+const collection = (...features: unknown[]) => ({ type: "FeatureCollection", features });
+const line = { type: "LineString", coordinates: [[-105, 40], [-105, 40.0001234]] }; // biome-ignore format: one line reads best
+const ring = [[-105, 40], [-104.9995, 40], [-104.9995, 40.0005], [-105, 40.0005], [-105, 40]]; // biome-ignore format: one line reads best
+const polygon = { type: "Polygon", coordinates: [ring] };
+const gas = { what: "buried", kind: "gas", told: "ticket", widthIn: 4 };
+
+describe("GeoJSON", () => {
+  it("becomes lines, wires, things and areas in feet of the baseline", () => {
+    const found = read(
+      collection(
+        feature(gas, line, { id: "main" }),
+        feature({ what: "overhead", kv: 7.2 }, { type: "MultiLineString", coordinates: [line.coordinates, line.coordinates] }),
+        feature({ what: "building" }, polygon),
+        feature({ what: "tree", radiusFt: 2 }, { type: "Point", coordinates: [-104.9999, 40, 1600] }),
+        feature({ what: "ground" }, polygon),
+        feature({ what: "ticketArea" }, polygon),
+      ),
+    );
+    if ("problems" in found) throw new Error(JSON.stringify(found.problems));
+    const { buried, overhead, things, ground, ticketArea } = found.site;
+    // 0.0001234° of latitude at 40° are 13.70 m: a degree is 111.03 km there.
+    expect(buried).toMatchObject([{ id: "main", kind: "gas", widthIn: 4, points: [{ xFt: 0, yFt: 0 }, { xFt: 0, yFt: expect.closeTo(44.95, 1) }] }]); // biome-ignore format: one line reads best
+    expect(overhead.map(({ kv }) => kv)).toEqual([7.2, 7.2]);
+    expect(things.map(({ kind, shape }) => [kind, shape.is])).toEqual([["building", "polygon"], ["tree", "circle"]]); // biome-ignore format: one line reads best
+    expect([ground?.corners.length, ticketArea?.corners.length]).toEqual([4, 4]);
+  });
+  it("is turned so that the baseline runs ahead", () => {
+    const found = readGeoJson(JSON.stringify(feature(gas, line)), { frame: { ...frame, baselineBearingDeg: 90 }, minToleranceIn: 18 });
+    // What is north of a baseline that runs east is on its left.
+    expect(found).toMatchObject({ site: { buried: [{ points: [{}, { xFt: expect.closeTo(-44.95, 1), yFt: expect.closeTo(0, 5) }] }] } });
+  });
+  it("is as far off as its degrees have no more decimals, and everything says so", () => {
+    const found = read(feature({ ...gas, errorFt: 1 }, line));
+    const errorFt = roundingErrorFt(7) + PROJECTION_ERROR_FT;
+    expect(found).toMatchObject({ roundingErrorFt: roundingErrorFt(7), site: { buried: [{ errorFt: 1 + errorFt }] } });
+    expect(errorFt).toBeLessThan(0.03);
+  });
+  it("may be one thing as a whole, and then its properties are not read", () => {
+    const as = { what: "buried", kind: "water", told: "private" } as const;
+    const found = read(collection(feature({ OBJECTID: 7, material: "PVC" }, line), feature({ OBJECTID: 8 }, line)), as);
+    expect(found).toMatchObject({ site: { buried: [{ kind: "water" }, { kind: "water" }] } });
+    expect(read(line, as)).toMatchObject({ site: { buried: [{ kind: "water" }] } });
+  });
+});
+
+describe("what is no GeoJSON, or not of this site", () => {
+  it.each([
+    ["no JSON", "gas", ["", "notJson"]],
+    ["a number", "7", ["type", "notGeoJson"]],
+    ["another type", { type: "Topology" }, ["type", "notGeoJson"]],
+    ["a geometry that nobody says the meaning of", line, ["type", "notGeoJson"]],
+    ["features that are no list", { type: "FeatureCollection", features: {} }, ["features", "notAList"]],
+    ["another system", { ...collection(), crs: { type: "name", properties: { name: "EPSG:2232" } } }, ["crs", "otherSystem"]],
+    ["an unknown meaning", feature({ what: "sewage" }, line), ["properties.what", "notKnown"]],
+    ["a property that nobody knows", feature({ ...gas, width: 4 }, line), ["properties.width", "unknownField"]],
+    ["no geometry", feature(gas, null), ["geometry.type", "noGeometry"]],
+    ["a collection of geometries", feature(gas, { type: "GeometryCollection", geometries: [] }), ["geometry.type", "wrongGeometry"]],
+    ["a line that is a polygon", feature(gas, polygon), ["geometry.type", "wrongGeometry"]],
+    ["holes", feature({ what: "ground" }, { ...polygon, coordinates: [ring, ring] }), ["geometry.coordinates", "holes"]],
+    ["a ring that is open", feature({ what: "ground" }, { ...polygon, coordinates: [ring.slice(1)] }), ["geometry.coordinates.0", "ringNotClosed"]],
+    ["latitude first", feature(gas, { ...line, coordinates: [[40, -105], [40, -105.0001]] }), ["geometry.coordinates.0", "notAPosition"]],
+    ["one point", feature(gas, { ...line, coordinates: [[-105.0000001, 40]] }), ["points", "tooFewPoints"]],
+    ["an ocean away", feature(gas, { ...line, coordinates: [[-105, 40], [-9.0000001, 40]] }), ["points.1.alongFt", "tooFar"]],
+    ["whole degrees", feature(gas, { ...line, coordinates: [[-105, 40], [-105, 41]] }), ["", "tooCoarse"]],
+    ["two grounds", collection(feature({ what: "ground" }, polygon), feature({ what: "ground" }, polygon)), ["features.1.properties.what", "onlyOne"]],
+  ])("%s is refused by where it stands", (_, file, wanted) => expect(problems(file)[0]).toEqual(wanted)); // biome-ignore format: rows read best
+  it("a mistake of a feature is told by its place in the file, and nothing of it is taken", () => {
+    const file = collection(feature({ what: "building" }, polygon), feature({ ...gas, widthIn: -1 }, line));
+    expect(problems(file)).toEqual([["features.1.widthIn", "tooSmall"]]);
+  });
+  it("more than 100,000 stretches are refused before they are laid flat", () => {
+    const coordinates = Array.from({ length: SITE_LIMITS.maxSegments * 2 + 1 }, () => [-105, 40]);
+    expect(problems(feature(gas, { type: "LineString", coordinates }))).toEqual([["", "tooManySegments"]]);
+  });
+});
