@@ -1,4 +1,4 @@
-import type { SiteProblem, SiteProblemCode } from "./site-limits.ts";
+import { SITE_LIMITS, type SiteProblem, type SiteProblemCode } from "./site-limits.ts";
 
 /** Longitude and latitude in degrees on WGS 84. */
 export type Position = readonly [lonDeg: number, latDeg: number];
@@ -67,6 +67,11 @@ function ringIn(value: unknown, path: string, refuse: Refuse): GeoShape[] {
 function positionsIn(value: unknown, path: string, refuse: Refuse): Position[] | null {
   if (!Array.isArray(value)) {
     refuse(path, "notAList");
+    return null;
+  }
+  // Before each of them is looked at; of many lines together the whole is counted.
+  if (value.length > SITE_LIMITS.maxSegments + 1) {
+    refuse(path, "tooManySegments", { value: value.length, limit: SITE_LIMITS.maxSegments });
     return null;
   }
   const read = value.map((position, i) => positionIn(position, `${path}.${i}`, refuse));

@@ -1,3 +1,4 @@
+import { UTILITIES } from "../figures/utilities.ts";
 import type { Point } from "../tent/types.ts";
 import type { Shape } from "./shape.ts";
 
@@ -21,7 +22,7 @@ export type SiteModel = {
  * lists also what nobody could identify), and white, the limits of other digging: a stake in dug ground holds nothing.
  * Source: APWA Uniform Color Code, colors by ANSI Z535.1.
  */
-export const BURIED_KINDS = ["electric", "gas", "communication", "water", "sewer", "reclaimedWater", "survey", "excavation"] as const;
+export const BURIED_KINDS = [...UTILITIES, "survey", "excavation"] as const;
 export type BuriedKind = (typeof BURIED_KINDS)[number];
 /** How a line was told: the locate ticket's marks, the owner of the ground or a private locator, or found while working. */
 export const HOW_TOLD = ["ticket", "private", "found"] as const;

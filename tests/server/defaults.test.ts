@@ -92,7 +92,7 @@ describe("a list stands in one place", () => {
   );
   it.each([
     ["roles", /"crew",\s*"trainee"/, "machines/install/roles.ts"],
-    ["utilities", /"communication",\s*"water"/, "machines/install/utilities.ts"],
+    ["utilities", /"communication",\s*"water"/, "machines/figures/utilities.ts"],
     ["orders of the inside poles", /"quartersFirst",\s*"centersFirst"/, "machines/install/brief-choices.ts"],
     ["what is known of a paper", /"unknown",\s*"required"|"notRequired",\s*"unknown"/, "machines/install/brief-choices.ts"],
   ])("of %s", (_what, list, file) => {
