@@ -52,7 +52,7 @@ export function fixesAt(plan: TentPlan, site: SiteModel, { place, rules }: { pla
 
 const NOT_MOVED: Point = { xFt: 0, yFt: 0 };
 
-/** The stations of an edge by how far along it they are, its last corner among them; slid ones are set anew. */
+/** The stations of an edge by how far along it they are, its last corner among them; those that slid are sorted in where they stand now. */
 type Row = { readonly along: Point; readonly atFt: Map<string, number> };
 
 function rowOf({ stations }: TentPlan, edge: EdgeName, headingDeg: number): Row {

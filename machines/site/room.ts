@@ -29,7 +29,7 @@ export function roomAround(tent: Standing, site: SiteModel, within: { place: Pla
 
   const lines = site.buried.flatMap((line) => zonesOf(line.points, knownFt(zoneTerms(line, rules))));
   const lineGrid = zoneGrid(lines, region, Math.max(0, ...tent.stakes.map((s) => s.reachFt)));
-  // Where a clearance is not known, a pole must not reach the wire at the least; the verdict there stays "not known".
+  // Where a clearance is not known, a pole must at least not reach the wire; the verdict there stays "not known".
   const wires = site.overhead.flatMap((line) => zonesOf(line.points, knownFt(wireTerms(line, rules))));
   const wireGrid = zoneGrid(wires, region, Math.max(0, ...tent.poles.map((p) => p.lengthFt)));
   const things = ofThings(site.things, rules, region);

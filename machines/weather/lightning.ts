@@ -45,7 +45,7 @@ export function lightning(seconds: number): Lightning {
 }
 
 /**
- * The earliest moment at which work may go on, in ms: a quiet time after the last thunder, and each thunder begins it anew. `null` where
+ * The earliest moment at which work may go on, in ms: a quiet time after the last thunder, and each thunder starts it over. `null` where
  * none was heard. The quiet time, s, is the job's (`limits.thunderS`).
  *
  * @example quietAt([1000, 901000], 1800) // 2701000
