@@ -1,5 +1,7 @@
+import type { SiteModel } from "../site/model.ts";
 import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
+import type { Anchorage } from "./anchorage.ts";
 import type { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "./brief-choices.ts";
 import type { PersonId, WallTime } from "./ids.ts";
 import type { Practice } from "./practice.ts";
@@ -86,6 +88,10 @@ export type Brief = {
   readonly crew: readonly Person[];
   /** Spares and weights of the yard. Absent: the usual spares, and no weight is known. */
   readonly kit?: KitCatalog;
+  /** Lines, wires and what else stands there, as it was measured, and where the tent is wanted. Absent where nobody measured. */
+  readonly siteModel?: SiteModel;
+  /** What its anchors are screened by. Absent where nobody told any of it: then they are not screened. */
+  readonly anchorage?: Anchorage;
   /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
   readonly rehearsal?: true;
   /** Of a rehearsal in which site and crew answer back. Absent where nothing happens but what is said. */

@@ -1,8 +1,10 @@
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import { currentStep, type Job } from "../../machines/install/job.ts";
 import { foldName } from "../../machines/install/person-name.ts";
 import { keyOf } from "../../machines/record/entry.ts";
 import { type Parsed, readBrief } from "./brief.ts";
+import { keptParts } from "./brief-parts.ts";
 import { Problem } from "./problem.ts";
 
 /** Throws a Problem where a job is closed: nothing of it changes any more. */
@@ -27,8 +29,11 @@ export function readAmendment({ job, names }: LiveJob, input: unknown): Parsed {
   // A rehearsal stays one, and a real job never becomes one.
   const { rehearsal: _, ...amended } = parsed.frozen.brief;
   const { rehearsal } = job.frozen.brief;
+  const brief = { ...amended, ...(rehearsal ? { rehearsal } : {}), crew };
+  const kept = keptParts(job.frozen.brief, input);
   return {
-    frozen: { ...parsed.frozen, brief: { ...amended, ...(rehearsal ? { rehearsal } : {}), crew } },
+    // Calls and limits follow from the parts that stay, too.
+    frozen: Object.keys(kept).length > 0 ? freeze({ ...brief, ...kept }) : { ...parsed.frozen, brief },
     names: Object.fromEntries(Object.entries(parsed.names).map(([person, name]) => [ids.get(person)!, name])),
   };
 }

@@ -14,6 +14,7 @@ import { UTILITIES } from "../../machines/install/utilities.ts";
 import { checkSpec } from "../../machines/tent/spec.ts";
 import { EDGES } from "../../machines/tent/types.ts";
 import type { Words } from "../../views/text/words.ts";
+import { partsOf } from "./brief-parts.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { kitOf, kitSchema } from "./kit.ts";
 import { NAME_PROBLEM } from "./person-name.ts";
@@ -136,6 +137,9 @@ export const briefSchema = strict({
   }),
   rehearsal: v.optional(v.boolean(says("yesOrNo")), false),
   kit: v.nullish(kitSchema),
+  // Read by whoever knows them; what is left out of an amendment stays as it stands.
+  siteModel: v.nullish(v.unknown()),
+  anchorage: v.nullish(v.unknown()),
   crew: v.pipe(
     v.array(strict({ name: personName, role: v.picklist(ROLES, oneOf(ROLES)) })),
     v.minLength(2, says("crewOfTwo")),
@@ -175,6 +179,7 @@ export function readBrief(input: unknown): Parsed {
     crew: people,
     ticket: ticket && { ...ticket, validFrom: days!.validFrom!, validTo: days!.validTo! },
     ...(kit ? { kit } : {}),
+    ...partsOf(read.output, { tent: tent.spec, sheet, use }),
     ...(rehearsal ? { rehearsal } : {}),
   };
   return {

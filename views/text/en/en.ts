@@ -10,6 +10,7 @@ import { draft } from "./draft.ts";
 import { drawing, layoutDrawing } from "./drawing.ts";
 import { errors, notRecordedText } from "./errors.ts";
 import { factName, facts } from "./facts.ts";
+import { figures } from "./figures.ts";
 import { findings } from "./findings.ts";
 import { firm } from "./firm.ts";
 import { guide, more } from "./guide.ts";
@@ -91,6 +92,7 @@ export const en = {
   record,
   proof,
   report,
+  figures,
   findings,
   findingTitle,
   findingWhat,

@@ -1,0 +1,30 @@
+import type { Brief } from "../../machines/install/brief.ts";
+import { own } from "../../machines/lookup/own.ts";
+import { readAnchorage } from "./anchorage.ts";
+import { Problem, type Wrong } from "./problem.ts";
+import { readSiteModel } from "./site-model.ts";
+
+/** Parts of a brief that no form of it has: each has a page of its own, and stays as it stands where another page changes the rest. */
+const PARTS = ["siteModel", "anchorage"] as const satisfies readonly (keyof Brief)[];
+type PartName = (typeof PARTS)[number];
+type Parts = Pick<Brief, PartName>;
+type Given = { readonly [P in PartName]?: unknown };
+
+/** The parts that came with a brief. Throws a Problem that names every field that is wrong. */
+export function partsOf(given: Given, brief: Pick<Brief, "tent" | "sheet" | "use">): Parts {
+  const read = [
+    ...(isGiven(given.siteModel) ? [readSiteModel(given.siteModel)] : []),
+    ...(isGiven(given.anchorage) ? [readAnchorage(given.anchorage, brief)] : []),
+  ];
+  const wrong: Wrong = Object.assign({}, ...read.map((part) => ("wrong" in part ? part.wrong : {})));
+  if (Object.keys(wrong).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, wrong);
+  return Object.assign({}, ...read) as Parts;
+}
+
+const isGiven = (part: unknown): boolean => part !== undefined && part !== null;
+
+/** The parts of a brief that an amendment of it says nothing of. One that is told as `null` goes. */
+export function keptParts(brief: Brief, amended: unknown): Parts {
+  const told = typeof amended === "object" && amended !== null ? (amended as Given) : {};
+  return Object.fromEntries(PARTS.flatMap((part) => (own(told, part) === undefined && brief[part] ? [[part, brief[part]]] : [])));
+}
