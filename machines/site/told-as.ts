@@ -8,11 +8,7 @@ type Told<T> = T extends Point ? Offset : T extends readonly (infer U)[] ? reado
 /** A site as `readSite` takes it: every point as an offset from the baseline. */
 export type ToldSite = Told<SiteModel>;
 
-/**
- * A site as it can be told again: `readSite` of it gives the same site.
- *
- * @example toldAs({ ...EMPTY_SITE, wanted: { cornerA: { xFt: 8, yFt: 12 }, headingDeg: 0 } }).wanted // { cornerA: { alongFt: 12, offFt: 8 }, headingDeg: 0 }
- */
+/** A site as it can be told again: `readSite` of it gives the same site. */
 export const toldAs = ({ buried, overhead, things, ground, ticketArea, slope, wanted }: SiteModel): ToldSite => ({
   buried: buried.map((line) => ({ ...line, points: line.points.map(offsetOf) })),
   overhead: overhead.map((line) => ({ ...line, points: line.points.map(offsetOf) })),
