@@ -1,10 +1,8 @@
 import type { Friction } from "../loads/ballast.ts";
 import type { UnderRoof } from "../loads/canopy.ts";
-import type { AnchorFacts } from "../loads/facts.ts";
-import { type GroundState, type Pull, type SoilClass, type StakeMaterial, stakeOfSheet } from "../loads/ground.ts";
+import type { GroundState, Pull, SoilClass, StakeMaterial } from "../loads/ground.ts";
 import type { Exposure } from "../loads/pressure.ts";
 import type { StationKind } from "../tent/types.ts";
-import type { Brief } from "./brief.ts";
 
 /** What anchors are screened by, beside the sheet and the plan. `null`, everywhere: nobody knows. */
 export type Anchorage = {
@@ -42,18 +40,3 @@ export const NOTHING_TOLD: Anchorage = {
   factorOfSafety: null,
   sheetAllows: { corner: null, seamEnd: null, side: null },
 };
-
-/** The facts that a job's anchors are screened by. Without an anchorage nothing is known but the sheet and the walls. */
-export function anchorFactsOf({ anchorage = NOTHING_TOLD, sheet, use }: Pick<Brief, "anchorage" | "sheet" | "use">): AnchorFacts {
-  const { gustMph, exposure, elevationFt, underRoof, material, soil, groundState } = anchorage;
-  const { pulls, rainSincePulls, factorOfSafety, sheetAllows } = anchorage;
-  return {
-    walls: use.walls,
-    wind: { gustMph, exposure, elevationFt },
-    underRoof,
-    stake: sheet && stakeOfSheet(sheet, material),
-    ground: { soil, state: groundState, pulls, rainSincePulls, factorOfSafety },
-    sheetAllows,
-    driven: [],
-  };
-}

@@ -1,6 +1,7 @@
 import * as v from "valibot";
 import type { FigureProblem } from "../../machines/figures/problems.ts";
-import { type Anchorage, anchorFactsOf, NOTHING_TOLD } from "../../machines/install/anchorage.ts";
+import { anchorFactsOf } from "../../machines/install/anchor-facts.ts";
+import { type Anchorage, NOTHING_TOLD } from "../../machines/install/anchorage.ts";
 import type { Brief } from "../../machines/install/brief.ts";
 import { problemsOfFriction } from "../../machines/loads/ballast.ts";
 import { problemsOfFacts } from "../../machines/loads/facts.ts";
