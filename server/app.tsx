@@ -16,6 +16,7 @@ import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
 import { createAsides } from "./learning/asides.ts";
 import { createPresence } from "./presence.ts";
+import { anchorRoutes } from "./routes/anchors.tsx";
 import { amendRoutes } from "./routes/amend.tsx";
 import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
@@ -29,6 +30,7 @@ import { joinRoutes } from "./routes/join.tsx";
 import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { learnRoutes } from "./routes/learn.tsx";
+import { withLightning } from "./routes/lightning-on.ts";
 import { learningRoutes } from "./routes/learning.tsx";
 import { manifestRoutes } from "./routes/manifest.ts";
 import { nameRoutes } from "./routes/names.tsx";
@@ -45,6 +47,7 @@ import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
 import { trustRoutes } from "./routes/trust.tsx";
+import { weatherPlanRoutes } from "./routes/weather-plan.tsx";
 
 /** Nothing said on a site is longer than this, but for a photo with what is said of it. */
 const MAX_BYTES = 64 * 1024;
@@ -89,6 +92,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));
+  app.use("/jobs/*", withLightning(liveJobs));
   app.route("/", manifestRoutes());
   app.route("/", trustRoutes(network));
   app.route("/", handWorkRoutes());
@@ -102,6 +106,8 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
+  app.route("/", weatherPlanRoutes(liveJobs, world));
+  app.route("/", anchorRoutes(liveJobs, world));
   app.route("/", guideRoutes(liveJobs, world, presence, asides));
   app.route("/", sayableRoutes(liveJobs));
   app.route("/", phoneRoutes(liveJobs, world));

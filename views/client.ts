@@ -1,6 +1,7 @@
 import { fillFromDevice } from "./pages/draft/client.ts";
 import { watchContact } from "./pages/guide/client/contact.ts";
 import { followCall } from "./pages/guide/client/desk.ts";
+import { tellDue } from "./pages/guide/client/due.ts";
 import { keepFocus } from "./pages/guide/client/focus.ts";
 import { useLock } from "./pages/guide/client/lock.ts";
 import { showCall, watchPresses } from "./pages/guide/client/press.ts";
@@ -9,6 +10,7 @@ import { offerVoice } from "./pages/more/client.ts";
 import { usePhoneCheck } from "./pages/phone/client.ts";
 import { sendPhotos } from "./pages/photos/client.ts";
 import { useKeypads } from "./parts/keypad.client.ts";
+import { useLightning } from "./parts/lightning.client.ts";
 import { followPlan } from "./parts/tent-part.client.ts";
 import { useVoice } from "./voice/voice.ts";
 
@@ -21,7 +23,9 @@ watchContact();
 followCall();
 followPlan();
 fillFromDevice();
+useLightning();
 useVoice();
+tellDue();
 void offerVoice();
 usePhoneCheck();
 sendPhotos();

@@ -1,11 +1,11 @@
 /** What every page wears, in the order of its layers. */
-const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/page-header.css", "parts/hurt.css"] as const;
+const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/page-header.css", "parts/hurt.css", "parts/lightning.css"] as const;
 const MARKS = "parts/findings.css";
 const DIGESTS = "parts/digests.css";
 const PICTURE = "drawing/call/style.css";
 const HAND_WORK = "drawing/hand-work/style.css";
 const KEYPAD = "parts/keypad.css";
-const GUIDE = ["frame", "strip", "call", "site", "stop", "drawing", "answers", "dock"] as const;
+const GUIDE = ["frame", "strip", "call", "site", "stop", "watch", "drawing", "answers", "dock"] as const;
 const PHONE = "pages/phone/style.css";
 const TENT_PART = "parts/tent-part.css";
 const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...own];
@@ -30,6 +30,8 @@ export const STYLESHEETS = {
     ...GUIDE.map((part) => `pages/guide/${part}.css`),
   ),
   phone: sheet(PHONE),
+  anchors: sheet("pages/draft/style.css", "pages/anchors/style.css"),
+  "weather-plan": sheet("pages/draft/style.css", "pages/weather-plan/style.css"),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css"),
   join: sheet(DIGESTS, "pages/join/style.css"),

@@ -12,6 +12,7 @@ import type { Listening } from "../speech/listening.ts";
 import type { Meaning } from "../speech/meanings.ts";
 import type { Question } from "../speech/question.ts";
 import { instantOf } from "./clock.ts";
+import { foundIntent, foundMeant } from "./found-meant.ts";
 import { thingMeant } from "./thing-meant.ts";
 
 /** Where something was said: the device, and how it is listened to. */
@@ -96,12 +97,16 @@ function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readB
   if ("hurt" in meant) return { type: "hurt", words: meant.hurt };
   if ("outOfUse" in meant) return { type: "outOfUse", thing: thingMeant(job, meant.outOfUse, false), because: meant.because };
   if ("backInUse" in meant) return { type: "backInUse", thing: thingMeant(job, meant.backInUse, true), because: meant.because };
-  for (const kind of ["thunder", "warning", "rain"] as const) if (kind in meant) return { type: "reading", reading: { kind, takenAt: at } };
+  if ("found" in meant) return foundIntent(job.frozen, foundMeant(meant.found));
+  if ("thunder" in meant)
+    return { type: "reading", reading: { kind: "thunder", takenAt: at, ...(meant.seconds === undefined ? {} : { seconds: meant.seconds }) } };
+  if ("heat" in meant) return { type: "reading", reading: { kind: "heat", ...meant.heat, takenAt: at } };
+  for (const kind of ["warning", "rain"] as const) if (kind in meant) return { type: "reading", reading: { kind, takenAt: at } };
   if ("noThunder" in meant) return { type: "reading", reading: { kind: "noThunder", takenAt: at, because: meant.noThunder } };
   if (!("wind" in meant)) return null;
-  const { mph, gustMph, fromDeg, taken } = meant.wind;
+  const { mph, gustMph, fromDeg, taken, look } = meant.wind;
   const takenAt = instantAt(instantOf(taken, zone, wallTime(at, clocks)), clocks);
-  return { type: "reading", reading: { kind: "wind", mph, gustMph, fromDeg, takenAt, place: null } };
+  return { type: "reading", reading: { kind: "wind", mph, gustMph, fromDeg, takenAt, place: null, ...(look ? { look } : {}) } };
 }
 
 function misunderstanding(meant: Meaning, words: string): Misunderstanding {

@@ -1,7 +1,9 @@
 import { type Change, changesOf } from "../install/changes.ts";
 import { finding, isCumulative } from "../install/checks/any-check.ts";
+import type { Shortfall } from "../install/checks/computed.ts";
 import type { Finding } from "../install/checks/registry.ts";
 import type { BindingIntent, Command, Did, Reading } from "../install/commands.ts";
+import { type Found, nameOf } from "../install/found.ts";
 import type { Answer, Value } from "../install/gates.ts";
 import type { GateId, Instant, WallTime } from "../install/ids.ts";
 import { currentStep, type Job, missingNow, stepsIn } from "../install/job.ts";
@@ -59,7 +61,13 @@ export type Reply =
   /** An answer that is good, with what it comes to. */
   | { readonly is: "answered"; readonly did: Did; readonly finding: Finding | null }
   /** All work stops; `shelter` where the crew goes from lightning, as far as anybody knows. */
-  | { readonly is: "stopped"; readonly inHand: boolean; readonly shelter: { readonly place: string | null } | null }
+  | {
+      readonly is: "stopped";
+      readonly inHand: boolean;
+      readonly shelter: { readonly place: string | null } | null;
+      /** What was given for the seconds from flash to bang, and is none. */
+      readonly notSeconds: string | null;
+    }
   /** A gust at which nothing goes up, though not all is stopped. */
   | { readonly is: "overRaise"; readonly limitMph: number }
   /** An answer that was recorded and keeps its gate shut. */
@@ -76,6 +84,8 @@ export type Reply =
   | { readonly is: "outOfUse"; readonly thing: Thing; readonly stops: readonly Stop[] }
   /** Back, all but so many. */
   | { readonly is: "backInUse"; readonly thing: Thing; readonly left: number }
+  /** On the plan from now on, with what it shuts: what of the tent stands too near to it. */
+  | { readonly is: "found"; readonly what: Found; readonly shuts: readonly Shortfall[] }
   | { readonly is: "proposed"; readonly changes: readonly Change[] }
   /** At the standing tent, a wind at or over what was agreed for it: everybody out, or the walls off. */
   | { readonly is: "overAgreed"; readonly what: Agreed; readonly mph: number; readonly agreedMph: number }
@@ -132,6 +142,7 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   }
   if (said.type === "outOfUse") return { is: "outOfUse", thing: said.thing, stops: stopsOf(then.script, entry.step, said.thing) };
   if (said.type === "backInUse") return { is: "backInUse", thing: said.thing, left: outcome.left ?? 0 };
+  if (said.type === "found") return { is: "found", what: said.what, shuts: shutBy(said.what, said.to.script) };
   const over = said.type === "reading" ? overAgreed(said.reading, entry, then) : null;
   if (over) return over;
   const { did } = outcome;
@@ -159,15 +170,22 @@ function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): 
   return null;
 }
 
+/** What of a script is shut because of what was found. */
+const shutBy = (what: Found, { steps }: Script): Shortfall[] =>
+  steps.flatMap(({ gate }) => (gate?.check.kind === "computed" ? gate.check.short.filter(({ id }) => id === nameOf(what)) : []));
+
 /** What a reading shuts: everything, or whatever would go up. */
 function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
   if (canOnlyStop(reading, then.state)) {
     const { stormShelter } = frozenBefore(entry.no, then.earlier).brief.site;
-    return { is: "stopped", inHand: isBegun(stepIn(entry, then)), shelter: reading.kind === "thunder" ? { place: stormShelter } : null };
+    return { is: "stopped", inHand: isBegun(stepIn(entry, then)), ...thunderIn(reading, stormShelter) };
   }
   const { raiseGustMph } = then.state.limits;
   return reading.kind === "wind" && worstMph(reading) >= raiseGustMph ? { is: "overRaise", limitMph: raiseGustMph } : null;
 }
+
+const thunderIn = (reading: Reading, place: string | null) =>
+  reading.kind === "thunder" ? { shelter: { place }, notSeconds: reading.notSeconds ?? null } : { shelter: null, notSeconds: null };
 
 const questionOf = (gate: GateId, { script }: Pick<ReplyContext, "script">): Question | null => indexOf(script).questions.get(gate) ?? null;
 

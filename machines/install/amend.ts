@@ -18,19 +18,33 @@ const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
   pieces: (f) => f.plan.pieces,
   seams: (f) => f.plan.seams,
   poles: (f) => [f.plan.poles, f.plan.spec.centerPoleFt],
-  stations: (f) => [f.plan.edges, f.plan.stations],
+  /** Where the tent stands on its site moves every mark. */
+  stations: (f) => [f.plan.edges, f.plan.stations, ...wantedOf(f)],
   anchors: (f) => f.plan.plates,
   sheet: (f) => f.brief.sheet,
   site: ({ brief: { site } }) => [site.soilKnown, site.overheadKv],
+  /** Lines, wires and things as they were entered, and the ground and the area that the ticket names. */
+  neighbors: ({ brief: { siteModel } }) =>
+    siteModel ? [siteModel.buried, siteModel.overhead, siteModel.things, siteModel.ground, siteModel.ticketArea] : null,
+  /** What its anchors are screened by. */
+  anchorage: ({ brief }) => brief.anchorage ?? null,
   /** Where everybody is sent to, and who is sent for. */
   places: ({ brief: { site } }) => [site.rallyPoint, site.stormShelter, site.firstAid, site.address],
   ticket: (f) => f.brief.ticket,
   use: (f) => f.brief.use,
+  /** What the standing tent is watched by, and what is forecast. */
+  weather: ({ brief: { weatherPlan, forecast } }) => [weatherPlan ?? null, forecast ?? null],
   /** Who is on the site; a role that is handed over brings nobody new. */
   crew: (f) =>
     onSite(f.brief.crew)
       .map((p) => p.id)
       .sort(),
+};
+
+/** The place that is wanted, where it is another one than the baseline itself. */
+const wantedOf = ({ brief: { siteModel } }: Frozen): unknown[] => {
+  const wanted = siteModel?.wanted;
+  return wanted && (wanted.cornerA.xFt !== 0 || wanted.cornerA.yFt !== 0 || wanted.headingDeg !== 0) ? [wanted] : [];
 };
 
 /** What an amendment changes. */

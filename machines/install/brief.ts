@@ -3,10 +3,12 @@ import type { KitCatalog } from "../tent/load.ts";
 import type { EdgeName, TentSpec } from "../tent/types.ts";
 import type { Anchorage } from "./anchorage.ts";
 import type { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "./brief-choices.ts";
+import type { Forecast } from "./forecast.ts";
 import type { PersonId, WallTime } from "./ids.ts";
 import type { Practice } from "./practice.ts";
 import type { ROLES } from "./roles.ts";
 import type { UTILITIES } from "./utilities.ts";
+import type { WeatherPlan } from "./weather-plan.ts";
 
 export type Role = (typeof ROLES)[number];
 
@@ -92,6 +94,10 @@ export type Brief = {
   readonly siteModel?: SiteModel;
   /** What its anchors are screened by. Absent where nobody told any of it: then they are not screened. */
   readonly anchorage?: Anchorage;
+  /** The highest gust that is forecast for the hire. Absent where nobody told it. */
+  readonly forecast?: Forecast;
+  /** What is agreed for wind and storm while it stands. Absent where nothing is. */
+  readonly weatherPlan?: WeatherPlan;
   /** A trainee's: no tent stands behind it, it is marked on every screen and kept out of every count. Absent where it is real. */
   readonly rehearsal?: true;
   /** Of a rehearsal in which site and crew answer back. Absent where nothing happens but what is said. */

@@ -1,8 +1,11 @@
+import { digest } from "../digest/digest.ts";
+import type { Pull } from "../loads/ground.ts";
 import { nearlyEqual } from "../tent/grid.ts";
 import { CORNERS, type Corner, type EdgeName, type InteriorPole, type KitItem, type Point } from "../tent/types.ts";
 import type { Role } from "./brief.ts";
 import type { PersonId } from "./ids.ts";
 import { looserIn } from "./looser.ts";
+import { type SiteChange, siteChangesOf } from "./site-changes.ts";
 import type { Frozen } from "./step.ts";
 
 type Fact = string | number | boolean | null;
@@ -15,20 +18,36 @@ export type Change =
   | { readonly what: "corner"; readonly corner: Corner; readonly by: Point }
   | { readonly what: "kit"; readonly item: KitItem; readonly from: number; readonly to: number }
   | { readonly what: "person"; readonly id: PersonId; readonly from: Role | null; readonly to: Role | null }
+  /** A line, a thing or an area of the site, where the tent stands on it, or what is done about a stake. */
+  | { readonly what: "site"; readonly change: SiteChange }
+  /** The pulls that were made before the job; `looser` where stakes count for more by them. */
+  | { readonly what: "pulls"; readonly from: readonly Pull[]; readonly to: readonly Pull[]; readonly looser?: true }
   /** A field of the brief by its name in the form; `null` where it is not there. `looser` where a limit gets looser by it. */
   | { readonly what: "fact"; readonly field: string; readonly from: Fact; readonly to: Fact; readonly looser?: true };
 
 /** Everything that differs between two versions of a job, what makes a limit looser first, then what is seen on the ground. Empty where nothing does. */
 export function changesOf(from: Frozen, to: Frozen): Change[] {
   const resized = from.plan.widthFt !== to.plan.widthFt || from.plan.lengthFt !== to.plan.lengthFt;
+  const site = siteChangesOf(from, to).map((change): Change => ({ what: "site", change }));
+  const isLooser = (change: Change) => change.what === "site" && "looser" in change.change;
   return [
+    ...site.filter(isLooser),
+    ...pullsOf(from, to),
     ...factsOf(from, to),
+    ...site.filter((change) => !isLooser(change)),
     ...ringsOf(from, to),
     // Of another tent every pole and corner is another: its size says it all.
     ...(resized ? [] : [...polesOf(from, to), ...cornersOf(from, to)]),
     ...kitOf(from, to),
     ...peopleOf(from, to),
   ];
+}
+
+function pullsOf(from: Frozen, to: Frozen): Change[] {
+  const [before, after] = [from, to].map(({ brief }) => brief.anchorage?.pulls ?? []) as [readonly Pull[], readonly Pull[]];
+  if (digest.of(before) === digest.of(after)) return [];
+  const isLooser = looserIn(from, to).some(({ field }) => field === "anchorage.pulls");
+  return [{ what: "pulls", from: before, to: after, ...(isLooser ? { looser: true } : {}) }];
 }
 
 function ringsOf(from: Frozen, to: Frozen): Change[] {
@@ -74,7 +93,7 @@ function peopleOf(from: Frozen, to: Frozen): Change[] {
 }
 
 /** What is told in another way: as rings, poles, corners or people. */
-const TOLD: readonly string[] = ["tent.rings", "tent.shifted", "tent.add", "tent.leaveOut", "crew"];
+const TOLD: readonly string[] = ["tent.rings", "tent.shifted", "tent.add", "tent.leaveOut", "crew", "siteModel", "anchorage.pulls"];
 
 function factsOf(from: Frozen, to: Frozen): Change[] {
   const [before, after] = [flat(from.brief), flat(to.brief)];

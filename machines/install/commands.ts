@@ -1,4 +1,7 @@
+import type { ColdAir, HotAir } from "../weather/air.ts";
+import type { BeaufortName } from "../weather/beaufort.ts";
 import type { Role } from "./brief.ts";
+import type { Found as FoundThing } from "./found.ts";
 import type { Value } from "./gates.ts";
 import type { DeviceId, EntryNo, GateId, Instant, PersonId } from "./ids.ts";
 import type { Moment } from "./moment.ts";
@@ -11,6 +14,10 @@ export const SPOKEN = ["talk", "wake", "open"] as const;
 export type Spoken = (typeof SPOKEN)[number];
 export type CommandSource = "press" | "typed" | "office" | Spoken;
 
+/** Where a wind was read: in the open, or in a lee, which is no reading of the site. */
+export const EXPOSURES = ["open", "lee"] as const;
+export type Exposure = (typeof EXPOSURES)[number];
+
 export type Reading =
   | {
       readonly kind: "wind";
@@ -20,10 +27,38 @@ export type Reading =
       readonly fromDeg: number | null;
       readonly takenAt: Instant;
       readonly place: string | null;
+      /** How high it was read, ft; absent where nobody said. */
+      readonly heightFt?: number;
+      readonly exposure?: Exposure;
+      /** Told by the look of things, as a word of the scale; absent where a meter read it. */
+      readonly look?: BeaufortName;
     }
-  | { readonly kind: "thunder" | "warning" | "rain"; readonly takenAt: Instant }
+  | ThunderReading
+  | WarningReading
+  | { readonly kind: "rain"; readonly takenAt: Instant }
+  /** Air in °F, humidity in percent. `sun` null: not told, and counted as full. */
+  | ({ readonly kind: "heat"; readonly takenAt: Instant } & HotAir)
+  | ({ readonly kind: "cold"; readonly takenAt: Instant } & ColdAir)
   /** The last thunder was none: it is taken back, with what it was. */
   | { readonly kind: "noThunder"; readonly takenAt: Instant; readonly because: string };
+
+export type ThunderReading = {
+  readonly kind: "thunder";
+  readonly takenAt: Instant;
+  /** From the flash to its thunder, s; absent where nobody counted. */
+  readonly seconds?: number;
+  /** What was given in place of such seconds and is none: the thunder counts all the same. */
+  readonly notSeconds?: string;
+};
+
+/** As the crew reads it out: what it is, until when, who put it out; each absent where nobody said. */
+export type WarningReading = {
+  readonly kind: "warning";
+  readonly takenAt: Instant;
+  readonly what?: string;
+  readonly until?: string;
+  readonly issuer?: string;
+};
 
 /** The words of a press that says nothing more. */
 export const PRESSED = "pressed";
@@ -37,7 +72,16 @@ export type BindingIntent =
   /** A piece is damaged, or so many of a kit line are short: what needs it waits. */
   | { readonly type: "outOfUse"; readonly thing: Thing; readonly because: string }
   /** Mended, swapped, or so many came. */
-  | { readonly type: "backInUse"; readonly thing: Thing; readonly because: string };
+  | { readonly type: "backInUse"; readonly thing: Thing; readonly because: string }
+  /** One more line, wire or thing on the site. It takes effect at once, as it can only make a job stricter. */
+  | Found;
+
+type Found = {
+  readonly type: "found";
+  readonly what: FoundThing;
+  /** The whole job with it: calls and limits follow from it at once. */
+  readonly to: Frozen;
+};
 
 /** The only vocabulary. What a command asks for, without who, where from and when. */
 export type Intent =
@@ -71,8 +115,14 @@ export type Intent =
   | { readonly type: "disagree"; readonly target: EntryNo };
 
 type Amend = Extract<Intent, { type: "amend" }>;
+/** What binds, without the job that it would put in force. */
+export type BindingGist = Exclude<BindingIntent, Found> | Omit<Found, "to">;
 /** What is asked for, without the plan that a change would put in force: all that its words are made from. */
-export type Gist = Exclude<Intent, Amend> | Omit<Amend, "to">;
+export type Gist =
+  | Exclude<Intent, Amend | Found | { type: "readBack" }>
+  | Omit<Amend, "to">
+  | Omit<Found, "to">
+  | { readonly type: "readBack"; readonly intent: BindingGist };
 
 /** The server adds who, in what role, on which device and when; `seen` is the entry the screen showed when the press began. */
 export type Command = Intent &
@@ -112,4 +162,5 @@ export type Did =
   | "standingDown"
   | "outOfUse"
   | "backInUse"
+  | "found"
   | "closed";

@@ -17,7 +17,7 @@ type WindLimit = Limits["raiseGustMph"] & { readonly agreed?: GateId };
  * What each kind of work needs for as long as it lasts, in the order in which it is asked. Some are the gates of calls: the
  * talk, the ticket and the wind plan are asked where they come, and again wherever they are missing.
  */
-export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: Limits): Condition[] {
+export function conditionsOf({ weatherPlan, ticket }: Brief, steps: readonly Step[], limits: Limits): Condition[] {
   const { raiseGustMph, stopGustMph, insideGustMph, windLiftingS, windOtherwiseS, warningS, dayS } = limits;
   const wind = (id: string, over: readonly Work[], { is, source, ...agreed }: WindLimit, validForS: number): Condition => ({
     over,
@@ -41,6 +41,12 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
   };
   // The lower of the two keeps the tent closed.
   const inside: WindLimit = { ...(insideGustMph.is < stopGustMph.is ? insideGustMph : stopGustMph), agreed: AGREED.evacuate };
+  const survey: Condition = {
+    over: ["use"],
+    wordsKey: "survey",
+    params: {},
+    gate: { id: "survey", ...gate(noneOf, { roles: COMPETENT, dormant: true, reopenedBy: ["clearing"] }) },
+  };
   const session = { session: true, validForS: dayS.is };
   return [
     {
@@ -67,6 +73,8 @@ export function conditionsOf({ ticket }: Brief, steps: readonly Step[], limits: 
     wind("wind.lift", ["lift", "under", "ease"], raiseGustMph, windLiftingS.is),
     wind("wind.lower", ["lower"], stopGustMph, windLiftingS.is),
     wind("wind.use", ["use"], inside, windOtherwiseS.is),
+    // After everybody was sent out the tent is walked from outside before anybody goes back in. A blow asks for its rounds by itself.
+    ...(weatherPlan ? [survey] : []),
     // While it blows nobody is sent to look: the wind comes first.
     {
       over: ["openCloth", ...ALOFT.over],

@@ -17,7 +17,21 @@ export type { Unit } from "./checks/units.ts";
 export type Paper = "engineer" | "lineOwner" | "utilityOwner" | "siteOwner" | "fireOfficial";
 
 /** The parts of a job whose amendment reopens a gate. */
-export type Aspect = "pieces" | "seams" | "poles" | "stations" | "anchors" | "sheet" | "site" | "places" | "ticket" | "use" | "crew";
+export type Aspect =
+  | "pieces"
+  | "seams"
+  | "poles"
+  | "stations"
+  | "anchors"
+  | "sheet"
+  | "site"
+  | "neighbors"
+  | "anchorage"
+  | "places"
+  | "ticket"
+  | "use"
+  | "crew"
+  | "weather";
 
 /** What happens on a site and reopens gates: the strike begins, everybody left and came back, rain, wind at the stop level, a corner mark moved. */
 export const HAPPENINGS = ["strike", "clearing", "rain", "blow", "corner"] as const;

@@ -3,6 +3,7 @@ import { isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import { forgotten } from "./facts.ts";
+import { onlyAdds } from "./found.ts";
 import { withLead } from "./hand-over.ts";
 import type { PersonId } from "./ids.ts";
 import type { Job } from "./job.ts";
@@ -41,6 +42,7 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
     const looser = looserRefusals(job.frozen, command.to);
     if (looser.length > 0) return [job, { refused: looser }];
   }
+  if (command.type === "found" && !onlyAdds(job.frozen, command.to, command.what)) return [job, { refused: [{ why: "notOnlyFound" }] }];
   if (command.type === "answer") {
     const beyond = unbelievable(command.value);
     if (beyond) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...beyond }] }];
@@ -61,7 +63,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
 }
 
 /** What is missing by its name: as long as that is the same, nothing else is asked. */
-const what = (missing: Missing | null): string | null => missing && (missing.gate ?? `out of use: ${missing.keys.join()}`);
+const what = (missing: Missing | null): string | null =>
+  missing && (missing.gate ?? ("keys" in missing ? `out of use: ${missing.keys.join()}` : missing.why));
 
 /** A piece or a kit line that the plan does not have, with what there is. */
 function noSuchThing(job: Job, command: Command): Refusal | null {
@@ -124,6 +127,7 @@ function inChart(job: Job, command: Command): [Job, Outcome] {
   const next: Job = { ...job, snapshot: after, proposed: proposedBy(command, outcome, job) };
   if ("refused" in outcome) return [next, outcome];
   if (outcome.did === "amended") return [applyAmendment(next, job.proposed!, command.entry), outcome];
+  if (outcome.did === "found" && command.type === "found") return [applyAmendment(next, command.to, command.entry), outcome];
   return [outcome.did === "tookLead" ? ledBy(next, command.by) : next, outcome];
 }
 
@@ -133,5 +137,5 @@ const ledBy = (job: Job, lead: PersonId): Job => ({ ...job, frozen: { ...job.fro
 function proposedBy(command: Command, outcome: Outcome, job: Job): Job["proposed"] {
   if (!("did" in outcome)) return job.proposed;
   if (command.type === "amend") return command.to;
-  return ["amended", "discarded", "tookLead"].includes(outcome.did) ? null : job.proposed;
+  return ["amended", "discarded", "tookLead", "found"].includes(outcome.did) ? null : job.proposed;
 }

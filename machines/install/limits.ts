@@ -1,6 +1,7 @@
 import type { Taping } from "../site/lengths.ts";
 import type { Brief, Sheet } from "./brief.ts";
 import { BRIEF, PRACTICE, SHEET, type Source } from "./gates.ts";
+import { overheadLinesOf } from "./overhead-lines.ts";
 import { EXITS, type Exits, exitsFor, OVERHEAD, overheadClearanceFt, SEPARATION } from "./published-limits.ts";
 
 /** A figure that answers or conditions are judged by, and where it comes from. */
@@ -93,7 +94,9 @@ export type Limits = { readonly [K in keyof typeof DEFAULTS]: Limit<Widened<(typ
 type Widened<T> = T extends number ? number : { readonly [K in keyof T]: number };
 
 /** The limits of a job as its brief, its sheet and today's defaults give them, each with its source. */
-export function limitsFor({ sheet, site, ticket, use }: Brief): Limits {
+export function limitsFor(brief: Brief): Limits {
+  const { sheet, ticket, use } = brief;
+  const overhead = overheadLinesOf(brief).map(({ kv }) => kv);
   const bySheet = <T>(figure: T | null, usual: Limit<T>): Limit<T> => (figure === null ? usual : { is: figure, source: SHEET });
   return {
     ...DEFAULTS,
@@ -104,7 +107,7 @@ export function limitsFor({ sheet, site, ticket, use }: Brief): Limits {
     sidePoleLeanDeg: bySheet(sheet?.sidePoleLeanDeg ?? null, DEFAULTS.sidePoleLeanDeg),
     toleranceIn:
       ticket === null || ticket.toleranceIn === DEFAULTS.toleranceIn.is ? DEFAULTS.toleranceIn : { is: ticket.toleranceIn, source: BRIEF },
-    overheadFt: { is: (site.overheadKv.length > 0 ? site.overheadKv : [null]).map(overheadClearanceFt), source: OVERHEAD },
+    overheadFt: { is: (overhead.length > 0 ? overhead : [null]).map(overheadClearanceFt), source: OVERHEAD },
     exits: { is: use.occupants === null ? null : exitsFor(use.occupants), source: EXITS },
   };
 }

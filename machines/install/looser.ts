@@ -2,6 +2,9 @@ import type { Brief, Sheet, Ticket } from "./brief.ts";
 import { isPaperNumber } from "./checks/paper-form.ts";
 import { SHEET } from "./gates.ts";
 import type { Limits } from "./limits.ts";
+import { looserAnchorage } from "./looser-anchorage.ts";
+import { looserWatch } from "./looser-watch.ts";
+import { overheadLinesOf } from "./overhead-lines.ts";
 import { foldName } from "./person-name.ts";
 import type { Refusal } from "./refusals.ts";
 import type { Frozen } from "./step.ts";
@@ -55,8 +58,9 @@ export function looserIn(from: Frozen, to: Frozen): Looser[] {
     ...(was.ticket && is.ticket ? ticketSaysLess(was.ticket, is.ticket) : []).map(
       (field): Looser => ({ field: `ticket.${field}`, paper: "ticket" }),
     ),
-    ...(comesNearer(from, to) ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
-    ...(isGone(from, to) ? [{ field: "site.overheadKv", paper: null }] : []),
+    ...looserOverhead(from, to),
+    ...looserWatch(was, is).map((field): Looser => ({ field, paper: null })),
+    ...looserAnchorage(was, is).map((field): Looser => ({ field, paper: null })),
     ...opensWithLess(was.use, is.use).map((field): Looser => ({ field: `use.${field}`, paper: null })),
   ];
 }
@@ -149,15 +153,26 @@ function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
 /** Without a figure only an engineer's paper opens the pull: no figure is stricter than any. */
 const pullOf = ({ pullTestLbf }: Sheet): number => pullTestLbf ?? Number.POSITIVE_INFINITY;
 
-/** A line is off the list. Nobody signs for one that was never there: it is shown as looser, and those that are left are asked again. */
-const isGone = (from: Frozen, to: Frozen): boolean => to.brief.site.overheadKv.length < from.brief.site.overheadKv.length;
+/**
+ * Lines nearer than before, or off the list. Nobody signs for one that was never there: it is shown as looser, and those that are
+ * left are asked again. Where lines were entered on the site it is a correction of what was entered, and no paper governs it.
+ */
+function looserOverhead(from: Frozen, to: Frozen): Looser[] {
+  const isEntered = [from, to].some(({ brief }) => (brief.siteModel?.overhead.length ?? 0) > 0);
+  const [near, gone] = [comesNearer(from, to), overheadLinesOf(to.brief).length < overheadLinesOf(from.brief).length];
+  if (isEntered) return near || gone ? [{ field: "siteModel.overhead", paper: null }] : [];
+  return [
+    ...(near ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
+    ...(gone ? [{ field: "site.overheadKv", paper: null }] : []),
+  ];
+}
 
 /**
  * Whether some line may be nearer than before, those off the list aside: the ones that are left, nearest first, against as many
  * of those before. One that is its owner's to say is as far as can be.
  */
 function comesNearer(from: Frozen, to: Frozen): boolean {
-  const [before, after] = [from, to].map(({ brief: { site } }) => site.overheadKv);
+  const [before, after] = [from, to].map(({ brief }) => overheadLinesOf(brief).map(({ kv }) => kv));
   if (JSON.stringify(before) === JSON.stringify(after) || after!.length === 0) return false;
   const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => a - b));
   const more = Math.max(0, is!.length - was!.length);

@@ -8,7 +8,20 @@ import { escapeStep, standDown, stepState } from "./step-state.ts";
 import { weatherLimits } from "./weather.ts";
 
 /** Events of the procedure that a closed job refuses. */
-const CLOSED = ["next", "back", "answer", "waive", "makeSafe", "standDown", "amend", "agree", "disagree", "outOfUse", "backInUse"] as const;
+const CLOSED = [
+  "next",
+  "back",
+  "answer",
+  "waive",
+  "makeSafe",
+  "standDown",
+  "amend",
+  "agree",
+  "disagree",
+  "outOfUse",
+  "backInUse",
+  "found",
+] as const;
 
 /** Where the weather comes to stand, with what else is done. */
 const verdicts = <A extends readonly unknown[]>(actions: A) =>
@@ -93,6 +106,8 @@ function installMachine(script: Script, limits: JobState["limits"]) {
           ],
           // What can only stop is taken from anybody, and is new to every screen.
           outOfUse: { actions: ["takeOut", "revise", did("outOfUse")] },
+          // A change that waits was made for the site as it was known before.
+          found: [refuseUnlessAllowed, { actions: ["revise", "settle", did("found")] }],
           backInUse: [
             refuseUnlessAllowed,
             { guard: "notOutOfUse", ...refuseFor(({ event }) => ("thing" in event ? [{ why: "notOutOfUse", thing: event.thing }] : [])) },
@@ -108,6 +123,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
           clock: verdicts(["passTime"] as const),
           reading: [
             { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(mayAsk("reading"), event)) },
+            { guard: "readingInALee", ...refuse({ why: "inALee" }) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
             { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },

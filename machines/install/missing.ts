@@ -7,6 +7,9 @@ import { indexOf } from "./script-index.ts";
 import type { JobState } from "./state.ts";
 import { answerStatus, isPassed, status } from "./status.ts";
 import type { EscapeId, Script, Step, Work } from "./step.ts";
+import { tooLong } from "./time-left.ts";
+import { wallTime } from "./wall-time.ts";
+import { WARNING } from "./weather.ts";
 
 /** Whether somebody was counted under the cloth and not out again: nothing but what finishes that is asked. */
 export const peopleUnder = (script: Script, state: JobState): boolean =>
@@ -75,14 +78,31 @@ function loadUp(script: Script, { id, resumeFrom }: Step): boolean {
 }
 
 /** What a call needs and does not have: things, and conditions of its work. */
-export function entry(script: Script, call: Pick<Step, "phase" | "work" | "needs"> | null, state: JobState, at: Instant): Missing | null {
+export function entry(
+  script: Script,
+  call: Pick<Step, "id" | "phase" | "work" | "needs"> | null,
+  state: JobState,
+  at: Instant,
+): Missing | null {
   if (call === null) return null;
   const lacked = lackedBy(call, state);
   if (lacked || call.work === null) return lacked;
+  const late = tooLong(script, call, state, at);
+  // A warning is asked, as somebody may say that it is over.
+  if (late && late.because !== "warning") return { why: "tooLong", ...late };
+  const past = call.work === "use" ? pastHour(script, state, at) : null;
+  if (past) return past;
   for (const { gate, notIn } of indexOf(script).over.get(call.work) ?? []) {
     if (notIn === call.phase) continue;
     const missing = missingAs("before", gate, status(gate, state, at), state);
-    if (missing) return missing;
+    if (missing) return late && gate.id === WARNING ? { ...missing, tooLong: late } : missing;
   }
   return null;
+}
+
+/** The hour by which nobody is inside, once it has come and until the wind that it is for is over. */
+function pastHour({ watch }: Script, state: JobState, at: Instant): Missing | null {
+  const { clearBy = null, to = 0 } = watch?.forecast ?? {};
+  const now = wallTime(at, state);
+  return clearBy !== null && now >= clearBy && now < to ? { why: "pastHour", clearBy } : null;
 }

@@ -17,12 +17,24 @@ import { thundery, WARNING, warned, weatherAt } from "./weather.ts";
 export function reopened(script: Script, call: Step, state: JobState, at: Instant): MissingGate | null {
   const here = indexOf(script).at.get(call.id);
   if (here === undefined) return reopenedOnWayOut(script, call, state);
-  const first = firstOpen(script, state);
+  const first = firstShut(script, state, here) ?? firstOpen(script, state);
   const again =
     first !== null && first < here
       ? missingAs("again", script.steps[first]!.gate!, answerStatus(script.steps[first]!.gate!, state), state)
       : recheckDue(script, call, state, at);
   return again && (stopped(script, state, at) ?? again);
+}
+
+const computedIn = new WeakMap<Script, readonly number[]>();
+/**
+ * The place of the first earlier call of this run that was worked out to be shut: it comes before all else, and is not entered by
+ * going on, as nothing but a change of the plan takes it away.
+ */
+function firstShut(script: Script, { startedFrom }: JobState, here: number): number | null {
+  const known = computedIn.get(script) ?? script.steps.flatMap(({ gate }, i) => (gate?.check.kind === "computed" ? [i] : []));
+  computedIn.set(script, known);
+  const from = indexOf(script).at.get(startedFrom) ?? 0;
+  return known.find((place) => place >= from && place < here) ?? null;
 }
 
 /** What is asked again by now, behind the call and in this run; not where the tent comes down next. */

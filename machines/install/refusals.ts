@@ -8,6 +8,7 @@ import type { Unfit } from "./photo.ts";
 import type { OutOfUse, Reopened } from "./state.ts";
 import type { Thing } from "./thing.ts";
 import type { Things } from "./things-of.ts";
+import type { TooLong } from "./time-left.ts";
 
 /** How an answer stands against its gate. */
 export type Status =
@@ -36,6 +37,8 @@ export type MissingGate = {
   readonly because: Reopened["by"] | null;
   /** When time alone opens it, by the wall clock; `null` where it does not. */
   readonly notBefore: WallTime | null;
+  /** Of a warning where the tent comes down: lowering takes longer than there is. Absent where it does not, or nobody said how long. */
+  readonly tooLong?: TooLong;
 };
 
 /** Things that the next call needs and that are out of use. It is no gate, and has none: nothing answers it but what comes back. */
@@ -47,8 +50,13 @@ export type MissingThing = {
   readonly gate?: never;
 };
 
+/** Time is what is missing: lowering takes longer than there is, or the hour has come by which nobody is inside. Nothing answers it. */
+export type MissingTime = (({ readonly why: "tooLong" } & TooLong) | { readonly why: "pastHour"; readonly clearBy: WallTime }) & {
+  readonly gate?: never;
+};
+
 /** The first thing that keeps "next" from leading on. */
-export type Missing = MissingGate | MissingThing;
+export type Missing = MissingGate | MissingThing | MissingTime;
 
 /** Why the guide will not do it. Each becomes a sentence that says what is wrong and what to do. */
 export type Refusal =
@@ -84,6 +92,8 @@ export type Refusal =
   | { readonly why: "alreadyHurt"; readonly by: PersonId }
   | { readonly why: "future" }
   | { readonly why: "olderReading" }
+  /** A wind in a lee, under what is in force: the site has more. */
+  | { readonly why: "inALee" }
   /** There is no thunder that still counts, and none to take back. */
   | { readonly why: "noThunderNear" }
   /** A change that makes limits looser, by their fields in the brief, under the number of the paper in force. */
@@ -92,6 +102,8 @@ export type Refusal =
   | { readonly why: "forgets"; readonly facts: readonly FactName[] }
   /** What came is no photo, or none that can be kept. */
   | { readonly why: "noPhoto"; readonly unfit: Unfit }
+  /** Told as found, and made for a job that has changed since, or with more than what was found. */
+  | { readonly why: "notOnlyFound" }
   | { readonly why: "noProposal" }
   | { readonly why: "sameAsProposer" }
   | { readonly why: "alreadyStandingDown" }

@@ -22,6 +22,8 @@ export const MAY: { readonly [T in Intent["type"]]: readonly Role[] | typeof AS_
   hurt: ANYBODY,
   makeSafe: ANYBODY,
   outOfUse: ANYBODY,
+  // One line more makes a job stricter, and no other.
+  found: ANYBODY,
   // What is read back is judged as what it is; who confirms or drops it said it.
   readBack: ANYBODY,
   correct: ANYBODY,

@@ -13,6 +13,7 @@ import { struck } from "./phases/struck.ts";
 import { tensioned } from "./phases/tensioned.ts";
 import { utilitiesMarked } from "./phases/utilities-marked.ts";
 import { type EscapeId, PHASES, type PhaseId, type Script, type SiteState, type Step, type StepDraft } from "./step.ts";
+import { watchOf } from "./watch.ts";
 
 const SITE: Record<PhaseId | EscapeId, SiteState> = {
   utilitiesMarked: "clear",
@@ -57,9 +58,11 @@ export function scriptOf(brief: Brief, plan: TentPlan, limits: Limits): Script {
   };
   const way = (route: EscapeId) => makingSafe(route, brief).map((c) => step(route, c));
   const steps = PHASES.flatMap((phase) => phases[phase](brief, plan, limits).map((c) => step(phase, c)));
+  const watch = watchOf(brief, limits);
   return {
     steps,
     conditions: conditionsOf(brief, steps, limits),
     escapes: { ground: way("ground"), up: way("up"), standing: way("standing") },
+    ...(watch ? { watch } : {}),
   };
 }

@@ -10,7 +10,8 @@ import type { Moment } from "./moment.ts";
 import { type Neighbor, nearest } from "./neighbors.ts";
 import { putBack, takenOut } from "./out-of-use.ts";
 import { isSecondLook, paperRefusal } from "./paper.ts";
-import { onlyWarns, withReading } from "./reading.ts";
+import { inALee, onlyWarns, withReading } from "./reading.ts";
+import { windsAnd } from "./recent-winds.ts";
 import type { Refusal } from "./refusals.ts";
 import { arrived, reopen, reopenFor } from "./reopen.ts";
 import { mayAsk } from "./rights.ts";
@@ -96,10 +97,13 @@ export const install = setup({
       context.resumeAt === id && asked(script, step, context, event.at) === null,
     readingByWhoMayNot: ({ context, event }) =>
       event.type === "reading" &&
-      event.reading.kind !== "rain" &&
+      !OPENS_NOTHING.includes(event.reading.kind) &&
       !canOnlyStop(event.reading, context) &&
       !mayAsk(event.type).includes(event.role) &&
       !onlyWarns(event, context),
+    /** Judged after who may: a lee that is over a limit in force counts, as it can only stop. */
+    readingInALee: ({ context, event }) =>
+      event.type === "reading" && inALee(event.reading) && !canOnlyStop(event.reading, context) && !onlyWarns(event, context),
     readingFromTheFuture: ({ context, event }) =>
       event.type === "reading" && !canOnlyStop(event.reading, context) && !onlyWarns(event, context) && event.reading.takenAt > event.at,
     readingOlder: ({ context, event }) =>
@@ -168,7 +172,8 @@ export const install = setup({
     carryOn: assign(({ event }) => ("entry" in event ? { heldBy: null, hurt: null, revision: event.entry } : {})),
     read: assign(({ context, event }, { script }: { script: Script }) => {
       if (event.type !== "reading") return {};
-      const read = withReading(context, event);
+      const winds = script.watch ? { winds: windsAnd(context.winds ?? [], event.reading) } : {};
+      const read = { ...withReading(context, event), ...winds };
       const happened = happeningOf(event.reading, context);
       return happened ? reopenFor(script, read, happened, event.entry) : read;
     }),
@@ -183,6 +188,9 @@ export const install = setup({
     putBack: assign(({ context, event: e }) => (e.type === "backInUse" ? { outOfUse: putBack(context, e) } : {})),
   },
 });
+
+/** Readings that open nothing are taken from anybody. */
+const OPENS_NOTHING: readonly Reading["kind"][] = ["rain", "heat", "cold"];
 
 const entryOf = (event: Event): EntryNo => ("entry" in event ? event.entry : 0);
 const gateIds = (steps: readonly Step[]): GateId[] => steps.flatMap((s) => (s.gate ? [s.gate.id] : []));

@@ -1,3 +1,5 @@
+import type { ColdAir, HotAir } from "../weather/air.ts";
+import type { WarningReading } from "./commands.ts";
 import type { Answer, Happening } from "./gates.ts";
 import type { EntryNo, GateId, Instant, PersonId, StepId } from "./ids.ts";
 import type { SiteState } from "./step.ts";
@@ -61,5 +63,14 @@ export type JobState = {
   readonly thunderAt: Instant | null;
   /** Those before it that would stop work as well, oldest first: where the last one was none, they count again. Absent when none. */
   readonly thunderBefore?: readonly Instant[] | undefined;
+  /** The winds of the last hour; kept only where a plan of the standing tent is judged by them. */
+  readonly winds?: readonly Pick<Wind, "mph" | "gustMph" | "takenAt">[];
+  /** How far the thunder at that moment was, s from flash to bang; absent where no thunder was counted. */
+  readonly flash?: { readonly at: Instant; readonly seconds: number };
+  /** The last of the air that was told, each with its time; absent where it never was. */
+  readonly heat?: HotAir & { readonly takenAt: Instant };
+  readonly cold?: ColdAir & { readonly takenAt: Instant };
+  /** The warnings that stop work now, as they were read out, oldest first; absent where none had a word. */
+  readonly warnings?: readonly Omit<WarningReading, "kind">[] | undefined;
   readonly proposed: { readonly entry: EntryNo; readonly by: PersonId; readonly because: string } | null;
 };

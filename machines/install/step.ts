@@ -3,6 +3,7 @@ import type { Brief } from "./brief.ts";
 import type { Gate, GateDraft, Happening } from "./gates.ts";
 import type { GateId, StepId } from "./ids.ts";
 import type { Limits } from "./limits.ts";
+import type { Watch } from "./watch.ts";
 
 /** The milestones of a raise in order, then the stand and the strike. */
 export const PHASES = [
@@ -77,6 +78,8 @@ export type Script = {
   readonly steps: readonly Step[];
   readonly escapes: Readonly<Record<EscapeId, readonly Step[]>>;
   readonly conditions: readonly Condition[];
+  /** What the standing tent is watched by. Absent where neither a weather plan nor a forecast was told. */
+  readonly watch?: Watch;
 };
 
 /** A job as it was opened or last amended. Whole in the record, so that replay computes nothing again. */

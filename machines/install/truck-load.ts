@@ -1,7 +1,9 @@
 import { type LoadLine, loadOf } from "../tent/load.ts";
 import { toolsOf } from "../tent/tools.ts";
 import type { TentPlan } from "../tent/types.ts";
+import { ballastOf } from "./ballast.ts";
 import type { Brief } from "./brief.ts";
+import { mayPullAnchors } from "./phases/anchors-screened.ts";
 import { onSite } from "./crew.ts";
 import type { Limits } from "./limits.ts";
 
@@ -9,7 +11,9 @@ import type { Limits } from "./limits.ts";
 const EXITS_UNKNOWN = 4;
 
 /** The whole truck of a job, in order of use: the tent with its spares, and whatever a call asks for besides. */
-export function truckLoadOf({ crew, site, use, kit }: Brief, plan: TentPlan, { exits, exitSignsFrom }: Limits): LoadLine[] {
+export function truckLoadOf(brief: Brief, plan: TentPlan, { exits, exitSignsFrom }: Limits): LoadLine[] {
+  const { crew, site, use, kit } = brief;
+  const weights = ballastOf(brief, plan);
   const count = (item: string) => plan.kit.find((line) => line.item === item)?.count ?? 0;
   const stakeLineFt = (lengthFt: number) => lengthFt + 2 * plan.spec.setbackFt;
   const tools = toolsOf({
@@ -21,7 +25,13 @@ export function truckLoadOf({ crew, site, use, kit }: Brief, plan: TentPlan, { e
     walls: use.walls,
     exits: exits.is?.exits ?? EXITS_UNKNOWN,
     exitSigns: use.occupants === null || use.occupants >= exitSignsFrom.is,
-    pulls: !site.soilKnown,
+    pulls: !site.soilKnown || mayPullAnchors(brief, plan),
+    ...(weights ? { weights: weights.straps } : {}),
   });
-  return loadOf({ kit: [...plan.kit, ...tools] }, kit);
+  const lines = loadOf({ kit: [...plan.kit, ...tools] }, kit);
+  return weights ? lines.map((line) => weighed(line, weights.eachLb)) : lines;
 }
+
+/** A weight is worked out, and no yard says otherwise: what one has to weigh at least. */
+const weighed = (line: LoadLine, eachLb: number): LoadLine =>
+  line.item === "ballastWeight" ? { ...line, unitLb: eachLb, lb: eachLb * line.count } : line;

@@ -49,6 +49,16 @@ const stationsOf =
       .map(({ id, kind }): Mark => {
         return kind === "corner" ? { is: "corner", corner: id as Corner } : { is: "station", id };
       });
+/** Stations and poles that a call names by their codes: `A.2` is at A. */
+const namedPlaces: Where = ({ params, plan }) =>
+  String(params.of ?? params.stake ?? "")
+    .split(" ")
+    .flatMap((code): readonly Mark[] => {
+      const id = code.split(".")[0]!;
+      const station = plan.stations.find((s) => s.id === id);
+      if (station) return [station.kind === "corner" ? { is: "corner", corner: id as Corner } : { is: "station", id }];
+      return plan.poles.some((pole) => pole.id === id) ? [{ is: "poles", ids: [id] }] : [];
+    });
 /** The edges that the wind comes at, where it is known; else all of them. */
 const windwardFirst: Where = ({ params }) => edgeMarks(windwardIn(params) ?? EDGES);
 const windwardLast: Where = ({ params }) => edgeMarks(EDGES.filter((e) => !windwardIn(params)?.includes(e)));
@@ -61,6 +71,8 @@ export const windwardIn = (params: Step["params"]): EdgeName[] | null =>
 const PLACES: Readonly<Record<string, Where>> = {
   // Papers, the truck, the talk.
   "sheet.atHand": nowhere,
+  "forecast.over": nowhere,
+  "forecast.raising": nowhere,
   "sheet.unknown": nowhere,
   "places.unknown": nowhere,
   "ticket.unknown": nowhere,
@@ -88,7 +100,15 @@ const PLACES: Readonly<Record<string, Where>> = {
   "overhead.any": nowhere,
   "nearest.mark": painted,
   "nearest.private": painted,
+  "nearest.entered": painted,
   "clear.around": stakes,
+  "site.stakes": namedPlaces,
+  "site.poles": namedPlaces,
+  "site.cloth": stakes,
+  "site.ticket": namedPlaces,
+  "site.clear": stakes,
+  "anchor.exposed": namedPlaces,
+  "anchor.paper": nowhere,
 
   // Marks and stakes.
   baseline: () => [{ is: "length", name: "AB" }],
@@ -102,6 +122,10 @@ const PLACES: Readonly<Record<string, Where>> = {
   "soil.unknown": stakes,
   "stakes.size": nowhere,
   "stakes.bent": nowhere,
+  "screened.short": stakes,
+  "screened.sand": stakes,
+  "screened.notKnown": stakes,
+  "screened.notShort": stakes,
   "drive.edge": stakeLine,
   "lean.inward": stakes,
   "lean.outward": stakes,
@@ -110,6 +134,9 @@ const PLACES: Readonly<Record<string, Where>> = {
   "straps.choked": stakes,
   "pull.test": stakeLine,
   "pull.noFigure": stakeLine,
+  "anchors.pulls": stakes,
+  "anchors.noLoad": stakes,
+  "anchors.pulledBefore": stakes,
   "pull.inside.test": poles,
   "pull.inside.noFigure": poles,
 
@@ -179,6 +206,10 @@ const PLACES: Readonly<Record<string, Where>> = {
   "hung.nothing": ground,
   "plan.evacuate": nowhere,
   "plan.walls": nowhere,
+  "forecast.fresh": nowhere,
+  "forecast.clearBy": nowhere,
+  "storm.plan": nowhere,
+  "storm.agreed": nowhere,
   "night.watch": nowhere,
   handover: nowhere,
   "tension.again": roundAbreast,
@@ -222,6 +253,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   warning: nowhere,
   paint: stakes,
   afterBlow: painted,
+  survey: painted,
   earsAndEyes: nowhere,
   hats: nowhere,
   caller: nowhere,

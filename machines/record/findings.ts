@@ -1,7 +1,7 @@
 import { comparesWith, isComplete, meetsLimit } from "../install/checks/any-check.ts";
 import type { Answer, Gate } from "../install/gates.ts";
 import type { EntryNo, GateId, Instant, StepId, WallTime } from "../install/ids.ts";
-import { looserIn } from "../install/looser.ts";
+import { everythingLooser } from "../install/looser-site.ts";
 import { indexOf } from "../install/script-index.ts";
 import type { Frozen } from "../install/step.ts";
 import { clockJump } from "./clock-jump.ts";
@@ -151,7 +151,7 @@ function flagsOf(fold: Fold, entry: CommandEntry, earlier: EntryLookup): Flag[] 
 
 /** Whether an amendment that was agreed to makes a limit looser than it was. */
 const loosens = ({ frozenAt }: Fold, entry: CommandEntry, earlier: EntryLookup): boolean =>
-  looserIn(frozenIn(frozenAt, earlier), frozenIn(frozenAfter(frozenAt, entry), earlier)).length > 0;
+  everythingLooser(frozenIn(frozenAt, earlier), frozenIn(frozenAfter(frozenAt, entry), earlier)).length > 0;
 
 /** Whether a paper was shown: a finding from then on, seen by a second person or not. */
 function showsPaper(entry: CommandEntry, earlier: EntryLookup): boolean {

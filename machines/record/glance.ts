@@ -1,4 +1,4 @@
-import type { Command, Gist } from "../install/commands.ts";
+import type { BindingGist, BindingIntent, Command, Gist } from "../install/commands.ts";
 import type { PersonId } from "../install/ids.ts";
 import { type WeatherState, withReading } from "../install/reading.ts";
 import { indexOf } from "../install/script-index.ts";
@@ -86,9 +86,16 @@ const headOf = ({ brief: { site, crew } }: Frozen): Pick<Glance, "address" | "le
 });
 
 /** What was asked for alone. A plan that was put forward stands in the record, and is not kept twice. */
-function gistOf(command: Command): Gist {
+export function gistOf(command: Command): Gist {
   const { key, seen, source, heard, by, role, device, entry, at, wall, doubtMs, ...intent } = command;
-  if (intent.type !== "amend") return intent;
+  if (intent.type === "readBack") return { ...intent, intent: bindingGist(intent.intent) };
+  if (intent.type !== "amend") return intent.type === "found" ? bindingGist(intent) : intent;
+  const { to, ...gist } = intent;
+  return gist;
+}
+
+function bindingGist(intent: BindingIntent): BindingGist {
+  if (intent.type !== "found") return intent;
   const { to, ...gist } = intent;
   return gist;
 }

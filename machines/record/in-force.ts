@@ -1,17 +1,30 @@
 import type { EntryNo } from "../install/ids.ts";
 import type { Frozen } from "../install/step.ts";
 import type { EntryLookup } from "./entries.ts";
-import type { CommandEntry } from "./entry.ts";
+import type { CommandEntry, Entry } from "./entry.ts";
 
-/** The entry whose script is in force after this one: an agreed amendment replaces the script. */
-export const frozenAfter = (frozenAt: EntryNo, { command, outcome }: CommandEntry): EntryNo =>
-  "did" in outcome && outcome.did === "amended" && command.type === "agree" ? command.target : frozenAt;
+/** The entry whose script is in force after this one: an agreed amendment replaces the script, and so does what was found. */
+export const frozenAfter = (frozenAt: EntryNo, { command, outcome, no }: CommandEntry): EntryNo => {
+  if (!("did" in outcome)) return frozenAt;
+  if (outcome.did === "amended" && command.type === "agree") return command.target;
+  if (outcome.did !== "found") return frozenAt;
+  // Spoken, it counts by the entry that it was heard in.
+  return command.type === "correct" ? command.target : no;
+};
+
+/** What an entry froze, whether or not it came to be in force: an opening, a change put forward, something found. `null` for any other. */
+export function frozeIn(entry: Entry | null | undefined): Frozen | null {
+  if (!entry) return null;
+  if (entry.kind === "opening") return entry.opened;
+  const { command } = entry;
+  const intent = command.type === "readBack" ? command.intent : command;
+  return intent.type === "amend" || intent.type === "found" ? intent.to : null;
+}
 
 /** What an opening or an amendment froze. Throws if the entry is neither. */
 export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
-  const entry = earlier(no);
-  if (entry?.kind === "opening") return entry.opened;
-  if (entry?.kind === "command" && entry.command.type === "amend") return entry.command.to;
+  const frozen = frozeIn(earlier(no));
+  if (frozen) return frozen;
   throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
 }
 

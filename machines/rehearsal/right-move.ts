@@ -60,6 +60,7 @@ function toMissing(stand: Stand, missing: Missing, at: Instant): Move | null {
     );
     return back?.brings.kind === "short" ? { type: "backInUse", thing: back.brings.thing, because: "came" } : waitFor(stand, at);
   }
+  if (missing.why !== "gate") return waitFor(stand, at);
   const gate = indexOf(job.frozen.script).gates.get(missing.gate)!;
   if (gate.check.kind === "notKnown") return null;
   if (gate.check.kind === "quiet" || missing.status === "early") return waitFor(stand, at);

@@ -2,17 +2,10 @@ import { EDGES, type EdgeName, type Point, type Station, type TentPlan } from ".
 import type { BuriedLine, SiteModel } from "./model.ts";
 import { segmentsOf, toSegmentSq } from "./plane.ts";
 import { type ClearanceRules, isShort, knownFt, zoneTerms } from "./rules.ts";
-import { type Place, type StakeName, type Stakes, standingAt, standingOf, turning } from "./stand.ts";
+import type { StakeFix } from "./stake-fix.ts";
+import { type Place, type Stakes, standingAt, standingOf, turning } from "./stand.ts";
 
-/**
- * What can be done about a stake in a zone. To dig there by hand and drive it is none: a stake in dug ground holds nothing.
- * Each is a question to the sheet or the engineer, and opens no gate.
- */
-export type StakeFix =
-  /** All plates of a station slide along its edge, clockwise, under 0 the other way; no gap gets wider than the sheet's spacing. */
-  | { readonly is: "slide"; readonly station: string; readonly byFt: number; readonly stakes: readonly StakeName[] }
-  /** An anchor that an engineer names in place of this stake, after the lines were exposed by hand. */
-  | { readonly is: "engineeredAnchor"; readonly stake: StakeName; readonly expose: readonly string[] };
+export type { StakeFix } from "./stake-fix.ts";
 
 /** Steps of a slide, and the least gap to the next station, ft: side by side plates are 2 ft apart. Common practice, no source. */
 const STEP_FT = 0.5;
@@ -65,6 +58,24 @@ function rowOf({ stations }: TentPlan, edge: EdgeName, headingDeg: number): Row 
   return { along: turning(headingDeg)(unit), atFt };
 }
 
+/** The stations of some slides whose plates would come too near to the next ones or too far from them, or that do not slide at all. */
+export function badSlides(plan: TentPlan, slides: ReadonlyMap<string, number>): string[] {
+  const rows = EDGES.map((edge) => rowOf(plan, edge, 0));
+  for (const { atFt } of rows) for (const [id, ft] of slides) if (atFt.has(id)) atFt.set(id, atFt.get(id)! + ft);
+  return [...slides.keys()].filter((id) => {
+    const station = plan.stations.find((s) => s.id === id);
+    const row = rows.find(({ atFt }) => atFt.has(id));
+    if (!row || station?.kind !== "side") return true;
+    const places = [...row.atFt.entries()].sort(([, a], [, b]) => a - b);
+    const i = places.findIndex(([other]) => other === id);
+    const gapsFt = [i - 1, i].map((at) => (places[at + 1]?.[1] ?? Number.NaN) - (places[at]?.[1] ?? Number.NaN));
+    return !gapsFt.every((gapFt) => isGap(gapFt, plan.spec.spacingFt));
+  });
+}
+
+/** Whether two stations may stand so far apart, ft. */
+const isGap = (gapFt: number, spacingFt: number): boolean => !isShort(gapFt, MIN_GAP_FT) && !isShort(spacingFt, gapFt);
+
 /** How far a station may slide, the shortest first and clockwise before the other way; nothing where it is a corner or a seam end. */
 function slides({ atFt }: Row, { id, kind }: Station, spacingFt: number): number[] {
   if (kind !== "side") return [];
@@ -72,7 +83,7 @@ function slides({ atFt }: Row, { id, kind }: Station, spacingFt: number): number
   const i = places.findIndex(([other]) => other === id);
   const [before, here, after] = [places[i - 1]![1], places[i]![1], places[i + 1]![1]];
   const steps = Array.from({ length: Math.floor(spacingFt / STEP_FT) }, (_, n) => (n + 1) * STEP_FT);
-  const fits = (gapFt: number) => !isShort(gapFt, MIN_GAP_FT) && !isShort(spacingFt, gapFt);
+  const fits = (gapFt: number) => isGap(gapFt, spacingFt);
   return steps.flatMap((ft) => [ft, -ft]).filter((ft) => fits(here + ft - before) && fits(after - here - ft));
 }
 

@@ -1,6 +1,7 @@
 import { UTILITIES } from "../figures/utilities.ts";
 import type { Point } from "../tent/types.ts";
 import type { Shape } from "./shape.ts";
+import type { StakeFix } from "./stake-fix.ts";
 
 /**
  * The site in feet of a baseline, seen from above. The baseline begins at (0,0) and runs along y; x is off to the right of
@@ -15,6 +16,8 @@ export type SiteModel = {
   readonly ticketArea: Area | null;
   readonly slope: Slope | null;
   readonly wanted: Wanted | null;
+  /** What is done about stakes for which there is no free place. Absent where nothing is. */
+  readonly fixes?: readonly StakeFix[];
 };
 
 /**

@@ -77,6 +77,23 @@ const overhead = fields({
 const thing = fields({ id, kind: v.picklist(THING_KINDS, says("notKnown")), errorFt, shape });
 const heading = range(-MAX.maxHeadingDeg, MAX.maxHeadingDeg);
 
+const stake = v.variant(
+  "is",
+  [
+    fields({ is: v.literal("plate"), station: id, plate: v.pipe(range(1, MAX.maxFixes), v.integer(says("notANumber"))) }),
+    fields({ is: v.literal("tie"), pole: id }),
+  ],
+  says("notKnown"),
+);
+const fix = v.variant(
+  "is",
+  [
+    fields({ is: v.literal("slide"), station: id, byFt: range(-MAX.maxSlideFt, MAX.maxSlideFt), stakes: v.optional(list(stake), []) }),
+    fields({ is: v.literal("engineeredAnchor"), stake, expose: list(id) }),
+  ],
+  says("notKnown"),
+);
+
 const schemaOf = (minToleranceIn: number) =>
   fields({
     buried: v.optional(
@@ -99,6 +116,7 @@ const schemaOf = (minToleranceIn: number) =>
     ticketArea: orNull(area),
     slope: orNull(fields({ percent: range(0, MAX.maxSlopePercent), downhillDeg: heading })),
     wanted: orNull(fields({ cornerA: point, headingDeg: heading })),
+    fixes: v.exactOptional(v.pipe(list(fix), v.maxLength(MAX.maxFixes, says("tooLarge", MAX.maxFixes)))),
   });
 
 /** What the library says of objects by itself, as no message can be given to it there. */

@@ -17,6 +17,9 @@ export const SITE_LIMITS = {
   maxRadiusFt: 500,
   maxSlopePercent: 100,
   maxHeadingDeg: 360,
+  maxFixes: 500,
+  /** Farther than any stations stand apart, ft. */
+  maxSlideFt: 50,
 } as const;
 
 /** Problems are told up to this many. */
@@ -71,5 +74,9 @@ export type SiteProblemCode =
   | "ringNotClosed"
   /** Degrees with so few decimals that nothing can be kept clear of by them; in feet. */
   | "tooCoarse"
+  /** A stake that this tent does not have. */
+  | "noSuchStake"
+  /** A station that does not slide, or so far that a gap is too narrow or wider than the sheet's spacing. */
+  | "slidesTooFar"
   /** More than one ground, or more than one area of a ticket. */
   | "onlyOne";

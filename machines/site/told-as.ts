@@ -9,7 +9,7 @@ type Told<T> = T extends Point ? Offset : T extends readonly (infer U)[] ? reado
 export type ToldSite = Told<SiteModel>;
 
 /** A site as it can be told again: `readSite` of it gives the same site. */
-export const toldAs = ({ buried, overhead, things, ground, ticketArea, slope, wanted }: SiteModel): ToldSite => ({
+export const toldAs = ({ buried, overhead, things, ground, ticketArea, slope, wanted, fixes }: SiteModel): ToldSite => ({
   buried: buried.map((line) => ({ ...line, points: line.points.map(offsetOf) })),
   overhead: overhead.map((line) => ({ ...line, points: line.points.map(offsetOf) })),
   things: things.map((thing) => ({ ...thing, shape: shapeAs(thing.shape) })),
@@ -17,6 +17,7 @@ export const toldAs = ({ buried, overhead, things, ground, ticketArea, slope, wa
   ticketArea: areaAs(ticketArea),
   slope,
   wanted: wanted && { ...wanted, cornerA: offsetOf(wanted.cornerA) },
+  ...(fixes === undefined ? {} : { fixes }),
 });
 
 const areaAs = (area: Area | null): Told<Area> | null => area && { ...area, corners: area.corners.map(offsetOf) };

@@ -1,7 +1,10 @@
 import type { BindingIntent, Intent } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import { worstMph } from "../install/weather.ts";
+import type { BuriedKind, Offset, Thing } from "../site/model.ts";
 import type { LoadItem } from "../tent/load.ts";
+import type { HotAir } from "../weather/air.ts";
+import type { BeaufortName } from "../weather/beaufort.ts";
 import type { Clock } from "./clock.ts";
 import type { Question } from "./question.ts";
 
@@ -11,14 +14,35 @@ export type SpokenWind = {
   readonly gustMph: number | null;
   readonly fromDeg: number | null;
   readonly taken: Clock | null;
+  /** Told by the look of things; absent where a meter read it. */
+  readonly look?: BeaufortName;
 };
 
 /** A piece by its id, or so many of what goes by one name: which of them is meant, and how many where nobody said, depends on the job. */
 export type NamedItems = { readonly items: readonly LoadItem[]; readonly n: number | null };
 export type NamedThing = { readonly piece: string } | NamedItems;
 
+type ThingKind = Thing["kind"];
+/** One more line, wire or thing, as it was said: what it is, its voltage where it hangs (`null`: not known), and where it runs. */
+export type SpokenFound = {
+  readonly kind: BuriedKind | ThingKind | "overhead";
+  readonly kv: number | null;
+  readonly points: readonly Offset[];
+};
+
 /** Intents that no words stand for by themselves. */
-type NotSpoken = "amend" | "agree" | "disagree" | "reading" | "readBack" | "correct" | "wrong" | "hurt" | "outOfUse" | "backInUse";
+type NotSpoken =
+  | "amend"
+  | "agree"
+  | "disagree"
+  | "reading"
+  | "readBack"
+  | "correct"
+  | "wrong"
+  | "hurt"
+  | "outOfUse"
+  | "backInUse"
+  | "found";
 
 /**
  * The meaning of words: a command, without the fields that the server adds; a question, which is answered but not recorded; a
@@ -27,7 +51,9 @@ type NotSpoken = "amend" | "agree" | "disagree" | "reading" | "readBack" | "corr
 export type Meaning =
   | { readonly intent: Exclude<Intent, { type: NotSpoken }> }
   | { readonly wind: SpokenWind }
-  | { readonly thunder: true }
+  /** With the seconds from flash to bang, where they were said. */
+  | { readonly thunder: true; readonly seconds?: number }
+  | { readonly heat: HotAir }
   /** A weather warning was put out. */
   | { readonly warning: true }
   | { readonly rain: true }
@@ -39,6 +65,7 @@ export type Meaning =
   | { readonly hurt: string }
   | { readonly outOfUse: NamedThing; readonly because: string }
   | { readonly backInUse: NamedThing; readonly because: string }
+  | { readonly found: SpokenFound }
   /** The lead is handed over to somebody, as they were called. */
   | { readonly handOver: string }
   | { readonly confirm: "correct" | "wrong" }
@@ -78,7 +105,9 @@ export function onlyStops(meant: Meaning, stopGustMph: number): boolean {
  */
 export const isBinding = (meant: Meaning): boolean =>
   "wind" in meant ||
+  "heat" in meant ||
   "noThunder" in meant ||
   "outOfUse" in meant ||
   "backInUse" in meant ||
+  "found" in meant ||
   ("intent" in meant && BINDING.has(meant.intent.type));

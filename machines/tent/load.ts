@@ -59,6 +59,7 @@ export const ORDER_ON_SITE: readonly LoadItem[] = [
   "perimeterStake",
   "stakePlate",
   "perimeterStrap",
+  "ballastWeight",
   "stakeDriver",
   "earMuff",
   "goggles",

@@ -18,6 +18,7 @@ export type ToolItem =
   | "leanGauge"
   | "pullGauge"
   | "comeAlong"
+  | "ballastWeight"
   | "stakeDriver"
   | "earMuff"
   | "goggles"
@@ -47,6 +48,8 @@ export type ToolNeeds = {
   readonly exitSigns: boolean;
   /** Ground of unknown kind, where stakes are pulled on. */
   readonly pulls: boolean;
+  /** Straps that end at a weight. Absent where none does. */
+  readonly weights?: number;
 };
 export type ToolLine = { readonly item: ToolItem; readonly count: number };
 
@@ -66,7 +69,7 @@ const PER_COOLER = 4;
  *
  * @example toolsOf({ people: 6, pieces: 5, stakes: 112, straps: 50, longestFt: 128, walls: true, exits: 3, exitSigns: true, pulls: false }).length // 29
  */
-export function toolsOf({ people, pieces, stakes, straps, longestFt, walls, exits, exitSigns, pulls }: ToolNeeds): ToolLine[] {
+export function toolsOf({ people, pieces, stakes, straps, longestFt, walls, exits, exitSigns, pulls, weights = 0 }: ToolNeeds): ToolLine[] {
   const each = eachAndToTheNextFour(people);
   const counts: Record<ToolItem, number> = {
     firstAidKit: 1,
@@ -89,6 +92,7 @@ export function toolsOf({ people, pieces, stakes, straps, longestFt, walls, exit
     leanGauge: 1,
     pullGauge: pulls ? 1 : 0,
     comeAlong: pulls ? 1 : 0,
+    ballastWeight: weights,
     stakeDriver: 2,
     earMuff: each,
     goggles: each,

@@ -47,3 +47,9 @@ export function windByLook(name: BeaufortName): WindByLook {
   const force = BEAUFORT_NAMES.indexOf(name);
   return { force, name, topMph: force === 0 ? 1 : (TOP_MPH[force] ?? null), source: BEAUFORT };
 }
+
+/** From where the last band begins, mph: it has no top. */
+const HURRICANE_MPH = 73;
+
+/** The mean that a word of the scale counts as, mph: the top of its band; of the last one, which stops everything, its beginning. */
+export const meanByLook = (name: BeaufortName): number => windByLook(name).topMph ?? HURRICANE_MPH;

@@ -10,6 +10,9 @@ const NWS: Published = {
 const SECONDS_PER_MILE = 5;
 const STOP_COUNT_S = 30;
 
+/** Who sees lightning this near is in shelter by then, miles. */
+export const STOP_MILES = STOP_COUNT_S / SECONDS_PER_MILE;
+
 /** How far a flash was. There is nothing here that says to go on: thunder that is heard stops work however far it is. */
 export type Lightning = {
   readonly miles: number;
@@ -29,7 +32,7 @@ export function lightning(seconds: number): Lightning {
   const miles = amount(seconds / SECONDS_PER_MILE, "mi");
   return {
     miles: miles.n,
-    stopMiles: STOP_COUNT_S / SECONDS_PER_MILE,
+    stopMiles: STOP_MILES,
     withinStop: seconds <= STOP_COUNT_S,
     line: {
       formula: "flashToBang",

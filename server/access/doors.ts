@@ -18,7 +18,7 @@ const CHANGES: readonly Role[] = ["lead", "deputy", "competent", "manager"];
 export const HAND_OUT_CODES: readonly Role[] = ["lead", "deputy", "manager"];
 
 /** Pages beside the guide that show nothing but the guide does. */
-const BESIDE_GUIDE = ["more", "words", "settings", "phone", "people", "wind", "weather", "call", "picture", "answers"] as const;
+const BESIDE_GUIDE = ["more", "words", "settings", "phone", "people", "wind", "weather", "air", "call", "picture", "answers"] as const;
 const beside = Object.fromEntries(BESIDE_GUIDE.map((page) => [`GET /jobs/:id/${page}`, ON_JOB]));
 
 /** Every way into the program, and who may take it: the one table. What is not in it is open to nobody. */
@@ -131,6 +131,10 @@ export const DOORS: Readonly<Record<string, Door>> = {
   "POST /jobs/:id/amend": CHANGES,
   "GET /jobs/:id/discrepancy": CHANGES,
   "POST /jobs/:id/discrepancy": CHANGES,
+  "GET /jobs/:id/weather-plan": ON_JOB,
+  "POST /jobs/:id/weather-plan": CHANGES,
+  "GET /jobs/:id/anchors": ON_JOB,
+  "POST /jobs/:id/anchors": CHANGES,
   "GET /jobs/:id/facts": CHANGES,
   "POST /jobs/:id/facts": CHANGES,
   "GET /jobs/:id/codes": HAND_OUT_CODES,

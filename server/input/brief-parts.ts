@@ -1,20 +1,24 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import { own } from "../../machines/lookup/own.ts";
 import { readAnchorage } from "./anchorage.ts";
+import { readForecast } from "./forecast.ts";
 import { Problem, type Wrong } from "./problem.ts";
 import { readSiteModel } from "./site-model.ts";
+import { readWeatherPlan } from "./weather-plan.ts";
 
 /** Parts of a brief that no form of it has: each has a page of its own, and stays as it stands where another page changes the rest. */
-const PARTS = ["siteModel", "anchorage"] as const satisfies readonly (keyof Brief)[];
+const PARTS = ["siteModel", "anchorage", "forecast", "weatherPlan"] as const satisfies readonly (keyof Brief)[];
 type PartName = (typeof PARTS)[number];
 type Parts = Pick<Brief, PartName>;
 type Given = { readonly [P in PartName]?: unknown };
 
 /** The parts that came with a brief. Throws a Problem that names every field that is wrong. */
-export function partsOf(given: Given, brief: Pick<Brief, "tent" | "sheet" | "use">): Parts {
+export function partsOf(given: Given, brief: Pick<Brief, "tent" | "sheet" | "use" | "zone">): Parts {
   const read = [
-    ...(isGiven(given.siteModel) ? [readSiteModel(given.siteModel)] : []),
+    ...(isGiven(given.siteModel) ? [readSiteModel(given.siteModel, brief.tent)] : []),
     ...(isGiven(given.anchorage) ? [readAnchorage(given.anchorage, brief)] : []),
+    ...(isGiven(given.forecast) ? [readForecast(given.forecast, brief.zone)] : []),
+    ...(isGiven(given.weatherPlan) ? [readWeatherPlan(given.weatherPlan)] : []),
   ];
   const wrong: Wrong = Object.assign({}, ...read.map((part) => ("wrong" in part ? part.wrong : {})));
   if (Object.keys(wrong).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, wrong);

@@ -1,4 +1,3 @@
-import { Temporal } from "temporal-polyfill";
 import * as v from "valibot";
 import type { Brief, Site } from "../../machines/install/brief.ts";
 import { INTERIOR_ORDERS, INTERIOR_TIES, PAPERWORK } from "../../machines/install/brief-choices.ts";
@@ -17,6 +16,7 @@ import type { Words } from "../../views/text/words.ts";
 import { partsOf } from "./brief-parts.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { kitOf, kitSchema } from "./kit.ts";
+import { localTime } from "./local-time.ts";
 import { NAME_PROBLEM } from "./person-name.ts";
 import { Problem, type Sentence } from "./problem.ts";
 import { noFields, strict } from "./strict.ts";
@@ -140,6 +140,8 @@ export const briefSchema = strict({
   // Read by whoever knows them; what is left out of an amendment stays as it stands.
   siteModel: v.nullish(v.unknown()),
   anchorage: v.nullish(v.unknown()),
+  forecast: v.nullish(v.unknown()),
+  weatherPlan: v.nullish(v.unknown()),
   crew: v.pipe(
     v.array(strict({ name: personName, role: v.picklist(ROLES, oneOf(ROLES)) })),
     v.minLength(2, says("crewOfTwo")),
@@ -161,7 +163,7 @@ export function readBrief(input: unknown): Parsed {
   if (!read.success || "problems" in tent || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.briefRefused, fields);
   const { title, zone, sheet, site, ticket, use, crew, rehearsal } = read.output;
   const kit = kitOf(read.output.kit);
-  const days = ticket && { validFrom: instant(ticket.validFrom, zone, "start"), validTo: instant(ticket.validTo, zone, "end") };
+  const days = ticket && { validFrom: localTime(ticket.validFrom, zone, "start"), validTo: localTime(ticket.validTo, zone, "end") };
   if (ticket && days) Object.assign(fields, wrongTicket(ticket, days));
   if (sheet) Object.assign(fields, wrongSheet(sheet, site));
   if (!crew.some((p) => p.role === "lead")) fields.crew = (w) => w.errors.noLead;
@@ -179,7 +181,7 @@ export function readBrief(input: unknown): Parsed {
     crew: people,
     ticket: ticket && { ...ticket, validFrom: days!.validFrom!, validTo: days!.validTo! },
     ...(kit ? { kit } : {}),
-    ...partsOf(read.output, { tent: tent.spec, sheet, use }),
+    ...partsOf(read.output, { tent: tent.spec, sheet, use, zone }),
     ...(rehearsal ? { rehearsal } : {}),
   };
   return {
@@ -255,17 +257,5 @@ function isZone(zone: string): boolean {
     return true;
   } catch {
     return false;
-  }
-}
-
-/** A local day or time of the zone; a day means its first moment at the start and its last at the end. `null` where it is neither. */
-function instant(text: string, zone: string, end: "start" | "end"): WallTime | null {
-  try {
-    if (text.includes("T")) return Temporal.PlainDateTime.from(text).toZonedDateTime(zone).epochMilliseconds;
-    const day = Temporal.PlainDate.from(text);
-    const from = day.toZonedDateTime(zone).epochMilliseconds;
-    return end === "start" ? from : day.add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds - 1;
-  } catch {
-    return null;
   }
 }

@@ -2,6 +2,7 @@ import { valueFromFields } from "../../machines/install/checks/values.ts";
 import { readNumber } from "../../machines/speech/en/numbers.ts";
 import type { Wants } from "../../machines/speech/quantity.ts";
 import { inUnit } from "../../machines/speech/quantity.ts";
+import { readingFrom } from "./form-reading.ts";
 import { Problem, type Sentence } from "./problem.ts";
 
 export type Fields = Readonly<Record<string, string>>;
@@ -34,14 +35,7 @@ export function sayFromForm(f: Fields): unknown {
       return { ...say, became: f.became?.trim() || null };
     case "reading":
       if (f.reading === "noThunder") return { ...say, kind: f.reading, because: f.because };
-      if (f.reading !== "wind") return { ...say, kind: f.reading };
-      return {
-        ...say,
-        kind: "wind",
-        mph: numberIn(f.mph, "mph", "mph"),
-        gustMph: f.gustMph ? numberIn(f.gustMph, "mph", "gustMph") : null,
-        fromDeg: f.fromDeg ? numberIn(f.fromDeg, "deg", "fromDeg") : null,
-      };
+      return { ...say, ...readingFrom(f, (field, wants, unit) => numberIn(withUnit(f[field], unit), wants, field)) };
     case "correct":
     case "wrong":
     case "agree":
@@ -62,6 +56,10 @@ const listed = (text: string) =>
     .split("\n")
     .map((line) => line.trim())
     .filter((line) => line !== "");
+
+/** A bare number in the unit that was chosen beside it; one with a unit of its own keeps that. */
+const withUnit = (text: string | undefined, unit: string | undefined): string | undefined =>
+  unit && /^\s*-?[\d.]+\s*$/.test(text ?? "") ? `${text!.trim()} ${unit}` : text;
 
 /** The number in a field. Throws a Problem that names the field where it is none, or of another unit. */
 function numberIn(text: string | undefined, wants: Wants, field: string): number {

@@ -1,9 +1,8 @@
 import * as v from "valibot";
 import type { Said } from "../../machines/conversation/interpret.ts";
-import { COMPASS_BOUNDS, WIND_BOUNDS } from "../../machines/install/bounds.ts";
 import { expected } from "../../machines/install/checks/any-check.ts";
 import { inUnitOf } from "../../machines/install/checks/measure.ts";
-import { believable, shortText } from "../../machines/install/checks/value-form.ts";
+import { shortText } from "../../machines/install/checks/value-form.ts";
 import { type GivenValue, valueSchema } from "../../machines/install/checks/values.ts";
 import { PRESSED } from "../../machines/install/commands.ts";
 import type { Gate, Value } from "../../machines/install/gates.ts";
@@ -11,12 +10,12 @@ import { SHORT_BOUNDS } from "../../machines/install/thing.ts";
 import { ORDER_ON_SITE } from "../../machines/tent/load.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { Problem, type Sentence } from "./problem.ts";
+import { BESIDE_ALARM, BESIDE_WIND, COLD, HEAT, LOOK, speed } from "./reading.ts";
 import { noFields, strict } from "./strict.ts";
 import { VALUE_ERRORS } from "./value-errors.ts";
 
 const text = (max: number) => shortText(max, VALUE_ERRORS);
 const value = valueSchema(VALUE_ERRORS);
-const speed = believable("mph", WIND_BOUNDS, VALUE_ERRORS);
 const entry = v.pipe(v.number(says("notANumber")), v.safeInteger(says("whole")), v.minValue(0, says("whole")));
 const moment = v.pipe(
   v.string(),
@@ -48,6 +47,7 @@ const thing = v.variant("is", [
     short,
   }),
 ]);
+const FOUND = ["buried", "overhead", "thing"] as const;
 const command = v.variant("type", [
   ...(["next", "back", "hold", "takeLead"] as const).map((type) => said({ type: v.literal(type) })),
   said({ type: v.literal("carryOn"), became: v.optional(v.nullable(text(300)), null) }),
@@ -59,17 +59,28 @@ const command = v.variant("type", [
   said({ type: v.literal("standDown"), because: text(300) }),
   said({ type: v.literal("outOfUse"), thing, because: text(300) }),
   said({ type: v.literal("backInUse"), thing, because: text(300) }),
+  said({
+    type: v.literal("found"),
+    what: v.looseObject({
+      is: v.picklist(
+        FOUND,
+        saysOf(({ errors }, given) => errors.notOneOf(given, FOUND)),
+      ),
+    }),
+  }),
   said({ type: v.literal("note"), text: text(1000) }),
   v.variant("kind", [
     said({
       type: v.literal("reading"),
       kind: v.literal("wind"),
       mph: speed,
-      gustMph: v.optional(v.nullable(speed), null),
-      fromDeg: v.optional(v.nullable(believable("deg", COMPASS_BOUNDS, VALUE_ERRORS)), null),
+      ...BESIDE_WIND,
       takenAt: v.optional(v.nullable(moment), null),
       place: v.optional(v.nullable(text(80)), null),
     }),
+    said({ type: v.literal("reading"), kind: v.literal("windByLook"), look: LOOK, ...BESIDE_WIND }),
+    said({ type: v.literal("reading"), kind: v.literal("heat"), ...HEAT }),
+    said({ type: v.literal("reading"), kind: v.literal("cold"), ...COLD }),
     said({ type: v.literal("reading"), kind: v.literal("noThunder"), because: text(300) }),
   ]),
   said({ type: v.literal("amend"), because: text(300), brief: v.custom<object>((brief) => typeof brief === "object" && brief !== null) }),
@@ -81,7 +92,7 @@ const command = v.variant("type", [
 ]);
 const TOLD = ["thunder", "warning", "rain"] as const;
 /** Counts from now: no time that comes with it, however written, keeps an alarm out. */
-const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD), takenAt: v.optional(v.unknown()) });
+const told = said({ type: v.literal("reading"), kind: v.picklist(TOLD), ...BESIDE_ALARM });
 const isTold = ({ type, kind }: Record<string, unknown>) => type === "reading" && TOLD.some((one) => one === kind);
 const heard = said({ heard: text(300) });
 const spoken = said({
@@ -105,7 +116,7 @@ export function readSay(input: unknown): Body {
   if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = (w) => w.errors.heardOrType;
   const schema = "alternatives" in body ? spoken : "heard" in body ? heard : isTold(body) ? told : command;
   const say = read(schema, body, fields);
-  if (say && "gustMph" in say && say.gustMph !== null && say.gustMph < say.mph) {
+  if (say && "mph" in say && say.gustMph !== null && say.gustMph < say.mph) {
     const { gustMph, mph } = say;
     fields.gustMph = (w) => w.errors.gustUnderMean(gustMph, mph);
   }

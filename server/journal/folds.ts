@@ -3,6 +3,7 @@ import type Sqlite from "better-sqlite3";
 import type { EntryNo } from "../../machines/install/ids.ts";
 import type { Entry, JobId, Sealed } from "../../machines/record/entry.ts";
 import { FOLD_VERSION, type Fold, foldAll, foldIn, openFold } from "../../machines/record/findings.ts";
+import { frozeIn } from "../../machines/record/in-force.ts";
 import { addOversight, openOversight, overseeAll } from "../../machines/record/oversight/oversight.ts";
 import { verifyChain } from "../../machines/record/verify-chain.ts";
 import type { JobSummary } from "./journal.ts";
@@ -35,7 +36,7 @@ export function foldsIn(db: Sqlite.Database) {
   const entryOf = (job: JobId, no: EntryNo): Entry | null => {
     const name = `${no} ${job}`;
     const entry = frozen.get(name) ?? sealed(one.get(job, no))?.entry ?? null;
-    if (entry && (entry.kind === "opening" || entry.command.type === "amend")) {
+    if (entry && frozeIn(entry)) {
       frozen.delete(name);
       frozen.set(name, entry);
       if (frozen.size > MAX_FROZEN) frozen.delete(frozen.keys().next().value!);

@@ -15,7 +15,8 @@ const HOLDS: ReadonlySet<Intent["type"]> = new Set(["hold", "pause", "hurt"]);
 export function checkRehearsal({ job, entries, names }: KeptJob, { as, device, intent }: Said, row: Rehearsed | null): void {
   if (!job.frozen.brief.practice || HOLDS.has(intent.type)) return;
   if (row?.over) throw new Problem(409, (w) => w.rehearsal.over);
-  if (intent.type === "amend") throw new Problem(409, (w) => w.rehearsal.planFixed);
+  const asked = intent.type === "readBack" ? intent.intent : intent;
+  if (asked.type === "amend" || asked.type === "found") throw new Problem(409, (w) => w.rehearsal.planFixed);
   const lead = job.frozen.brief.crew.find(({ role }) => role === "lead")!;
   if (as !== lead.id) throw new Problem(403, (w) => w.rehearsal.playsThemselves(names[as] ?? as));
   const first = firstDevice(entries);

@@ -15,6 +15,8 @@ import { WordsPage } from "../../views/pages/more/words.tsx";
 import { PeoplePage } from "../../views/pages/people/view.tsx";
 import { JobPhonePage } from "../../views/pages/phone/view.tsx";
 import { PicturePage } from "../../views/pages/picture/view.tsx";
+import { AirPage } from "../../views/pages/wind/air.tsx";
+import { airState } from "../../views/pages/wind/air-state.ts";
 import { WeatherPage, WindPage } from "../../views/pages/wind/view.tsx";
 import type { Screen } from "../../views/parts/say-form.tsx";
 import type { LiveJobs } from "../jobs.ts";
@@ -37,8 +39,9 @@ const PAGES: Readonly<Record<string, BesideGuide>> = {
   "stand-down": (shown) => <StandDownPage {...shown} />,
   change: (shown) => <ChangePage {...shown} />,
   people: (shown) => <PeoplePage {...shown} />,
-  wind: (shown) => <WindPage {...shown} />,
-  weather: (shown) => <WeatherPage {...shown} />,
+  wind: (shown, live) => <WindPage {...shown} air={airState(live, shown.words)} />,
+  weather: (shown, live) => <WeatherPage {...shown} air={airState(live, shown.words)} />,
+  air: (shown, live) => <AirPage {...shown} air={airState(live, shown.words)} />,
   call: (shown) => <CallPage {...shown} />,
   picture: (shown) => <PicturePage {...shown} />,
   answers: (shown) => <AnswersPage {...shown} />,

@@ -6,6 +6,7 @@ import { drawnOf } from "../../views/drawing/call/drawn.ts";
 import { buildGuideState } from "../../views/pages/guide/build-state.ts";
 import { Desk } from "../../views/pages/guide/desk.tsx";
 import { GuidePage, Live } from "../../views/pages/guide/view.tsx";
+import { lightningFacts } from "../../views/parts/lightning-state.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
 import { HurtLive } from "../../views/parts/page.tsx";
 import { HereLive, PresentLive } from "../../views/parts/present.tsx";
@@ -138,7 +139,8 @@ export function guideRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies, pr
     await liveJobs.load(id);
     const whoIsHurt = followedJob(hub, id, async () => {
       const live = await liveJobs.load(id);
-      return { entry: live.entries.at(-1)!.entry.no, html: await (<HurtLive hurt={hurtState(live, words)} words={words} />).toString() };
+      const alarms = { hurt: hurtState(live, words), lightning: lightningFacts(live.job, live.now.at, words) };
+      return { entry: live.entries.at(-1)!.entry.no, html: await (<HurtLive {...alarms} words={words} />).toString() };
     });
     return follow(c, whoIsHurt);
   });

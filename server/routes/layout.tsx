@@ -3,6 +3,7 @@ import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { digest } from "../../machines/digest/digest.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { lookupIn } from "../../machines/record/entries.ts";
+import { frozeIn } from "../../machines/record/in-force.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { UNITS, type Units } from "../../views/drawing/units.ts";
 import { markRows } from "../../views/pages/layout/csv.ts";
@@ -79,7 +80,7 @@ function versionIn(c: Context, { job, entries }: LiveJob): { no: number; frozen:
   const asked = c.req.query("entry");
   if (asked === undefined) return null;
   const entry = lookupIn(entries)(Number(asked));
-  const frozen = entry?.kind === "opening" ? entry.opened : entry?.command.type === "amend" ? entry.command.to : undefined;
+  const frozen = frozeIn(entry);
   if (!entry || !frozen) throw new Problem(404, (w) => w.layout.noVersion(asked));
   return digest.of(frozen) === digest.of(job.frozen) ? null : { no: entry.no, frozen };
 }

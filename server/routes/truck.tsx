@@ -8,6 +8,8 @@ import type { TruckLine } from "../../views/pages/truck/state.ts";
 import { TruckLive, TruckPage } from "../../views/pages/truck/view.tsx";
 import { csv } from "../../views/parts/csv.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
+import type { Words } from "../../views/text/words.ts";
+import { lightningFacts } from "../../views/parts/lightning-state.ts";
 import { type Fields, sayFromForm } from "../input/form.ts";
 import { Problem, type Sentence } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
@@ -17,6 +19,11 @@ import { follow, followedJob } from "./follow.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
+
+const alarmsOf = (live: LiveJob, words: Words) => ({
+  hurt: hurtState(live, words),
+  lightning: lightningFacts(live.job, live.now.at, words),
+});
 
 /** The loading list of one job: read, ticked line by line, and taken along as a table or as data. */
 export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
@@ -28,7 +35,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const { job, names } = live;
     const words = c.get("words");
     const people = job.frozen.brief.crew.map((p) => ({ id: p.id, name: names[p.id] ?? p.id, roleName: words.roleName(p.role) }));
-    return { state: stateOf(c, live), hurt: hurtState(live, words), me: holderOf(c, live), people, newKey: newId, words };
+    return { state: stateOf(c, live), ...alarmsOf(live, words), me: holderOf(c, live), people, newKey: newId, words };
   };
   type Count = { line: TruckLine; typed: string; problem: string | null };
   const countPage = (c: Context, live: LiveJob, count: Count, status: 200 | 422 = 200) =>
@@ -74,7 +81,7 @@ export function truckRoutes(liveJobs: LiveJobs, { hub, newId }: Dependencies) {
     const first = screenOf(c, await loaded(c));
     const list = followedJob(hub, idOf(c), async () => {
       const live = await loaded(c);
-      const screen = { ...first, state: stateOf(c, live), hurt: hurtState(live, first.words) };
+      const screen = { ...first, state: stateOf(c, live), ...alarmsOf(live, first.words) };
       return { entry: live.entries.at(-1)!.entry.no, html: await (<TruckLive {...screen} item={null} notice={null} />).toString() };
     });
     return follow(c, list);

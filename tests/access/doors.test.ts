@@ -20,7 +20,7 @@ const crew = ROLES.map((role) => ({ name: `${role} here`, role }));
 
 /** What each may open, by hand: not from the table that is tested. */
 const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /hand-work /manifest.webmanifest".split(" ");
-const ON_THE_JOB = "more words settings phone people wind weather call picture answers now drawing photos photos.json sayable.json".split(
+const ON_THE_JOB = "more words settings phone people wind weather air call picture answers weather-plan anchors now drawing photos photos.json sayable.json".split(
   " ",
 );
 const OF_THE_SITE =

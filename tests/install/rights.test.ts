@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Role } from "../../machines/install/brief.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import { decide } from "../../machines/install/decide.ts";
+import type { Found } from "../../machines/install/found.ts";
+import { foundIn } from "../../machines/install/found-in.ts";
 import { openJob } from "../../machines/install/job.ts";
 import { MAY } from "../../machines/install/rights.ts";
 import { ROLES } from "../../machines/install/roles.ts";
@@ -14,6 +16,7 @@ const DRIVERS = ["lead", "deputy"];
 const ANSWERS_FOR_IT = ["lead", "deputy", "competent"];
 const torn = { thing: { is: "piece", id: "top" }, because: "torn" } as const;
 
+const WIRE: Found = { is: "overhead", line: { id: "overhead 1", kv: 7.2, lowestFt: null, errorFt: 0, points: [{ xFt: 90, yFt: 0 }, { xFt: 90, yFt: 50 }] } }; // biome-ignore format: one line reads best
 const PICTURE = { gate: null, hash: "0".repeat(64), mime: "image/jpeg", bytes: 1000, widthPx: 640, heightPx: 480, text: null } as const;
 
 /** Who may ask what, written down by hand: each with a command that nothing but a role stands against, or of which it is the first. */
@@ -23,6 +26,7 @@ const BY_HAND: readonly (readonly [Intent, readonly string[]])[] = [
   [{ type: "hurt", words: "a hand" }, EVERYBODY],
   [{ type: "makeSafe", because: "a squall" }, EVERYBODY],
   [{ type: "outOfUse", ...torn }, EVERYBODY],
+  [{ type: "found", what: WIRE, to: foundIn(frozen, WIRE) }, EVERYBODY],
   [{ type: "reading", reading: { kind: "thunder", takenAt: START } }, EVERYBODY],
   [{ type: "reading", reading: { kind: "rain", takenAt: START } }, EVERYBODY],
   [{ type: "correct", target: 1 }, EVERYBODY],

@@ -31,6 +31,8 @@ export const SMALL = twenty;
 /** Five pieces: seams, ridge, quarter poles. */
 export const MIDDLE = eighty;
 
+export type Changed = Changes;
+
 /** The job that is explored: the one that tests are about, with one of each role on it and more that is asked. */
 export function briefOf(input: SpecInput, { sheet, site, ticket, use, crew = people }: Changes = {}): WholeBrief {
   return briefFor(input, {

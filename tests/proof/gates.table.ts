@@ -20,9 +20,13 @@ export type Row = {
 const seams = (_: Brief, plan: TentPlan) => plan.pieces.length > 1;
 const soilKnown = ({ site }: Brief) => site.soilKnown;
 const walls = ({ use }: Brief) => use.walls;
+const planned = ({ weatherPlan }: Brief) => weatherPlan !== undefined;
 const tiesAtTheEnd = ({ sheet }: Brief, plan: TentPlan) => sheet?.interiorTies === "afterAll" && plan.poles.length > 0;
 /** The table of exits ends at 999 people and does not know what nobody knows. */
 const tabled = ({ use }: Brief) => use.occupants !== null && use.occupants < 1000;
+
+/** Lines and things that a fixture puts where they are too near say so in their names. */
+const isTooNear = ({ id }: { readonly id: string }) => id.startsWith("too near");
 
 const row = (phase: Row["phase"], hard: boolean, gate: string, more: Partial<Row> = {}): Row => ({ phase, gate, hard, ...more });
 const hard = (phase: Row["phase"], gate: string, more: Partial<Row> = {}) => row(phase, true, gate, more);
@@ -33,6 +37,7 @@ const WORKING_DAY = 14 * 60;
 /** Written by hand from what the trade wants, in its order; nothing here is read from the script. */
 export const TABLE: readonly Row[] = [
   hard("utilitiesMarked", "sheet.atHand"),
+  hard("utilitiesMarked", "forecast.over", { when: ({ forecast }) => (forecast?.gustMph ?? 0) >= 25 }),
   hard("utilitiesMarked", "permit", { when: ({ use }) => use.permit !== "notRequired" }),
   hard("utilitiesMarked", "certificate", { when: ({ use }) => use.fabricCertificate !== "notRequired" }),
   soft("utilitiesMarked", "kit.loaded"),
@@ -47,6 +52,13 @@ export const TABLE: readonly Row[] = [
   hard("utilitiesMarked", "locate.answers"),
   hard("utilitiesMarked", "marks.walked"),
   hard("utilitiesMarked", "private.lines"),
+  // Worked out, where a fixture has something on its site that is called so: only a change of the plan takes them away.
+  hard("utilitiesMarked", "site.stakes", { when: ({ siteModel }) => siteModel?.buried.some(isTooNear) ?? false }),
+  hard("utilitiesMarked", "site.poles", { when: ({ siteModel }) => siteModel?.overhead.some(isTooNear) ?? false }),
+  hard("utilitiesMarked", "site.cloth", { when: ({ siteModel }) => siteModel?.things.some(isTooNear) ?? false }),
+  hard("utilitiesMarked", "site.ticket", { when: ({ siteModel }) => (siteModel?.ticketArea ?? null) !== null }),
+  hard("utilitiesMarked", "anchor.exposed.{engineeredAnchor}"),
+  hard("utilitiesMarked", "anchor.paper.{engineeredAnchor}"),
   hard("utilitiesMarked", "overhead.{overheadLine}"),
   hard("utilitiesMarked", "nearest.{markedUtility}"),
   hard("utilitiesMarked", "nearest.private"),
@@ -113,6 +125,10 @@ export const TABLE: readonly Row[] = [
   hard("inspected", "hung.nothing", { when: ({ use }) => !use.hungLoads }),
   hard("inspected", "plan.evacuate"),
   hard("inspected", "plan.walls", { when: walls }),
+  hard("inspected", "forecast.fresh", { when: ({ forecast, weatherPlan }) => (forecast ?? weatherPlan) !== undefined }),
+  hard("inspected", "forecast.clearBy", { when: ({ forecast }) => (forecast?.clearBy ?? null) !== null }),
+  hard("inspected", "storm.plan", { when: planned }),
+  hard("inspected", "storm.agreed", { notBy: "storm.plan", when: planned }),
   hard("inspected", "night.watch"),
   hard("inspected", "handover"),
 
@@ -186,7 +202,7 @@ export const WORK: readonly (readonly [RegExp, Work])[] = [
   [/^strike\.ease$/, "ease"],
   [/^(?:lower\..+|strike\.(?:power|walls|sides(?:\.\w\w)?))$/, "lower"],
   [/^(?:open|watch)$/, "use"],
-  [/^(?:white\.\w+|locate\.covers|marks\.walked|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
+  [/^(?:white\.\w+|locate\.covers|marks\.walked|site\.\w+|anchor\.exposed\..+|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
   [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w)$/, "outside"],
   [/^(?:tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
   [/^(?:cloth\.strapped|strike\.(?:fold|stakes))$/, "outside"],
@@ -196,6 +212,10 @@ export const WORK: readonly (readonly [RegExp, Work])[] = [
 const KINDS: Record<string, (brief: Brief, plan: TentPlan) => readonly string[]> = {
   markedUtility: ({ ticket }) => (ticket?.utilities ?? []).filter((u) => u.marked).map((u) => u.kind),
   overheadLine: ({ site }) => (site.overheadKv.length > 0 ? site.overheadKv.map((_, i) => `${i + 1}`) : ["1"]),
+  engineeredAnchor: ({ siteModel }) =>
+    (siteModel?.fixes ?? []).flatMap((fix) =>
+      fix.is !== "engineeredAnchor" ? [] : [fix.stake.is === "plate" ? `${fix.stake.station}.${fix.stake.plate}` : fix.stake.pole],
+    ),
   edge: () => ["AB", "BC", "CD", "DA"],
   half: (_, plan) => plan.seams.flatMap((s) => s.halves.map((h) => h.id)),
   poleLine: (_, plan) => [

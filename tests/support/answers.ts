@@ -54,6 +54,7 @@ const ANSWERS: { readonly [K in Check["kind"]]: Answers<Extract<Check, { kind: K
   },
   paperOnly: { good: null, bad: null },
   notKnown: { good: null, bad: null },
+  computed: { good: null, bad: null },
 };
 
 const answersTo = ({ kind }: Check) => ANSWERS[kind] as Answers<Check>;

@@ -9,6 +9,8 @@ import { aloud } from "../../views/text/en/spoken.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 import { brief, briefFor } from "../support/briefs.ts";
 import { exact, says } from "../support/given-away.ts";
+import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 import { hundred } from "../tent/tents.ts";
 
 /** The most words that a crew hears over a generator. */
@@ -18,6 +20,12 @@ const jobs: Readonly<Record<string, Script>> = {
   "the demo job": readBrief(brief()).frozen.script,
   "a small tent": freeze(briefOf(SMALL)).script,
   "a middle tent": freeze(middleBrief()).script,
+  "a small tent with a weather plan and a forecast over its limit": freeze(
+    withWeather({ weatherPlan: WEATHER_PLAN, forecast: { ...FORECAST, clearBy: FORECAST.from } }),
+  ).script,
+  "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })).script,
+  "a small tent too near to all that there is": freeze(TOO_NEAR).script,
+  "a small tent with an engineer's anchor": freeze(WITH_AN_ANCHOR).script,
   "a 100 by 200": freeze(briefFor(hundred)).script,
 };
 

@@ -15,6 +15,7 @@ import { PICTURES, photoForm } from "../support/photos.ts";
 import { outsideMarks, pseudoLanguage } from "../support/pseudo-language.ts";
 import { readCsv } from "../support/read-csv.ts";
 import type { Stand } from "../support/stand.ts";
+import { WEATHER_PLAN } from "../support/weather-plan.ts";
 
 const { words: pseudo, carried } = pseudoLanguage();
 /** What people say in these tests stays as they said it. */
@@ -184,6 +185,20 @@ describe("every sentence comes through the words of its screen", () => {
       await there.say({ type: "hurt", words: "as heard" }, "p4");
       await read(there, path(""), { as: "p2" });
       await read(crew, at("/facts"), { as: "p1" });
+    });
+    it("a job with a weather plan and a forecast: the page that tells them, refused, over each limit, and while it stands", async () => {
+      const times = { from: "2026-06-06T14:00", to: "2026-06-06T22:00", issuedBy: "№", readAt: "2026-06-02", clearBy: "2026-06-06T13:00" };
+      const told = { ...letterless(SMALL), weatherPlan: WEATHER_PLAN, forecast: { gustMph: 34, ...times } };
+      const there = await openedJob(told, crew);
+      const path = (page: string) => `/jobs/${there.job}${page}`;
+      const form = filled(await read(there, path("/weather-plan"), { as: "p1" }));
+      const wrong = { ...form, "weatherPlan.clearMin": "-5", "forecast.to": "2026-06-01T01:00", "forecast.gustMph": "900" };
+      await read(there, path("/weather-plan"), { fields: { ...wrong, key: "plan-0001" }, as: "p1", status: 422 });
+      await read(crew, at("/weather-plan"), { as: "p1" });
+      const calm = await openedJob({ ...told, forecast: { ...told.forecast, gustMph: 22, clearBy: null } }, crew);
+      await read(calm, `/jobs/${calm.job}/weather-plan`, { as: "p4" });
+      await there.to((s) => s.step === "watch");
+      await read(there, path(""), { as: "p1" });
     });
     it("the form that changes it: as it is, what it would change, refused", async () => {
       const form = filled(await read(crew, at("/amend"), { as: "p1" }));

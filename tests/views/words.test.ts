@@ -15,6 +15,8 @@ import { type About, didText, refusalText, statusText } from "../../views/text/e
 import { phaseName } from "../../views/text/en/roles.ts";
 import { brief } from "../support/app.ts";
 import { briefFor, frozenFor, nothingKnown } from "../support/briefs.ts";
+import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 import { eighty, forty, hundred, sixty, twenty } from "../tent/tents.ts";
 
 const NONSENSE = /undefined|NaN|null|\[object/;
@@ -38,6 +40,12 @@ const jobs = {
     use: { occupants: null, permit: "unknown", fabricCertificate: "unknown", walls: false, hungLoads: true },
   }),
   "a 20 by 20 of which neither sheet, ticket nor places are known": freeze(nothingKnown(briefFor(twenty))),
+  "a small tent with a weather plan and a forecast over its limit": freeze(
+    withWeather({ weatherPlan: WEATHER_PLAN, forecast: { ...FORECAST, clearBy: FORECAST.from } }),
+  ),
+  "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })),
+  "a small tent too near to all that there is": freeze(TOO_NEAR),
+  "a small tent near nothing, with a private line and an engineer's anchor": freeze(WITH_AN_ANCHOR),
   "a 100 by 200 with more people than the table": frozenFor(hundred, { use: { occupants: 1500 } }),
 };
 
@@ -158,6 +166,8 @@ describe("refusals", () => {
   };
   const others: { readonly [W in Exclude<Refusal["why"], "gate">]: Extract<Refusal, { why: W }> } = {
     outOfUse: { why: "outOfUse", keys: ["piece.mid-1"], things: [{ thing: { is: "piece", id: "mid-1" }, because: "torn at a ring" }] },
+    tooLong: { why: "tooLong", needMin: 60, leftMin: 25, because: "trend" },
+    pastHour: { why: "pastHour", clearBy: 0 },
     noSuchThing: { why: "noSuchThing", thing: { is: "piece", id: "mid-9" }, has: ["top"] },
     notOutOfUse: { why: "notOutOfUse", thing: { is: "kit", item: "perimeterStrap", short: 2 } },
     held: { why: "held", by: "lena" },
@@ -184,8 +194,10 @@ describe("refusals", () => {
     notHeld: { why: "notHeld" },
     future: { why: "future" },
     olderReading: { why: "olderReading" },
+    inALee: { why: "inALee" },
     noThunderNear: { why: "noThunderNear" },
     noPhoto: { why: "noPhoto", unfit: { is: "none", came: "pdf" } },
+    notOnlyFound: { why: "notOnlyFound" },
     noProposal: { why: "noProposal" },
     sameAsProposer: { why: "sameAsProposer" },
     alreadyStandingDown: { why: "alreadyStandingDown" },
@@ -286,6 +298,7 @@ describe("refusals", () => {
       standingDown: true,
       outOfUse: true,
       backInUse: true,
+      found: true,
       closed: true,
     };
     const statuses: Record<Status, true> = { ...missing, good: true, waived: true };

@@ -2,10 +2,12 @@ import { type Child, useContext } from "hono/jsx";
 import { CLIENT_WORDS, regions } from "../regions.ts";
 import type { Stylesheet } from "../stylesheets.ts";
 import type { Words } from "../text/words.ts";
-import { Trials } from "./asset-paths.ts";
+import { Thunder, Trials } from "./asset-paths.ts";
 import { Hurt } from "./hurt.tsx";
 import { HurtWay } from "./hurt-press.tsx";
 import type { HurtState } from "./hurt-state.ts";
+import { Lightning } from "./lightning.tsx";
+import type { LightningFacts } from "./lightning-facts.ts";
 import { Loads } from "./loads.tsx";
 import { PageHeader, type Where } from "./page-header.tsx";
 
@@ -40,7 +42,7 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
     <body>
       <PageHeader where={where} words={words} />
       {styles !== "guide" && <TrialsLine words={words} />}
-      {hurt !== undefined && <HurtRegion hurt={hurt} words={words} />}
+      {hurt !== undefined && <HurtHere hurt={hurt} words={words} />}
       {hurtWay !== undefined && (
         <nav class="hurt-nav" aria-label={words.hurt.press}>
           <HurtWay job={hurtWay} words={words} />
@@ -59,16 +61,24 @@ const TrialsLine = ({ words: { page } }: { words: Words }) => (useContext(Trials
 
 const NOWHERE: Where = { on: null };
 
+type AlarmsNow = { hurt: HurtState | null; lightning: LightningFacts | null; words: Words };
+
 /** What such a page gets, whenever something happens on its job. */
-export const HurtLive = (now: { hurt: HurtState | null; words: Words }) => (
+export const HurtLive = (now: AlarmsNow) => (
   <hx-partial hx-target={`#${regions.hurt}`} hx-swap="outerMorph">
     <HurtRegion {...now} />
   </hx-partial>
 );
 
+/** With the lightning clock that the page came with. */
+const HurtHere = ({ hurt, words }: Pick<Props, "words"> & { hurt: HurtState | null }) => (
+  <HurtRegion hurt={hurt} lightning={useContext(Thunder)} words={words} />
+);
+
 /** It stands there empty too, so that a page that follows its job can fill it. */
-export const HurtRegion = ({ hurt, words }: { hurt: HurtState | null; words: Words }) => (
+export const HurtRegion = ({ hurt, lightning, words }: AlarmsNow) => (
   <div id={regions.hurt} class="hurt-region">
+    {lightning && <Lightning facts={lightning} words={words} />}
     {hurt && <Hurt hurt={hurt} words={words} />}
   </div>
 );

@@ -2,6 +2,7 @@ import type { Misunderstanding } from "../../machines/conversation/interpret.ts"
 import type { Reason, Reply } from "../../machines/conversation/reply-to.ts";
 import type { BindingIntent, Reading } from "../../machines/install/commands.ts";
 import type { Value } from "../../machines/install/gates.ts";
+import type { WallTime } from "../../machines/install/ids.ts";
 import type { Question } from "../../machines/install/script-index.ts";
 import type { Step } from "../../machines/install/step.ts";
 import { own } from "../../machines/lookup/own.ts";
@@ -38,7 +39,9 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
     case "answered":
       return [words.didText(reply.did), reply.finding && words.findingText(reply.finding)].filter(Boolean).join(" ");
     case "stopped":
-      return words.stopText(reply.inHand, reply.shelter);
+      return [words.stopText(reply.inHand, reply.shelter), reply.notSeconds === null ? "" : words.sky.notSeconds(reply.notSeconds)]
+        .filter((text) => text !== "")
+        .join(" ");
     case "overRaise":
       return words.overRaiseText(reply.limitMph);
     case "notGood":
@@ -52,6 +55,8 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
       return words.trouble.stops(reply.thing, reply.stops);
     case "backInUse":
       return words.trouble.back(reply.thing, reply.left);
+    case "found":
+      return words.found.reply(reply.what, reply.shuts);
     case "overAgreed":
       return words.overAgreedText[reply.what](reply.mph, reply.agreedMph);
     case "hurt":
@@ -87,12 +92,18 @@ export function reasonText({ refusal, question, value, finding, inHand, wind }: 
     limit: question ? words.limitText(question.gate) : null,
     value: value ? words.valueText(value) : null,
     found: finding ? words.findingText(finding) : null,
-    notBefore: "notBefore" in refusal && refusal.notBefore !== null ? words.when.clock(zone, wholeMinute(refusal.notBefore)) : null,
+    notBefore: momentOf(refusal) === null ? null : words.when.clock(zone, wholeMinute(momentOf(refusal)!)),
     check: question?.gate.check.kind ?? null,
     inHand,
     wind: wind && question ? { ...wind, gate: question.gate.id } : null,
     name,
   });
+}
+
+/** The moment that a refusal speaks of; `null` where it speaks of none. */
+function momentOf(refusal: Reason["refusal"]): WallTime | null {
+  if ("notBefore" in refusal) return refusal.notBefore;
+  return refusal.why === "pastHour" ? refusal.clearBy : null;
 }
 
 /** What is read back: a lean with its way, a reading of earlier with the time at which it was taken. */

@@ -1,4 +1,5 @@
 import { buzz } from "../pages/guide/client/buzz.ts";
+import { SAY_ALOUD } from "../pages/guide/client/due.ts";
 import { notice } from "../pages/guide/client/notice.ts";
 import { saidHere, shownAt } from "../pages/guide/client/revisions.ts";
 import { clientWords } from "../parts/client-words.ts";
@@ -39,6 +40,7 @@ export function useVoice(): void {
     show((document.body.dataset.voice as VoiceStatus | undefined) ?? "off");
   });
   speakReplies(mouth, () => settings.listens);
+  document.addEventListener(SAY_ALOUD, (event) => mouth.say((event as CustomEvent<string>).detail));
   document.addEventListener("pointerdown", () => mouth.open(), { once: true });
   const holder = form.querySelector<HTMLInputElement>('input[name="as"]')?.value ?? "";
   // Nobody holds this screen yet: there is nobody to hear.

@@ -3,6 +3,7 @@ import { recordOf, strict } from "../../lookup/strict.ts";
 import { type Bounds, COUNT_BOUNDS, isWithin, MEASURE_BOUNDS } from "../bounds.ts";
 import { type CheckKind, DEFAULTS } from "./check-kind.ts";
 import { isWhole } from "./count.ts";
+import { type PullsFor, type PullsHeld, pullsHeld } from "./pulls-for.ts";
 import type { FigureRow } from "./tile-input.ts";
 import { UNITS, type Unit } from "./units.ts";
 import { firstBeyond, numbersIn, type ValueForm } from "./value-form.ts";
@@ -16,6 +17,8 @@ export type FiguresCheck = {
   /** In the order asked. A record keeps `want` in the order of the alphabet. */
   readonly names: readonly string[];
   readonly want: Readonly<Record<string, FigureLimit>>;
+  /** Where the figures are pulls on stakes: what they are held against. */
+  readonly pulls?: PullsFor;
 };
 export type FiguresValue = { readonly kind: "figures"; readonly unit: Unit | "count"; readonly n: Readonly<Record<string, number>> };
 /** What is left to give, and what was given outside of its limits, in the order asked. */
@@ -24,6 +27,8 @@ export type FiguresFinding = {
   readonly unit: Unit | "count";
   readonly missing: readonly string[];
   readonly off: readonly { readonly name: string; readonly n: number; readonly limit: FigureLimit }[];
+  /** Of pulls that are all made and too low. */
+  readonly held?: PullsHeld;
 };
 
 const FIGURE_UNITS = [...UNITS, "count"] as const satisfies readonly FiguresValue["unit"][];
@@ -81,15 +86,15 @@ export const figures: CheckKind<FiguresCheck, FiguresValue, FiguresFinding> = {
     isComplete: ({ names }, { n }) => names.every((name) => name in n),
     wanted: ({ names, want }) => Object.fromEntries(names.map((name) => [name, want[name]!.from ?? want[name]!.to ?? 0])),
   },
-  finding: ({ unit, names, want }, { n }) => ({
-    kind: "figures",
-    unit,
-    missing: names.filter((name) => n[name] === undefined),
-    off: names.flatMap((name) => {
+  finding: ({ unit, names, want, pulls }, { n }) => {
+    const missing = names.filter((name) => n[name] === undefined);
+    const off = names.flatMap((name) => {
       const [figure, limit] = [n[name], want[name]!];
       return figure === undefined || isMet(limit, figure) ? [] : [{ name, n: figure, limit }];
-    }),
-  }),
+    });
+    const held = pulls && missing.length === 0 && off.length > 0 ? { held: pullsHeld(Object.values(n), pulls) } : {};
+    return { kind: "figures", unit, missing, off, ...held };
+  },
   tile: ({ unit, names, want }, given) => ({
     input: "figures",
     fields: { kind: "figures", unit },

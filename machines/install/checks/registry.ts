@@ -1,5 +1,6 @@
 import type { CheckKind } from "./check-kind.ts";
 import type { PaperValue, UnknownValue } from "./common-values.ts";
+import { type ComputedCheck, computed } from "./computed.ts";
 import { type CountCheck, type CountValue, count } from "./count.ts";
 import { type CountsCheck, type CountsFinding, type CountsValue, counts } from "./counts.ts";
 import { type DocumentCheck, type DocumentValue, namedDocument } from "./document.ts";
@@ -28,7 +29,8 @@ export type Check =
   | WindCheck
   | QuietCheck
   | PaperOnlyCheck
-  | NotKnownCheck;
+  | NotKnownCheck
+  | ComputedCheck;
 
 /** An answer. */
 export type Value =
@@ -62,6 +64,7 @@ export const CHECKS = {
   quiet,
   paperOnly,
   notKnown,
+  computed,
 } as const satisfies { readonly [K in Check["kind"]]: { readonly kind: K } };
 
 /** The kind of a check, by the check. What reaches it has to be an `ownValue` of that check. */

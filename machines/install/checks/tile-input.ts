@@ -45,5 +45,7 @@ export type TileInput<V> =
   | { readonly input: "link"; readonly to: "truck" }
   /** Said on a page of its own, as a change of the plan. */
   | { readonly input: "facts"; readonly facts: readonly FactName[] }
+  /** Worked out from what was entered of the site: put right on the pages of the site. */
+  | { readonly input: "site" }
   | { readonly input: "wind" }
   | { readonly input: "none" };

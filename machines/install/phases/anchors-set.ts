@@ -5,11 +5,13 @@ import type { Brief } from "../brief.ts";
 import { COMPETENT, exactlyEach, figures, type GateDraft, gate, measure, measures, noneOf, SHEET, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
+import { anchorsScreened } from "./anchors-screened.ts";
 import { DRIVING, kitLines } from "./needs.ts";
 
 /** Marks, then stakes: right kind, deep enough, not toward the tent, and as many as the plan says. */
 export function anchorsSet(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
-  return [...marks(plan, limits), ...kit(brief, limits), ...stakes(plan, limits), ...pulls(brief, plan)];
+  const { before, after } = anchorsScreened(brief, plan);
+  return [...marks(plan, limits), ...kit(brief, limits), ...before, ...stakes(plan, limits), ...pulls(brief, plan), ...after];
 }
 
 function marks(plan: TentPlan, { squareInPer50Ft, taping }: Limits): StepDraft[] {

@@ -1,12 +1,16 @@
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
+import { knownOf } from "../facts.ts";
 import { atLeast, COMPETENT, exactlyEach, gate, measure, SHEET, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import type { StepDraft } from "../step.ts";
+import { closedFromMph } from "../watch.ts";
+import { forecastFresh } from "./forecast-calls.ts";
 import { kitLines } from "./needs.ts";
 
 /** Walked by somebody who did not tension it, made fit for the public, and handed over. */
-export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+export function inspected(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+  const { use } = brief;
   const bySheet = { source: SHEET, roles: COMPETENT, reopenedBy: ["use", "sheet"] as const, paper: "engineer" as const };
   return [
     {
@@ -24,6 +28,8 @@ export function inspected({ use }: Brief, plan: TentPlan, limits: Limits): StepD
     { id: "fire", gate: gate(yes, { roles: COMPETENT, reopenedBy: ["use"], paper: "fireOfficial" }) },
     { id: use.hungLoads ? "hung.loads" : "hung.nothing", gate: gate(yes, bySheet) },
     ...windPlan(use.walls, limits),
+    ...forecastFresh(brief, limits),
+    ...weatherPlanCalls(brief, limits),
     { id: "night.watch", gate: gate(yes, { roles: COMPETENT }) },
     { id: "handover", gate: gate(yes, { roles: COMPETENT }) },
   ];
@@ -38,6 +44,21 @@ function windPlan(walls: boolean, { insideGustMph, wallsGustMph, raiseGustMph }:
     gate: gate(measure("mph", 1, is), { source, roles: COMPETENT, reopenedBy: ["sheet", "use"] }),
   });
   return [agreed("plan.evacuate", insideGustMph), ...(walls ? [agreed("plan.walls", wallsOff)] : [])];
+}
+
+/** The weather plan is told to the customer's person, and somebody else hears them agree, or they do it themselves. */
+function weatherPlanCalls({ weatherPlan, site: { stormShelter } }: Brief, limits: Limits): StepDraft[] {
+  if (!weatherPlan) return [];
+  const reopenedBy = ["weather", "places", "sheet"] as const;
+  const { watchedBy, clearMin } = weatherPlan;
+  return [
+    {
+      id: "storm.plan",
+      params: { watchedBy, clearMin, limitMph: closedFromMph(limits), ...knownOf({ stormShelter }) },
+      gate: gate(yes, { roles: COMPETENT, reopenedBy }),
+    },
+    { id: "storm.agreed", gate: gate(yes, { roles: [...COMPETENT, "watcher"], secondPersonTo: "storm.plan", reopenedBy }) },
+  ];
 }
 
 /** Against the table; where it gives no figure, the fire official's paper and nothing else. */

@@ -1,18 +1,32 @@
+import type { SiteClearances } from "../../site/clearances.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Paperwork, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { type FactName, knownOf, PLACES } from "../facts.ts";
-import { BRIEF, COMPETENT, document, each, exactly, gate, measure, unknownGate, yes } from "../gates.ts";
+import { type Aspect, BRIEF, COMPETENT, document, each, exactly, gate, type Happening, measure, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
+import { overheadLinesOf } from "../overhead-lines.ts";
+import { siteClearances } from "../site-clearances.ts";
 import type { StepDraft } from "../step.ts";
 import { truckLoadOf } from "../truck-load.ts";
 import { mayHaveLines } from "../utilities.ts";
+import { enteredNear } from "./entered-near.ts";
+import { forecastFirst } from "./forecast-calls.ts";
+import { siteWorkedOut } from "./site-worked-out.ts";
 
 const PRIVATE_LINES = ["irrigation", "lighting", "septic"] as const;
 
 /** Papers, the talk, and an outline in white; then nothing goes into the ground until everybody who has a line there has answered. */
 export function utilitiesMarked(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
-  return [...papers(brief, plan, limits), ...talk(brief, limits), ...outline(plan), ...locates(brief), ...distances(brief, plan, limits)];
+  const worked = brief.siteModel ? siteClearances(plan, brief.siteModel, limits) : null;
+  return [
+    ...papers(brief, plan, limits),
+    ...talk(brief, limits),
+    ...outline(plan),
+    ...locates(brief),
+    ...siteWorkedOut(brief, plan, worked),
+    ...distances(brief, plan, limits, worked),
+  ];
 }
 
 function papers(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
@@ -38,6 +52,7 @@ function papers(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
             gate: gate(document(sheet.document), { source: BRIEF, roles: COMPETENT, reopenedBy: ["sheet"] }),
           }),
     },
+    ...forecastFirst(brief, limits),
     ...paper("permit", use.permit),
     ...paper("certificate", use.fabricCertificate),
     {
@@ -96,7 +111,12 @@ function outline({ spec, poles }: TentPlan): StepDraft[] {
   ];
 }
 
-function locates({ ticket }: Brief): StepDraft[] {
+/** What a changed neighbor asks again, where any was entered. */
+const withNeighbors = ({ siteModel }: Brief, ...aspects: readonly (Aspect | Happening)[]): readonly (Aspect | Happening)[] =>
+  siteModel ? [...aspects, "neighbors"] : aspects;
+
+function locates(brief: Brief): StepDraft[] {
+  const { ticket } = brief;
   const marked = ticket?.utilities.filter(mayHaveLines) ?? [];
   const unknown = { wordsKey: "ticket.unknown", gate: unknownGate(["ticket"], { reopenedBy: ["ticket"] }) };
   return [
@@ -109,36 +129,48 @@ function locates({ ticket }: Brief): StepDraft[] {
         ? unknown
         : { gate: gate(each(ticket.utilities.map((u) => u.kind)), { roles: COMPETENT, reopenedBy: ["ticket"] }) }),
     },
-    { id: "marks.walked", work: "outside", params: { marked: marked.length }, gate: gate(yes, { reopenedBy: ["ticket", "stations"] }) },
+    {
+      id: "marks.walked",
+      work: "outside",
+      params: { marked: marked.length },
+      gate: gate(yes, { reopenedBy: withNeighbors(brief, "ticket", "stations") }),
+    },
     { id: "private.lines", gate: gate(each(PRIVATE_LINES), { roles: COMPETENT, reopenedBy: ["site"] }) },
   ];
 }
 
-function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
+function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteClearances | null): StepDraft[] {
+  const { ticket } = brief;
   const { is: toleranceIn, source: nearest } = limits.toleranceIn;
+  const marked = (ticket?.utilities ?? []).filter(mayHaveLines).map(({ kind }) => kind);
+  const entered = enteredNear(worked, plan);
+  const others = entered.of((kind) => !marked.some((one) => one === kind));
   return [
-    ...overhead(site.overheadKv, plan.spec.centerPoleFt, limits),
-    ...(ticket?.utilities ?? []).filter(mayHaveLines).map(
-      (u): StepDraft => ({
-        id: `nearest.${u.kind}`,
+    ...overhead(brief, plan.spec.centerPoleFt, limits),
+    ...marked.map((kind): StepDraft => {
+      const { params, ownZoneIn } = entered.of((one) => one === kind);
+      return {
+        id: `nearest.${kind}`,
         wordsKey: "nearest.mark",
         work: "outside",
-        params: { utility: u.kind },
-        gate: gate(measure("in", toleranceIn, null), {
-          source: nearest,
+        params: { utility: kind, ...params },
+        gate: gate(measure("in", Math.max(toleranceIn, ownZoneIn), null), {
+          source: ownZoneIn > toleranceIn ? BRIEF : nearest,
           roles: COMPETENT,
-          reopenedBy: ["ticket", "stations", "anchors", "poles", "corner"],
+          reopenedBy: withNeighbors(brief, "ticket", "stations", "anchors", "poles", "corner"),
           paper: "utilityOwner",
         }),
-      }),
-    ),
+      };
+    }),
     {
       id: "nearest.private",
+      ...(others.any ? { wordsKey: "nearest.entered", params: others.params } : {}),
       work: "outside",
-      gate: gate(measure("in", toleranceIn, null, true), {
-        source: nearest,
+      // Where one was entered, "none" is no answer.
+      gate: gate(measure("in", Math.max(toleranceIn, others.ownZoneIn), null, !others.any), {
+        source: others.ownZoneIn > toleranceIn ? BRIEF : nearest,
         roles: COMPETENT,
-        reopenedBy: ["site", "stations", "anchors", "poles", "corner"],
+        reopenedBy: withNeighbors(brief, "site", "stations", "anchors", "poles", "corner"),
         paper: "siteOwner",
       }),
     },
@@ -148,7 +180,7 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
       gate: gate(measure("ft", limits.separationFt.is, null, true), {
         source: limits.separationFt.source,
         roles: COMPETENT,
-        reopenedBy: ["site", "stations", "corner"],
+        reopenedBy: withNeighbors(brief, "site", "stations", "corner"),
         paper: "fireOfficial",
       }),
     },
@@ -156,20 +188,24 @@ function distances({ ticket, site }: Brief, plan: TentPlan, limits: Limits): Ste
 }
 
 /** From the longest pole, so that a falling one cannot reach. Off the published table, only the line's owner opens it. */
-function overhead(overheadKv: Brief["site"]["overheadKv"], poleFt: number, { overheadFt }: Limits): StepDraft[] {
-  const listed = overheadKv.length > 0;
-  return (listed ? overheadKv : [null]).map((kv, i): StepDraft => {
+function overhead(brief: Brief, poleFt: number, { overheadFt }: Limits): StepDraft[] {
+  const lines = overheadLinesOf(brief);
+  const listed = lines.length > 0;
+  return (listed ? lines : [{ name: null, kv: null }]).map(({ name, kv }, i): StepDraft => {
     const clearFt = overheadFt.is[i] ?? null;
     const opened = { source: overheadFt.source, roles: COMPETENT, paper: "lineOwner" as const };
     return {
       id: `overhead.${i + 1}`,
       wordsKey: listed ? "overhead.line" : "overhead.any",
       work: "outside",
-      params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown" },
+      params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown", ...(name === null ? {} : { name }) },
       gate:
         clearFt === null
-          ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: ["site"] })
-          : gate(measure("ft", poleFt + clearFt, null, !listed), { ...opened, reopenedBy: ["site", "poles", "stations", "corner"] }),
+          ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: withNeighbors(brief, "site") })
+          : gate(measure("ft", poleFt + clearFt, null, !listed), {
+              ...opened,
+              reopenedBy: withNeighbors(brief, "site", "poles", "stations", "corner"),
+            }),
     };
   });
 }

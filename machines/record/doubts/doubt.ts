@@ -3,7 +3,8 @@ import type { EntryNo, PersonId } from "../../install/ids.ts";
 /**
  * What a manager should look at, beyond the counts of `findings.ts`: a second look in no time, answers of two people from one
  * phone, measurements too good to be true, the same wind all day, work sooner than it can be done, a bad answer that turned good
- * by itself, and "next" pressed again and again. In the order in which they are listed.
+ * by itself, "next" pressed again and again,
+ * and wind readings of a standing tent that nobody made. In the order in which they are listed.
  */
 export const DOUBT_KINDS = [
   "quickSecond",
@@ -16,6 +17,7 @@ export const DOUBT_KINDS = [
   "tooFastPhase",
   "outOfLimitThen",
   "refusedBeforeAnswer",
+  "missedReadings",
 ] as const;
 export type DoubtKind = (typeof DOUBT_KINDS)[number];
 

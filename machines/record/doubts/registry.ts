@@ -1,5 +1,6 @@
 import { alwaysExact } from "./always-exact.ts";
 import type { DoubtKind } from "./doubt.ts";
+import { missedReadings } from "./missed-readings.ts";
 import { outOfLimitThen } from "./out-of-limit-then.ts";
 import { quickSecond } from "./quick-second.ts";
 import { refusedBeforeAnswer } from "./refused-before-answer.ts";
@@ -23,6 +24,7 @@ const WATCHES = {
   tooFastPhase,
   outOfLimitThen,
   refusedBeforeAnswer,
+  missedReadings,
 } as const satisfies { readonly [K in DoubtKind]: { readonly kind: DoubtKind } };
 
 /** The kind by its name. What it is handed has to be what it kept itself. */

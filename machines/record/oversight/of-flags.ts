@@ -1,6 +1,6 @@
 import type { Command } from "../../install/commands.ts";
 import type { Value } from "../../install/gates.ts";
-import { looserIn } from "../../install/looser.ts";
+import { everythingLooser } from "../../install/looser-site.ts";
 import { indexOf } from "../../install/script-index.ts";
 import { clockJump } from "../clock-jump.ts";
 import { withPeople } from "../doubts/doubt.ts";
@@ -68,7 +68,7 @@ function amended(command: Command, seen: Seen): Finding[] {
   };
   if (!flags.includes("loosened")) return [{ kind: "amended", ...common, facts: { because } }];
   const [from, to] = [folds[0].frozenAt, frozenAfter(folds[0].frozenAt, entry)].map((no) => frozenIn(no, earlier));
-  return [{ kind: "loosened", ...common, facts: { because, fields: looserIn(from!, to!).map(({ field }) => field) } }];
+  return [{ kind: "loosened", ...common, facts: { because, fields: everythingLooser(from!, to!).map(({ field }) => field) } }];
 }
 
 function jumped(command: Command, seen: Seen): Finding[] {

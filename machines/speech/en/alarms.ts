@@ -1,5 +1,6 @@
 import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
+import { parseFlashToBang, secondsIn } from "./sky.ts";
 
 /** More words than anybody uses to raise an alarm; a longer sentence is a story. */
 const MAX_WORDS = 16;
@@ -94,14 +95,21 @@ export const isEverybodyOut = (heard: string): boolean =>
 export function parseAlarm(heard: string): Meaning | null {
   const words = plain(heard).replace(/^oh no,? /, "");
   if (heard.trim().endsWith("?") || words.split(" ").length > MAX_WORDS || ASKS.test(words)) return null;
+  const counted = parseFlashToBang(heard);
+  if (counted) return counted;
   // Nobody is asked to leave in the negative, and "no more people in, everybody out" is still an order.
   if (isEverybodyOut(heard)) return { everybodyOut: trimmed(heard) };
   if (RAIN.test(words)) return { rain: true };
   if (NOT_SO.test(words.replaceAll(NO_DENIAL, " "))) return null;
   if (HURT.some((pattern) => pattern.test(words))) return { hurt: trimmed(heard) };
   if (WARNING.some((pattern) => pattern.test(words))) return NO_WARNING.test(words) ? null : { warning: true };
-  return THUNDER.test(words) && !NO_THUNDER.test(words) && !NOT_NOW.test(words) ? { thunder: true } : null;
+  return THUNDER.test(words) && !NO_THUNDER.test(words) && !NOT_NOW.test(words) ? thunderSaid(heard) : null;
 }
+
+const thunderSaid = (heard: string): Meaning => {
+  const seconds = secondsIn(heard);
+  return seconds === null ? { thunder: true } : { thunder: true, seconds };
+};
 
 /**
  * Whether words raise an alarm that can only stop work: all that `parseAlarm` finds but rain.

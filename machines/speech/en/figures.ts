@@ -18,6 +18,9 @@ const CALLED: Readonly<Record<string, string>> = {
   stakes: "stakes?(?! plates?)",
   plates: "(?:stake |base )?plates?",
   thinnest: "(?:the )?thinnest(?: one(?= is))?|thick",
+  softest: "(?:the )?softest(?: spot| one(?= is))?|soft spot",
+  second: "(?:the )?second(?: pull| one(?= is))?",
+  third: "(?:the )?third(?: pull| one(?= is))?",
   shortest: "(?:the )?shortest(?: one(?= is))?|long",
 };
 /** What may stand between a number and its name, or the next pair. */

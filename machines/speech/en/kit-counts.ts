@@ -50,6 +50,7 @@ const CALLED: Readonly<Record<LoadItem, RegExp>> = {
   broom: /^(?:push )?brooms?$/,
   comeAlong: /^come[- ]?alongs?$|^hand winch(?:es)?$/,
   shovel: /^shovels?$/,
+  ballastWeight: /^(?:ballast )?weights?$|^ballast$/,
   stakePuller: /^(?:stake )?pullers?$/,
 };
 

@@ -5,11 +5,13 @@ import { plain, trimmed } from "../plain.ts";
 import { parseAlarm } from "./alarms.ts";
 import { parseAnswer } from "./answers.ts";
 import { parseCommand } from "./commands.ts";
+import { parseFound } from "./found.ts";
 import { parseHandOver } from "./hand-over.ts";
 import { isHold } from "./holds.ts";
 import { asLetters } from "./letters.ts";
 import { parseNoThunder } from "./no-thunder.ts";
 import { parseQuestion } from "./questions.ts";
+import { parseHeat, parseLook } from "./sky.ts";
 import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
@@ -58,18 +60,20 @@ function meaningOf(heard: string, listening: Listening): Meaning {
   const asked = answerable(listening);
   const because = WAIVE.exec(bare)?.[1]?.trim();
   if (because !== undefined && asked[0]) return { intent: { type: "waive", gate: asked[0].gate.id, because } };
+  const found = parseFound(said);
+  if (found) return found;
   const noThunder = parseNoThunder(said);
   if (noThunder) return noThunder;
   const alarm = parseAlarm(splitTaken(heard.trim()).words);
   if (alarm) return alarm;
+  const heat = parseHeat(heard);
+  if (heat) return heat;
   const question = parseQuestion(words, said);
   if (question) return { question };
   const trouble = parseTrouble(heard);
   if (trouble) return trouble;
-  const wind = parseWind(
-    heard,
-    asked.some(({ gate }) => expected(gate.check).expects === "wind"),
-  );
+  const atWindGate = asked.some(({ gate }) => expected(gate.check).expects === "wind");
+  const wind = parseLook(heard, atWindGate) ?? parseWind(heard, atWindGate);
   const answer = firstAnswer(heard, asked);
   // "Gusts of thirty" is what is agreed, where that is asked.
   const agreed = "intent" in answer && asked.some(({ gate: { check } }) => check.kind === "measure" && check.unit === "mph");

@@ -15,6 +15,9 @@ export const OpenedPage = ({ job, title, told, words }: Props) => (
       <a class="button main" href={`/jobs/${job}`}>
         {words.draft.toJob}
       </a>
+      <a class="button" href={`/jobs/${job}/weather-plan`}>
+        {words.weatherPlan.link}
+      </a>
       <a class="button" href="/">
         {words.page.home}
       </a>

@@ -17,14 +17,17 @@ import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { alongTent } from "../../../machines/tent/along.ts";
 import { effectText } from "../../parts/effect.ts";
 import { hurtState } from "../../parts/hurt-state.ts";
+import { lightningFacts } from "../../parts/lightning-state.ts";
 import { askText, callText, reasonText, replyText, sayText } from "../../text/replies.ts";
 import type { Words } from "../../text/words.ts";
 import { takesNone } from "./asked.ts";
 import { cureOf } from "./cure.ts";
+import { skyLines } from "./sky-lines.ts";
 import { siteState } from "./site-state.ts";
 import type { GateState, GuideState, Milestone } from "./state.ts";
 import { stopState } from "./stop.ts";
 import { threadLine } from "./thread-line.ts";
+import { watchState } from "./watch-state.ts";
 import { weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
@@ -57,7 +60,8 @@ export function buildGuideState(live: LiveJob, device: string | null, words: Wor
     gate: gateState(job, at, name, words),
     held: holdState(live, name, words),
     hurt: hurtState(live, words),
-    weather: weatherState(job, weather, at, words),
+    weather: weatherState(live, weather, words),
+    watch: watchState(job, at, words),
     ...missingState(job, at, told),
     readBack: device === null ? null : readBackOn(device, told),
     outOfUse: Object.values(context.outOfUse).map(({ thing, because, by }) => ({
@@ -101,9 +105,18 @@ function towardText(step: Step | null, makingSafe: boolean, { guide, phaseName }
   return step === null ? phaseName("closed") : guide.toward(step.phase, phaseName(step.phase));
 }
 
-function weatherState(job: Job, is: Weather, at: Instant, words: Words): GuideState["weather"] {
+function weatherState(live: LiveJob, is: Weather, words: Words): GuideState["weather"] {
+  const { job } = live;
+  const { at } = live.now;
   const facts = weatherFacts(job, is, at);
-  return { is, words: words.weatherWords(facts), reading: words.weatherShort(facts), stop: stopState(job, facts, words) };
+  return {
+    is,
+    words: words.weatherWords(facts),
+    reading: words.weatherShort(facts),
+    stop: stopState(job, facts, words, missingNow(job, at)),
+    lightning: lightningFacts(job, at, words),
+    sky: is === "stop" ? [] : skyLines(live, words),
+  };
 }
 
 function missingState(job: Job, at: Instant, { name, words }: Told): Pick<GuideState, "missing" | "lacks"> {

@@ -1,6 +1,7 @@
 import { CallPicture } from "../../drawing/call/call-picture.tsx";
 import { nameOf } from "../../drawing/call/drawn.ts";
 import { Hurt } from "../../parts/hurt.tsx";
+import { Lightning } from "../../parts/lightning.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { Lesson } from "../call/lesson.tsx";
@@ -10,6 +11,7 @@ import { SaidBack } from "./read-back.tsx";
 import { Site } from "./site.tsx";
 import { StopFirst, stopsFirst } from "./stop-first.tsx";
 import { isUnfolded } from "./trainee.ts";
+import { ReadingDue, WatchLevels } from "./watch.tsx";
 
 /** From how many letters on a call is set smaller, so that it stands whole beside what answers it. */
 const SIZES = [
@@ -42,8 +44,10 @@ export const Call = (screen: Screen) => {
       data-unrecorded={guide.held?.unrecorded ? guide.held.by : undefined}
     >
       <Drawing {...screen} />
+      <ReadingDue {...screen} />
       {guide.hurt && <Hurt hurt={guide.hurt} words={words} />}
       {first ? <StopFirst stop={first} /> : stop && <p class="alarm stop">{stop.why}</p>}
+      {guide.weather.lightning && !guide.hurt && <Lightning facts={guide.weather.lightning} words={words} />}
       {lines.map(([is, line]) => (
         <p class={is}>{line}</p>
       ))}
@@ -70,6 +74,7 @@ export const Call = (screen: Screen) => {
       {under.map(({ is, text }) => (
         <p class={is}>{text}</p>
       ))}
+      <WatchLevels {...screen} />
     </article>
   );
 };
@@ -97,5 +102,5 @@ function alarmsOf(screen: Screen): ["alarm" | "warning", string][] {
   ];
   const told = (is: "alarm" | "warning", lines: readonly (string | null)[]) =>
     lines.flatMap((line): [typeof is, string][] => (line === null ? [] : [[is, line]]));
-  return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock])];
+  return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock, ...guide.weather.sky])];
 }

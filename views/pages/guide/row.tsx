@@ -68,6 +68,7 @@ const Beside = (screen: Screen) => {
   if (kind === "agree") return isAskedHere(gate) ? link(`?pick=${pickIt(gate!)}`, words.guide.answerIt) : say("next", words.guide.next);
   if (kind === "gate" && stopsFirst(screen)) return <MakeSafe screen={screen} class="beside safe" />;
   if (kind === "hurt" || kind === "closed") return null;
+  if (gate?.tile.input === "site") return link("/site", words.workedOut.look);
   if (guide.proposed && gate?.tile.input !== "facts") return <LookAtIt screen={screen} class="button beside" />;
   if (!gate) return null;
   if (kind === "gate" && gate.cure) return link(`/${gate.cure.to}`, words.guide.fix[gate.cure.fixes]);

@@ -9,9 +9,11 @@ import type { Thing } from "../../../machines/install/thing.ts";
 import type { Weather } from "../../../machines/install/weather.ts";
 import type { HandWorkId } from "../../../machines/picture/hand-work.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
+import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import type { Cure } from "./cure.ts";
 import type { SiteState } from "./site-state.ts";
 import type { StopState } from "./stop.ts";
+import type { WatchState } from "./watch-state.ts";
 
 /** All that a screen shows of a job, in words; the same facts go out as JSON. */
 export type GuideState = {
@@ -50,7 +52,18 @@ export type GuideState = {
   /** Somebody is hurt, until the lead says what became of it. */
   readonly hurt: HurtState | null;
   /** What the weather allows, in words; `reading` is the last wind as the strip has room for it; `stop` is what stands first while it stops work. */
-  readonly weather: { readonly is: Weather; readonly words: string; readonly reading: string; readonly stop: StopState | null };
+  readonly weather: {
+    readonly is: Weather;
+    readonly words: string;
+    readonly reading: string;
+    readonly stop: StopState | null;
+    /** The lightning clock, while thunder stops work. */
+    readonly lightning: LightningFacts | null;
+    /** What else is to be known of it before the next work: a rising wind, heat, cold; at most two lines. */
+    readonly sky: readonly string[];
+  };
+  /** What whoever watches a standing tent by a weather plan sees; `null` for any other. */
+  readonly watch: WatchState | null;
   /** What keeps "next" from leading on and what to do, as it would be refused; `null` where nothing does. */
   readonly missing: string | null;
   /** Whether that is a thing out of use: it is brought back on a page of its own. */

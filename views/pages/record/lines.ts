@@ -74,7 +74,7 @@ export function runsOf({ job, entries, names }: LiveJob, each: readonly (readonl
       taken: takenAs(entry, earlier, words),
       reply,
       photo: photoOf(entry, frozen, words),
-      holdsPlan: command.type === "amend",
+      holdsPlan: command.type === "amend" || command.type === "found",
       flags: each[no - 1] ?? [],
       hash,
     };

@@ -1,3 +1,4 @@
+import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { truckIds } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
@@ -7,6 +8,7 @@ import type { TruckLine, TruckState, Way } from "./state.ts";
 export type TruckScreen = {
   readonly state: TruckState;
   readonly hurt: HurtState | null;
+  readonly lightning: LightningFacts | null;
   readonly me: string | null;
   readonly people: readonly { readonly id: string; readonly name: string; readonly roleName: string }[];
   readonly newKey: () => string;
@@ -62,7 +64,7 @@ const AllOn = ({ screen: { state, me, newKey, words }, line }: Props) => (
 );
 
 /** What every tick is made from: who, against what, and which line. */
-export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people" | "words" | "hurt"> & { line: Pick<TruckLine, "item"> }) => (
+export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people" | "words" | "hurt" | "lightning"> & { line: Pick<TruckLine, "item"> }) => (
   <>
     <input type="hidden" name="as" value={me ?? ""} />
     <input type="hidden" name="seen" value={state.revision} />

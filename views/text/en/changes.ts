@@ -1,9 +1,14 @@
 import type { Change } from "../../../machines/install/changes.ts";
+import type { SiteChange } from "../../../machines/install/site-changes.ts";
+import { own } from "../../../machines/lookup/own.ts";
 import type { Point } from "../../../machines/tent/types.ts";
+import { anchors } from "./anchors.ts";
 import { choices, fields } from "./brief.ts";
 import { feetInches, inches, kitName, utilityName } from "./names.ts";
 import { roleName } from "./roles.ts";
+import { weatherPlan } from "./weather-plan.ts";
 import { when } from "./when.ts";
+import { neighborName, placesText } from "./worked-out.ts";
 
 /** What a change is told with: people by name, times in the zone of the site. */
 export type Teller = { readonly name: (id: string) => string; readonly zone: string };
@@ -23,10 +28,37 @@ export function changeText(change: Change, { name, zone }: Teller): string {
       return `${capital(kitName(change.item))}: ${change.to}, not ${change.from}.`;
     case "person":
       return personText(name(change.id), change.from && roleName(change.from), change.to && roleName(change.to));
+    case "site":
+      return siteChangeText(change.change);
+    case "pulls":
+      return `${change.looser ? loosened("anchorage.pulls") : ""}${anchors.pullsChanged(change.from, change.to)}`;
     case "fact":
       return `${change.looser ? loosened(change.field) : ""}${fieldName(change.field)}: ${factText(change.field, change.to, zone)}${change.from === null ? "" : `; was ${factText(change.field, change.from, zone)}`}.`;
   }
 }
+
+const AREAS = { ground: "The usable ground", ticketArea: "The area that the ticket names", slope: "The slope" } as const;
+const HOW = { added: "added", gone: "gone", moved: "moved", changed: "changed" } as const;
+
+/** What a changed site changes; what is kept less clear of comes with that in front. */
+function siteChangeText(change: SiteChange): string {
+  const looser = "looser" in change ? "LESS IS KEPT CLEAR OF. " : "";
+  switch (change.what) {
+    case "neighbor":
+      return `${looser}${capital(neighborName(change.kind))} "${change.id}": ${HOW[change.how]}.`;
+    case "area":
+      return `${looser}${AREAS[change.which]}: ${HOW[change.how]}.`;
+    case "place":
+      return `The tent: corner A ${moveText(change.byFt)}, A–B ${turnText(change.turnedDeg)}.`;
+    case "slide":
+      return `Plates at ${change.station} slide ${feetInches(Math.abs(change.byFt))} ${change.byFt < 0 ? "counterclockwise" : "clockwise"} along the edge.`;
+    case "anchor":
+      return `${looser}${placesText([change.stake], 1)}: ${change.how === "gone" ? "a stake again, no engineer's anchor" : "an engineer's anchor in place of the stake"}.`;
+  }
+}
+const moveText = (byFt: number) => (byFt === 0 ? "stays" : `moves by ${feetInches(byFt)}`);
+const turnText = (deg: number) =>
+  deg === 0 ? "is not turned" : `turns by ${Math.abs(Math.round(deg * 10) / 10)}° ${deg < 0 ? "counterclockwise" : "clockwise"}`;
 
 const POLE = { center: "center pole", quarter: "quarter pole" } as const;
 
@@ -50,6 +82,12 @@ export function shiftText({ xFt, yFt }: Point): string {
 
 const OTHER_FIELDS: Readonly<Record<string, string>> = {
   "site.overheadKv": fields["site.overhead"]?.label ?? "",
+  "siteModel.buried": "Buried lines",
+  "siteModel.overhead": "Overhead lines",
+  "siteModel.things": "What stands there",
+  "siteModel.ground": "Usable ground",
+  "siteModel.ticketArea": "The ticket's area",
+  "siteModel.fixes": "Stakes replaced",
   "tent.ridge.kind": "Center poles",
   "tent.ridge.count": "Center poles along the ridge",
   "tent.ridge.fromNearEndFt": "Center poles, ft from the near end",
@@ -57,7 +95,7 @@ const OTHER_FIELDS: Readonly<Record<string, string>> = {
 const STATION: Readonly<Record<string, string>> = { corner: "a corner", seamEnd: "a seam end", side: "a side pole" };
 
 export function fieldName(field: string): string {
-  const known = fields[field]?.label ?? OTHER_FIELDS[field];
+  const known = fields[field]?.label ?? OTHER_FIELDS[field] ?? weatherPlan.field(field) ?? anchors.field(field);
   if (known) return known;
   const [group, first = "", second = ""] = field.split(".");
   if (group === "ticket") return capital(utilityName(second));
@@ -72,6 +110,9 @@ function factText(field: string, fact: string | number | boolean | null, zone: s
     return fact === null ? "not on the ticket" : fact === true ? "marked" : fact === false ? "nothing here" : "no answer yet";
   if (fact === null || fact === "") return "not given";
   if (field === "ticket.validFrom" || field === "ticket.validTo") return when.moment(zone, Number(fact));
+  if (/^forecast\.(?:from|to|readAt|clearBy)$/.test(field)) return when.moment(zone, Number(fact));
+  if (field.startsWith("weatherPlan.")) return own(weatherPlan.choices(field), String(fact))?.replace(/\.$/, "") ?? String(fact);
+  if (field.startsWith("anchorage.")) return anchors.value(field, fact);
   if (typeof fact === "boolean") return fact ? "yes" : "no";
   if (field.endsWith(".spare")) return `${Math.round(Number(fact) * 1000) / 10} %`;
   if (field.endsWith(".unitLb")) return `${fact} lb`;
@@ -122,4 +163,5 @@ export const discrepancy = {
 } as const;
 
 /** A limit, or something that is checked no longer. */
-const loosened = (field: string): string => (field.startsWith("use.") ? "LESS IS CHECKED. " : "LOOSER LIMIT. ");
+const loosened = (field: string): string =>
+  field.startsWith("use.") ? "LESS IS CHECKED. " : field.startsWith("anchorage.") ? "KINDER FIGURE. " : "LOOSER LIMIT. ";

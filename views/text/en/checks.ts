@@ -5,6 +5,7 @@ import { toleranceIn } from "../../../machines/site/squaring.ts";
 import { factName } from "./facts.ts";
 import { feetInches, kitName, partName, quantity, things, tolerance } from "./names.ts";
 import { squaredText } from "./squaring.ts";
+import { shortfallText } from "./worked-out.ts";
 
 type CheckOf<K> = Extract<Check, { kind: K }>;
 type FindingOf<K> = Extract<Finding, { kind: K }>;
@@ -37,6 +38,7 @@ export const CHECK_TEXT: { readonly [K in Check["kind"]]: CheckText<K> } = {
   quiet: { limit: () => `${DEFAULTS.thunderS.is / 60} minutes without thunder or lightning` },
   paperOnly: { limit: () => "a paper only" },
   notKnown: { limit: ({ facts }) => `${facts.map(factName).join(" and ")}, filled in and agreed to` },
+  computed: { limit: ({ short }) => short.map(shortfallText).join("; ") },
 };
 
 /** Every kind of value, as it was given. */
@@ -99,9 +101,19 @@ function eachLimit({ unit, names, want }: CheckOf<"figures">): string {
 }
 
 /** What is off its limit, then what is still to give. */
-function figuresText({ unit, missing, off }: FindingOf<"figures">): string {
+function figuresText({ unit, missing, off, held }: FindingOf<"figures">): string {
   const bad = off.map(({ name, n, limit }) => `${partName(name)} ${figureText(n, unit)}: want ${rangeText(unit, limit.from, limit.to)}`);
-  return all(bad.join("; "), missing, "Still to give");
+  return [all(bad.join("; "), missing, "Still to give"), held ? heldText(held) : ""].filter((text) => text !== "").join(" ");
+}
+
+/** What pulls that were too low come to, and what more stakes at that plate would do. */
+function heldText({ safeLbf, demandLbf, stakes, wanted, allowed }: NonNullable<FindingOf<"figures">["held"]>): string {
+  const counts = `A stake counts for ${Math.round(safeLbf)} lb, against ${demandLbf}.`;
+  if (wanted === null) return counts;
+  if (allowed !== null && allowed < wanted) return `${counts} It takes ${wanted} stakes; the sheet allows ${Math.max(allowed, stakes)}.`;
+  if (allowed !== null) return `${counts} ${wanted} stakes at that plate do, and the sheet allows ${allowed}.`;
+  const more = wanted === 3 && stakes === 2 ? "A third stake at that plate helps" : `${wanted} stakes at that plate help`;
+  return `${counts} ${more} only if the sheet says so.`;
 }
 
 /** Who said no, then who is still to ask. */

@@ -104,6 +104,13 @@ const DOUBTS: { readonly [K in DoubtKind]: KindText<K> } = {
     why: "Somebody wanted to get past this one. Look at how it was answered in the end.",
     innocent: "They were waiting for a count or for the wind, and tried whether it would go on by itself.",
   },
+  missedReadings: {
+    title: "Wind not read",
+    what: ({ count, longestSeconds, everyMin }) =>
+      `While it stood, ${Number(count) === 1 ? "a wind reading was" : `wind readings were`} missed ${times(Number(count))}. The longest time without one was ${duration(Number(longestSeconds) * 1000)}; the weather plan says every ${everyMin} min.`,
+    why: "A standing tent is as safe as the one who watches it. Wind that nobody reads clears nobody.",
+    innocent: "It was read and not put in, or the tent was empty and locked.",
+  },
 };
 
 function followedText(followed: Followed | null): string {

@@ -1,3 +1,4 @@
+import { anchors } from "./anchors.ts";
 import { answerText } from "./answers.ts";
 import { backup, copying, restore } from "./backup.ts";
 import { choices, fieldName, fields, groups, openJob } from "./brief.ts";
@@ -13,6 +14,7 @@ import { factName, facts } from "./facts.ts";
 import { figures } from "./figures.ts";
 import { findings } from "./findings.ts";
 import { firm } from "./firm.ts";
+import { foundTexts } from "./found.ts";
 import { guide, more } from "./guide.ts";
 import { handOver } from "./hand-over.ts";
 import { handWork } from "./hand-work.ts";
@@ -22,6 +24,7 @@ import { edgeName, layout, poleKind, sideName, stationKind } from "./layout.ts";
 import { learn } from "./learn.ts";
 import { tapeText } from "./lengths.ts";
 import { findingText, limitText, sourceText, valueText } from "./limits.ts";
+import { loads } from "./loads.ts";
 import { feetInches, inches, kitName, partName, pieceName, quantity, seamName, utilityName } from "./names.ts";
 import { office } from "./office.ts";
 import { header, home, page, plan, problem } from "./page.ts";
@@ -47,6 +50,7 @@ import { rehearsal } from "./rehearsal.ts";
 import { report } from "./report.ts";
 import { phaseName, readingListed, roleName, weatherListed, weatherShort, weatherWords } from "./roles.ts";
 import { compassPoint, intentText, saidText } from "./said.ts";
+import { sky } from "./sky.ts";
 import { lengthName, lengths } from "./squaring.ts";
 import { start } from "./start.ts";
 import { stop } from "./stop.ts";
@@ -57,7 +61,9 @@ import { outBack, truck } from "./truck.ts";
 import { trust } from "./trust.ts";
 import { verify } from "./verify.ts";
 import { voice } from "./voice.ts";
+import { weatherPlan } from "./weather-plan.ts";
 import { when } from "./when.ts";
+import { workedOut } from "./worked-out.ts";
 
 /** American English, with the day before the month and a clock of 24 hours. */
 export const en = {
@@ -83,6 +89,7 @@ export const en = {
   office,
   more,
   stop,
+  sky,
   photos,
   plan,
   layout,
@@ -93,6 +100,11 @@ export const en = {
   proof,
   report,
   figures,
+  anchors,
+  loads,
+  weatherPlan,
+  workedOut,
+  found: foundTexts,
   findings,
   findingTitle,
   findingWhat,

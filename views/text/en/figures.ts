@@ -70,6 +70,8 @@ const SITE: Readonly<Record<SiteProblem["code"], (p: SiteProblem) => string>> = 
   holes: () => "It has a hole in it. Give its outer edge alone.",
   ringNotClosed: () => "Its edge does not end where it began. Close it.",
   tooCoarse: (p) => `Its degrees have so few decimals that it may be ${p.value} ft off. At most ${p.limit} ft.`,
+  noSuchStake: (p) => `This tent has no stake "${p.value}". Name one that it has.`,
+  slidesTooFar: (p) => `${p.value} cannot slide so far. Gaps: 2 ft at least, ${p.limit} ft at most; corners and seam ends stay.`,
   onlyOne: () => "There is more than one of it. Give one.",
 };
 

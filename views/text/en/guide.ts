@@ -98,7 +98,7 @@ export const guide = {
   other: "Other way",
   noOther: "No other way here. Answer it on the call.",
   again: "Answer again",
-  fix: { plan: "Fix the plan", crew: "Fix the crew", ticket: "Fix the ticket" },
+  fix: { plan: "Fix the plan", crew: "Fix the crew", ticket: "Fix the ticket", weather: "See plan" },
   answerAgain: (name: string) => `Answer again: ${name}`,
   measureAgain: (name: string) => `Tape again: ${name}`,
   measure: (name: string) => `Tape ${name}`,

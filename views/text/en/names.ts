@@ -100,6 +100,7 @@ const KIT: Readonly<Record<string, string>> = {
   leanGauge: "lean gauges",
   pullGauge: "pull gauges",
   comeAlong: "come-alongs",
+  ballastWeight: "ballast weights",
   stakeDriver: "stake drivers",
   earMuff: "ear muffs",
   goggles: "safety goggles",
@@ -124,6 +125,9 @@ export const things = (n: number, item: string): string => `${number(n)} ${n ===
 const PARTS: Readonly<Record<string, string>> = {
   thinnest: "thinnest",
   shortest: "shortest",
+  softest: "softest spot",
+  second: "second pull",
+  third: "third pull",
   stakes: "stakes",
   plates: "plates",
   irrigation: "irrigation",

@@ -3,6 +3,7 @@ import type { Did } from "../../../machines/install/commands.ts";
 import type { Check } from "../../../machines/install/gates.ts";
 import type { GateId } from "../../../machines/install/ids.ts";
 import type { MissingGate, Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
+import type { TooLong } from "../../../machines/install/time-left.ts";
 import type { Reopened } from "../../../machines/install/state.ts";
 import { own } from "../../../machines/lookup/own.ts";
 import { fieldName } from "./changes.ts";
@@ -39,6 +40,10 @@ export function refusalText(refusal: Refusal, about: About): string {
       return missingText(refusal, about);
     case "outOfUse":
       return lackedText(refusal.things);
+    case "tooLong":
+      return tooLongText(refusal);
+    case "pastHour":
+      return `${about.notBefore === null ? "The agreed hour has come" : `Empty by ${about.notBefore}, as agreed`}. Everybody out, nobody in.`;
     case "noSuchThing":
       return unknownText(refusal.thing, refusal.has);
     case "notOutOfUse":
@@ -89,6 +94,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return "No thunder counts right now. There's none to take back.";
     case "olderReading":
       return "There's a newer reading. That one wasn't used.";
+    case "inALee":
+      return "That was read in a lee: the site has more. Read it in the open, clear of trucks and trees, arm up.";
     case "looserLimit":
       if (refusal.paper === "lineOwner") return "Only the line's owner can allow less clearance. Bring their paper to that call.";
       return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;
@@ -96,6 +103,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return `What is known stays known: ${refusal.facts.map(factName).join(", ")}.`;
     case "noPhoto":
       return unfitText(refusal.unfit);
+    case "notOnlyFound":
+      return "The plan changed meanwhile. Say again what you found.";
     case "noProposal":
       return "No change is waiting for that.";
     case "sameAsProposer":
@@ -137,7 +146,8 @@ const BECAUSE: Readonly<Record<Reopened["by"], string>> = {
 export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
 
 /** What is missing: the weather says why and until when; all else is asked, with what asks it again. */
-function missingText({ status, because }: MissingGate, about: About): string {
+function missingText({ status, because, tooLong }: MissingGate, about: About): string {
+  if (tooLong) return tooLongText(tooLong);
   const { check, notBefore, inHand } = about;
   if (check === "quiet") return `Lightning. Nobody goes on${notBefore === null ? "" : ` before ${notBefore}`}. Take shelter; make safe.`;
   if (check === "wind" && status === "outOfLimit") return about.wind === null ? `Too much wind: ${about.limit}.` : windText(about.wind);
@@ -145,6 +155,15 @@ function missingText({ status, because }: MissingGate, about: About): string {
   const again = because === null || status !== "open" ? "" : `Asked again, ${BECAUSE[because]}. `;
   return `${again}${gateText(status, about)}`;
 }
+
+const LEFT: Readonly<Record<TooLong["because"], string>> = {
+  warning: "warning in force",
+  trend: "wind rising",
+  forecast: "by the forecast",
+};
+/** Nobody is sent in to lower: how long it takes, and how long there is. */
+const tooLongText = ({ needMin, leftMin, because }: TooLong): string =>
+  `Lowering takes ${needMin} min, ${leftMin} left: ${LEFT[because]}. Clear it and stay out.`;
 
 /** What each wind limit keeps from being done, by its gate. */
 const IN_THIS_WIND: Readonly<Record<string, string>> = {
@@ -233,6 +252,7 @@ const DID: Readonly<Record<Did, string>> = {
   standingDown: "Standing down.",
   outOfUse: "Out of use. What needs it waits.",
   backInUse: "Back in use.",
+  found: "On the plan. What it touches is asked again.",
   closed: "Closed.",
 };
 export const didText = (did: Did): string => DID[did];

@@ -1,5 +1,7 @@
-import { type BindingIntent, type Gist, PRESSED, type Reading } from "../../../machines/install/commands.ts";
+import { type BindingGist, type Gist, PRESSED, type Reading } from "../../../machines/install/commands.ts";
+import { foundText } from "./found.ts";
 import { valueText } from "./limits.ts";
+import { sky } from "./sky.ts";
 import { backText, outText } from "./trouble.ts";
 
 /** A command that was pressed or sent, as it reads in the thread. */
@@ -29,6 +31,7 @@ export function saidText(command: Gist): string {
     case "reading":
     case "outOfUse":
     case "backInUse":
+    case "found":
       return intentText(command);
     case "makeSafe":
       return "Make safe";
@@ -49,7 +52,7 @@ export function saidText(command: Gist): string {
 }
 
 /** What binds, as it is read back and as it stands in the record. */
-export function intentText(ask: BindingIntent): string {
+export function intentText(ask: BindingGist): string {
   switch (ask.type) {
     case "answer":
       return valueText(ask.value);
@@ -63,16 +66,35 @@ export function intentText(ask: BindingIntent): string {
       return outText(ask.thing, ask.because);
     case "backInUse":
       return backText(ask.thing, ask.because);
+    case "found":
+      return foundText(ask.what);
   }
 }
 
-const TOLD = { thunder: "Thunder or lightning", warning: "Weather warning out", rain: "Rain" } as const;
-
 function readingText(reading: Reading): string {
-  if (reading.kind === "noThunder") return `No thunder: ${reading.because}`;
-  if (reading.kind !== "wind") return TOLD[reading.kind];
-  const { mph, gustMph, fromDeg } = reading;
-  return `Wind ${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`}`;
+  switch (reading.kind) {
+    case "noThunder":
+      return `No thunder: ${reading.because}`;
+    case "rain":
+      return "Rain";
+    case "thunder":
+      return `Thunder or lightning${reading.seconds === undefined ? "" : `, ${reading.seconds} s from flash to bang`}`;
+    case "warning":
+      return sky.warning(reading);
+    case "heat":
+      return `${reading.airF} °F, ${reading.humidity} % humidity, ${sky.sun(reading.sun)}`;
+    case "cold":
+      return `${reading.airF} °F, wind ${reading.windMph} mph`;
+    case "wind":
+      return windSaid(reading);
+  }
+}
+
+function windSaid({ mph, gustMph, fromDeg, look, exposure, heightFt }: Extract<Reading, { kind: "wind" }>): string {
+  const by = look === undefined ? "" : `, ${sky.look(look)} by the look of it`;
+  const where = exposure === undefined ? "" : exposure === "lee" ? ", in a lee" : ", in the open";
+  const high = heightFt === undefined ? "" : `, at ${heightFt} ft`;
+  return `Wind ${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph${fromDeg === null ? "" : ` from ${compassPoint(fromDeg)}`}${by}${where}${high}`;
 }
 
 const POINTS = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"] as const;

@@ -26,5 +26,6 @@ export const conditions: GateWordsByKey = {
     so: "clear | all clear | [the] [way out [is]] clear and (everybody | everyone | they [all]) (knows | know) [it]",
     not: "across | blocked | in the way | not clear",
   },
+  survey: { things: "stakes | straps | ones | torn", so: "all good | all tight", not: "moved | slack | loose | torn" },
   afterBlow: { things: "stakes | straps | ones", so: "all good | all tight", not: "moved | slack | loose" },
 };

@@ -27,6 +27,14 @@ export const inspected: GateWordsByKey = {
   },
   "plan.evacuate": { things: "at | gust | gusts | of | agreed | everybody | out | we" },
   "plan.walls": { things: "at | gust | gusts | of | agreed | walls | wall | come | off | we" },
+  "forecast.fresh": { things: "gust | gusts | of | peak | forecast | highest | it | says" },
+  "forecast.clearBy": { things: "customer | hour", so: "[they] (agreed | agree) [to that]", not: "not agreed | do not agree | later" },
+  "storm.plan": {
+    things: "plan | customer",
+    so: "[all] told | told [them] [all of it] | went through it",
+    not: "not all of it | not told",
+  },
+  "storm.agreed": { things: "plan | customer", so: "[they] (agreed | agree) [to it]", not: "not agreed | do not agree" },
   "night.watch": {
     things: "phone | tonight | watch | he | she",
     so: "watching | [is] on watch | has the watch | got a phone",

@@ -2,6 +2,7 @@ import type { GateWordsByKey } from "./words.ts";
 
 export const utilitiesMarked: GateWordsByKey = {
   "sheet.atHand": { things: "sheet | number | revision" },
+  "forecast.over": { things: "customer | hour", so: "[all] (told and agreed | agreed) ", not: "not agreed | not told" },
   permit: { things: "permit | number" },
   "permit.unknown": { things: "permit | number" },
   certificate: { things: "certificate | number | fabric" },
@@ -40,6 +41,15 @@ export const utilitiesMarked: GateWordsByKey = {
   "nearest.private": {
     things: "sprinkler | line | lines | dot | private | septic | light | from | off | nearest",
     not: "too close | tight",
+  },
+  "nearest.entered": {
+    things: "paint | line | lines | dot | mark | off | from | nearest | flag",
+    not: "too close | tight",
+  },
+  "anchor.exposed": {
+    things: "line | anchor | hole",
+    so: "exposed [by hand] | open | in sight | dug [by hand]",
+    not: "not exposed | covered | buried",
   },
   "clear.around": {
     things: "truck | car | generator | building | barn | house | engine | fence | field | open | around | nearest",

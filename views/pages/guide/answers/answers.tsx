@@ -40,6 +40,15 @@ const INPUTS: Inputs = {
         {words.facts.fill}
       </a>
     ),
+  // Only a change of the plan takes it away: where one waits, that is looked at.
+  site: ({ screen, screen: { guide, words } }) =>
+    guide.proposed ? (
+      <LookAtIt screen={screen} class="button" />
+    ) : (
+      <a class="button main" href={`/jobs/${guide.job}/site/place`}>
+        {words.workedOut.move}
+      </a>
+    ),
   wind: ({ screen }) => <WindForm screen={screen} />,
   none: () => null,
 };

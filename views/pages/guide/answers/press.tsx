@@ -50,4 +50,4 @@ export const Unknown = (props: Props) => {
 };
 
 /** Whether a gate takes that nobody knows. What is read off a paper or off a meter is not known by leaving it. */
-export const takesUnknown = ({ tile: { input } }: GateState): boolean => !["document", "facts", "wind", "none"].includes(input);
+export const takesUnknown = ({ tile: { input } }: GateState): boolean => !["document", "facts", "site", "wind", "none"].includes(input);

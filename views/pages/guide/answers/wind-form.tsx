@@ -1,3 +1,4 @@
+import type { Child } from "hono/jsx";
 import { Keypad } from "../../../parts/keypad.tsx";
 import { SayForm, type Screen } from "../../../parts/say-form.tsx";
 import { fieldId } from "./press.tsx";
@@ -6,8 +7,9 @@ import { fieldId } from "./press.tsx";
 const POINTS_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
 
 /** A wind reading, taken now: wind, gust, and where it comes from. */
-export const WindForm = ({ screen, screen: { guide: state, words } }: { screen: Screen }) => (
+export const WindForm = ({ screen, screen: { guide: state, words }, children }: { screen: Screen; children?: Child }) => (
   <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="put-in-by three wind">
+    {children}
     <Keypad unit="wind" words={words}>
       <select name="fromDeg" aria-label={words.guide.from} class="from">
         <option value="">{words.guide.from}</option>

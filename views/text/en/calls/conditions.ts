@@ -34,6 +34,14 @@ export const conditions: CallTexts = {
     well: "From outside first, well clear, low along each row: soil cracked at a stake, a strap that hangs, a foot off its plate. Hand on whatever you doubt.",
     ifNot: "Set it right from outside, and walk it again. Doubt: the engineer.",
   },
+  survey: {
+    say: () => "Nobody in yet. From outside: stakes, straps, ties, poles, cloth.",
+    ask: () => "How many moved, slack or torn?",
+    why: "A tent that stood through a blow may stand on what is left of its stakes.",
+    wrong: "The sun comes out and the guests walk back in. One corner has two stakes left, and nobody has been around it.",
+    well: "Start upwind, well clear, and go all the way around. Then a hand on every strap that hangs, and take up what gave, as the sheet says.",
+    ifNot: "Set it right from outside, take up the straps, walk it again. Doubt: the engineer.",
+  },
   earsAndEyes: {
     say: () => "Ears and eyes on. Nobody holds a stake for the driver.",
     ask: () => "Ears and eyes on?",

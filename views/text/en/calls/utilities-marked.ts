@@ -1,9 +1,18 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches, utilityName } from "../names.ts";
+import { neighborName, placesText } from "../worked-out.ts";
 
 const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage unknown" : `${of.kv} kV`);
+const capital = (text: string) => text.replace(/^./, (first) => first.toUpperCase());
+/** As it was entered on the site, or by its number. */
+const lineName = (of: WordParams) => (of.name === undefined ? `Overhead line ${of.line}` : capital(String(of.name)));
 /** Above the table: no distance to measure against, only the owner's paper. */
 const byPaper = (of: WordParams) => of.clearFt === "unknown";
+
+/** Stations and poles of a call by their codes, as many as there is room for. */
+const places = (codes: WordParams[string] | undefined, room: number) => placesText(String(codes ?? "").split(" "), room);
+const many = (codes: WordParams[string] | undefined) => String(codes ?? "").includes(" ");
+const NO_OTHER_WAY = "Move the tent, or correct the line if it was entered wrong. A second person agrees.";
 
 export const utilitiesMarked: CallTexts = {
   "sheet.atHand": {
@@ -177,8 +186,8 @@ export const utilitiesMarked: CallTexts = {
   "overhead.line": {
     say: (of) =>
       byPaper(of)
-        ? `Overhead line ${of.line}, ${voltage(of)}: off the table. Only its owner sets the distance.`
-        : `Overhead line ${of.line}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
+        ? `${lineName(of)}, ${voltage(of)}: off the table. Only its owner sets the distance.`
+        : `${lineName(of)}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
     ask: (of) => (byPaper(of) ? "Whose paper sets the distance?" : "How far, along the ground?"),
     why: "A falling pole reaches its own length. Treat every wire as live.",
     wrong: "By eye it looks far enough. The pole sways on its way up, and the current jumps before it ever touches.",
@@ -195,7 +204,10 @@ export const utilitiesMarked: CallTexts = {
     ifNot: "Move the tent and change the plan, or get the line owner's paper: dead and grounded here.",
   },
   "nearest.mark": {
-    say: (of) => `Tape from the ${utilityName(of.utility)} paint to the nearest white dot or line.`,
+    say: (of) =>
+      of.stakes === undefined
+        ? `Tape from the ${utilityName(of.utility)} paint to the nearest white dot or line.`
+        : `${capital(utilityName(of.utility))} paint: tape to ${places(of.stakes, 2)}. Worked out: ${of.computedIn} in.`,
     ask: () => "How far is the nearest one?",
     why: "Lines lie off their paint. Nothing gets driven inside the zone.",
     wrong: "They tape to the stake they come to first. The closest one, around the corner, goes in on top of the line.",
@@ -219,5 +231,71 @@ export const utilitiesMarked: CallTexts = {
     wrong: "The tent was placed by the view. The generator and the catering van back up against the stake line, and there they stay.",
     well: "Walk all the way around. Ask where the generator, the kitchen and the cars will be tonight, not just where they are now.",
     ifNot: "Move it, or move the tent and change the plan, or get the fire official's paper.",
+  },
+  "nearest.entered": {
+    say: (of) => `${capital(neighborName(of.kind))} line: tape to ${places(of.stakes, 2)}. Worked out: ${of.computedIn} in.`,
+    ask: () => "How far is the nearest one?",
+    why: "What was worked out is only as good as what was entered. The tape is what counts.",
+    wrong: "The figure on the screen looks fine, so nobody tapes. The line was entered one flag off, and the stake goes in on top of it.",
+    well: "Find the line on the ground first, then tape to each of the stakes named. Nearer than worked out: stop, and correct the line.",
+    ifNot: "Move the stake and change the plan, or get the site owner's paper.",
+  },
+  "site.stakes": {
+    say: (of) =>
+      `${places(of.of, 2)} ${many(of.of) ? "stand" : "stands"} in the ${neighborName(of.kind)} zone: ${of.distance} in, ${of.wanted} wanted.`,
+    ask: () => "Move the tent, or is the line wrong?",
+    why: "A stake in the zone may go into the line. No paper makes the ground safe there.",
+    wrong: "Somebody says the line is deep enough. It isn't, and the stake goes right through it.",
+    well: "Look at the drawing with the paint in view. Line wrong: tape it again and correct it. Line right: the tent moves.",
+    ifNot: NO_OTHER_WAY,
+  },
+  "site.poles": {
+    say: (of) => `Pole ${places(of.of, 2)} reaches the overhead line: ${of.distance} ft, ${of.wanted} wanted.`,
+    ask: () => "Move the tent, or is the line wrong?",
+    why: "A falling pole reaches its own length, and current jumps the rest.",
+    wrong: "The wire is high, so the pole goes up beside it. A guy slips, and the pole comes down across it.",
+    well: "Stand under the wire and tape to the nearest pole's mark. Wire entered wrong: correct it. Wire right: the tent moves.",
+    ifNot: NO_OTHER_WAY,
+  },
+  "site.cloth": {
+    say: (of) =>
+      of.kind === "ground"
+        ? "Ropes or cloth reach past the ground that you may use."
+        : `Ropes or cloth too near the ${neighborName(of.kind)}: ${of.distance} ft, ${of.wanted} wanted.`,
+    ask: () => "Move the tent, or was it entered wrong?",
+    why: "Fire jumps short gaps, trucks need room, and an exit that ropes cross is none.",
+    wrong: "The truck will move later, they say. It stays, and nobody gets past the ropes with a stretcher.",
+    well: "Tape from the outermost stake, not from the cloth. Entered wrong: correct it. Entered right: the tent moves, or the thing does.",
+    ifNot: "Move the tent, or correct what was entered. A second person agrees.",
+  },
+  "site.ticket": {
+    say: (of) => `${places(of.of, 2)} ${many(of.of) ? "stand" : "stands"} outside the ticket's area. Call it in again.`,
+    ask: () => "What area does the ticket name now?",
+    why: "Nobody was asked what lies under that ground.",
+    wrong: "The tent moves ten feet for the view, and the ticket stays as it was. Those stakes go in blind.",
+    well: "Open the ticket again for the ground outside, wait for the marks, then change the area in the plan.",
+    ifNot: "Open the ticket again and change its area here, or move the tent back. A second person agrees.",
+  },
+  "site.clear": {
+    say: () => "Nothing entered is too near. Not counted: lines nobody entered, depth, sway.",
+    why: "It is a check of what was entered, and no more. What you measure counts.",
+    wrong: "The screen says nothing is near, so nobody walks the paint. The one line that nobody entered is the one they hit.",
+    well: "Look at the drawing and then at the ground. A flag that isn't on the drawing: say what you found, with where it runs.",
+  },
+  "anchor.exposed": {
+    say: (of) => `${places(of.stake, 1)}: an engineer's anchor. First expose ${of.lines} by hand.`,
+    ask: () => "Exposed by hand, and in sight?",
+    why: "Only a line that you see is where you think it is.",
+    wrong: "A shovel's width away it must be. The anchor's bolt finds it.",
+    well: "Dig by hand or by vacuum, with the line's owner told. Leave it open until the anchor is in.",
+    ifNot: "Nothing goes in here. Expose it, or move the tent.",
+  },
+  "anchor.paper": {
+    say: (of) => `${places(of.stake, 1)}: get out the engineer's paper for this anchor.`,
+    ask: () => "Whose paper is it?",
+    why: "A stake in dug ground holds nothing. What holds there is for an engineer to say.",
+    wrong: "A bigger stake in the open hole looks solid. It lifts out at the first gust.",
+    well: "Read place, anchor and load off the paper, and match them to this corner before anything is set.",
+    ifNot: "No anchor here without it. Get the paper, or move the tent.",
   },
 };

@@ -1,0 +1,33 @@
+import { type Clearance, clearancesOf, type SiteClearances } from "../site/clearances.ts";
+import type { SiteModel } from "../site/model.ts";
+import { type Place, placeByCornerA, type StakeName } from "../site/stand.ts";
+import type { TentPlan } from "../tent/types.ts";
+import type { Limits } from "./limits.ts";
+import { clearanceRules } from "./site-rules.ts";
+
+/** Where a tent stands on its site. Where no place is wanted, the site's baseline is the tent's A–B and begins at corner A. */
+export const placeOf = (plan: Pick<TentPlan, "widthFt" | "lengthFt">, { wanted }: Pick<SiteModel, "wanted">): Place =>
+  placeByCornerA(plan, wanted?.cornerA ?? { xFt: 0, yFt: 0 }, wanted?.headingDeg ?? 0);
+
+/**
+ * Every distance of a tent where it stands, by the limits of its job. A stake that an engineer's anchor takes the place of is in
+ * no zone: its own calls ask for the line exposed by hand and for the paper.
+ */
+export function siteClearances(
+  plan: TentPlan,
+  site: SiteModel,
+  limits: Pick<Limits, "toleranceIn" | "separationFt">,
+  place: Place = placeOf(plan, site),
+): SiteClearances {
+  const all = clearancesOf(plan, site, { place, rules: clearanceRules(limits, site.overhead) });
+  const replaced = new Set(
+    (site.fixes ?? []).flatMap((fix) => (fix.is === "engineeredAnchor" ? fix.expose.map((line) => keyOf(fix.stake, line)) : [])),
+  );
+  if (replaced.size === 0) return all;
+  const isLeft = ({ of, from }: Clearance) => from.is !== "buried" || of.is === "pole" || of.is === "outline" || !replaced.has(keyOf(of, from.line.id)); // biome-ignore format: one line reads best
+  const neighbors = all.neighbors.map(({ from, short, nearest }) => ({ from, short: short.filter(isLeft), nearest }));
+  return { ...all, neighbors };
+}
+
+/** A stake and a line that it stands near, as one text. */
+const keyOf = (stake: StakeName, line: string): string => JSON.stringify([stake, line]);

@@ -1,0 +1,12 @@
+import type { SiteModel } from "../site/model.ts";
+import { planTent } from "../tent/plan.ts";
+import { withSlides } from "../tent/slid.ts";
+import type { TentPlan } from "../tent/types.ts";
+import type { Brief } from "./brief.ts";
+
+/** How far the plates of each station slide, ft, by its id. */
+export const slidesOf = ({ fixes = [] }: Pick<SiteModel, "fixes">): ReadonlyMap<string, number> =>
+  new Map(fixes.flatMap((fix) => (fix.is === "slide" ? [[fix.station, fix.byFt] as const] : [])));
+
+/** The plan of a brief: its tent, with the plates where they slid to. */
+export const planOf = ({ tent, siteModel }: Pick<Brief, "tent" | "siteModel">): TentPlan => withSlides(planTent(tent), slidesOf(siteModel ?? {})); // biome-ignore format: one line reads best

@@ -1,0 +1,89 @@
+import { isWithin } from "../../figures/bounds.ts";
+import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, type Sun } from "../../weather/air.ts";
+import { type BeaufortName, meanByLook } from "../../weather/beaufort.ts";
+import type { Meaning } from "../meanings.ts";
+import { plain } from "../plain.ts";
+import { numberInUnit } from "./number-in-unit.ts";
+
+/** One number, within bounds; `null` where it is none. */
+function numberWithin(text: string, bounds: { readonly from: number; readonly to: number }): number | null {
+  const read = numberInUnit(text, "count");
+  return "n" in read && typeof read.n === "number" && isWithin(read.n, bounds) ? read.n : null;
+}
+
+const FLASH_TO_BANG = /^flash to bang,? (?:was |is |about |in )?(.+?)(?: seconds?)?$/;
+const SECONDS = /\b(?:thunder|lightning|flash|bang|boom)\b.*?[ ,]((?:[a-z-]+ )?[a-z\d-]+) seconds?\b/;
+
+/**
+ * Seconds from a flash to its thunder, as they are said; `null` where none are.
+ *
+ * @example secondsIn("thunder, twelve seconds") // 12
+ */
+export function secondsIn(heard: string): number | null {
+  const words = plain(heard);
+  const said = FLASH_TO_BANG.exec(words)?.[1] ?? SECONDS.exec(words)?.[1];
+  if (said === undefined) return null;
+  return numberWithin(said, FLASH_TO_BANG_BOUNDS) ?? numberWithin(said.split(" ").at(-1)!, FLASH_TO_BANG_BOUNDS);
+}
+
+/**
+ * "Flash to bang ten": thunder, with its seconds. `null` where that is not what is said.
+ *
+ * @example parseFlashToBang("flash to bang ten") // { thunder: true, seconds: 10 }
+ */
+export function parseFlashToBang(heard: string): Meaning | null {
+  if (heard.trim().endsWith("?") || !FLASH_TO_BANG.test(plain(heard))) return null;
+  const seconds = secondsIn(heard);
+  return seconds === null ? { thunder: true } : { thunder: true, seconds };
+}
+
+const LOOKS: Readonly<Record<string, BeaufortName>> = {
+  "light air": "lightAir",
+  "light breeze": "lightBreeze",
+  "gentle breeze": "gentleBreeze",
+  "moderate breeze": "moderateBreeze",
+  "fresh breeze": "freshBreeze",
+  "strong breeze": "strongBreeze",
+  "near gale": "nearGale",
+  gale: "gale",
+  "strong gale": "strongGale",
+  storm: "storm",
+  "violent storm": "violentStorm",
+  hurricane: "hurricane",
+};
+const BY_LOOK =
+  /^(?:(?:the )?winds?(?:'s| is| are)?(?: (?:a|about|like))*|(?:it's |it is )?(?:blowing )?(?:a )?) ?((?:light|gentle|moderate|fresh|strong|near|violent) (?:air|breeze|gale|storm)|gale|storm|hurricane)$/;
+
+/**
+ * A wind by a word of the scale, at the top of its band. Only a wind that is called one counts where none is asked for.
+ *
+ * @example parseLook("wind fresh breeze", false) // { wind: { mph: 24, gustMph: null, fromDeg: null, taken: null, look: "freshBreeze" } }
+ */
+export function parseLook(heard: string, atWindGate: boolean): Meaning | null {
+  const words = plain(heard).replaceAll(",", "");
+  if (!atWindGate && !/^(?:the )?winds?\b/.test(words)) return null;
+  const said = BY_LOOK.exec(words)?.[1];
+  const look = said === undefined ? undefined : LOOKS[said];
+  return look ? { wind: { mph: meanByLook(look), gustMph: null, fromDeg: null, taken: null, look } } : null;
+}
+
+const SUNS: readonly (readonly [RegExp, Sun])[] = [
+  [/\b(?:full sun|sunny|in the sun)\b/, "full"],
+  [/\b(?:partly|part sun|some clouds?)\b/, "partly"],
+  [/\b(?:shade|overcast|cloudy|no sun)\b/, "none"],
+];
+const HEAT = /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?(?: fahrenheit)?,? (?:and )?(.+?) percent(?: humidity)?\b/;
+
+/**
+ * The heat as it is read off: "ninety two degrees, sixty percent, full sun". `null` where it is none.
+ *
+ * @example parseHeat("ninety two degrees, sixty percent, full sun") // { heat: { airF: 92, humidity: 60, sun: "full" } }
+ */
+export function parseHeat(heard: string): Meaning | null {
+  const words = plain(heard);
+  const [, air, humid] = HEAT.exec(words) ?? [];
+  if (air === undefined || humid === undefined) return null;
+  const [airF, humidity] = [numberWithin(air, AIR_BOUNDS), numberWithin(humid, HUMIDITY_BOUNDS)];
+  if (airF === null || humidity === null) return null;
+  return { heat: { airF, humidity, sun: SUNS.find(([pattern]) => pattern.test(words))?.[1] ?? null } };
+}

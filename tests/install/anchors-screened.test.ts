@@ -1,0 +1,134 @@
+import { describe, expect, it } from "vitest";
+import type { Anchorage } from "../../machines/install/anchorage.ts";
+import type { Brief } from "../../machines/install/brief.ts";
+import { changesOf } from "../../machines/install/changes.ts";
+import { finding } from "../../machines/install/checks/any-check.ts";
+import { looserIn } from "../../machines/install/looser.ts";
+import { truckLoadOf } from "../../machines/install/truck-load.ts";
+import { changeText } from "../../views/text/en/changes.ts";
+import { en } from "../../views/text/en/en.ts";
+import { sayText } from "../../views/text/replies.ts";
+import { frozenOf } from "../proof/fixtures.ts";
+import { PAPER } from "../support/answers.ts";
+import { pulls, screenedBrief, WINDY } from "../support/anchorages.ts";
+import { Crew } from "../support/crew.ts";
+
+const calls = (brief: Brief) => frozenOf(brief).script.steps.filter(({ id }) => id.startsWith("anchors."));
+const said = (brief: Brief) => calls(brief).map((step) => sayText(step, en));
+const SHORT = { ...WINDY, pulls: pulls(1120, 980, 640), rainSincePulls: false } as const;
+const HELD = { ...WINDY, pulls: pulls(2000, 1500, 900), rainSincePulls: false } as const;
+const given = (softest: number, second: number, third: number) =>
+  ({ kind: "figures", unit: "lbf", n: { softest, second, third } }) as const;
+const told = (from: Partial<Anchorage>, to: Partial<Anchorage>) =>
+  changesOf(frozenOf(screenedBrief(from)), frozenOf(screenedBrief(to))).map((change) => changeText(change, { name: String, zone: "UTC" }));
+
+describe("a screening that comes out short", () => {
+  it("is told before the first stake is driven, with the worst station and its ratio", () => {
+    const ids = frozenOf(screenedBrief(SHORT)).script.steps.map(({ id }) => id);
+    expect(ids.indexOf("anchors.screened")).toBeLessThan(ids.indexOf("drive.AB"));
+    expect(said(screenedBrief(SHORT))[0]).toBe("Screening: AB1 is short, 1.15 times what its stakes may carry.");
+  });
+  it("keeps shut at pulls that are too low, and opens at ones that hold the load times the factor", () => {
+    const crew = new Crew(screenedBrief(SHORT)).goTo("anchors.pulled");
+    crew.say({ type: "answer", gate: "anchors.pulled", value: given(640, 980, 1120) });
+    expect(crew.next()).toMatchObject({ refused: [{ why: "gate", gate: "anchors.pulled", status: "outOfLimit" }] });
+    crew.say({ type: "answer", gate: "anchors.pulled", value: given(735, 980, 1120) });
+    expect(crew.missing).not.toBe("anchors.pulled");
+  });
+  it("takes an engineer's paper that a second person has seen", () => {
+    const crew = new Crew(screenedBrief(SHORT)).goTo("anchors.pulled");
+    crew.say({ type: "answer", gate: "anchors.pulled", value: PAPER });
+    expect(crew.missing).toBe("anchors.pulled");
+    crew.say({ type: "answer", gate: "anchors.pulled", value: PAPER }, "competent");
+    expect(crew.missing).not.toBe("anchors.pulled");
+  });
+  it("says with both figures what pulls come to, and what a third stake would do", () => {
+    const check = { ...calls(screenedBrief(SHORT))[1]!.gate!.check, pulls: { demandLbf: 540, tensionLbf: 1080, stakes: 2, allowed: null, factor: 1.5 } }; // biome-ignore format: one line reads best
+    const text = (allowed: number | null) =>
+      en.findingText(finding({ ...check, pulls: { ...check.pulls, allowed } } as never, given(640, 980, 1120), { answers: {} })!);
+    expect(text(null)).toContain("A stake counts for 427 lb, against 540. A third stake at that plate helps only if the sheet says so.");
+    expect(text(2)).toContain("It takes 3 stakes; the sheet allows 2.");
+    expect(text(4)).toContain("3 stakes at that plate do, and the sheet allows 4.");
+  });
+  it("asks for nothing but a paper where the load isn't known", () => {
+    const [, asked] = calls(screenedBrief({ ...SHORT, gustMph: null }));
+    expect([asked?.wordsKey, asked?.gate?.check]).toEqual(["anchors.noLoad", { kind: "paperOnly" }]);
+  });
+  it("refuses bare stakes in sand", () => {
+    expect(said(screenedBrief({ ...WINDY, soil: "sandDense" }))[0]).toContain("bare stakes don't hold in sand");
+  });
+  it("puts gauge and come-along on the truck", () => {
+    const known = screenedBrief(SHORT, { site: { soilKnown: true } });
+    const { plan, limits } = frozenOf(known);
+    expect(truckLoadOf(known, plan, limits).map(({ item }) => item)).toContain("pullGauge");
+  });
+});
+
+describe("weights at the straps", () => {
+  const weights = (told: Partial<Anchorage>) => {
+    const brief = screenedBrief({ ...WINDY, ...told });
+    const { plan, limits } = frozenOf(brief);
+    return truckLoadOf(brief, plan, limits).find(({ item }) => item === "ballastWeight");
+  };
+  it("are on the truck list, one a strap, with what the worst of them needs", () => {
+    const [rough, slick] = [0.5, 0.25].map((coefficient) => weights({ friction: { coefficient, by: "dragTest" } }));
+    expect(rough).toMatchObject({ count: frozenOf(screenedBrief(WINDY)).plan.plates.length, lb: rough!.count * rough!.unitLb! });
+    expect(slick!.unitLb).toBeGreaterThan(rough!.unitLb!);
+  });
+  it("are none where no friction was told", () => {
+    expect(weights({})).toBeUndefined();
+  });
+});
+
+describe("a screening that finds nothing short, or doesn't know", () => {
+  it("opens nothing and shuts nothing", () => {
+    const [bare, notKnown] = [screenedBrief({}), screenedBrief(WINDY)].map((brief) => frozenOf(brief).script.steps);
+    const gates = (steps: typeof bare) => steps!.filter(({ gate }) => gate).map(({ id }) => id);
+    const { anchorage: _, ...without } = screenedBrief({});
+    expect([gates(bare), gates(notKnown)]).toEqual([gates(frozenOf(without).script.steps), gates(frozenOf(without).script.steps)]);
+  });
+  it("says why it isn't known", () => {
+    expect(said(screenedBrief({}))).toEqual(["Screening: not known. Nobody told the design gust."]);
+  });
+  it("asks for pulls again after heavy rain where it rests on earlier ones, and not before", () => {
+    const crew = new Crew(screenedBrief(HELD)).goTo("anchors.pulled");
+    expect(crew.missing).not.toBe("anchors.pulled");
+    crew.say({ type: "reading", reading: { kind: "rain", takenAt: crew.at } } as never);
+    expect(crew.job.snapshot.context.reopened["anchors.pulled"]?.by).toBe("rain");
+  });
+});
+
+describe("anchors told otherwise", () => {
+  it("are asked again, and shown as kinder where a gust gets lower and the pulls higher", () => {
+    expect(told(SHORT, { ...SHORT, gustMph: 40 })).toEqual(["KINDER FIGURE. Design gust, mph: 40; was 60."]);
+    expect(told(SHORT, HELD)).toEqual([
+      "KINDER FIGURE. Pulls before the job: 2000 lb along the strap; 1500 lb along the strap; 900 lb along the strap at the softest spot; was 1120 lb along the strap; 980 lb along the strap; 640 lb along the strap at the softest spot.",
+    ]);
+  });
+  it("are not kinder where less is counted on", () => {
+    expect(told(HELD, { ...HELD, exposure: "D", factorOfSafety: 2 })).toEqual([
+      "Ground upwind: open water or flats upwind; was open country upwind.",
+      "Factor of safety: 2.",
+    ]);
+  });
+  it.each<[string, Partial<Anchorage>, Partial<Anchorage>]>([
+    ["soil", { soil: "sandLoose" }, { soil: null }],
+    ["underRoof", { underRoof: "obstructed" }, { underRoof: "clear" }],
+    ["exposure", { exposure: "C" }, { exposure: null }],
+    ["sheetAllows.side", {}, { sheetAllows: { corner: null, seamEnd: null, side: 3 } }],
+    ["factorOfSafety", { factorOfSafety: 2 }, { factorOfSafety: null }],
+  ])("a kinder %s is looser, and no paper governs it", (field, from, to) => {
+    const looser = looserIn(frozenOf(screenedBrief({ ...WINDY, ...from })), frozenOf(screenedBrief({ ...WINDY, ...to })));
+    expect(looser).toEqual([{ field: `anchorage.${field}`, paper: null }]);
+  });
+  it("that are no longer told at all are looser throughout", () => {
+    const { anchorage: _, ...without } = screenedBrief(SHORT);
+    expect(looserIn(frozenOf(screenedBrief(SHORT)), frozenOf(without)).map(({ field }) => field)).toContain("anchorage.pulls");
+  });
+  it("reopens pulls that were made", () => {
+    const crew = new Crew(screenedBrief(SHORT)).goTo("anchors.pulled");
+    crew.say({ type: "answer", gate: "anchors.pulled", value: given(2000, 2000, 2000) });
+    crew.amend(frozenOf(screenedBrief({ ...SHORT, gustMph: 61 })));
+    expect(crew.job.snapshot.context.answers["anchors.pulled"]).toBeUndefined();
+  });
+});

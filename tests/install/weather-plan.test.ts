@@ -1,0 +1,140 @@
+import { describe, expect, it } from "vitest";
+import { changesOf } from "../../machines/install/changes.ts";
+import { freeze } from "../../machines/install/freeze.ts";
+import { missingNow } from "../../machines/install/job.ts";
+import { levelsOf } from "../../machines/install/watch.ts";
+import { readingDue } from "../../machines/install/watch-now.ts";
+import { disagreements } from "../proof/disagreements.ts";
+import { MINUTE, START } from "../proof/fixtures.ts";
+import { Crew } from "../support/crew.ts";
+import { FORECAST as forecast, HOUR, WEATHER_PLAN as plan, type WeatherParts, withWeather } from "../support/weather-plan.ts";
+
+const callsOf = (parts: WeatherParts) => freeze(withWeather(parts)).script.steps.map(({ id }) => id);
+const crewAt = (call: string, parts: WeatherParts) => new Crew(withWeather(parts)).goTo(call);
+/** What keeps "next" from leading on. */
+const missing = ({ job, at }: Crew) => missingNow(job, at + 1000);
+const warning = (crew: Crew) => crew.say({ type: "reading", reading: { kind: "warning", takenAt: crew.at } }, "crew");
+
+describe("a forecast that is held against the limits", () => {
+  const OWN = ["forecast.over", "forecast.raising", "forecast.fresh", "forecast.clearBy"];
+  it.each([
+    [34, null, ["forecast.over", "forecast.fresh"]],
+    [34, START + 47 * HOUR, ["forecast.over", "forecast.fresh", "forecast.clearBy"]],
+    [22, null, ["forecast.raising", "forecast.fresh"]],
+    [12, null, ["forecast.fresh"]],
+  ])("with gusts of %i and %s agreed brings %j", (gustMph, clearBy, calls) => {
+    expect(callsOf({ forecast: { ...forecast, gustMph, clearBy } }).filter((id) => OWN.includes(id))).toEqual(calls);
+  });
+  it("brings no call where nobody told one", () => expect(callsOf({}).filter((id) => OWN.includes(id))).toEqual([]));
+  it("keeps the handover shut while the newest is over the limit", () => {
+    const crew = crewAt("forecast.fresh", { forecast });
+    crew.say({ type: "answer", gate: "forecast.fresh", value: { kind: "measure", n: 34, unit: "mph" } });
+    expect(missing(crew)).toMatchObject({ gate: "forecast.fresh", status: "outOfLimit" });
+  });
+  it("opens up to the gust for which an hour was agreed", () => {
+    const crew = crewAt("forecast.fresh", { forecast: { ...forecast, clearBy: forecast.from } });
+    const said = crew.say({ type: "answer", gate: "forecast.fresh", value: { kind: "measure", n: 34, unit: "mph" } });
+    expect(said).toMatchObject({ did: "answered", and: "moved" });
+  });
+  it("lets nobody in from the agreed hour on", () => {
+    const clearBy = START + 30 * MINUTE;
+    const crew = crewAt("open", { forecast: { ...forecast, from: clearBy, clearBy } });
+    crew.at = clearBy;
+    expect(missing(crew)).toEqual({ why: "pastHour", clearBy });
+  });
+});
+
+describe("the weather plan at the handover", () => {
+  it("has the gates of the table by hand", () => {
+    const whole = freeze(withWeather({ weatherPlan: plan, forecast: { ...forecast, clearBy: forecast.from } }));
+    expect(disagreements(whole)).toEqual(["the condition survey is not in the table"]);
+  });
+  it("is agreed to by somebody other than who told it", () => {
+    const crew = crewAt("storm.agreed", { weatherPlan: plan });
+    crew.say({ type: "answer", gate: "storm.agreed", value: { kind: "yesNo", yes: true } }, "lead");
+    expect(missing(crew)).toMatchObject({ gate: "storm.agreed", status: "samePerson" });
+  });
+  it("is asked again once it was changed", () => {
+    const crew = crewAt("night.watch", { weatherPlan: plan });
+    crew.amend(freeze(withWeather({ weatherPlan: { ...plan, clearMin: 20 } })));
+    crew.answer("good", "lead", "forecast.fresh");
+    expect(missing(crew)).toMatchObject({ gate: "storm.plan", asked: "again", because: "amendment" });
+  });
+});
+
+describe("a standing tent with a weather plan", () => {
+  it("has its levels at three and four fifths of the limit, rounded down", () =>
+    expect(levelsOf(28)).toEqual({ at60: 16, at80: 22, atLimit: 28 }));
+  it("is gone around, tensioned and walked again after a blow before anybody goes back in", () => {
+    const crew = crewAt("watch", { weatherPlan: plan });
+    crew.gust(40);
+    crew.at += 31 * MINUTE;
+    crew.gust(8);
+    const asked: string[] = [];
+    for (let i = 0; i < 9 && crew.missing !== null; i++) {
+      asked.push(crew.missing);
+      crew.oneMore();
+    }
+    expect(asked).toEqual(["round.again", "walked", "watch"]);
+  });
+  it("is surveyed before anybody goes back in after everybody was sent out", () => {
+    const crew = crewAt("open", { weatherPlan: plan });
+    crew.say({ type: "makeSafe", because: null });
+    crew.goTo("safe.standing.looked");
+    crew.answer("good");
+    expect(crew.ready().call).toBe("safe.standing.looked");
+    expect(crew.job.snapshot.context.answers.survey).toMatchObject({ value: { kind: "count", n: 0 } });
+  });
+  it("keeps people out while a warning is in force", () => {
+    const crew = crewAt("tension.again", { weatherPlan: plan });
+    crew.answer("good");
+    warning(crew);
+    expect(missing(crew)).toMatchObject({ gate: "warning", status: "outOfLimit" });
+  });
+});
+
+describe("readings of a standing tent", () => {
+  const { watch } = freeze(withWeather({ weatherPlan: plan })).script;
+  const after = (gustMph: number, min: number) => {
+    const wind = { mph: 5, gustMph, fromDeg: null, takenAt: START };
+    return readingDue(watch!, { answers: {}, wind }, START + min * MINUTE)!.is;
+  };
+  it.each([
+    [8, 19, "later"],
+    [8, 21, "quiet"],
+    [8, 31, "top"],
+    [8, 40, "loud"],
+    [15, 9, "later"],
+    [15, 11, "quiet"],
+    [15, 20, "loud"],
+  ])("with gusts of %i are after %i minutes: %s", (gust, min, is) => expect(after(gust, min)).toBe(is));
+});
+
+describe("the way down", () => {
+  const down = (parts: WeatherParts) => crewAt("strike.people", parts).ready();
+  it("is refused under a warning, with both times", () => {
+    const crew = down({ weatherPlan: plan });
+    warning(crew);
+    expect(crew.next()).toMatchObject({ refused: [{ why: "gate", gate: "warning", tooLong: { needMin: 60, leftMin: 0 } }] });
+  });
+  it("is refused where the forecast leaves less than it takes", () => {
+    const crew = down({ weatherPlan: plan, forecast: { ...forecast, clearBy: forecast.from } });
+    crew.at = forecast.from - 25 * MINUTE;
+    expect(missing(crew)).toMatchObject({ why: "tooLong", needMin: 60, leftMin: 24, because: "forecast" });
+  });
+  it("is open where there is time", () => expect(missing(down({ weatherPlan: plan }))).toBeNull());
+  it("leaves making safe open whatever there is", () => {
+    const crew = down({ weatherPlan: plan });
+    warning(crew);
+    expect(crew.say({ type: "makeSafe", because: null }, "crew")).toMatchObject({ did: "makingSafe" });
+  });
+});
+
+describe("a change of the plan", () => {
+  it("is looser with readings farther apart and less time to lower", () => {
+    const from = freeze(withWeather({ weatherPlan: plan }));
+    const to = freeze(withWeather({ weatherPlan: { ...plan, readEveryMin: 30, lowerMin: 30, clearMin: 25 } }));
+    const looser = changesOf(from, to).flatMap((c) => (c.what === "fact" && c.looser ? [c.field] : []));
+    expect(looser.sort()).toEqual(["weatherPlan.lowerMin", "weatherPlan.readEveryMin"]);
+  });
+});

@@ -1,0 +1,67 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { stateDigest } from "../../machines/install/job.ts";
+import { replay } from "../../machines/record/replay.ts";
+import { brief } from "../support/app.ts";
+import { type OpenedJob, openedJob } from "../support/job.ts";
+
+let job: OpenedJob;
+let keys = 0;
+beforeEach(async () => {
+  job = await openedJob({ ...brief(), crew: [...brief().crew, { name: "Wim", role: "trainee" }] });
+});
+type Told = {
+  reply: string;
+  outcome: object | null;
+  reasons: { why: string; text: string }[];
+  entry: number;
+  fields?: Record<string, string>;
+};
+const say = async (body: object) => {
+  const { revision } = await job.read();
+  const answer = await job.app.request(`/jobs/${job.job}/say`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ as: "Ines", key: `found-${++keys}-key`, seen: revision, ...body }),
+  });
+  return { status: answer.status, body: (await answer.json()) as Told };
+};
+const spoken = (words: string, more: object = {}) => say({ alternatives: [words], talk: true, ...more });
+const points = [{ alongFt: 5, offFt: -7.5 }, { alongFt: 45, offFt: -7.5 }]; // biome-ignore format: one line reads best
+
+describe("a line that is found while the work goes on", () => {
+  it("is spoken, read back with its numbers, and shuts once it is confirmed", async () => {
+    const read = await spoken("gas, from 5 along and seven and a half left to 45 along and seven and a half left");
+    expect(read.body.reply).toContain("Found: gas line, from 5 ft along, 7 ft 6 in left to 45 ft along, 7 ft 6 in left");
+    const done = await spoken("correct", { readBack: read.body.entry });
+    expect(done.body.outcome).toMatchObject({ did: "found" });
+    expect(done.body.reply).toContain('"gas 1" is on the plan, and too near.');
+    expect((await job.liveJobs.load(job.job)).job.frozen.brief.siteModel?.buried.map(({ id }) => id)).toEqual(["gas 1"]);
+  });
+  it("is typed, counts at once, by a trainee", async () => {
+    const typed = await say({ as: "Wim", heard: "overhead, voltage unknown, from 0 along 90 right to 100 along 90 right" });
+    expect(typed.body.outcome).toMatchObject({ did: "found" });
+  });
+  it("is pressed with its points, and gets a name of the program's", async () => {
+    const pressed = await say({ type: "found", what: { is: "thing", kind: "building", shape: { is: "path", points } } });
+    expect(pressed.body.reply).toContain('"building 1" is on the plan, and too near.');
+  });
+  it.each([
+    [{ is: "buried", kind: "gas", points: [points[0]] }, "what.points", "1 point is too few. At least 2."],
+    [{ is: "buried", kind: "beer", points }, "what.kind", '"beer" is none of the kinds here. Choose one.'],
+    [{ is: "overhead", kv: -5, points }, "what.kv", "-5 is too small. At least 0."],
+    [{ is: "moat", points }, "what.is", "moat"],
+  ])("is refused as %j, by the field, and nothing is told to the job", async (what, field, sentence) => {
+    const { entries } = await job.liveJobs.load(job.job);
+    const refused = await say({ type: "found", what });
+    expect([refused.status, refused.body.fields?.[field]]).toEqual([422, expect.stringContaining(sentence)]);
+    expect((await job.liveJobs.load(job.job)).entries.length).toBe(entries.length);
+  });
+  it("replays to the same state, to the bit", async () => {
+    await say({ heard: "gas, from 5 along and 8 left to 45 along and 8 left" });
+    await say({ type: "note", text: "phoned it in" });
+    const { job: live } = await job.liveJobs.load(job.job);
+    const again = replay(await job.journal.read(job.job));
+    expect(stateDigest(again.job)).toBe(stateDigest(live));
+    expect(again.job.frozen.brief).toEqual(live.frozen.brief);
+  });
+});

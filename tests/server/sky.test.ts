@@ -1,0 +1,141 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { sayFromForm } from "../../server/input/form.ts";
+import { type OpenedJob, openedJob } from "../support/job.ts";
+
+let crew: OpenedJob;
+let keys: number;
+beforeEach(async () => {
+  keys = 0;
+  crew = await openedJob();
+});
+
+type Told = { status: number; went: string; reply: string; fields?: Record<string, string> };
+const post = async (body: string, type: string): Promise<Told> => {
+  const headers = { "content-type": type, cookie: "device=phone-of-Ines", accept: "application/json" };
+  const response = await crew.app.request(`/jobs/${crew.job}/say`, { method: "POST", headers, body });
+  return { status: response.status, ...((await response.json()) as Omit<Told, "status">) };
+};
+const around = async (as: string) => ({ as, seen: (await crew.read()).revision, key: `sky-key-${String(++keys).padStart(4, "0")}` });
+const say = async (body: object, as = "Ines") => post(JSON.stringify({ ...(await around(as)), ...body }), "application/json");
+const page = async (path: string) => (await crew.app.request(`/jobs/${crew.job}${path}?as=Ines`)).text();
+const reading = async () => {
+  const { command } = (await crew.entries()).at(-1)!.entry as never as { command: { reading: Record<string, unknown> } };
+  return command.reading;
+};
+const wind = (more: object) => say({ type: "reading", kind: "wind", mph: 6, gustMph: 9, ...more });
+
+describe("a wind", () => {
+  it("in a lee, under the limit, renews nothing and says what to do", async () => {
+    expect(await wind({ exposure: "lee" })).toMatchObject({ went: "refused", reply: expect.stringContaining("Read it in the open") });
+    expect((await crew.read()).weather.is).toBe("unknown");
+  });
+  it("in a lee, over the limit, still counts, and does not make the reading before it younger", async () => {
+    await wind({});
+    crew.clock.pass(20 * 60);
+    expect(await wind({ gustMph: 22, exposure: "lee" })).toMatchObject({ went: "done" });
+    expect((await crew.read()).weather).toMatchObject({ is: "caution", reading: expect.stringContaining("20 min") });
+  });
+  it("by a word of the scale counts at the top of its band", async () => {
+    await say({ type: "reading", kind: "windByLook", look: "lightBreeze" });
+    expect(await reading()).toMatchObject({ mph: 7, gustMph: null, look: "lightBreeze" });
+  });
+  it("by a word that may gust to the stop limit stops work", async () => {
+    await say({ type: "reading", kind: "windByLook", look: "freshBreeze" });
+    expect((await crew.read()).weather.is).toBe("stop");
+  });
+  it("in knots is kept in mph", () => {
+    const fields = { as: "Ines", key: "sky-form-1", seen: "1", type: "reading", reading: "wind", mph: "5", gustMph: "10", unit: "knots" };
+    expect(sayFromForm(fields)).toMatchObject({ kind: "wind", mph: 5.8, gustMph: 11.6 });
+  });
+  it("that rises toward the limit is told beside the call with when it is there", async () => {
+    for (const gustMph of [8, 10, 12, 14, 16]) {
+      await wind({ gustMph });
+      crew.clock.pass(3 * 60);
+    }
+    expect((await crew.read()).weather.sky).toEqual([
+      expect.stringMatching(/^Wind rising: at this rate 20 in (?:two|three|four) minutes\.$/),
+    ]);
+  });
+  it("that does not rise is told of with nothing", async () => {
+    for (const gustMph of [12, 10, 13, 11]) {
+      await wind({ gustMph });
+      crew.clock.pass(3 * 60);
+    }
+    expect((await crew.read()).weather.sky).toEqual([]);
+  });
+  it("that gusts to more than open ground makes it says so on its page", async () => {
+    await wind({ mph: 6, gustMph: 14 });
+    expect(await page("/wind")).toContain("gusty for open ground");
+  });
+});
+
+describe("the lightning clock", () => {
+  it.each(["", "/wind", "/weather", "/air", "/plan", "/truck", "/record", "/layout"])("stands on %s of the job", async (path) => {
+    await say({ type: "reading", kind: "thunder", seconds: 12 }, "Odd");
+    crew.clock.pass(4 * 60);
+    const html = await page(path);
+    expect(html).toMatch(/Thunder <b data-ago-s="24\d">4<\/b> min ago, 2\.4 mi off: inside 6 mi/);
+    expect(html).toMatch(/<b data-left-s="15\d\d">2[56]:\d\d<\/b>/);
+  });
+  it("is gone once it was quiet for long enough", async () => {
+    await say({ type: "reading", kind: "thunder" });
+    crew.clock.pass(31 * 60);
+    expect(await page("")).not.toContain("data-left-s");
+  });
+  it.each([-1, 900, "ten-ish"])("seconds of %s are no count: the thunder stops work all the same", async (seconds) => {
+    const told = await say({ type: "reading", kind: "thunder", seconds }, "Odd");
+    expect(told.reply).toContain(`"${seconds}" is no count of seconds: from 0 to 300. The thunder counts.`);
+    expect((await crew.read()).weather.is).toBe("stop");
+  });
+  it("thunder far off stops work like any other", async () => {
+    await say({ type: "reading", kind: "thunder", seconds: 60 });
+    expect((await crew.read()).weather).toMatchObject({ is: "stop", lightning: { miles: 12, withinStop: false } });
+  });
+  it("a later thunder that nobody counted has no distance", async () => {
+    await say({ type: "reading", kind: "thunder", seconds: 10 });
+    crew.clock.pass(60);
+    await say({ type: "reading", kind: "thunder" });
+    expect((await crew.read()).weather.lightning).toMatchObject({ miles: null });
+  });
+});
+
+describe("heat and cold", () => {
+  it("at the danger level the call says to stop heavy work, where the schedule gives none", async () => {
+    await say({ type: "reading", kind: "heat", airF: 98, humidity: 60, sun: "full" });
+    expect((await crew.read()).weather.sky[0]).toContain("stop heavy work: the schedule gives none");
+  });
+  it("shows index, work, rest and water on its page, and is too old after an hour", async () => {
+    await say({ type: "reading", kind: "heat", airF: 92, humidity: 35, sun: "none" });
+    const html = await page("/air");
+    for (const part of ["Heat index 92", "Work 45 min, rest 15", "1 qt a person each hour", "NIOSH"]) expect(html).toContain(part);
+    crew.clock.pass(61 * 60);
+    expect(await page("/air")).toContain("Too old: read it again.");
+  });
+  it("cold shows the wind chill, frostbite and gloves", async () => {
+    await say({ type: "reading", kind: "cold", airF: -5, windMph: 20 });
+    const html = await page("/air");
+    for (const part of ["Feels like -29", "frostbite in 30 min", "Gloves on."]) expect(html).toContain(part);
+  });
+});
+
+it("a warning is kept with what it says, until when and who put it out, and shown until it is called off", async () => {
+  await say({ type: "reading", kind: "warning", what: "severe thunderstorm", until: "18:00", issuer: "weather service" }, "Odd");
+  expect(await page("/weather")).toContain("Warning: severe thunderstorm until 18:00, by weather service");
+  await say({ type: "answer", gate: "warning", value: { kind: "yesNo", yes: true } });
+  expect(await page("/air")).not.toContain("severe thunderstorm");
+});
+
+describe("a number that nobody can mean is refused with its limit", () => {
+  it.each([
+    [{ kind: "wind", mph: -5 }, "mph", "-5 is out of range. From 0 to 200 mph."],
+    [{ kind: "wind", mph: 900 }, "mph", "900 is out of range. From 0 to 200 mph."],
+    [{ kind: "heat", airF: 92, humidity: 140 }, "humidity", "140 % is out of range. From 0 % to 100 %."],
+    [{ kind: "cold", airF: -200, windMph: 5 }, "airF", "-200 °F is out of range. From -80 °F to 135 °F."],
+  ])("%j", async (body, field, sentence) => {
+    expect(await say({ type: "reading", ...body })).toMatchObject({ status: 422, fields: { [field]: sentence } });
+  });
+  it("and so is a word that is none of the scale", async () => {
+    const told = await say({ type: "reading", kind: "windByLook", look: "stiff breeze" });
+    expect(told.fields!.look).toContain('"stiff breeze" is not one of: calm, light air');
+  });
+});

@@ -1,0 +1,26 @@
+import { expect, it } from "vitest";
+import { understand } from "../../machines/speech/en/understand.ts";
+
+const meant = (words: string) => understand(words, { step: null, asks: null });
+
+it.each([
+  ["thunder, twelve seconds", 12],
+  ["lightning, twenty five seconds", 25],
+  ["flash to bang ten", 10],
+  ["flash to bang 7 seconds", 7],
+])("%s is thunder with its seconds", (words, seconds) => expect(meant(words)).toEqual({ thunder: true, seconds }));
+it("thunder with seconds that are none is thunder", () => expect(meant("thunder seconds ago")).toEqual({ thunder: true }));
+it("a word of the scale is a wind at the top of its band", () => {
+  const wind = { mph: 24, gustMph: null, fromDeg: null, taken: null, look: "freshBreeze" };
+  expect(meant("wind fresh breeze")).toEqual({ wind });
+});
+it("a breeze that nobody calls the wind is none, where no wind is asked", () => {
+  expect(meant("that's a fresh breeze")).toEqual({ notUnderstood: true });
+});
+it("knots, said once, are both figures' unit", () => {
+  expect(meant("wind twelve knots gusting twenty")).toMatchObject({ wind: { mph: 13.9, gustMph: 23.1 } });
+});
+it("heat is told with its humidity and its sun", () => {
+  expect(meant("ninety two degrees, sixty percent, full sun")).toEqual({ heat: { airF: 92, humidity: 60, sun: "full" } });
+});
+it("a humidity of 140 is no heat", () => expect(meant("ninety degrees, one hundred forty percent")).not.toHaveProperty("heat"));

@@ -1,0 +1,125 @@
+import { Changes } from "../../parts/changes.tsx";
+import type { Values } from "../../parts/fields.tsx";
+import { Page } from "../../parts/page.tsx";
+import type { HurtState } from "../../parts/hurt-state.ts";
+import type { Screening } from "../../../machines/loads/screening.ts";
+import type { Words } from "../../text/words.ts";
+import type { Effect } from "../guide/state.ts";
+import { LoadLines } from "../site/loads.tsx";
+import { AnchorFields } from "./form.tsx";
+import type { AnchorsState } from "./state.ts";
+
+type Props = {
+  readonly state: AnchorsState;
+  readonly words: Words;
+  /** What stands in the form, and what is wrong with it; `null` for who may not change it. */
+  readonly form: { readonly values: Values; readonly problems: Values; readonly key: string } | null;
+  readonly message: string | null;
+  /** What a change that was looked at would do. */
+  readonly effect: Effect | null;
+  readonly hurt: HurtState | null;
+};
+
+/** What the anchors of a job are screened by, what that comes to, and the form that puts a change of it forward. */
+export const AnchorsPage = ({ state, words, words: { anchors: text }, form, message, effect, hurt }: Props) => (
+  <Page
+    words={words}
+    title={text.title}
+    where={{ on: null, job: { id: state.job, title: state.title } }}
+    styles="anchors"
+    hurt={hurt}
+    follows={state.job}
+    hurtWay={state.job}
+  >
+    <main class="draft anchors">
+      <h1>{text.title}</h1>
+      {message !== null && (
+        <p class="alarm" role="alert">
+          {message}
+        </p>
+      )}
+      {state.screening === null ? <p>{text.notScreened}</p> : <Found screening={state.screening} state={state} words={words} />}
+      {form && (
+        <form method="post" action={`/jobs/${state.job}/anchors`}>
+          <h2>{text.facts}</h2>
+          <p>{text.intro}</p>
+          <input type="hidden" name="key" value={form.key} />
+          <AnchorFields values={form.values} problems={form.problems} words={words} />
+          {effect && <Changes {...effect} words={words} />}
+          <button type="submit" name="show" value="changes">
+            {text.look}
+          </button>
+          <button type="submit" class="main">
+            {text.put}
+          </button>
+        </form>
+      )}
+      <a class="button" href={`/jobs/${state.job}`}>
+        {words.page.guide}
+      </a>
+    </main>
+  </Page>
+);
+
+type FoundProps = { readonly screening: Screening; readonly state: AnchorsState; readonly words: Words };
+
+const Found = ({ screening, state: { worst, ballast }, words, words: { anchors: text, loads } }: FoundProps) => (
+  <>
+    <section>
+      <h2>{text.found}</h2>
+      <p class="verdict">
+        <b>{loads.verdict(screening.verdict)}</b>
+      </p>
+      {screening.ratio !== null && worst !== null && <p>{text.worst(worst, loads.ratio(screening.ratio))}</p>}
+      <p>{text.opensNothing}</p>
+      <Listed title={text.why} texts={screening.reasons.map(loads.reason)} />
+      <Listed title={text.instead} texts={screening.instead.map(loads.instead)} />
+      {screening.pressure && <Pressures screening={screening} words={words} />}
+      {ballast && (
+        <p>
+          {text.ballastNeeded(loads.amount(ballast.each), ballast.straps)} {text.ballastOpens}
+        </p>
+      )}
+    </section>
+    <Ratios screening={screening} words={words} />
+    <details class="all-lines">
+      <summary>{text.lines}</summary>
+      <LoadLines screening={screening} words={words} />
+    </details>
+  </>
+);
+
+const Pressures = ({ screening: { pressure }, words: { anchors: text, loads } }: Pick<FoundProps, "screening" | "words">) => {
+  const psf = (n: number | null) => (n === null ? text.pressureNone : loads.amount({ n, unit: "psf" }));
+  return pressure ? (
+    <p>
+      {text.pressures(psf(pressure.ascePsf), psf(pressure.enPsf), psf(pressure.psf))} {text.fromMemory}
+    </p>
+  ) : null;
+};
+
+const Listed = ({ title, texts }: { readonly title: string; readonly texts: readonly string[] }) =>
+  texts.length === 0 ? null : (
+    <>
+      <h3>{title}</h3>
+      <ul>
+        {texts.map((one) => (
+          <li>{one}</li>
+        ))}
+      </ul>
+    </>
+  );
+
+const Ratios = ({ screening: { stations }, words: { anchors: text, loads } }: Pick<FoundProps, "screening" | "words">) => (
+  <section>
+    <h2>{text.stations}</h2>
+    <p>{text.ratios}</p>
+    <ul class="ratios">
+      {stations.map(({ station, ratio, verdict }) => (
+        <li>
+          <b>{station}</b> {loads.ratio(ratio)} <span>{loads.verdict(verdict)}</span>
+        </li>
+      ))}
+    </ul>
+  </section>
+);

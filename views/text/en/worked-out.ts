@@ -1,0 +1,48 @@
+import type { Shortfall } from "../../../machines/install/checks/computed.ts";
+import { own } from "../../../machines/lookup/own.ts";
+import { utilityName } from "./names.ts";
+
+const NEIGHBORS: Readonly<Record<string, string>> = {
+  communication: "cable",
+  reclaimedWater: "reclaimed",
+  survey: "pink-marked",
+  excavation: "dug",
+  overhead: "overhead line",
+  building: "building",
+  tent: "other tent",
+  vehicle: "vehicle",
+  engine: "engine",
+  exit: "exit",
+  lotLine: "lot line",
+  tree: "tree",
+  other: "obstacle",
+  ground: "edge of the ground",
+  ticketArea: "ticket's area",
+};
+/** A line, a thing or an edge by its kind, as it stands inside a sentence. */
+export const neighborName = (kind: string | number | undefined): string => own(NEIGHBORS, String(kind)) ?? utilityName(kind);
+
+/**
+ * Stations and poles by their codes: `A.2` is the second plate at A. Those that there is no room for by their number.
+ *
+ * @example placesText("AB3 AB4 AB5", 2) // "AB3 and 2 more"
+ */
+export function placesText(of: readonly string[], room: number): string {
+  const names = of.map((code) => code.replace(/\.(\d+)$/, " plate $1"));
+  if (names.length > room) return `${names.slice(0, Math.max(1, room - 1)).join(", ")} and ${names.length - Math.max(1, room - 1)} more`;
+  return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}
+
+/** What stands where it must not, with how far it is and how far is wanted. */
+export function shortfallText({ kind, id, of, distance, wanted, unit }: Shortfall): string {
+  const what = of.length === 0 ? "ropes or cloth" : placesText(of, 6);
+  if (kind === "ticketArea") return `${what} outside the area that the ticket names`;
+  const near = kind === "ground" ? "the edge of the ground" : (id ?? neighborName(kind));
+  return `${what} to ${near}: ${distance ?? "?"} ${unit}, ${wanted ?? "?"} wanted`;
+}
+
+/** What was worked out from the site as it was entered. */
+export const workedOut = {
+  move: "Move the tent",
+  look: "Look at the site",
+} as const;
