@@ -27,7 +27,10 @@ export function screenedOf(brief: Screened, plan: TentPlan): AnchorsScreened | n
   if (anchorage === undefined) return null;
   const screening = screenAnchors(plan, anchorFactsOf(brief));
   const plates = screening.stations.flatMap(({ station, plates }) => plates.map((plate) => ({ station, ...plate })));
-  const worst = plates.reduce<(typeof plates)[number] | null>((most, one) => ((one.demandLbf ?? 0) > (most?.demandLbf ?? 0) ? one : most), null);
+  const worst = plates.reduce<(typeof plates)[number] | null>(
+    (most, one) => ((one.demandLbf ?? 0) > (most?.demandLbf ?? 0) ? one : most),
+    null,
+  );
   return { screening, worst: worst && pullsFor(worst, plan, anchorage), isLoadKnown: !screening.reasons.some((r) => OF_LOAD.includes(r)) };
 }
 

@@ -1,5 +1,5 @@
-import { ANCHORAGE_FIELDS, PULL_FIELDS } from "../../machines/install/anchorage-fields.ts";
 import type { Anchorage } from "../../machines/install/anchorage.ts";
+import { ANCHORAGE_FIELDS, PULL_FIELDS } from "../../machines/install/anchorage-fields.ts";
 import type { Fields } from "./form.ts";
 
 const PREFIX = "anchorage.";
@@ -19,7 +19,7 @@ export function closedUp(fields: Fields): Fields {
 export function anchorageFromForm(form: Fields): object | null {
   const fields = closedUp(form);
   if (!Object.entries(fields).some(([name, text]) => name.startsWith(PREFIX) && text.trim() !== "")) return null;
-  const value = (name: string) => valueOf(typed(fields, name));
+  const value = (name: string) => fromTyped(typed(fields, name));
   const plain = ANCHORAGE_FIELDS.filter((name) => !name.includes("."));
   const pulls: object[] = [];
   for (let i = 0; fields[`${PREFIX}pulls.${i}.lbf`] !== undefined; i++)
@@ -34,7 +34,7 @@ export function anchorageFromForm(form: Fields): object | null {
 }
 
 /** What was typed: nothing, yes or no, a number with its thousands apart or not, or a word that is looked at later. */
-function valueOf(text: string): string | number | boolean | null {
+function fromTyped(text: string): string | number | boolean | null {
   if (text === "") return null;
   if (text === "yes" || text === "no") return text === "yes";
   const n = Number(text.replace(/(?<=\d),(?=\d{3})/g, ""));
@@ -44,8 +44,10 @@ function valueOf(text: string): string | number | boolean | null {
 /** An anchorage as the fields of its form. */
 export function anchorageToForm(anchorage: Anchorage | undefined): Fields {
   if (anchorage === undefined) return {};
-  const of = (name: string): unknown => name.split(".").reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], anchorage);
+  const of = (name: string): unknown =>
+    name.split(".").reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], anchorage);
   const names = [...ANCHORAGE_FIELDS, ...anchorage.pulls.flatMap((_, i) => PULL_FIELDS.map((name) => `pulls.${i}.${name}`))];
   return Object.fromEntries(names.map((name) => [PREFIX + name, text(of(name))]));
 }
-const text = (value: unknown): string => (value === null || value === undefined ? "" : typeof value === "boolean" ? (value ? "yes" : "no") : String(value));
+const text = (value: unknown): string =>
+  value === null || value === undefined ? "" : typeof value === "boolean" ? (value ? "yes" : "no") : String(value);

@@ -9,8 +9,8 @@ import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { sayText } from "../../views/text/replies.ts";
 import { frozenOf } from "../proof/fixtures.ts";
-import { PAPER } from "../support/answers.ts";
 import { pulls, screenedBrief, WINDY } from "../support/anchorages.ts";
+import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
 
 const calls = (brief: Brief) => frozenOf(brief).script.steps.filter(({ id }) => id.startsWith("anchors."));

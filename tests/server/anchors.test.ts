@@ -17,7 +17,11 @@ const opened = async (more: object) => {
   const answer = await world.post("/jobs", { key: "open-00001", brief: { ...brief(), use: { ...brief().use, walls: false }, ...more } });
   job = ((await answer.json()) as { job: string }).job;
 };
-const as = (person: string) => ({ cookie: `device=phone-of-${person}; as-${job}=${person}`, origin: "http://localhost", accept: "text/html" });
+const as = (person: string) => ({
+  cookie: `device=phone-of-${person}; as-${job}=${person}`,
+  origin: "http://localhost",
+  accept: "text/html",
+});
 const page = async (person = "p1") => await (await world.app.request(`/jobs/${job}/anchors`, { headers: as(person) })).text();
 const post = async (fields: Record<string, string>) => {
   const body = new URLSearchParams({ key: "anchors-01", ...fields });
@@ -55,15 +59,20 @@ describe("the page of the anchors", () => {
     expect(await proposed()).toBeUndefined();
   });
   it("shows what a change would do before it is put forward", async () => {
-    expect((await post({ show: "changes", "anchorage.gustMph": "40", "anchorage.exposure": "C", "anchorage.underRoof": "clear" })).html).toContain(
-      "KINDER FIGURE. Design gust, mph: 40; was 60.",
-    );
+    expect(
+      (await post({ show: "changes", "anchorage.gustMph": "40", "anchorage.exposure": "C", "anchorage.underRoof": "clear" })).html,
+    ).toContain("KINDER FIGURE. Design gust, mph: 40; was 60.");
     expect(await proposed()).toBeNull();
   });
   it("refuses a pull without a direction and gusts of 900 and −5 with the limits, and loses nothing that was typed", async () => {
     const { status, html } = await post({ ...PULLED, "anchorage.gustMph": "900", "anchorage.elevationFt": "high" });
     expect(status).toBe(422);
-    for (const text of ["900 mph is out of range. From 0 mph to 200 mph.", "This pull has no direction.", "&quot;high&quot; is not a number", 'value="640"'])
+    for (const text of [
+      "900 mph is out of range. From 0 mph to 200 mph.",
+      "This pull has no direction.",
+      "&quot;high&quot; is not a number",
+      'value="640"',
+    ])
       expect(html).toContain(text);
     expect((await post({ "anchorage.gustMph": "-5" })).html).toContain("-5 mph is out of range. From 0 mph to 200 mph.");
     expect(await proposed()).toBeNull();

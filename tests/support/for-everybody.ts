@@ -74,7 +74,7 @@ const REST = [
   "office",
   "trust",
   "hand-work",
-  ..."weather-plan picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
+  ..."anchors weather-plan picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;

@@ -200,6 +200,15 @@ describe("every sentence comes through the words of its screen", () => {
       await there.to((s) => s.step === "watch");
       await read(there, path(""), { as: "p1" });
     });
+    it("a job whose anchors are screened: the page that tells them, what it would change, refused, and before anything is told", async () => {
+      const there = await openedJob({ ...letterless(SMALL), anchorage: { gustMph: 60, exposure: "C" } }, crew);
+      const path = `/jobs/${there.job}/anchors`;
+      const form = { ...filled(await read(there, path, { as: "p1" })), "anchorage.pulls.0.lbf": "640" };
+      await read(there, path, { fields: { ...form, key: "anchors-01" }, as: "p1", status: 422 });
+      const told = { ...form, "anchorage.pulls.0.direction": "alongStrap", "anchorage.pulls.0.softestSpot": "yes", key: "anchors-02" };
+      await read(there, path, { fields: { ...told, show: "changes" }, as: "p1" });
+      await read(crew, at("/anchors"), { as: "p1" });
+    });
     it("the form that changes it: as it is, what it would change, refused", async () => {
       const form = filled(await read(crew, at("/amend"), { as: "p1" }));
       const changed = { ...form, "tent.lengthFt": "120", "tent.midsFt": "20, 20", "kit.stakePlate.spare": "12", because: "1" };

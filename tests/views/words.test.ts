@@ -13,6 +13,7 @@ import { findingText, limitText, sourceText, valueText } from "../../views/text/
 import { feetInches, inches } from "../../views/text/en/names.ts";
 import { type About, didText, refusalText, statusText } from "../../views/text/en/refusals.ts";
 import { phaseName } from "../../views/text/en/roles.ts";
+import { pulls, screenedBrief, WINDY } from "../support/anchorages.ts";
 import { brief } from "../support/app.ts";
 import { briefFor, frozenFor, nothingKnown } from "../support/briefs.ts";
 import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
@@ -46,6 +47,11 @@ const jobs = {
   "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })),
   "a small tent too near to all that there is": freeze(TOO_NEAR),
   "a small tent near nothing, with a private line and an engineer's anchor": freeze(WITH_AN_ANCHOR),
+  "a small tent whose anchors are short by pulls": freeze(screenedBrief({ ...WINDY, pulls: pulls(1120, 980, 640), rainSincePulls: false })),
+  "a small tent whose anchors are short of an unknown load": freeze(screenedBrief({ pulls: pulls(90, 80, 70), rainSincePulls: false })),
+  "a small tent whose anchors rest on earlier pulls": freeze(screenedBrief({ ...WINDY, pulls: pulls(2000, 1500, 900), rainSincePulls: false })),
+  "a small tent with bare stakes in sand": freeze(screenedBrief({ ...WINDY, soil: "sandLoose" })),
+  "a small tent of whose ground nothing is told": freeze(screenedBrief(WINDY)),
   "a 100 by 200 with more people than the table": frozenFor(hundred, { use: { occupants: 1500 } }),
 };
 

@@ -16,7 +16,10 @@ const NONE = { before: [], after: [] } as const;
  * pulls on this ground or an engineer's paper open the way, and nothing else; where it rests on pulls that were made before, heavy rain
  * asks for them again. Not known and not short neither open nor shut anything. Empty where nobody told anything of the anchors.
  */
-export function anchorsScreened(brief: Brief, plan: TentPlan): { readonly before: readonly StepDraft[]; readonly after: readonly StepDraft[] } {
+export function anchorsScreened(
+  brief: Brief,
+  plan: TentPlan,
+): { readonly before: readonly StepDraft[]; readonly after: readonly StepDraft[] } {
   const screened = screenedOf(brief, plan);
   return screened ? { before: [toldBefore(screened)], after: askedAfter(screened) } : NONE;
 }

@@ -27,7 +27,13 @@ export const AnchorFields = (filled: Filled) => {
           <legend>{text.groups[group]}</legend>
           <div class="fields-in">
             {names.map((name) => (
-              <AnchorField name={`anchorage.${name}`} label={text.label(name)} hint={text.hint(name)} choices={text.choices(name)} {...filled} />
+              <AnchorField
+                name={`anchorage.${name}`}
+                label={text.label(name)}
+                hint={text.hint(name)}
+                choices={text.choices(name)}
+                {...filled}
+              />
             ))}
           </div>
         </fieldset>
@@ -62,7 +68,12 @@ const Pulls = (filled: Filled) => {
         </fieldset>
       ))}
       <div class="fields-in">
-        <AnchorField name="anchorage.rainSincePulls" label={text.label("rainSincePulls")} choices={text.choices("rainSincePulls")} {...filled} />
+        <AnchorField
+          name="anchorage.rainSincePulls"
+          label={text.label("rainSincePulls")}
+          choices={text.choices("rainSincePulls")}
+          {...filled}
+        />
       </div>
     </fieldset>
   );

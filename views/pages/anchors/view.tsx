@@ -1,8 +1,8 @@
+import type { Screening } from "../../../machines/loads/screening.ts";
 import { Changes } from "../../parts/changes.tsx";
 import type { Values } from "../../parts/fields.tsx";
-import { Page } from "../../parts/page.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
-import type { Screening } from "../../../machines/loads/screening.ts";
+import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 import type { Effect } from "../guide/state.ts";
 import { LoadLines } from "../site/loads.tsx";

@@ -50,7 +50,9 @@ export const Lines = ({ title, lines, words: { loads } }: LinesProps) =>
               {loads.formula(formula).how}
               {inputs.length > 0 && (
                 <span class="from">
-                  {inputs.map(({ name, is, source: from }) => `${loads.input(name)} ${loads.amount(is)} (${loads.source(from)})`).join("; ")}
+                  {inputs
+                    .map(({ name, is, source: from }) => `${loads.input(name)} ${loads.amount(is)} (${loads.source(from)})`)
+                    .join("; ")}
                 </span>
               )}
               <span class="source">{`${loads.heads.source}: ${loads.source(source)}`}</span>

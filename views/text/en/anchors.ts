@@ -1,7 +1,7 @@
-import { FRICTION_BY } from "../../../machines/loads/ballast.ts";
+import type { FRICTION_BY } from "../../../machines/loads/ballast.ts";
 import { UNDER_ROOF } from "../../../machines/loads/canopy.ts";
 import { MIN_FACTOR_OF_SAFETY, MIN_PULLS } from "../../../machines/loads/capacity.ts";
-import { GROUND_STATES, type Pull, PULL_DIRECTIONS, SOILS, STAKE_MATERIALS } from "../../../machines/loads/ground.ts";
+import { GROUND_STATES, type PULL_DIRECTIONS, type Pull, SOILS, STAKE_MATERIALS } from "../../../machines/loads/ground.ts";
 import { EXPOSURES } from "../../../machines/loads/pressure.ts";
 import { own } from "../../../machines/lookup/own.ts";
 import { loads } from "./loads.ts";
@@ -66,7 +66,13 @@ export const anchors = {
   hint: (name: string) => own(FIELD, name)?.hint,
   choices: (name: string) => own(CHOICES, name) ?? null,
   choicesOfPull: CHOICES_OF_PULL,
-  groups: { wind: "Wind and roof", ground: "Stakes and ground", pulls: "Pulls made before the job", allows: "What the sheet allows", ballast: "Weights" },
+  groups: {
+    wind: "Wind and roof",
+    ground: "Stakes and ground",
+    pulls: "Pulls made before the job",
+    allows: "What the sheet allows",
+    ballast: "Weights",
+  },
   pullsIntro: `At least ${MIN_PULLS}, along the strap, one at the softest spot. The lowest counts.`,
   pull: (n: number) => `Pull ${n}`,
   pullFields: { lbf: "Held, lb", direction: "Pulled", softestSpot: "At the softest spot" },
@@ -86,7 +92,8 @@ export const anchors = {
   opensNothing: "It opens no gate. The sheet's stakes in the sheet's soil do, or pulls.",
   pressures: (asce: string, en: string, used: string) => `Pressure by ASCE 7: ${asce}. By EN 13782: ${en}. Used: ${used}.`,
   pressureNone: "not worked out",
-  fromMemory: "EN 13782's figures are from memory, and they nearly always decide. A figure from memory may shut a gate. It never opens one.",
+  fromMemory:
+    "EN 13782's figures are from memory, and they nearly always decide. A figure from memory may shut a gate. It never opens one.",
   ratios: "Load over what a stake may be counted for. Over 1 is short.",
   stations: "Each station",
   ballastNeeded: (lb: string, straps: number) => `Weights: ${lb} at each of ${straps} straps, the worst of them.`,

@@ -178,7 +178,10 @@ const sourceText = (source: FigureSource): string => {
 
 /** Figures as a person reads them: pounds and feet need no thousandths. */
 const rounded = ({ n, unit }: Amount): string =>
-  inUnit(unit === "number" ? n : Math.round(n * (unit === "lbf" || unit === "lb" ? 1 : 10)) / (unit === "lbf" || unit === "lb" ? 1 : 10), unit);
+  inUnit(
+    unit === "number" ? n : Math.round(n * (unit === "lbf" || unit === "lb" ? 1 : 10)) / (unit === "lbf" || unit === "lb" ? 1 : 10),
+    unit,
+  );
 
 /** Why something is not known or short, in one short sentence, by its code in a call. */
 export const whyShort = (code: string | number | undefined): string => own(REASON as Readonly<Record<string, string>>, String(code)) ?? "";

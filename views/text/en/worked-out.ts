@@ -33,12 +33,12 @@ export function placesText(of: readonly string[], room: number): string {
   return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
 
-/** What stands where it must not, with how far it is and how far is wanted. */
+/** What is wanted where something stands too near, as it stands behind "Need": with what it is instead. */
 export function shortfallText({ kind, id, of, distance, wanted, unit }: Shortfall): string {
-  const what = of.length === 0 ? "ropes or cloth" : placesText(of, 6);
-  if (kind === "ticketArea") return `${what} outside the area that the ticket names`;
+  const what = of.length === 0 ? "ropes and cloth" : placesText(of, 6);
+  if (kind === "ticketArea") return `the ticket for the ground at ${what}`;
   const near = kind === "ground" ? "the edge of the ground" : (id ?? neighborName(kind));
-  return `${what} to ${near}: ${distance ?? "?"} ${unit}, ${wanted ?? "?"} wanted`;
+  return `${wanted ?? "?"} ${unit} from ${near} to ${what}, not ${distance ?? "?"}`;
 }
 
 /** What was worked out from the site as it was entered. */

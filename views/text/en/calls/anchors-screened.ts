@@ -1,7 +1,8 @@
-import { whyShort } from "../loads.ts";
 import type { CallTexts } from "../../call-text.ts";
+import { whyShort } from "../loads.ts";
 
-const times = (percent: string | number | undefined): string => `${(Number(percent) / 100).toLocaleString("en-US", { maximumFractionDigits: 2 })}`;
+const times = (percent: string | number | undefined): string =>
+  `${(Number(percent) / 100).toLocaleString("en-US", { maximumFractionDigits: 2 })}`;
 
 /** What the anchors were screened to, before and after the stakes are driven. */
 export const anchorsScreened: CallTexts = {
