@@ -99,7 +99,10 @@ function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readB
   if ("backInUse" in meant) return { type: "backInUse", thing: thingMeant(job, meant.backInUse, true), because: meant.because };
   if ("found" in meant) return foundIntent(job.frozen, foundMeant(meant.found));
   if ("thunder" in meant)
-    return { type: "reading", reading: { kind: "thunder", takenAt: at, ...(meant.seconds === undefined ? {} : { seconds: meant.seconds }) } };
+    return {
+      type: "reading",
+      reading: { kind: "thunder", takenAt: at, ...(meant.seconds === undefined ? {} : { seconds: meant.seconds }) },
+    };
   if ("heat" in meant) return { type: "reading", reading: { kind: "heat", ...meant.heat, takenAt: at } };
   for (const kind of ["warning", "rain"] as const) if (kind in meant) return { type: "reading", reading: { kind, takenAt: at } };
   if ("noThunder" in meant) return { type: "reading", reading: { kind: "noThunder", takenAt: at, because: meant.noThunder } };

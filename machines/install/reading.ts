@@ -16,10 +16,7 @@ export const inALee = (reading: Reading): boolean => reading.kind === "wind" && 
 
 /** A wind that counts and clears nothing: from somebody who may not clear work with it, or from a lee. */
 export const onlyWarns = ({ reading, role }: ReadingCommand, state: WeatherState): boolean =>
-  reading.kind === "wind" &&
-  !canOnlyStop(reading, state) &&
-  (!COMPETENT.includes(role) || inALee(reading)) &&
-  isWorse(reading, state);
+  reading.kind === "wind" && !canOnlyStop(reading, state) && (!COMPETENT.includes(role) || inALee(reading)) && isWorse(reading, state);
 
 /** What can only stop counts from now, whatever its time says. A wind that only warns keeps the age of the reading before it. */
 export function withReading<S extends WeatherState>(state: S, command: ReadingCommand): S {

@@ -41,7 +41,7 @@ describe("wherever the weather says stop", () => {
     await read({ kind: "thunder" });
     const page = await html();
     expect(part(page, "stop-first")).toMatch(
-      /^STOP: lightning, not before \d\d:\d\d Finish or lower what's in hand\. Then to shelter: the brick barn\.$/,
+      /^STOP: lightning, not before \d\d:\d\d \( ?\d\d:\d\d ?\) Finish or lower what's in hand\. Then to shelter: the brick barn\.$/,
     );
     expect(await mains()).toEqual(["makeSafe"]);
     expect(browser.text("call-stopped")).toContain((await job.read()).call!.say);

@@ -490,6 +490,22 @@ describe("every sentence comes through the words of its screen", () => {
         await read(crew, at(""), { as: "p1" });
       }
     });
+    it("the sky: a lee, the look of it, thunder counted and not counted, a warning read out, heat, cold", async () => {
+      const takenAt = crew.now();
+      for (const reading of [
+        { kind: "wind", mph: 5, gustMph: 6, fromDeg: null, takenAt, place: null, exposure: "lee", heightFt: 6 },
+        { kind: "wind", mph: 7, gustMph: 15, fromDeg: null, takenAt, place: null, look: "lightBreeze", exposure: "open" },
+        { kind: "thunder", takenAt, seconds: 12 },
+        { kind: "thunder", takenAt, notSeconds: "-1" },
+        { kind: "warning", takenAt, what: "1", until: "2", issuer: "3" },
+        { kind: "heat", takenAt, airF: 98, humidity: 60, sun: null },
+        { kind: "cold", takenAt, airF: -20, windMph: 20 },
+      ] as const) {
+        await crew.say({ type: "reading", reading }, "p1");
+        await read(crew, at(""), { as: "p1" });
+      }
+      for (const path of ["/wind", "/weather", "/air"]) await read(crew, at(path), { as: "p1" });
+    });
     it("somebody hurt: what to do, a second one, carried on without a word and with one", async () => {
       await crew.say({ type: "hurt", words: "1" }, "p6");
       await read(crew, at(""), { as: "p1" });

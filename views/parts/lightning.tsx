@@ -9,6 +9,20 @@ export const countdown = (s: number): string => `${Math.floor(s / 60)}:${two(s %
 export const Lightning = ({ facts, words: { sky } }: { facts: LightningFacts; words: Words }) => (
   <p class="lightning" role="timer">
     {sky.thunder} <b data-ago-s={facts.agoS}>{Math.floor(facts.agoS / 60)}</b> {sky.minAgo}, {sky.off(facts)}; {sky.quietAt(facts.quietAt)}{" "}
-    <b data-left-s={facts.leftS}>{countdown(facts.leftS)}</b>
+    <Left facts={facts} />
   </p>
 );
+
+/** The same as a strip has room for: left to wait, since when, how far. */
+export const LightningShort = ({ facts, words: { sky } }: { facts: LightningFacts; words: Words }) => (
+  <span class="lightning-short">
+    <Left facts={facts} />
+    <span>
+      <span data-ago-s={facts.agoS}>{Math.floor(facts.agoS / 60)}</span> {sky.minShort}
+      {facts.miles !== null && sky.milesShort(facts.miles)}
+    </span>
+  </span>
+);
+
+/** How long it still has to be quiet. */
+export const Left = ({ facts: { leftS } }: { facts: LightningFacts }) => <b data-left-s={leftS}>{countdown(leftS)}</b>;

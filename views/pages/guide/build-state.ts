@@ -22,8 +22,8 @@ import { askText, callText, reasonText, replyText, sayText } from "../../text/re
 import type { Words } from "../../text/words.ts";
 import { takesNone } from "./asked.ts";
 import { cureOf } from "./cure.ts";
-import { skyLines } from "./sky-lines.ts";
 import { siteState } from "./site-state.ts";
+import { skyLines } from "./sky-lines.ts";
 import type { GateState, GuideState, Milestone } from "./state.ts";
 import { stopState } from "./stop.ts";
 import { threadLine } from "./thread-line.ts";

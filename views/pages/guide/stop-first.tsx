@@ -1,3 +1,5 @@
+import { Left } from "../../parts/lightning.tsx";
+import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import type { Screen } from "../../parts/say-form.tsx";
 import type { StopState } from "./stop.ts";
 
@@ -9,9 +11,25 @@ export const stopsFirst = ({ guide }: Pick<Screen, "guide">): StopState | null =
   guide.hurt || guide.makingSafe ? null : guide.weather.stop;
 
 /** That the weather stops all work: why, and what to do, larger than all else of the call. */
-export const StopFirst = ({ stop: { why, todo } }: { stop: StopState }) => (
-  <section class={`stop-first ${why.length + todo.length > LONG ? "stop-long" : "stop-short"}`} role="alert">
-    <p>{why}</p>
-    <p>{todo}</p>
-  </section>
-);
+export const StopFirst = ({ stop: { why, todo }, lightning }: { stop: StopState; lightning: LightningFacts | null }) => {
+  // Where the strip gives way to an answer, the clock stands beside the time it runs to.
+  const [before, ...after] = lightning === null ? [why] : why.split(lightning.quietAt);
+  return (
+    <section class={`stop-first ${why.length + todo.length > LONG ? "stop-long" : "stop-short"}`} role="alert">
+      <p>
+        {before}
+        {lightning !== null && after.length > 0 && (
+          <>
+            {lightning.quietAt}
+            <span class="stop-left">
+              {" "}
+              (<Left facts={lightning} />)
+            </span>
+            {after.join(lightning.quietAt)}
+          </>
+        )}
+      </p>
+      <p>{todo}</p>
+    </section>
+  );
+};

@@ -1,3 +1,4 @@
+import { LightningShort } from "../../parts/lightning.tsx";
 import { Present } from "../../parts/present.tsx";
 import type { Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
@@ -10,6 +11,7 @@ export const Strip = ({ guide, me, access, words, words: { guide: text, page } }
     <nav id={regions.strip} class={`strip weather-${guide.weather.is}`} aria-label={text.strip}>
       <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.reading, guide.weather.words)}>
         {guide.weather.reading}
+        {guide.weather.lightning && <LightningShort facts={guide.weather.lightning} words={words} />}
       </a>
       <a class="cell how-far" href={at("picture")}>
         {guide.rehearsal && <b class="rehearsal">{page.rehearsal}</b>}

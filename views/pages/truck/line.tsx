@@ -1,5 +1,5 @@
-import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import type { HurtState } from "../../parts/hurt-state.ts";
+import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import { truckIds } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
 import type { TruckLine, TruckState, Way } from "./state.ts";
@@ -64,7 +64,8 @@ const AllOn = ({ screen: { state, me, newKey, words }, line }: Props) => (
 );
 
 /** What every tick is made from: who, against what, and which line. */
-export const Tick = ({ state, line, me, newKey }: Omit<TruckScreen, "people" | "words" | "hurt" | "lightning"> & { line: Pick<TruckLine, "item"> }) => (
+type TickProps = Pick<TruckScreen, "state" | "me" | "newKey"> & { line: Pick<TruckLine, "item"> };
+export const Tick = ({ state, line, me, newKey }: TickProps) => (
   <>
     <input type="hidden" name="as" value={me ?? ""} />
     <input type="hidden" name="seen" value={state.revision} />

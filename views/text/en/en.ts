@@ -52,9 +52,12 @@ import { phaseName, readingListed, roleName, weatherListed, weatherShort, weathe
 import { compassPoint, intentText, saidText } from "./said.ts";
 import { sky } from "./sky.ts";
 import { lengthName, lengths } from "./squaring.ts";
+import { siteDrawing } from "./site-drawing.ts";
+import { siteForms } from "./site-forms.ts";
 import { start } from "./start.ts";
 import { stop } from "./stop.ts";
 import { tents } from "./tents.ts";
+import { thisSite } from "./this-site.ts";
 import { about, phaseIsName, time } from "./time.ts";
 import { trouble } from "./trouble.ts";
 import { outBack, truck } from "./truck.ts";
@@ -93,6 +96,9 @@ export const en = {
   photos,
   plan,
   layout,
+  thisSite,
+  siteForms,
+  siteDrawing,
   discrepancy,
   truck,
   time,

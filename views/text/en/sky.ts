@@ -95,6 +95,8 @@ export const sky = {
   /** "Thunder 4 min ago, 2.4 mi off." The numbers that count by themselves stand apart. */
   thunder: "Thunder",
   minAgo: "min ago",
+  minShort: "min",
+  milesShort: (miles: number): string => `, ${number(Math.round(miles * 10) / 10)} mi`,
   off: ({ miles, stopMiles, withinStop }: Pick<LightningFacts, "miles" | "stopMiles" | "withinStop">): string =>
     miles === null
       ? "how far not counted"
