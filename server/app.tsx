@@ -11,20 +11,24 @@ import { createEntrance } from "./access/entrance.ts";
 import { createFirstLink } from "./access/first-link.ts";
 import { bodyLimit } from "./body-limit.ts";
 import type { SiteNetwork } from "./https/site.ts";
-import { inWords, Problem } from "./input/problem.ts";
+import { inWords, Problem, type Sentence } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
 import { createAsides } from "./learning/asides.ts";
+import { createPlacing } from "./placing.ts";
 import { createPresence } from "./presence.ts";
 import { anchorRoutes } from "./routes/anchors.tsx";
 import { amendRoutes } from "./routes/amend.tsx";
 import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
+import { draftSiteRoutes } from "./routes/draft-site.tsx";
+import { draftWeatherRoutes } from "./routes/draft-weather.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
 import { factRoutes } from "./routes/facts.tsx";
 import { findingsRoutes } from "./routes/findings.tsx";
 import { guideRoutes, screenOn } from "./routes/guide.tsx";
 import { handWorkRoutes } from "./routes/hand-work.tsx";
+import { jobSiteRoutes } from "./routes/job-site.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { joinRoutes } from "./routes/join.tsx";
 import { inLanguage } from "./routes/language.ts";
@@ -43,6 +47,7 @@ import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.tsx";
 import { reportRoutes } from "./routes/report.tsx";
 import { sayableRoutes } from "./routes/sayable.ts";
+import { MAX_GEOJSON_BYTES, takesGeoJson } from "./routes/site-import.tsx";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
@@ -53,6 +58,12 @@ import { weatherPlanRoutes } from "./routes/weather-plan.tsx";
 const MAX_BYTES = 64 * 1024;
 const MAX_WITH_PHOTO_BYTES = MAX_PHOTO_BYTES + MAX_BYTES;
 const takesPhoto = ({ req }: Context) => req.method === "POST" && /^\/jobs\/[\w-]+\/photo$/.test(req.path);
+const tooLarge = (c: Context, bytes: number | null): Sentence =>
+  takesPhoto(c)
+    ? (w) => w.photos.tooLarge(bytes, MAX_PHOTO_BYTES)
+    : takesGeoJson(c)
+      ? (w) => w.siteForms.tooLong(bytes, MAX_GEOJSON_BYTES)
+      : (w) => w.errors.tooLarge;
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
@@ -66,6 +77,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   const entrance = createEntrance(access, world.clock);
   const presence = createPresence();
   const asides = createAsides();
+  const placing = createPlacing();
   const firstLink = createFirstLink(world.access.random);
   const app = new Hono();
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
@@ -85,10 +97,10 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.use(csrf());
   app.use(
     bodyLimit({
-      maxBytes: (c) => (takesPhoto(c) ? MAX_WITH_PHOTO_BYTES : MAX_BYTES),
+      maxBytes: (c) => (takesPhoto(c) ? MAX_WITH_PHOTO_BYTES : takesGeoJson(c) ? MAX_GEOJSON_BYTES : MAX_BYTES),
       maxDrainBytes: MAX_DRAIN_BYTES,
       refuse: (c, bytes) =>
-        answer(c, new Problem(413, (w) => (takesPhoto(c) ? w.photos.tooLarge(bytes, MAX_PHOTO_BYTES) : w.errors.tooLarge))),
+        answer(c, new Problem(413, tooLarge(c, bytes))),
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));
@@ -104,6 +116,8 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     codeRoutes(liveJobs, entrance, { screenOf: screenOn({ ...world, presence }), siteAddress: () => network?.addresses[0] ?? null }),
   );
   app.route("/", jobRoutes(liveJobs, world));
+  app.route("/", draftSiteRoutes(liveJobs, world, placing));
+  app.route("/", draftWeatherRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", weatherPlanRoutes(liveJobs, world));
@@ -114,6 +128,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", photoRoutes(liveJobs, { ...world, presence }));
   app.route("/", amendRoutes(liveJobs, world));
   app.route("/", discrepancyRoutes(liveJobs, world));
+  app.route("/", jobSiteRoutes(liveJobs, world, placing));
   app.route("/", layoutRoutes(liveJobs));
   app.route("/", recordRoutes(liveJobs, world));
   app.route("/", proofRoutes(liveJobs, world));

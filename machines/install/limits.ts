@@ -113,7 +113,7 @@ export function limitsFor(brief: Brief): Limits {
 }
 
 /** The wind limits, whatever brings them: a form, a script, or the brief of an old record. */
-function gustLimits(sheet: Sheet | null): Pick<Limits, keyof typeof MAX_GUST_MPH> {
+export function gustLimits(sheet: Pick<Sheet, keyof typeof MAX_GUST_MPH> | null): Pick<Limits, keyof typeof MAX_GUST_MPH> {
   const gust = (key: keyof typeof MAX_GUST_MPH): Limit => {
     const figure = sheet?.[key] ?? null;
     if (figure === null) return DEFAULTS[key];

@@ -14,7 +14,7 @@ export const withoutSheet = (fields: Fields): Fields =>
 /** Figures of a sheet that its step does not show, and what was said by them. Nobody saw them under another document. */
 const notOnSheetStep = (name: string) => (/^sheet\./.test(name) && stepShowing(name) !== "sheet") || name === "site.soilKnown";
 /** All that is so at one address: its places, ground, lines and streets, and its time. */
-const ofAddress = (name: string) => /^site\./.test(name) || name === "zone";
+const ofAddress = (name: string) => /^site\./.test(name) || name === "siteModel" || name === "weatherPlan" || name === "forecast" || name === "zone";
 
 /** What goes once a field says something else than it said. */
 const GOES_WITH: readonly (readonly [field: string, goes: (name: string) => boolean])[] = [

@@ -18,8 +18,13 @@ type Input = ReturnType<typeof briefFromDraft>;
 const PARTS: Readonly<Record<DraftStep, (b: Input) => object>> = {
   tent: ({ title, tent, kit }) => ({ title, tent, kit }),
   sheet: ({ sheet }) => ({ sheet: sheet && { ...sheet, soil: WHOLE.sheet.soil } }),
-  site: ({ site, sheet }) => ({ site, sheet: sheet && { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil } }),
-  ticket: ({ zone, ticket }) => ({ zone, ticket }),
+  site: ({ site, sheet, siteModel }) => ({ site, ...(siteModel === undefined ? {} : { siteModel }), sheet: sheet && { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil } }),
+  ticket: ({ zone, ticket, weatherPlan, forecast }) => ({
+    zone,
+    ticket,
+    ...(weatherPlan === undefined ? {} : { weatherPlan }),
+    ...(forecast === undefined ? {} : { forecast }),
+  }),
   crew: ({ crew }) => ({ crew }),
 };
 /** The step that says a group of fields, where none shows the field itself. */
@@ -28,7 +33,11 @@ const GROUPS: Readonly<Record<string, DraftStep>> = {
   kit: "tent",
   sheet: "sheet",
   site: "site",
+  siteModel: "site",
   ticket: "ticket",
+  // Their times are local to the zone, which is told with the ticket.
+  weatherPlan: "ticket",
+  forecast: "ticket",
   crew: "crew",
 };
 const stepSaying = (field: string): DraftStep | null => stepShowing(field) ?? own(GROUPS, field.split(/[.[]/)[0]!) ?? null;

@@ -9,7 +9,9 @@ import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
 import { without } from "./belongs.ts";
 import { crewRows } from "./crew-rows.ts";
+import { siteTold } from "./draft-site.ts";
 import { STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
+import { weatherTold } from "./weather-told.ts";
 
 /** What a field shows, and means, until somebody types in it: the zone of this machine, today there, and no answer of any utility. */
 export function startingValues(f: Fields, now: WallTime): Fields {
@@ -57,7 +59,7 @@ export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
     ...Object.fromEntries(PLACES.map((place) => [`unknown.${place}`, "yes"])),
     "site.soilKnown": isThat ? "yes" : "no",
   };
-  return { ...briefFromForm(all), crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])) };
+  return { ...briefFromForm(all), ...siteTold(f), ...weatherTold(f), crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])) };
 }
 
 /** Whether it was said of the whole sheet, or ticket, that nobody has it yet. */

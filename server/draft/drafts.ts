@@ -15,8 +15,10 @@ import { bodyOf, type Draft, draftsLeftOff, type OpenedAs, openedAs, readDraft }
 import { briefFromDraft } from "./draft-brief.ts";
 import { copyOf, sheetDigest, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
 import { keepForNext } from "./keep-for-next.ts";
+import { SITE_FIELD } from "./draft-site.ts";
 import { removeOld } from "./remove-old.ts";
 import { withTyped } from "./typed-in.ts";
+import type { WeatherField } from "./weather-told.ts";
 
 /** The tent that was picked is another by now, or is gone from the list. */
 export type Stale = { readonly picked: string; readonly now: ListedTent | null };
@@ -109,6 +111,14 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
       return { ...draft, fields, tent: sameTent ? draft.tent : null };
     });
 
+  /** Keeps the lines, wires and things of the site, and where the tent is wanted on it. */
+  const tellSite = (id: string, site: object): Promise<Draft> =>
+    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, [SITE_FIELD]: JSON.stringify(site) } }));
+
+  /** Keeps the weather plan and the forecast, as one form tells both. */
+  const tellWeather = (id: string, told: Readonly<Record<WeatherField, string>>): Promise<Draft> =>
+    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, ...told } }));
+
   /** What became of the tent that was picked; `null` where it is as it was then, or none was. */
   async function stale({ tent }: Draft, words: Words): Promise<Stale | null> {
     if (!tent) return null;
@@ -156,6 +166,6 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
   /** Those that have become no job yet, newest first. */
   const all = () => draftsLeftOff(drafts, ALL);
 
-  return { get, all, begin, pick, keepDrawn, type, stale, open, throwAway, forget, now };
+  return { get, all, begin, pick, keepDrawn, type, tellSite, tellWeather, stale, open, throwAway, forget, now };
 }
 export type LiveDrafts = ReturnType<typeof createLiveDrafts>;

@@ -12,7 +12,8 @@ import type { Words } from "../../views/text/words.ts";
 import { problemsAt } from "../draft/check-draft.ts";
 import { crewRows, usualRole } from "../draft/crew-rows.ts";
 import type { Draft, OpenedAs } from "../draft/draft.ts";
-import { isUnknown, shownFields } from "../draft/draft-brief.ts";
+import { isUnknown, shownFields, zoneOf } from "../draft/draft-brief.ts";
+import { heldOnDraft } from "../draft/draft-weather.ts";
 import type { LiveDrafts, Stale } from "../draft/drafts.ts";
 import { drawnOf, endsAsked } from "../draft/drawn.ts";
 import { tentDigest, withListedTent } from "../draft/fill.ts";
@@ -63,7 +64,15 @@ export function draftPages({ journal, clock, newId }: Dependencies, drafts: Live
       sheet: () => <SheetStep {...props} news={news} />,
       site: () => <SiteStep {...props} soil={soil} left={left ?? {}} news={news} />,
       ticket: () => <TicketStep {...props} news={news} />,
-      crew: () => <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} news={news} />,
+      crew: () => (
+        <CrewStep
+          {...props}
+          {...crewOf(fields, c.req.query("more"))}
+          forecast={heldOnDraft(fields)}
+          zone={zoneOf(fields)}
+          news={news}
+        />
+      ),
     }[at]();
     return c.html(page(c, shown), status);
   }

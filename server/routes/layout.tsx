@@ -1,6 +1,7 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { digest } from "../../machines/digest/digest.ts";
+import { screenedOf } from "../../machines/install/anchor-screening.ts";
 import type { Frozen } from "../../machines/install/step.ts";
 import { lookupIn } from "../../machines/record/entries.ts";
 import { frozeIn } from "../../machines/record/in-force.ts";
@@ -30,6 +31,7 @@ export function layoutRoutes(liveJobs: LiveJobs) {
       job: { id, title: brief.title, rehearsal: brief.rehearsal === true },
       plan,
       site: brief.site,
+      ratios: screenedOf(brief, plan)?.screening.stations,
       version: version?.no ?? null,
       record: { no: last.entry.no, hash: last.hash },
     };
@@ -44,9 +46,9 @@ export function layoutRoutes(liveJobs: LiveJobs) {
     return c.html(page(c, <LayoutPage state={state} {...told} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
-    const { plan, site } = await stateOf(c);
+    const { plan, site, ratios } = await stateOf(c);
     const { baselineBearingDeg: north, street } = site;
-    const drawing = standalone({ plan, north, street, units: unitsIn(c), words: c.get("words") });
+    const drawing = standalone({ plan, north, street, ratios, units: unitsIn(c), words: c.get("words") });
     return c.body(drawing, 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
   app.get("/jobs/:id{[\\w-]+}/layout.dxf", async (c) =>

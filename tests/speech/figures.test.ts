@@ -13,6 +13,10 @@ const size = stepWith(asksFigures("in", { thinnest: { from: 0.9375, to: null }, 
   wordsKey: "stakes.size",
 });
 
+const pulled = stepWith(asksFigures("lbf", { softest: { from: 735, to: null }, second: { from: 735, to: null }, third: { from: 735, to: null } }), {
+  wordsKey: "anchors.pulls",
+});
+
 const at = (said: string, step: Step) => understand(said, { step, asks: null });
 const answer = (value: object) => ({ intent: { type: "answer", gate: "here", value } });
 const figures = (unit: string, n: Record<string, number>) => answer({ kind: "figures", unit, n });
@@ -62,6 +66,35 @@ describe("several numbers by name, and some of them", () => {
     ["the shortest one is 41 inches", size, "in", { shortest: 41 }],
     ["thinnest 25 mm, shortest 1050 mm", size, "in", { thinnest: 0.984252, shortest: 41.338583 }],
   ])("%s", (said, step, unit, n) => expect(at(said, step)).toEqual(figures(unit, n)));
+});
+
+describe("pulls on three stakes", () => {
+  const all = { softest: 640, second: 980, third: 1120 };
+  it.each([
+    ["softest six forty, second nine eighty, third eleven twenty", all],
+    ["third eleven twenty, second nine eighty, softest six forty", all],
+    ["six forty, nine eighty, eleven twenty", all],
+    ["640 980 1120", all],
+    ["softest 640 pounds second 980 pounds third 1120 pounds", all],
+    ["six forty at the softest, nine eighty at the second, eleven twenty at the third", all],
+    ["the softest spot held six hundred and forty pounds", { softest: 640 }],
+    ["the soft spot let go at six forty", { softest: 640 }],
+    ["second stake moved at nine eighty", { second: 980 }],
+    ["the third pull held eleven twenty", { third: 1120 }],
+    ["third one's eleven twenty", { third: 1120 }],
+    ["softest 2.9 kN, second 4.4 kN, third 5 kN", { softest: 651.945935, second: 989.15935, third: 1124.044715 }],
+  ])("%s", (said, n) => expect(at(said, pulled)).toEqual(figures("lbf", n)));
+  it.each([
+    "one second",
+    "just a second",
+    "wait a second",
+    "softest one second 980",
+    "second six forty, second nine eighty",
+    "softest didn't hold 640",
+    "softest never held 640",
+    "six forty nine eighty eleven twenty",
+    "they held",
+  ])("%s is none of them", (said) => expect(at(said, pulled)).toEqual({ notUnderstood: true }));
 });
 
 describe("numbers that could be others are never guessed", () => {

@@ -5,6 +5,7 @@ import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
+import { RATIO_PX, RatioMark } from "./ratios.tsx";
 import type { Sheet } from "./sheet.ts";
 import { StakedPlate } from "./stakes.tsx";
 import { StationMark } from "./stations.tsx";
@@ -12,15 +13,20 @@ import { StationMark } from "./stations.tsx";
 type At = { frame: Frame; x: number; y: number };
 type Line = readonly [text: string, mark: (at: At) => unknown];
 
-export const KEY_COLUMN_PX = 230;
+const KEY_COLUMN_PX = 230;
 const ROW_PX = 20;
 
-/** How high the key is in px, with three columns, as it always has room for. */
-export const layoutKeyPx = (plan: TentPlan, words: Words): number => ROW_PX * (1 + Math.ceil(linesOf(plan, words).length / 3));
+/** How high the key is in px, with three columns, as it always has room for; `ratios`, with those of the screening and what they are. */
+export const layoutKeyPx = (plan: TentPlan, words: Words, ratios: boolean): number =>
+  ROW_PX * (1 + Math.ceil(linesOf(plan, words).length / 3) + (ratios ? RATIO_ROWS : 0));
+/** A row of what the ratios are, a row of their marks, and the caution. */
+const RATIO_ROWS = 3;
 
 /** What the marks mean: only those that this tent has. */
-export function LayoutKey({ plan, sheet: frame, y, columns }: { plan: TentPlan; sheet: Sheet; y: number; columns: number }) {
+export function LayoutKey({ plan, sheet: frame, y, ratios }: { plan: TentPlan; sheet: Sheet; y: number; ratios: boolean }) {
   const { px, units, words } = frame;
+  const columns = frame.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3;
+  const rows = Math.ceil(linesOf(plan, words).length / columns);
   return (
     <g class="drawn-key">
       <Label frame={frame} x={px(20)} y={roundHundredth(y + px(ROW_PX / 2))} text={words.layoutDrawing.note[units]} anchor="start" />
@@ -34,6 +40,32 @@ export function LayoutKey({ plan, sheet: frame, y, columns }: { plan: TentPlan; 
           </g>
         );
       })}
+      {ratios && <RatioKey sheet={frame} y={roundHundredth(y + px(ROW_PX * (1.5 + rows)))} />}
+    </g>
+  );
+}
+
+/** What stands in the samples; it is no station's. */
+const SAMPLE_RATIO = { short: 1.2, notKnown: null, notShort: 0.8 } as const;
+
+/** What a ratio is, its three marks, and that it is a screening. */
+function RatioKey({ sheet: frame, y }: { sheet: Sheet; y: number }) {
+  const { px, words } = frame;
+  const { ratio: text } = words.layoutDrawing;
+  const row = (n: number) => roundHundredth(y + px(ROW_PX * n));
+  return (
+    <g class="drawn-ratio-key">
+      <Label frame={frame} x={px(20)} y={row(0)} text={text.is} anchor="start" />
+      {(["short", "notKnown", "notShort"] as const).map((verdict, i) => {
+        const x = roundHundredth(px(20 + RATIO_PX.wide / 2) + i * px(KEY_COLUMN_PX));
+        return (
+          <g>
+            <RatioMark frame={frame} x={x} y={row(1)} of={{ verdict, ratio: SAMPLE_RATIO[verdict] }} words={words} />
+            <Label frame={frame} x={roundHundredth(x + px(RATIO_PX.wide / 2 + 8))} y={row(1)} text={text[verdict]} anchor="start" />
+          </g>
+        );
+      })}
+      <Label frame={frame} x={px(20)} y={row(2)} text={text.caution} anchor="start" bold />
     </g>
   );
 }

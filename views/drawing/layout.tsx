@@ -2,7 +2,7 @@ import { CORNERS, type EdgeName, type TentPlan } from "../../machines/tent/types
 import type { Words } from "../text/words.ts";
 import { type Box, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
-import { KEY_COLUMN_PX, LayoutKey, layoutKeyPx } from "./layout-key.tsx";
+import { LayoutKey, layoutKeyPx } from "./layout-key.tsx";
 import { DiagonalLengths, Diagonals, diagonalTexts, Outline, Overall } from "./outline.tsx";
 import { ON_PAGE, type Palette } from "./palette.ts";
 import { PieceNames, Pieces } from "./pieces.tsx";
@@ -12,6 +12,7 @@ import { ScaleBar } from "./scale-bar.tsx";
 import { SeamNames, seamBox } from "./seams.tsx";
 import { markAt, SCREEN_SCALE, type Sheet, sheetOf } from "./sheet.ts";
 import { StakedPlates } from "./stakes.tsx";
+import { ratiosDrawn, type StationRatio } from "./station-ratio.ts";
 import { Stations, stationBox } from "./stations.tsx";
 import { North, Street } from "./surroundings.tsx";
 import type { Units } from "./units.ts";
@@ -23,6 +24,8 @@ export type LayoutProps = {
   north?: number;
   street?: { readonly edge: EdgeName; readonly name: string };
   units?: Units;
+  /** What the screening of the anchors comes to at each station; drawn where any ratio is known. */
+  ratios?: readonly StationRatio[] | undefined;
   look?: Look;
 };
 
@@ -49,9 +52,11 @@ const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
  *
  * @example <LayoutDrawing plan={planTent(spec)} words={words} units="mm" />
  */
-export function LayoutDrawing({ plan, words, north, street, units = "ft", look = IN_PAGE }: LayoutProps) {
+export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios: screened, look = IN_PAGE }: LayoutProps) {
   const { drawing, layoutDrawing, tapeText } = words;
-  const sheet: Sheet = { ...sheetOf(plan, units, SCALE_PX + layoutKeyPx(plan, words), words, street?.edge), ...look.palette };
+  const ratios = ratiosDrawn(screened);
+  const belowPx = SCALE_PX + layoutKeyPx(plan, words, ratios !== null);
+  const sheet: Sheet = { ...sheetOf(plan, { units, words, belowPx, street: street?.edge, ratios }), ...look.palette };
   const { px } = sheet;
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
   const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
@@ -97,7 +102,7 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft", look =
       />
       <ScaleBar sheet={sheet} x={px(24)} y={below(BAR_PX)} />
       {north !== undefined && <North plan={plan} sheet={sheet} x={roundHundredth(px(400))} y={below(BAR_PX)} bearingDeg={north} />}
-      <LayoutKey plan={plan} sheet={sheet} y={below(SCALE_PX)} columns={sheet.widePx >= 4 * KEY_COLUMN_PX ? 4 : 3} />
+      <LayoutKey plan={plan} sheet={sheet} y={below(SCALE_PX)} ratios={ratios !== null} />
     </svg>
   );
 }

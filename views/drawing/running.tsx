@@ -3,6 +3,7 @@ import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import { thin } from "./dimension.tsx";
 import { roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
+import { RatioMark } from "./ratios.tsx";
 import { type EdgeLabels, LEAD_PX, type Sheet, TEXT_PX } from "./sheet.ts";
 import { spread } from "./spread.ts";
 
@@ -48,6 +49,15 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
           <g>
             <polyline points={path.map(([a, o]) => (level ? `${a},${o}` : `${o},${a}`)).join(" ")} {...thin(sheet)} />
             <StationReading sheet={sheet} of={of} station={m.station} reading={m.reading} along={moved[i]!} from={edgeOf} />
+            {m.ratio && of.ratioPx !== null && (
+              <RatioMark
+                frame={sheet}
+                {...(level ? { x: moved[i]!, y: out(edgeOf, LEAD_PX + of.ratioPx) } : { x: out(edgeOf, LEAD_PX + of.ratioPx), y: moved[i]! })}
+                of={m.ratio}
+                words={sheet.words}
+                {...(of.arrangement === "turned" ? { turnDeg: -90 } : {})}
+              />
+            )}
           </g>
         );
       })}

@@ -3,6 +3,8 @@ import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
 import { clothToSite, type Frame, roundHundredth } from "./frame.ts";
 import { ON_PAGE } from "./palette.ts";
+import { RATIO_PX } from "./ratios.tsx";
+import type { StationRatio } from "./station-ratio.ts";
 import type { Units } from "./units.ts";
 
 /** Text size in drawing px. A drawing px is 4/3 CSS px on a screen and about 0.19 mm on paper (6.5 pt text). */
@@ -13,6 +15,8 @@ const SHEET = { wide: 990, high: 1250 } as const;
 /** Spacing of labels along an edge, and distance from the stake line out to the labels. */
 const ROW_PX = 14;
 export const LEAD_PX = 20;
+/** Between the labels and the ratios beyond them. */
+const RATIO_GAP_PX = 8;
 /** Room outside the labels for a dimension line with its text, and for a street. */
 const DIMENSION_PX = 30;
 const STREET_PX = 34;
@@ -25,12 +29,14 @@ const MIN_PX = 700;
 /** Room for the text of the setback dimension. */
 const SETBACK_PX = 110;
 
-export type EdgeLabel = { readonly station: string; readonly reading: string };
+export type EdgeLabel = { readonly station: string; readonly reading: string; readonly ratio: StationRatio | null };
 export type EdgeLabels = {
   readonly edge: EdgeName;
   readonly labels: readonly EdgeLabel[];
   /** How far the labels reach out, in px. */
   readonly reachPx: number;
+  /** The middle of the ratios beyond the labels, in px from where these begin; `null` where none are drawn. */
+  readonly ratioPx: number | null;
   /** Minimum spacing of the labels along the edge, in px. */
   readonly gapPx: number;
   /** Beside the mark, in two rows, or rotated to read from the right. */
@@ -52,8 +58,18 @@ export type Sheet = Frame & {
 /** Estimated width of a text in px: letters of common fonts are 0.4 to 0.62 of the font size wide. */
 export const widthPx = (text: string, px = TEXT_PX): number => text.length * px * 0.6;
 
-/** Composes the layout sheet, with `belowPx` of room below the tent. Coordinates are in feet, y down. */
-export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Words, street?: EdgeName): Sheet {
+type SheetOptions = {
+  readonly units: Units;
+  readonly words: Words;
+  /** Room below the tent. */
+  readonly belowPx: number;
+  /** The edge with a street. */
+  readonly street: EdgeName | undefined;
+  readonly ratios: ReadonlyMap<string, StationRatio> | null;
+};
+
+/** Composes the layout sheet. Coordinates are in feet, y down. */
+export function sheetOf(plan: TentPlan, { units, words, belowPx, street, ratios }: SheetOptions): Sheet {
   const lines = stakeLines(plan);
   const xs = lines.map((l) => l.start.xFt);
   const ys = lines.map((l) => l.start.yFt);
@@ -90,7 +106,7 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
   };
 
   function compose(way: "turned" | "rows") {
-    const edges = labelsOf(plan, units, way, words);
+    const edges = labelsOf(plan, way, { units, words, ratios });
     const beyond = (edge: EdgeName) =>
       LEAD_PX + edges[edge].reachPx + EDGE_PX + (edge === street ? STREET_PX : 0) + (edge === "AB" || edge === "DA" ? DIMENSION_PX : 0);
     const room = {
@@ -115,15 +131,17 @@ export function sheetOf(plan: TentPlan, units: Units, belowPx: number, words: Wo
   }
 }
 
-function labelsOf(plan: TentPlan, units: Units, level: "turned" | "rows", { tapeText }: Words): Record<EdgeName, EdgeLabels> {
+type LabelOptions = Pick<SheetOptions, "units" | "words" | "ratios">;
+
+function labelsOf(plan: TentPlan, level: "turned" | "rows", { units, words: { tapeText }, ratios }: LabelOptions): Record<EdgeName, EdgeLabels> {
   const entries = edgeTapes(plan).map(({ edge, marks }): [EdgeName, EdgeLabels] => {
     const arrangement = edge === "AB" || edge === "CD" ? "beside" : level;
-    const labels = marks.map((m) => ({ station: m.station, reading: tapeText(m.readingFt, units) }));
+    const labels = marks.map(({ station, readingFt }) => ({ station, reading: tapeText(readingFt, units), ratio: ratios?.get(station) ?? null }));
     const wide = Math.max(...labels.map((l) => widthPx(arrangement === "rows" ? l.reading : `${l.station} ${l.reading}`)));
-    return [
-      edge,
-      { edge, labels, arrangement, reachPx: arrangement === "rows" ? 30 : wide, gapPx: arrangement === "rows" ? wide + 8 : ROW_PX },
-    ];
+    const [room, along] = arrangement === "rows" ? [30, Math.max(wide, ratios ? RATIO_PX.wide : 0)] : [wide, 0];
+    const ratioPx = ratios && room + RATIO_GAP_PX + (arrangement === "rows" ? RATIO_PX.high : RATIO_PX.wide) / 2;
+    const reachPx = ratios ? room + RATIO_GAP_PX + (arrangement === "rows" ? RATIO_PX.high : RATIO_PX.wide) : room;
+    return [edge, { edge, labels, arrangement, reachPx, ratioPx, gapPx: arrangement === "rows" ? along + 8 : ROW_PX }];
   });
   return Object.fromEntries(entries) as Record<EdgeName, EdgeLabels>;
 }

@@ -18,14 +18,17 @@ const CALLED: Readonly<Record<string, string>> = {
   stakes: "stakes?(?! plates?)",
   plates: "(?:stake |base )?plates?",
   thinnest: "(?:the )?thinnest(?: one(?= is))?|thick",
-  softest: "(?:the )?softest(?: spot| one(?= is))?|soft spot",
-  second: "(?:the )?second(?: pull| one(?= is))?",
-  third: "(?:the )?third(?: pull| one(?= is))?",
+  softest: "(?:the )?softest(?: spot| one(?= is))?|(?:the )?soft spot",
+  // "One second" and "a third" name nothing.
+  second: "(?<!\\b(?:a|one|1) )(?:the )?second(?: (?:pull|stake|spot)| one(?= is))?",
+  third: "(?<!\\b(?:a|one|1) )(?:the )?third(?: (?:pull|stake|spot)| one(?= is))?",
   shortest: "(?:the )?shortest(?: one(?= is))?|long",
 };
 /** What may stand between a number and its name, or the next pair. */
 const AROUND =
   /^[\s,;:]*(?:(?:and|then|on|at|is|has|got|are|was|only|just|along|reads?|leans?|leaning|off)[\s,;:]+)*|[\s,;:]*(?:(?<![\p{L}])(?:and|then|on|at|along|for)[\s,;:]*)*$/giu;
+/** What a stake did when the gauge was read. "Didn't hold" stays, and is not understood. */
+const READ_WHEN = /\b(?:held|pulled|moved|slipped|let go|gave(?: way)?|started (?:to move|moving))\b/giu;
 const AWAY = /\s+(?:out|outwards?|away(?: from the tent)?|off(?: plumb)?|sticking up|rings?|marks?|good(?: stations?)?|stations?)$/i;
 const METRIC = /\b(?:[cm]m|m|(?:centi|milli)?met(?:re|er)s?|kn|newtons?|kph|km\/h|knots?)\b/i;
 
@@ -35,7 +38,7 @@ const METRIC = /\b(?:[cm]m|m|(?:centi|milli)?met(?:re|er)s?|kn|newtons?|kph|km\/
  */
 export const parseFigures: AnswerParser<"figures"> = (heard, asks, { wordsKey }) => {
   const { names, unit } = asks;
-  const said = inFigures(heard);
+  const said = unit === "lbf" ? inFigures(heard).replaceAll(READ_WHEN, " ").replaceAll(/\s+/g, " ").trim() : inFigures(heard);
   const ofAll = same(said, asks, wordsKey);
   if (ofAll !== null) return ofAll;
   const named = namesIn(said, names, (name) => own(CALLED, name) ?? name);

@@ -29,8 +29,8 @@ export function readingsIn(
   const all =
     wants === "ft" ? [...readings, ...withFeetLeftOut(text, readings), ...inchesAtTheEnd(text), ...withPartOfAnInch(text)] : readings;
   const n = [...new Set(all.flatMap((r) => inUnit(r, wants) ?? []).map((n) => Math.round(n * 1e6) / 1e6))];
-  const whole = wants === "count" ? n.filter(Number.isInteger) : [];
-  // Nobody counts in parts: "one twenty" is 120 of them, and 1.2 of nothing.
+  const whole = wants === "count" || wants === "lbf" ? n.filter(Number.isInteger) : [];
+  // Nobody counts in parts, and no gauge shows a hundredth of a pound: "one twenty" is 120 of them, and 1.2 of nothing.
   return { n: whole.length > 0 ? whole : n, gave: readings[0]?.unit };
 }
 

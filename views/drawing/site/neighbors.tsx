@@ -4,18 +4,18 @@ import type { Point } from "../../../machines/tent/types.ts";
 import type { Words } from "../../text/words.ts";
 import type { XY } from "../dimension.tsx";
 import { Label } from "../label.tsx";
-import { middleSeen, runsIn, type SitePen } from "./site-frame.ts";
+import { letterSpot, runsIn, type SitePen } from "./site-frame.ts";
 import { UTILITY_COLOR } from "./utility-colors.ts";
 
 type Props = { readonly pen: SitePen; readonly site: SiteModel; readonly words: Words };
 
-const zoneOf = ({ fills = "site" }: SitePen): string => `${fills}-zone`;
+const zoneFill = ({ fills = "site" }: SitePen): string => `${fills}-zone`;
 const thingFill = ({ fills = "site" }: SitePen): string => `${fills}-thing`;
 
 /** The hatching of zones and of things. Once in each drawing that shows a site. */
 export const SiteFills = ({ pen }: { pen: SitePen }) => (
   <defs>
-    <pattern id={zoneOf(pen)} width={pen.px(5)} height={pen.px(5)} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+    <pattern id={zoneFill(pen)} width={pen.px(5)} height={pen.px(5)} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
       <line x1={pen.px(2.5)} y1="0" x2={pen.px(2.5)} y2={pen.px(5)} stroke={pen.ink} stroke-width={pen.px(0.9)} stroke-opacity="0.75" />
     </pattern>
     <pattern id={thingFill(pen)} width={pen.px(7)} height={pen.px(7)} patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
@@ -40,7 +40,7 @@ export function Zones({ pen, site, rules }: Props & { rules: ClearanceRules }) {
     <g class="drawn-zones">
       {each(pen.ink, 1.6)}
       {each(pen.ground, 0)}
-      {each(`url(#${zoneOf(pen)})`, 0)}
+      {each(`url(#${zoneFill(pen)})`, 0)}
     </g>
   );
 }
@@ -66,10 +66,10 @@ export const Neighbors = ({ pen, site, words }: Props) => (
 export const NeighborLetters = ({ pen, site, words: { siteDrawing: text } }: Props) => (
   <g class="drawn-site-letters">
     {site.buried.map((line) => (
-      <Chip pen={pen} at={middleSeen(pen.view, line.points)} text={text.letter[line.kind]} color={UTILITY_COLOR[line.kind]} />
+      <Chip pen={pen} at={letterSpot(pen, line.points)} text={text.letter[line.kind]} color={UTILITY_COLOR[line.kind]} />
     ))}
     {site.overhead.map((line) => (
-      <Chip pen={pen} at={middleSeen(pen.view, line.points)} text={text.overheadLetter} color={null} />
+      <Chip pen={pen} at={letterSpot(pen, line.points)} text={text.overheadLetter} color={null} />
     ))}
     {site.things.map(({ kind, shape }) => {
       const middle = middleOf(shape.is === "circle" ? [shape.middle] : shape.is === "path" ? shape.points : shape.corners);
@@ -114,8 +114,8 @@ const Buried = ({ pen, line }: { pen: SitePen; line: BuriedLine }) => (
   <g data-line={line.id}>
     {seen(pen, line.points).map((run) => (
       <>
-        <polyline points={run} fill="none" stroke={pen.ink} stroke-width={pen.px(5)} />
-        <polyline points={run} fill="none" stroke={UTILITY_COLOR[line.kind]} stroke-width={pen.px(3.2)} />
+        <polyline points={run} fill="none" stroke={pen.ink} stroke-width={pen.px(4)} />
+        <polyline points={run} fill="none" stroke={UTILITY_COLOR[line.kind]} stroke-width={pen.px(2.6)} />
       </>
     ))}
   </g>

@@ -22,12 +22,11 @@ export function Scales({ pen, words: { siteDrawing: text } }: { pen: SiteFrame; 
         return (
           <g>
             <line x1={x - 4} y1={y} x2={x + 4} y2={y} {...thin} />
-            <line x1="0" y1={y} x2="4" y2={y} {...thin} />
-            <Label frame={pen} x={16} y={y} text={String(ft)} px={11} />
+            <Label frame={pen} x={16} y={y} text={String(ft).replace("-", "\u2212")} px={11} />
           </g>
         );
       })}
-      {stepsIn(view.left + 30 / pen.perFt, view.right - 12 / pen.perFt, step).map((ft) => {
+      {stepsIn(view.left + 30 / pen.perFt, view.right - 22 / pen.perFt, step).map((ft) => {
         const [x] = at({ xFt: ft, yFt: 0 });
         return (
           <g>

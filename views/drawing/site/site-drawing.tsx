@@ -26,13 +26,15 @@ export type SiteDrawingProps = {
   /** Other places that have to be in view. */
   readonly alsoSeen?: readonly Place[];
   readonly palette?: Palette;
+  /** Whether it is a file by itself, which has its own size. */
+  readonly isFile?: boolean;
   /** Its name on the page, where there is another; patterns have it. */
   readonly id?: string;
 };
 
 /** How a site is laid into its drawing: the same for the drawing and for what is pressed on it. */
 export const frameOfSite = ({ plan, site, place, points = [], alsoSeen = [], palette = ON_PAGE, id = "site" }: Omit<SiteDrawingProps, "words" | "rules" | "clearances">): SiteFrame =>
-  siteFrame(viewOf(plan, site, { places: [place, ...alsoSeen], points }), { ...palette, fills: id });
+  siteFrame(viewOf(plan, site, { places: [place, ...alsoSeen], points }), { ...palette, fills: id, avoid: place.middle });
 
 /**
  * A site from above with the tent at its place: zones hatched, buried lines in their published color with their letter, overhead
@@ -50,7 +52,8 @@ export function SiteDrawing(props: SiteDrawingProps) {
       class="drawn-site-plan"
       xmlns="http://www.w3.org/2000/svg"
       viewBox={`0 0 ${pen.widePx} ${pen.highPx}`}
-      width="100%"
+      width={props.isFile ? pen.widePx : "100%"}
+      height={props.isFile ? pen.highPx : undefined}
       role="img"
       font-family="system-ui, sans-serif"
       font-weight="500"

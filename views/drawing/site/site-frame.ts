@@ -14,6 +14,8 @@ export type SitePen = Pen & {
   readonly perFt: number;
   /** What lies outside of it is left out, before it is drawn. */
   readonly view: View;
+  /** Letters keep away from here: the middle of the tent. */
+  readonly avoid: Point;
 };
 
 /** A drawing of a site by itself: the baseline runs up, and what is off to the right of it lies right. */
@@ -27,7 +29,7 @@ const MAX_HIGH_PX = 430;
 const ROOM_PX = { left: 30, right: 10, top: 12, bottom: 26 } as const;
 /** Shown around the tent at least, and how far off something may be and still be shown, ft. */
 const AROUND_FT = 12;
-const SHOWN_FT = 60;
+const SHOWN_FT = 40;
 
 /** What is seen of a site: the tent wherever it may stand, the beginning of the baseline, what was pressed, and what is near. */
 export function viewOf(plan: TentPlan, site: SiteModel, { places, points = [] }: { places: readonly Place[]; points?: readonly Point[] }): View {
@@ -38,8 +40,6 @@ export function viewOf(plan: TentPlan, site: SiteModel, { places, points = [] }:
   const near = [
     ...[...site.buried, ...site.overhead].flatMap((line) => line.points),
     ...site.things.flatMap(({ shape }) => edgeOf(shape).points),
-    ...(site.ground?.corners ?? []),
-    ...(site.ticketArea?.corners ?? []),
   ].filter(isNear);
   if (near.length === 0) return core;
   const all = grown(boundsOf(near), 3);
@@ -52,7 +52,7 @@ export function viewOf(plan: TentPlan, site: SiteModel, { places, points = [] }:
 }
 
 /** The frame that fits a view across a phone. Colors come from whoever shows it. */
-export function siteFrame(view: View, pen: Pick<Pen, "ink" | "ground" | "fills">): SiteFrame {
+export function siteFrame(view: View, pen: Pick<SitePen, "ink" | "ground" | "fills" | "avoid">): SiteFrame {
   const [wideFt, highFt] = [view.right - view.left, view.far - view.near];
   const wide = SITE_WIDE_PX - ROOM_PX.left - ROOM_PX.right;
   const most = MAX_HIGH_PX - ROOM_PX.top - ROOM_PX.bottom;
@@ -121,17 +121,24 @@ export function runsIn({ left, right, near, far }: View, points: readonly Point[
   return runs;
 }
 
-/** The middle of the longest stretch of a path that is seen; `null` where none is. */
-export function middleSeen(view: View, points: readonly Point[]): Point | null {
-  let best: { readonly at: Point; readonly ft: number } | null = null;
+/** Where along a stretch a letter may stand. */
+const LETTER_AT = [0.12, 0.42, 0.88];
+
+/** Where the letter of a path stands: on the longest stretch that is seen, away from the tent; `null` where none is seen. */
+export function letterSpot({ view, avoid }: Pick<SitePen, "view" | "avoid">, points: readonly Point[]): Point | null {
+  let best: { readonly a: Point; readonly b: Point; readonly ft: number } | null = null;
   for (let i = 1; i < points.length; i++) {
     const cut = clipped(view, points[i - 1]!, points[i]!);
     if (!cut) continue;
     const [a, b] = cut;
     const ft = Math.hypot(b.xFt - a.xFt, b.yFt - a.yFt);
-    if (!best || ft > best.ft) best = { at: { xFt: a.xFt + (b.xFt - a.xFt) * 0.42, yFt: a.yFt + (b.yFt - a.yFt) * 0.42 }, ft };
+    if (!best || ft > best.ft) best = { a, b, ft };
   }
-  return best?.at ?? null;
+  if (!best) return null;
+  const { a, b } = best;
+  const spots = LETTER_AT.map((t): Point => ({ xFt: a.xFt + (b.xFt - a.xFt) * t, yFt: a.yFt + (b.yFt - a.yFt) * t }));
+  const farFt = ({ xFt, yFt }: Point) => Math.hypot(xFt - avoid.xFt, yFt - avoid.yFt);
+  return spots.reduce((far, spot) => (farFt(spot) > farFt(far) + 1 ? spot : far));
 }
 
 /** What of a stretch lies inside (Liang and Barsky, 1984); `null` where nothing does. */

@@ -4,11 +4,13 @@ import { screenedOf } from "../../../machines/install/anchor-screening.ts";
 import { ballastOf } from "../../../machines/install/ballast.ts";
 import type { Frozen } from "../../../machines/install/step.ts";
 import type { Screening } from "../../../machines/loads/screening.ts";
+import type { TentPlan } from "../../../machines/tent/types.ts";
 
 /** What the anchors of a job come to; `null` where nobody told anything of them. */
 export type AnchorsState = {
   readonly job: string;
   readonly title: string;
+  readonly plan: TentPlan;
   readonly screening: Screening | null;
   /** The station with the largest load of a stake. */
   readonly worst: string | null;
@@ -23,6 +25,7 @@ export function anchorsState(job: string, { brief, plan }: Frozen): AnchorsState
   return {
     job,
     title: brief.title,
+    plan,
     screening: screened?.screening ?? null,
     worst: screened?.worst?.station ?? null,
     ballast: weights && { each: amount(weights.eachLb, "lb"), straps: weights.straps },

@@ -1,4 +1,5 @@
 import type { Screening } from "../../../machines/loads/screening.ts";
+import { LayoutDrawing } from "../../drawing/layout.tsx";
 import { Changes } from "../../parts/changes.tsx";
 import type { Values } from "../../parts/fields.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
@@ -63,7 +64,7 @@ export const AnchorsPage = ({ state, words, words: { anchors: text }, form, mess
 
 type FoundProps = { readonly screening: Screening; readonly state: AnchorsState; readonly words: Words };
 
-const Found = ({ screening, state: { worst, ballast }, words, words: { anchors: text, loads } }: FoundProps) => (
+const Found = ({ screening, state: { worst, ballast, plan }, words, words: { anchors: text, loads } }: FoundProps) => (
   <>
     <section>
       <h2>{text.found}</h2>
@@ -81,7 +82,7 @@ const Found = ({ screening, state: { worst, ballast }, words, words: { anchors: 
         </p>
       )}
     </section>
-    <Ratios screening={screening} words={words} />
+    <Ratios screening={screening} plan={plan} words={words} />
     <details class="all-lines">
       <summary>{text.lines}</summary>
       <LoadLines screening={screening} words={words} />
@@ -110,10 +111,17 @@ const Listed = ({ title, texts }: { readonly title: string; readonly texts: read
     </>
   );
 
-const Ratios = ({ screening: { stations }, words: { anchors: text, loads } }: Pick<FoundProps, "screening" | "words">) => (
+type RatiosProps = Pick<FoundProps, "screening" | "words"> & Pick<AnchorsState, "plan">;
+
+const Ratios = ({ screening: { ratio: any, stations }, plan, words, words: { anchors: text, layout, loads } }: RatiosProps) => (
   <section>
     <h2>{text.stations}</h2>
     <p>{text.ratios}</p>
+    {any !== null && (
+      <figure class="drawn" aria-label={layout.drawing} tabindex={0}>
+        <LayoutDrawing plan={plan} ratios={stations} words={words} />
+      </figure>
+    )}
     <ul class="ratios">
       {stations.map(({ station, ratio, verdict }) => (
         <li>

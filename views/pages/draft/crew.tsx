@@ -1,5 +1,6 @@
 import { ROLES } from "../../../machines/install/roles.ts";
 import { Wrong } from "../../parts/fields.tsx";
+import { ForecastPart } from "../weather-plan/view.tsx";
 import { wrongId } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
 import { Frame, Send, Unpressed } from "./frame.tsx";
@@ -61,7 +62,7 @@ const Empty = ({ row, role, problems, words }: RowProps & { role: string }) => (
 );
 
 /** Who is on the job: the firm's people as they were last, and whoever is new. */
-export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: string | null }) => {
+export const CrewStep = ({ rows, empty, forecast, zone, ...props }: CrewStepProps & { news: string | null }) => {
   const part = { problems: props.problems, words: props.words };
   return (
     <Frame step="crew" {...props}>
@@ -75,7 +76,15 @@ export const CrewStep = ({ rows, empty, ...props }: CrewStepProps & { news: stri
         {empty.map(({ row, role }) => (
           <Empty {...part} row={row} role={role} />
         ))}
+        {forecast && (
+          <div class="weather-plan">
+            <ForecastPart forecast={forecast} zone={zone} words={props.words} />
+          </div>
+        )}
         <Send words={props.words} main={props.words.draft.open}>
+          <button type="submit" name="go" value="weather">
+            {props.words.weatherPlan.onDraft}
+          </button>
           <button type="submit" name="go" value="more">
             {props.words.draft.moreRows}
           </button>

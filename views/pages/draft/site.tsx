@@ -32,6 +32,11 @@ export const SiteStep = ({ soil, left, ...props }: Props) => {
         {Object.entries(left).map(([name, place]) => (
           <input type="hidden" name={`left.${name}`} value={place} />
         ))}
+        {props.draft !== null && (
+          <a class="button" href={`/drafts/${props.draft}/ground-plan`}>
+            {props.words.siteForms.onDraft}
+          </a>
+        )}
         <Send words={props.words} main={text.on}>
           {Object.keys(left).length > 0 && (
             <button type="submit" name="go" value="same">

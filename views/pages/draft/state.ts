@@ -2,6 +2,7 @@ import type { Hash } from "../../../machines/digest/digest.ts";
 import type { Filled } from "../../parts/fields.tsx";
 import type { Preview } from "../../parts/tent-part.tsx";
 import type { Tent } from "../tents/state.ts";
+import type { HeldForecast } from "../weather-plan/state.ts";
 
 /** What every step of a draft shows; `draft` is `null` until something of it is kept. */
 export type StepProps = Filled & {
@@ -37,4 +38,10 @@ export type TentStepProps = StepProps & {
 
 /** Somebody on a draft, ticked or not, in a numbered row. */
 export type PersonRow = { readonly row: number; readonly name: string; readonly role: string; readonly on: boolean };
-export type CrewStepProps = StepProps & { readonly rows: readonly PersonRow[]; readonly empty: readonly Pick<PersonRow, "row" | "role">[] };
+export type CrewStepProps = StepProps & {
+  readonly rows: readonly PersonRow[];
+  readonly empty: readonly Pick<PersonRow, "row" | "role">[];
+  /** What is forecast for the hire, held against the sheet: the last look before the job. `null` where nobody told it. */
+  readonly forecast: HeldForecast | null;
+  readonly zone: string;
+};

@@ -1,5 +1,6 @@
 import type { Site } from "../../../machines/install/brief.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
+import type { StationRatio } from "../../drawing/station-ratio.ts";
 import type { Digests } from "../proof/state.ts";
 
 /** The papers that the sheet is printed on. */
@@ -11,6 +12,8 @@ export type LayoutState = {
   readonly job: { readonly id: string; readonly title: string; readonly rehearsal: boolean };
   readonly plan: TentPlan;
   readonly site: Pick<Site, "baselineBearingDeg" | "street">;
+  /** What the screening of the anchors comes to; none where nobody told anything of them. */
+  readonly ratios: readonly StationRatio[] | undefined;
   /** The entry whose plan this is, where it is not the one in force. */
   readonly version: number | null;
   /** The last entry of the record that it stands in. */

@@ -11,7 +11,7 @@ import { LayoutTables, rowsIn } from "./tables.tsx";
 type Props = { state: LayoutState; units: Units; paper: Paper; hurt: HurtState | null; words: Words };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site, version, record }, units, paper, hurt, words }: Props) {
+export function LayoutPage({ state: { job, plan, site, ratios, version, record }, units, paper, hurt, words }: Props) {
   const { edgeName, layout, page, tapeText } = words;
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
@@ -28,9 +28,9 @@ export function LayoutPage({ state: { job, plan, site, version, record }, units,
         )}
         <p class="screen">{layout.drawing}</p>
         <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
-          <LayoutDrawing plan={plan} north={north} street={site.street} units={units} words={words} />
+          <LayoutDrawing plan={plan} north={north} street={site.street} ratios={ratios} units={units} words={words} />
         </figure>
-        {version === null && <Files id={job.id} units={units} words={words} />}
+        {version === null && <Files id={job.id} units={units} isScreened={ratios !== undefined} words={words} />}
         <section class={`readings ${crowdOf(plan)}`}>
           <h2>{layout.readingsOf(job.title, size)}</h2>
           <ul class="screen">
@@ -94,7 +94,7 @@ function Choices({ id, units, paper, words: { layout } }: ChoicesProps) {
   );
 }
 
-const Files = ({ id, units, words: { layout, page } }: Omit<ChoicesProps, "paper">) => (
+const Files = ({ id, units, isScreened, words: { anchors, layout, page } }: Omit<ChoicesProps, "paper"> & { isScreened: boolean }) => (
   <nav class="files screen" aria-label={layout.files}>
     <p>{layout.print}</p>
     <a class="button" href={`/jobs/${id}/layout.svg?units=${units}`}>
@@ -109,6 +109,11 @@ const Files = ({ id, units, words: { layout, page } }: Omit<ChoicesProps, "paper
     <a class="button" href={`/jobs/${id}/layout.json`}>
       {layout.json}
     </a>
+    {isScreened && (
+      <a class="button" href={`/jobs/${id}/anchors`}>
+        {anchors.title}
+      </a>
+    )}
     <a class="button" href={`/jobs/${id}/plan`}>
       {page.plan}
     </a>

@@ -32,6 +32,7 @@ export function Clearances({ state: { clearances }, words, words: { thisSite: te
   );
 }
 
+/** What is wanted is told once, after the last that it is wanted of. */
 function One({ neighbor: { from, short, nearest }, words: { thisSite: text } }: { neighbor: NeighborClearances; words: Words }) {
   const told = text.told(from);
   return (
@@ -40,10 +41,10 @@ function One({ neighbor: { from, short, nearest }, words: { thisSite: text } }: 
       {told !== "" && <p class="told">{told}</p>}
       {short.length > nearest.length && <p class="told">{text.shorts(short.length)}</p>}
       <dl>
-        {nearest.map((one) => (
+        {nearest.map((one, i) => (
           <div class={one.verdict}>
             <dt>{text.one(one)}</dt>
-            <dd>{text.wanted(one)}</dd>
+            {(i === nearest.length - 1 || text.wanted(one) !== text.wanted(nearest[i + 1]!)) && <dd>{text.wanted(one)}</dd>}
           </div>
         ))}
       </dl>

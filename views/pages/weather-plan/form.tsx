@@ -27,6 +27,20 @@ export const PlanForm = ({ job, newKey, ...filled }: Props) => {
   return (
     <form method="post" action={`/jobs/${job}/weather-plan`}>
       <input type="hidden" name="key" value={newKey()} />
+      <PlanFields {...filled} />
+      <p>{text.putsForward}</p>
+      <button type="submit" class="main">
+        {text.put}
+      </button>
+    </form>
+  );
+};
+
+/** The fields of both parts, whatever form they stand in. */
+export const PlanFields = (filled: Filled) => {
+  const { weatherPlan: text } = filled.words;
+  return (
+    <>
       <fieldset>
         <legend>{text.planPart}</legend>
         <div class="fields-in">
@@ -54,11 +68,7 @@ export const PlanForm = ({ job, newKey, ...filled }: Props) => {
           ))}
         </div>
       </fieldset>
-      <p>{text.putsForward}</p>
-      <button type="submit" class="main">
-        {text.put}
-      </button>
-    </form>
+    </>
   );
 };
 

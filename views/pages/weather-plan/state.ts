@@ -2,6 +2,9 @@ import type { Forecast, ForecastVerdict } from "../../../machines/install/foreca
 import type { Levels } from "../../../machines/install/watch.ts";
 import type { WeatherPlan } from "../../../machines/install/weather-plan.ts";
 
+/** A forecast with what it comes to, and the gust in mph that it was held against for that. */
+export type HeldForecast = Forecast & { readonly verdict: ForecastVerdict; readonly limitMph: number };
+
 /** What the page of a weather plan shows of a job. Gusts in mph. */
 export type WeatherPlanState = {
   readonly job: string;
@@ -10,5 +13,5 @@ export type WeatherPlanState = {
   readonly shelter: string | null;
   readonly plan: WeatherPlan | null;
   readonly levels: Levels;
-  readonly forecast: (Forecast & { readonly verdict: ForecastVerdict; readonly limitMph: number }) | null;
+  readonly forecast: HeldForecast | null;
 };

@@ -35,7 +35,7 @@ export const WeatherPlanPage = ({ state, words, words: { weatherPlan: text }, fo
       )}
       <p>{text.intro}</p>
       <Plan state={state} words={words} />
-      <Forecast state={state} words={words} />
+      <ForecastPart forecast={state.forecast} zone={state.zone} words={words} />
       {form &&
         (state.plan || state.forecast ? (
           <details open={message !== null}>
@@ -83,7 +83,12 @@ const Plan = ({ state: { plan, levels, shelter }, words: { weatherPlan: text } }
     </>
   );
 
-const Forecast = ({ state: { forecast, zone }, words: { weatherPlan: text, when } }: Pick<Props, "state" | "words">) =>
+/** What is forecast, and what the limits of the tent make of it. */
+export const ForecastPart = ({
+  forecast,
+  zone,
+  words: { weatherPlan: text, when },
+}: Pick<WeatherPlanState, "forecast" | "zone"> & Pick<Props, "words">) =>
   forecast === null ? (
     <p>{text.noForecast}</p>
   ) : (

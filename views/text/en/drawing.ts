@@ -44,4 +44,11 @@ export const layoutDrawing = {
     ft: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Feet and inches.",
     mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimeters.",
   },
+  ratio: {
+    is: "In the boxes: load over what a stake may be counted for. Over 1 is short.",
+    short: "short",
+    notKnown: "not known",
+    notShort: "not short",
+    caution: "A screening. It passes no anchor: the sheet in its soil does, or pulls.",
+  },
 };

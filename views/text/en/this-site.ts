@@ -90,10 +90,12 @@ export const thisSite = {
   told: toldOf,
   one: (one: Clearance) => `${ofText(one)}: ${ft(one.distanceFt)}, ${VERDICT[one.verdict]}`,
   wanted: ({ wantedFt, terms }: Clearance) =>
-    `Wanted ${wantedFt === null ? "not known" : ft(wantedFt)} = ${terms
-      .filter(({ ft: n }) => n !== 0)
-      .map(termText)
-      .join(" + ")}`,
+    wantedFt === 0
+      ? "Wanted: clear of it."
+      : `Wanted ${wantedFt === null ? "not known" : ft(wantedFt)} = ${terms
+          .filter(({ ft: n }) => n !== 0)
+          .map(termText)
+          .join(" + ")}`,
   shorts: (n: number) => (n === 1 ? "1 is short." : `${n} are short.`),
   farther: (n: number) => `${n.toLocaleString("en-US")} more are farther off than these.`,
   leavesTicket: (names: string, n: number) =>

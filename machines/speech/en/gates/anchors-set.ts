@@ -36,4 +36,6 @@ export const anchorsSet: GateWordsByKey = {
   },
   "pull.test": { things: "pounds | held | hold | pulled" },
   "pull.inside.test": { things: "pounds | held | hold | pulled" },
+  "anchors.pulls": { things: "pounds | held | hold | pulled | softest | spot" },
+  "anchors.pulledBefore": { things: "pounds | held | hold | pulled | softest | spot" },
 };

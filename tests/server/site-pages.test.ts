@@ -1,0 +1,171 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { brief, testApp } from "../support/app.ts";
+
+const told = (alongFt: number, offFt: number) => ({ alongFt, offFt });
+/** A gas line under stakes of edge AB, as it was told. */
+const GAS = { id: "gas 1", kind: "gas", told: "ticket", points: [told(-20, -14), told(60, 6), told(130, 20)] };
+const WATER = { id: "water 1", kind: "water", told: "ticket", points: [told(140, -40), told(140, 120)] };
+
+let world: ReturnType<typeof testApp>;
+let job: string;
+const headers = (as: string) => ({ origin: "http://localhost", cookie: `device=phone-of-${as}; as-${job}=${as}` });
+const get = async (path: string, as = "p1") => (await world.app.request(`/jobs/${job}${path}`, { headers: headers(as) })).text();
+const post = (path: string, fields: Record<string, string>, as = "p1") =>
+  world.app.request(`/jobs/${job}${path}`, { method: "POST", body: new URLSearchParams(fields), headers: headers(as) });
+const opened = async (siteModel?: object) => {
+  world = testApp();
+  const answer = await world.post("/jobs", { key: "open-00001", brief: { ...brief(), ...(siteModel ? { siteModel } : {}) } });
+  job = ((await answer.json()) as { job: string }).job;
+};
+const live = () => world.liveJobs.load(job);
+const site = async () => (await live()).job.frozen.brief.siteModel;
+/** Agreed to by a second person. */
+const agreed = async () => {
+  const target = (await live()).job.snapshot.context.proposed!.entry;
+  const body = JSON.stringify({ key: `agree-${target}-00`, seen: target, as: "p3", type: "agree", target });
+  await world.app.request(`/jobs/${job}/say`, { method: "POST", body, headers: { ...headers("p3"), "content-type": "application/json" } });
+};
+const textOf = (html: string) => html.replace(/<script[^]*?<\/script>|<[^>]+>/g, " ").replaceAll("&quot;", '"').replaceAll("&#39;", "'").replace(/\s+/g, " ");
+
+describe("the page of a site", () => {
+  beforeEach(() => opened({ buried: [GAS, WATER] }));
+
+  it("tells each clearance with what is wanted as a sum and its source, and never a word for good", async () => {
+    const page = textOf(await get("/site"));
+    expect(page).toContain("AB1: 0.5 ft, short");
+    expect(page).toMatch(/Wanted 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/);
+    expect(page).toMatch(/screening check .+ The maker's manual, the local code, locate law, the line's owner and a licensed engineer/);
+    expect(page).not.toMatch(/\b(?:ok|safe|all clear)\b/i);
+  });
+  it("draws lines in their published color with a letter, and rings what is too near", async () => {
+    const page = await get("/site");
+    expect(page).toMatch(/data-line="gas 1".*stroke="#f5c400"/s);
+    expect(page.match(/drawn-too-near/g)!.length).toBeGreaterThan(2);
+  });
+});
+
+describe("where nobody has entered anything", () => {
+  beforeEach(() => opened());
+
+  it("the page says that not entered is not known", async () => {
+    expect(textOf(await get("/site"))).toContain("Not entered is not known.");
+  });
+  it("anybody adds a line, which counts at once", async () => {
+    const fields = { key: "found-0001", of: "buried", go: "on", kind: "gas", told: "found", "p.1.along": "12", "p.1.off": "8", "p.1.side": "left", "p.2.along": "90 ft", "p.2.off": "15' 6\"", "p.2.side": "right" };
+    expect((await post("/site/lines", fields, "p4")).status).toBe(303);
+    expect((await site())!.buried).toMatchObject([{ id: "gas 1", kind: "gas", points: [{ xFt: -8, yFt: 12 }, { xFt: 15.5, yFt: 90 }] }]); // biome-ignore format: one line reads best
+  });
+  it("a line with one point is told beside its field, and nothing is taken", async () => {
+    const answer = await post("/site/lines", { key: "found-0001", of: "buried", go: "on", kind: "gas", "p.1.along": "12" });
+    expect([answer.status, (await answer.text()).includes("1 point is too few. At least 2."), await site()]).toEqual([422, true, undefined]);
+  });
+  it("a press on the drawing adds a point in whole feet, and takes nothing", async () => {
+    const first = await (await post("/site/lines", { key: "found-0001", of: "buried", drawn: "", "narrow.x": "30", "narrow.y": "300" })).text();
+    const [, along] = /name="p\.1\.along" value="(-?\d+)"/.exec(first)!;
+    expect(Number.isInteger(Number(along))).toBe(true);
+    const wide = await (await post("/site/lines", { key: "found-0001", of: "buried", drawn: "", "wide.x": "60", "wide.y": "600" })).text();
+    expect(wide).toContain(`name="p.1.along" value="${along}"`);
+    expect(await site()).toBeUndefined();
+  });
+});
+
+describe("what was entered wrong", () => {
+  beforeEach(() => opened({ buried: [GAS, WATER] }));
+
+  it("is corrected once a second person agrees, and all else of the site stays", async () => {
+    const shown = await get("/site/lines?of=buried&id=gas+1");
+    expect(shown).toContain('name="p.2.along" value="60"');
+    const fields = { key: "edit-00001", of: "buried", id: "gas 1", go: "on", kind: "gas", told: "ticket", "p.1.along": "-20", "p.1.off": "30", "p.1.side": "left", "p.2.along": "130", "p.2.off": "30", "p.2.side": "left" };
+    expect((await post("/site/lines", fields)).status).toBe(303);
+    expect((await site())!.buried[0]!.points).toHaveLength(3);
+    await agreed();
+    expect((await site())!.buried.map(({ id, points }) => [id, points[0]!.xFt])).toEqual([["gas 1", -30], ["water 1", -40]]); // biome-ignore format: one line reads best
+  });
+  it("is taken out once a second person agrees", async () => {
+    await post("/site/lines", { key: "gone-00001", of: "buried", id: "gas 1", go: "remove" });
+    await agreed();
+    expect((await site())!.buried.map(({ id }) => id)).toEqual(["water 1"]);
+  });
+});
+
+describe("a place for the tent", () => {
+  beforeEach(() => opened({ buried: [GAS, WATER] }));
+
+  it("is found, shown beside the wanted one, taken by the lead, and the plan's gates follow once a second person agrees", async () => {
+    const shown = await (await post("/site/place", { go: "find" })).text();
+    expect(textOf(shown)).toContain("The nearest place where nothing that was entered is too near:");
+    expect(shown.match(/class="drawn-site-plan"/g)).toHaveLength(2);
+    const by = /name="by" value="([\da-f]+)"/.exec(shown)![1]!;
+    expect((await post("/site/place", { go: "take", by, key: "place-0001" })).status).toBe(303);
+    await agreed();
+    expect((await site())!.wanted).not.toBeNull();
+    expect(textOf(await get("/site"))).toContain("All clearances: not short.");
+  });
+  it("is not taken where the site has changed since it was looked for", async () => {
+    const by = /name="by" value="([\da-f]+)"/.exec(await (await post("/site/place", { go: "find" })).text())![1]!;
+    await post("/site/lines", { key: "found-0001", of: "buried", go: "on", kind: "water", "p.1.along": "0", "p.1.off": "200", "p.2.along": "9", "p.2.off": "200" });
+    const answer = await post("/site/place", { go: "take", by, key: "place-0001" });
+    expect([answer.status, (await answer.text()).includes("The site or the tent has changed since. Look again.")]).toEqual([409, true]);
+  });
+});
+
+describe("a GeoJSON file", () => {
+  beforeEach(() => opened({ buried: [WATER] }));
+  const line = (coordinates: unknown) => ({ type: "FeatureCollection", features: [{ type: "Feature", properties: {}, geometry: { type: "LineString", coordinates } }] }); // biome-ignore format: one line reads best
+  const read = async (file: unknown, more: Record<string, string> = {}) => {
+    const body = new FormData();
+    const fields = { lon: "-105", lat: "40", bearing: "0", as: "gas", replace: "beside", go: "read", key: "import-001", ...more };
+    for (const [name, value] of Object.entries({ ...fields, text: typeof file === "string" ? file : JSON.stringify(file) })) body.append(name, value);
+    const answer = await world.app.request(`/jobs/${job}/site/import`, { method: "POST", body, headers: headers("p1") });
+    return { status: answer.status, page: textOf(await answer.text()) };
+  };
+  const NEAR = line([
+    [-105.00005, 39.9999],
+    [-105.00005, 40.0004],
+  ]);
+
+  it("is shown as it was read, with how far off it may be, and taken with a second press beside what stands", async () => {
+    const { status, page } = await read(NEAR);
+    expect([status, page.includes("Read: 1 buried, 0 overhead, 0 things."), /it may be 2\.58\d ft off/.test(page)]).toEqual([200, true, true]);
+    expect((await site())!.buried).toHaveLength(1);
+    expect((await read(NEAR, { go: "take" })).status).toBe(303);
+    await agreed();
+    expect((await site())!.buried.map(({ kind }) => kind)).toEqual(["water", "gas"]);
+  });
+  it.each([
+    ["gas", "That is not JSON. Choose the whole file."],
+    ['{"type":"Thing"}', "This cannot be a Thing. Draw it as a line or an area."],
+    [line([[-105.000001, 40.000001]]), "1 point is too few. At least 2."],
+    [line([[0.000001, 0], [0.000001, 0.001]]), "ft is too far off. At most 5280 ft"], // biome-ignore format: one line reads best
+    [line(Array.from({ length: 100_002 }, (_, i) => [-105 + i / 1e9, 40])), "are too many. At most 100,000."],
+    ["", "No file was chosen and no text was pasted."],
+  ])("that cannot be is refused in a sentence, and nothing of it is taken (%#)", async (file, sentence) => {
+    const { status, page } = await read(file, { go: "take" });
+    expect([status, page.includes(sentence)], page.slice(0, 900)).toEqual([422, true]);
+    expect((await site())!.buried).toHaveLength(1);
+  });
+  it("that is longer than is taken is refused with how long it may be", async () => {
+    const { status, page } = await read("x".repeat(6_000_001));
+    expect([status, page.includes("At most 6 MB")]).toEqual([413, true]);
+  });
+  it("is not read where the baseline has no place", async () => {
+    const { status, page } = await read(NEAR, { lat: "95", lon: "west" });
+    expect([status, page.includes("95 is out of range. From -90 to 90."), page.includes('"west" is not a number of degrees here.')]).toEqual([422, true, true]);
+  });
+});
+
+describe("a draft", () => {
+  it("keeps lines and the place that was taken, and opens with them", async () => {
+    world = testApp();
+    const office = { origin: "http://localhost" };
+    const send = (path: string, fields: Record<string, string>) => world.app.request(path, { method: "POST", body: new URLSearchParams(fields), headers: office });
+    const begun = await send("/drafts", { "tent.widthFt": "40", "tent.lengthFt": "60", key: "draft-0001" });
+    const path = `/drafts/${begun.headers.get("location")!.split("/")[2]!.split("?")[0]}/ground-plan`;
+    const line = { of: "buried", go: "on", kind: "gas", "p.1.along": "-20", "p.1.off": "5", "p.1.side": "left", "p.2.along": "90", "p.2.off": "5", "p.2.side": "left" };
+    expect((await send(`${path}/lines`, line)).status).toBe(303);
+    expect(textOf(await (await world.app.request(path)).text())).toContain("All clearances: short.");
+    const by = /name="by" value="([\da-f]+)"/.exec(await (await send(`${path}/place`, { go: "find" })).text())![1]!;
+    expect((await send(`${path}/place`, { go: "take", by })).status).toBe(303);
+    expect(textOf(await (await world.app.request(path)).text())).toContain("All clearances: not short.");
+  });
+});
