@@ -21,6 +21,7 @@ import { anchorRoutes } from "./routes/anchors.tsx";
 import { amendRoutes } from "./routes/amend.tsx";
 import { codeRoutes } from "./routes/codes.tsx";
 import { discrepancyRoutes } from "./routes/discrepancy.tsx";
+import { draftAnchorRoutes } from "./routes/draft-anchors.tsx";
 import { draftSiteRoutes } from "./routes/draft-site.tsx";
 import { draftWeatherRoutes } from "./routes/draft-weather.tsx";
 import { draftRoutes } from "./routes/drafts.tsx";
@@ -118,6 +119,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.route("/", jobRoutes(liveJobs, world));
   app.route("/", draftSiteRoutes(liveJobs, world, placing));
   app.route("/", draftWeatherRoutes(liveJobs, world));
+  app.route("/", draftAnchorRoutes(liveJobs, world));
   app.route("/", draftRoutes(liveJobs, world));
   app.route("/", factRoutes(liveJobs, world));
   app.route("/", weatherPlanRoutes(liveJobs, world));

@@ -8,6 +8,7 @@ const KEYPAD = "parts/keypad.css";
 const GUIDE = ["frame", "strip", "call", "site", "stop", "watch", "drawing", "answers", "dock"] as const;
 const PHONE = "pages/phone/style.css";
 const TENT_PART = "parts/tent-part.css";
+const LOAD_LINES = "pages/site/loads.css";
 const sheet = (...own: readonly string[]): readonly string[] => [...SHARED, ...own];
 
 /**
@@ -30,14 +31,14 @@ export const STYLESHEETS = {
     ...GUIDE.map((part) => `pages/guide/${part}.css`),
   ),
   phone: sheet(PHONE),
-  anchors: sheet("pages/draft/style.css", "pages/anchors/style.css"),
+  anchors: sheet("pages/draft/style.css", LOAD_LINES, "pages/anchors/style.css"),
   "weather-plan": sheet("pages/draft/style.css", "pages/weather-plan/style.css"),
   "open-job": sheet(TENT_PART, "pages/open-job/style.css"),
   draft: sheet(TENT_PART, "pages/draft/style.css", "pages/weather-plan/style.css"),
   join: sheet(DIGESTS, "pages/join/style.css"),
   learning: sheet("pages/join/style.css", "pages/learn/style.css"),
   plan: sheet("pages/plan/style.css"),
-  site: sheet("pages/site/style.css"),
+  site: sheet(LOAD_LINES, "pages/site/style.css"),
   layout: sheet(DIGESTS, "pages/layout/style.css"),
   truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css"),
   time: sheet("pages/time/style.css"),

@@ -3,7 +3,8 @@ import { finding, isCumulative } from "../install/checks/any-check.ts";
 import type { Shortfall } from "../install/checks/computed.ts";
 import type { Finding } from "../install/checks/registry.ts";
 import type { BindingIntent, Command, Did, Reading } from "../install/commands.ts";
-import { type Found, nameOf } from "../install/found.ts";
+import type { Found } from "../install/found.ts";
+import { shutBy } from "../install/found-in.ts";
 import type { Answer, Value } from "../install/gates.ts";
 import type { GateId, Instant, WallTime } from "../install/ids.ts";
 import { currentStep, type Job, missingNow, stepsIn } from "../install/job.ts";
@@ -11,7 +12,7 @@ import type { MissingGate, Refusal, UnmetStatus } from "../install/refusals.ts";
 import { indexOf, type Question } from "../install/script-index.ts";
 import type { JobState, Wind } from "../install/state.ts";
 import { gustAllowed, isPassed, status } from "../install/status.ts";
-import type { Script, Step } from "../install/step.ts";
+import type { Frozen, Script, Step } from "../install/step.ts";
 import type { Thing } from "../install/thing.ts";
 import { AGREED, agreedMph, canOnlyStop, worstMph } from "../install/weather.ts";
 import { callInWind } from "../install/windward-call.ts";
@@ -19,7 +20,7 @@ import { own } from "../lookup/own.ts";
 import { answerValue, effectiveCommandBy } from "../record/effective-command.ts";
 import { type EntryLookup, lookupIn } from "../record/entries.ts";
 import type { CommandEntry } from "../record/entry.ts";
-import { frozenBefore } from "../record/in-force.ts";
+import { frozenBefore, waitedBefore } from "../record/in-force.ts";
 import { isBegun, isPoleInHand } from "./in-hand.ts";
 import type { LiveJob } from "./live-job.ts";
 import { type Stop, stopsOf } from "./stops.ts";
@@ -84,8 +85,8 @@ export type Reply =
   | { readonly is: "outOfUse"; readonly thing: Thing; readonly stops: readonly Stop[] }
   /** Back, all but so many. */
   | { readonly is: "backInUse"; readonly thing: Thing; readonly left: number }
-  /** On the plan from now on, with what it shuts: what of the tent stands too near to it. */
-  | { readonly is: "found"; readonly what: Found; readonly shuts: readonly Shortfall[] }
+  /** On the plan from now on, with what it shuts: what of the tent stands too near to it. `dropped`: a change waited, and does no more. */
+  | { readonly is: "found"; readonly what: Found; readonly shuts: readonly Shortfall[]; readonly dropped: boolean }
   | { readonly is: "proposed"; readonly changes: readonly Change[] }
   /** At the standing tent, a wind at or over what was agreed for it: everybody out, or the walls off. */
   | { readonly is: "overAgreed"; readonly what: Agreed; readonly mph: number; readonly agreedMph: number }
@@ -142,7 +143,7 @@ export function replyTo(entry: CommandEntry, then: ReplyContext): Reply {
   }
   if (said.type === "outOfUse") return { is: "outOfUse", thing: said.thing, stops: stopsOf(then.script, entry.step, said.thing) };
   if (said.type === "backInUse") return { is: "backInUse", thing: said.thing, left: outcome.left ?? 0 };
-  if (said.type === "found") return { is: "found", what: said.what, shuts: shutBy(said.what, said.to.script) };
+  if (said.type === "found") return foundReply(said, entry, then);
   const over = said.type === "reading" ? overAgreed(said.reading, entry, then) : null;
   if (over) return over;
   const { did } = outcome;
@@ -170,9 +171,9 @@ function overAgreed(reading: Reading, entry: CommandEntry, then: ReplyContext): 
   return null;
 }
 
-/** What of a script is shut because of what was found. */
-const shutBy = (what: Found, { steps }: Script): Shortfall[] =>
-  steps.flatMap(({ gate }) => (gate?.check.kind === "computed" ? gate.check.short.filter(({ id }) => id === nameOf(what)) : []));
+function foundReply({ what, to }: { what: Found; to: Frozen }, { no }: CommandEntry, { earlier }: ReplyContext): Reply {
+  return { is: "found", what, shuts: shutBy(what, to.script), dropped: waitedBefore(no, earlier) !== null };
+}
 
 /** What a reading shuts: everything, or whatever would go up. */
 function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {

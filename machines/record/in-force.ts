@@ -1,3 +1,4 @@
+import type { Did } from "../install/commands.ts";
 import type { EntryNo } from "../install/ids.ts";
 import type { Frozen } from "../install/step.ts";
 import type { EntryLookup } from "./entries.ts";
@@ -26,6 +27,20 @@ export function frozenIn(no: EntryNo, earlier: EntryLookup): Frozen {
   const frozen = frozeIn(earlier(no));
   if (frozen) return frozen;
   throw new Error(`entry ${no} froze no script; look for the opening or the amendment that did`);
+}
+
+/** What takes a change off that waits for a second person. */
+const SETTLES: readonly Did[] = ["amended", "discarded", "tookLead", "found"];
+
+/** The change that waited for a second person when an entry was made, by its entry; `null` where none did. */
+export function waitedBefore(no: EntryNo, earlier: EntryLookup): EntryNo | null {
+  for (let n = no - 1; n > 1; n--) {
+    const entry = earlier(n);
+    if (entry?.kind !== "command" || !("did" in entry.outcome)) continue;
+    if (entry.outcome.did === "proposed") return n;
+    if (SETTLES.includes(entry.outcome.did)) return null;
+  }
+  return null;
 }
 
 /** What was in force when an entry was made: the opening, or the last amendment agreed to before it. */

@@ -69,6 +69,8 @@ export const DOORS: Readonly<Record<string, Door>> = {
   "POST /drafts/:id/ground-plan/import": "office",
   "GET /drafts/:id/ground-plan/place": "office",
   "POST /drafts/:id/ground-plan/place": "office",
+  "GET /drafts/:id/anchors": "office",
+  "POST /drafts/:id/anchors": "office",
   "GET /drafts/:id/weather-plan": "office",
   "POST /drafts/:id/weather-plan": "office",
   "GET /drafts/:id/throw-away": "office",

@@ -2,6 +2,10 @@ import { DEFAULTS } from "../../machines/install/limits.ts";
 import { stepShowing } from "../../views/pages/draft/steps.ts";
 import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
+import { ANCHORAGE_FIELD } from "./anchorage-told.ts";
+
+/** What anchors are screened by is told of one ground, and of stakes as one sheet has them. */
+const ANCHORS: string = ANCHORAGE_FIELD;
 
 /** Fields without those of which something holds. */
 export const without = (fields: Fields, gone: (name: string) => boolean): Fields =>
@@ -9,12 +13,13 @@ export const without = (fields: Fields, gone: (name: string) => boolean): Fields
 
 /** A draft without its sheet, and without what was said of the ground by it: as where nobody said anything of either. */
 export const withoutSheet = (fields: Fields): Fields =>
-  without(fields, (name) => /^sheet\./.test(name) || name === "unknown.sheet" || name === "site.soilKnown");
+  without(fields, (name) => /^sheet\./.test(name) || ["unknown.sheet", "site.soilKnown", ANCHORS].includes(name));
 
 /** Figures of a sheet that its step does not show, and what was said by them. Nobody saw them under another document. */
-const notOnSheetStep = (name: string) => (/^sheet\./.test(name) && stepShowing(name) !== "sheet") || name === "site.soilKnown";
+const notOnSheetStep = (name: string) => (/^sheet\./.test(name) && stepShowing(name) !== "sheet") || name === "site.soilKnown" || name === ANCHORS;
 /** All that is so at one address: its places, ground, lines and streets, and its time. */
-const ofAddress = (name: string) => /^site\./.test(name) || name === "siteModel" || name === "weatherPlan" || name === "forecast" || name === "zone";
+const ofAddress = (name: string) =>
+  /^site\./.test(name) || ["siteModel", "weatherPlan", "forecast", "zone", ANCHORS].includes(name);
 
 /** What goes once a field says something else than it said. */
 const GOES_WITH: readonly (readonly [field: string, goes: (name: string) => boolean])[] = [

@@ -17,8 +17,16 @@ type Input = ReturnType<typeof briefFromDraft>;
 /** What each step says of a brief. */
 const PARTS: Readonly<Record<DraftStep, (b: Input) => object>> = {
   tent: ({ title, tent, kit }) => ({ title, tent, kit }),
-  sheet: ({ sheet }) => ({ sheet: sheet && { ...sheet, soil: WHOLE.sheet.soil } }),
-  site: ({ site, sheet, siteModel }) => ({ site, ...(siteModel === undefined ? {} : { siteModel }), sheet: sheet && { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil } }),
+  sheet: ({ sheet, anchorage }) => ({
+    sheet: sheet && { ...sheet, soil: WHOLE.sheet.soil },
+    ...(anchorage === undefined ? {} : { anchorage }),
+  }),
+  site: ({ site, sheet, siteModel, tent }) => ({
+    site,
+    // What is done about stakes is about those of its own tent.
+    ...(siteModel === undefined ? {} : { siteModel, tent }),
+    sheet: sheet && { ...WHOLE.sheet, soil: (sheet as { soil?: unknown }).soil },
+  }),
   ticket: ({ zone, ticket, weatherPlan, forecast }) => ({
     zone,
     ticket,
@@ -32,6 +40,7 @@ const GROUPS: Readonly<Record<string, DraftStep>> = {
   tent: "tent",
   kit: "tent",
   sheet: "sheet",
+  anchorage: "sheet",
   site: "site",
   siteModel: "site",
   ticket: "ticket",

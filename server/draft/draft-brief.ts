@@ -7,6 +7,7 @@ import type { Words } from "../../views/text/words.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
+import { anchorageTold } from "./anchorage-told.ts";
 import { without } from "./belongs.ts";
 import { crewRows } from "./crew-rows.ts";
 import { siteTold } from "./draft-site.ts";
@@ -59,7 +60,13 @@ export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
     ...Object.fromEntries(PLACES.map((place) => [`unknown.${place}`, "yes"])),
     "site.soilKnown": isThat ? "yes" : "no",
   };
-  return { ...briefFromForm(all), ...siteTold(f), ...weatherTold(f), crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])) };
+  return {
+    ...briefFromForm(all),
+    ...siteTold(f),
+    ...anchorageTold(f),
+    ...weatherTold(f),
+    crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])),
+  };
 }
 
 /** Whether it was said of the whole sheet, or ticket, that nobody has it yet. */

@@ -12,6 +12,14 @@ export function siteTold(f: Fields): { readonly siteModel?: unknown } {
   return text === undefined || text === "" ? {} : { siteModel: parseJson(text) };
 }
 
+/** A draft whose tent is another by now: what was to be done about the stakes of the one before goes, and those in a zone are short again. */
+export function withoutFixes(f: Fields): Fields {
+  const { siteModel } = siteTold(f);
+  if (typeof siteModel !== "object" || siteModel === null || !("fixes" in siteModel)) return f;
+  const { fixes: _, ...rest } = siteModel;
+  return { ...f, [SITE_FIELD]: JSON.stringify(rest) };
+}
+
 /** The same as it is read; `null` where there is none, or it cannot be read any more. */
 export function siteOfDraft(f: Fields): SiteModel | null {
   const { siteModel } = siteTold(f);

@@ -8,14 +8,15 @@ import { Changed } from "../journal/catalog.ts";
 import { requestDigest } from "../next-entry.ts";
 import { createQueues } from "../queues.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
+import { ANCHORAGE_FIELD } from "./anchorage-told.ts";
 import { isAnotherTent } from "./belongs.ts";
 import { firstWrong } from "./check-draft.ts";
 import { rowsOf, withoutPerson } from "./crew-rows.ts";
 import { bodyOf, type Draft, draftsLeftOff, type OpenedAs, openedAs, readDraft } from "./draft.ts";
 import { briefFromDraft } from "./draft-brief.ts";
+import { SITE_FIELD, withoutFixes } from "./draft-site.ts";
 import { copyOf, sheetDigest, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
 import { keepForNext } from "./keep-for-next.ts";
-import { SITE_FIELD } from "./draft-site.ts";
 import { removeOld } from "./remove-old.ts";
 import { withTyped } from "./typed-in.ts";
 import type { WeatherField } from "./weather-told.ts";
@@ -92,7 +93,7 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
       const isSame = draft.tent?.id === tentId && !isAnotherTent(draft.fields, fields);
       return {
         ...draft,
-        fields: isSame ? fields : withKeptSheet(fields, kept),
+        fields: isSame ? fields : withoutFixes(withKeptSheet(fields, kept)),
         tent: { id: tentId, name: tent.name, digest },
       };
     });
@@ -108,12 +109,16 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
       const sameTent = Object.keys({ ...draft.fields, ...fields }).every(
         (name) => !/^tent\./.test(name) || (fields[name] ?? "") === (draft.fields[name] ?? ""),
       );
-      return { ...draft, fields, tent: sameTent ? draft.tent : null };
+      return { ...draft, fields: sameTent ? fields : withoutFixes(fields), tent: sameTent ? draft.tent : null };
     });
 
   /** Keeps the lines, wires and things of the site, and where the tent is wanted on it. */
   const tellSite = (id: string, site: object): Promise<Draft> =>
     change(id, (draft) => ({ ...draft, fields: { ...draft.fields, [SITE_FIELD]: JSON.stringify(site) } }));
+
+  /** Keeps what the anchors are screened by, as JSON; empty, nothing is told of them. */
+  const tellAnchorage = (id: string, kept: string): Promise<Draft> =>
+    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, [ANCHORAGE_FIELD]: kept } }));
 
   /** Keeps the weather plan and the forecast, as one form tells both. */
   const tellWeather = (id: string, told: Readonly<Record<WeatherField, string>>): Promise<Draft> =>
@@ -166,6 +171,6 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
   /** Those that have become no job yet, newest first. */
   const all = () => draftsLeftOff(drafts, ALL);
 
-  return { get, all, begin, pick, keepDrawn, type, tellSite, tellWeather, stale, open, throwAway, forget, now };
+  return { get, all, begin, pick, keepDrawn, type, tellSite, tellAnchorage, tellWeather, stale, open, throwAway, forget, now };
 }
 export type LiveDrafts = ReturnType<typeof createLiveDrafts>;

@@ -44,7 +44,9 @@ function meaningOf(what: string | undefined): GeoMeaning | undefined {
 
 /** A site as it stands with what was read beside it, under names that are free, or in its place. Where the tent is wanted stays. */
 export function withRead(stands: SiteModel, read: SiteModel, instead: boolean): SiteInput {
-  const base = instead ? { ...EMPTY_SITE, wanted: stands.wanted, slope: stands.slope, ...(stands.fixes ? { fixes: stands.fixes } : {}) } : stands;
+  const base = instead
+    ? { ...EMPTY_SITE, wanted: stands.wanted, slope: stands.slope, ...(stands.fixes ? { fixes: stands.fixes } : {}) }
+    : stands;
   const taken = new Set([...base.buried, ...base.overhead, ...base.things].map(({ id }) => id));
   const renamed = <T extends { readonly id: string }>(one: T): T => {
     let [id, n] = [one.id, 1];

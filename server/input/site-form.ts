@@ -33,7 +33,12 @@ export const pointsTyped = (fields: Fields): Point[] =>
 export function withPoint(fields: Fields, { xFt, yFt }: Point): Fields {
   const no = (rowsOf(fields).at(-1) ?? 0) + 1;
   if (no > MAX_ROWS) return fields;
-  return { ...fields, [`p.${no}.along`]: String(yFt), [`p.${no}.off`]: String(Math.abs(xFt)), [`p.${no}.side`]: xFt < 0 ? "left" : "right" };
+  return {
+    ...fields,
+    [`p.${no}.along`]: String(yFt),
+    [`p.${no}.off`]: String(Math.abs(xFt)),
+    [`p.${no}.side`]: xFt < 0 ? "left" : "right",
+  };
 }
 
 /** A form without its last point. */
@@ -56,7 +61,14 @@ export function oneTold(group: SiteGroup, f: Fields, before: Entry | null): Entr
   const errorFt = typed(f.errorFt, "ft") ?? 0;
   switch (group) {
     case "buried":
-      return { kind: f.kind || BURIED_KINDS[0], told: f.told || HOW_TOLD[0], widthIn: typed(f.widthIn, "in"), toleranceIn: typed(f.toleranceIn, "in"), errorFt, points };
+      return {
+        kind: f.kind || BURIED_KINDS[0],
+        told: f.told || HOW_TOLD[0],
+        widthIn: typed(f.widthIn, "in"),
+        toleranceIn: typed(f.toleranceIn, "in"),
+        errorFt,
+        points,
+      };
     case "overhead":
       return { kv: bare(f.kv), lowestFt: typed(f.lowestFt, "ft"), errorFt, points };
     case "thing":
@@ -78,7 +90,8 @@ function bare(text: string | undefined): number | string | null {
 }
 
 const shapeTold = (f: Fields, points: readonly unknown[]): Entry => {
-  if (f.shape === "circle") return { is: "circle", middle: points[0] ?? { alongFt: "", offFt: 0 }, radiusFt: typed(f.radiusFt, "ft") ?? "" };
+  if (f.shape === "circle")
+    return { is: "circle", middle: points[0] ?? { alongFt: "", offFt: 0 }, radiusFt: typed(f.radiusFt, "ft") ?? "" };
   return f.shape === "path" ? { is: "path", points } : { is: "polygon", corners: points };
 };
 
@@ -88,7 +101,11 @@ const pointsOf = (one: Entry): unknown => {
 };
 
 /** A site with one of its parts told anew: put beside the others under the next name, or in the place of one, or taken out. */
-export function siteWith(site: SiteModel, group: SiteGroup, { id, one }: { id: string | null; one: Entry | null }): { readonly input: SiteInput; readonly path: string; readonly name: string } {
+export function siteWith(
+  site: SiteModel,
+  group: SiteGroup,
+  { id, one }: { id: string | null; one: Entry | null },
+): { readonly input: SiteInput; readonly path: string; readonly name: string } {
   const told = toldAs(site) as unknown as Record<string, unknown>;
   const list = own(LIST, group);
   if (list === undefined) {
@@ -157,7 +174,13 @@ export function formOf(site: SiteModel, group: SiteGroup, id: string | null): Fi
     case "thing": {
       if (id === null) return {};
       const { kind, errorFt, shape } = site.things.find((thing) => thing.id === id) ?? missing();
-      return { kind, errorFt: text(errorFt), shape: shape.is, radiusFt: shape.is === "circle" ? text(shape.radiusFt) : "", ...rows(cornersOf(shape)) };
+      return {
+        kind,
+        errorFt: text(errorFt),
+        shape: shape.is,
+        radiusFt: shape.is === "circle" ? text(shape.radiusFt) : "",
+        ...rows(cornersOf(shape)),
+      };
     }
     case "ground":
     case "ticketArea": {
@@ -171,7 +194,8 @@ export function formOf(site: SiteModel, group: SiteGroup, id: string | null): Fi
   }
 }
 
-const cornersOf = (shape: Shape): readonly Point[] => (shape.is === "circle" ? [shape.middle] : shape.is === "path" ? shape.points : shape.corners);
+const cornersOf = (shape: Shape): readonly Point[] =>
+  shape.is === "circle" ? [shape.middle] : shape.is === "path" ? shape.points : shape.corners;
 
 /** A part of a site as it was told, to keep what its form does not show. */
 export function toldOne(site: SiteModel, group: SiteGroup, id: string | null): Entry | null {

@@ -1,7 +1,5 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
-import { currentStep } from "../../machines/install/job.ts";
-import { mayAsk } from "../../machines/install/rights.ts";
 import { anchorsState } from "../../views/pages/anchors/state.ts";
 import { AnchorsPage } from "../../views/pages/anchors/view.tsx";
 import { effectText } from "../../views/parts/effect.ts";
@@ -17,6 +15,7 @@ import { inWords, Problem } from "../input/problem.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
+import { mayHere } from "./may-here.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
@@ -34,7 +33,7 @@ export function anchorRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
       <AnchorsPage
         state={anchorsState(c.req.param("id")!, live.job.frozen)}
         words={words}
-        form={mayChange(c, live) ? form : null}
+        form={mayHere(c, live, "amend") ? form : null}
         message={problem?.sentence(words) ?? null}
         effect={effect ?? null}
         hurt={hurtState(live, words)}
@@ -82,10 +81,4 @@ function amended({ job, names }: LiveJob, values: Fields, words: Words): object 
 function effectOf(live: LiveJob, brief: object, words: Words) {
   const { frozen, names } = readAmendment(live, brief);
   return effectText(live.job, frozen, (person) => ({ ...live.names, ...names })[person] ?? person, words);
-}
-
-/** Whoever may put a change forward, as long as there is something to change. */
-function mayChange(c: Context, live: LiveJob): boolean {
-  const role = live.job.frozen.brief.crew.find(({ id }) => id === holderOf(c, live))?.role;
-  return currentStep(live.job) !== null && role !== undefined && mayAsk("amend").includes(role);
 }

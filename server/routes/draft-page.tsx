@@ -65,13 +65,7 @@ export function draftPages({ journal, clock, newId }: Dependencies, drafts: Live
       site: () => <SiteStep {...props} soil={soil} left={left ?? {}} news={news} />,
       ticket: () => <TicketStep {...props} news={news} />,
       crew: () => (
-        <CrewStep
-          {...props}
-          {...crewOf(fields, c.req.query("more"))}
-          forecast={heldOnDraft(fields)}
-          zone={zoneOf(fields)}
-          news={news}
-        />
+        <CrewStep {...props} {...crewOf(fields, c.req.query("more"))} forecast={heldOnDraft(fields)} zone={zoneOf(fields)} news={news} />
       ),
     }[at]();
     return c.html(page(c, shown), status);

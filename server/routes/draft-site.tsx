@@ -1,8 +1,8 @@
 import { type Context, Hono } from "hono";
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import { siteState } from "../../views/pages/site/state.ts";
-import { siteOfDraft } from "../draft/draft-site.ts";
 import { shownFields, titleOf } from "../draft/draft-brief.ts";
+import { siteOfDraft } from "../draft/draft-site.ts";
 import { createLiveDrafts } from "../draft/drafts.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";

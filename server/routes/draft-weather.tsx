@@ -1,8 +1,8 @@
 import { type Context, Hono } from "hono";
 import { DraftWeatherPage } from "../../views/pages/draft/weather.tsx";
 import type { Draft } from "../draft/draft.ts";
-import { heldOnDraft, weatherShown, weatherTyped } from "../draft/draft-weather.ts";
 import { titleOf, zoneOf } from "../draft/draft-brief.ts";
+import { heldOnDraft, weatherShown, weatherTyped } from "../draft/draft-weather.ts";
 import { createLiveDrafts } from "../draft/drafts.ts";
 import type { Fields } from "../input/form.ts";
 import { inWords, Problem, type Wrong } from "../input/problem.ts";

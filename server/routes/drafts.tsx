@@ -101,7 +101,9 @@ export function draftRoutes(liveJobs: LiveJobs, world: Dependencies) {
     if (go === "back") return c.redirect(stepFrom(step, -1) === null ? "/" : pathOf(draft, stepFrom(step, -1)!), 303);
     if (go === "look") return c.redirect(`${pathOf(draft, step)}?wrong=yes`, 303);
     if (go === "more") return c.redirect(`${pathOf(draft, step)}?more=1`, 303);
+    if (go === "ground") return c.redirect(`/drafts/${draft.id}/ground-plan`, 303);
     if (go === "people") return c.redirect(`/firm/people?draft=${draft.id}`, 303);
+    if (go === "anchors") return c.redirect(`/drafts/${draft.id}/anchors`, 303);
     if (go === "weather") return c.redirect(`/drafts/${draft.id}/weather-plan`, 303);
     if (go === "stay" || go === "soil") return c.redirect(pathOf(draft, step), 303);
     if (step === "tent" && (await drafts.stale(draft, words))) return show.step(c, draft, step, { status: 409 });

@@ -1,9 +1,7 @@
-import { Hono } from "hono";
 import type { Context } from "hono";
+import { Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { screenedOf } from "../../machines/install/anchor-screening.ts";
-import { currentStep } from "../../machines/install/job.ts";
-import { mayAsk } from "../../machines/install/rights.ts";
 import { turnedBearing } from "../../machines/site/north.ts";
 import { siteState } from "../../views/pages/site/state.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
@@ -14,6 +12,7 @@ import type { SiteInput } from "../input/site-form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Placing } from "../placing.ts";
 import { backTo } from "./back-to.ts";
+import { mayHere } from "./may-here.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
 import type { SiteChange, SiteDesk } from "./site-desk.ts";
@@ -56,8 +55,6 @@ export function jobSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing: 
 function stateOf(c: Context, live: LiveJob) {
   const { brief, plan, limits } = live.job.frozen;
   const id = c.req.param("id")!;
-  const role = brief.crew.find(({ id: person }) => person === holderOf(c, live))?.role;
-  const may = (type: string) => currentStep(live.job) !== null && role !== undefined && mayAsk(type).includes(role);
   return siteState({
     path: `/jobs/${id}/site`,
     up: `/jobs/${id}`,
@@ -69,8 +66,8 @@ function stateOf(c: Context, live: LiveJob) {
     limits,
     bearingDeg: brief.site.baselineBearingDeg,
     screening: screenedOf(brief, plan)?.screening ?? null,
-    mayChange: may("amend"),
-    mayAdd: may("found"),
+    mayChange: mayHere(c, live, "amend"),
+    mayAdd: mayHere(c, live, "found"),
   });
 }
 

@@ -7,6 +7,7 @@ import { lookupIn } from "../../machines/record/entries.ts";
 import { frozeIn } from "../../machines/record/in-force.ts";
 import { diagonalsOf, edgeTapes, stakeLines } from "../../machines/tent/tape.ts";
 import { UNITS, type Units } from "../../views/drawing/units.ts";
+import { groundAround } from "../../views/drawing/site/ground-around.ts";
 import { markRows } from "../../views/pages/layout/csv.ts";
 import { layoutDxf } from "../../views/pages/layout/dxf.ts";
 import { type LayoutState, PAPERS, type Paper } from "../../views/pages/layout/state.ts";
@@ -25,13 +26,15 @@ export function layoutRoutes(liveJobs: LiveJobs) {
     const id = c.req.param("id")!;
     const desk = await liveJobs.load(id);
     const version = versionIn(c, desk);
-    const { brief, plan } = version?.frozen ?? desk.job.frozen;
+    const frozen = version?.frozen ?? desk.job.frozen;
+    const { brief, plan } = frozen;
     const last = desk.entries.at(-1)!;
     return {
       job: { id, title: brief.title, rehearsal: brief.rehearsal === true },
       plan,
       site: brief.site,
       ratios: screenedOf(brief, plan)?.screening.stations,
+      around: groundAround(frozen),
       version: version?.no ?? null,
       record: { no: last.entry.no, hash: last.hash },
     };
@@ -46,9 +49,9 @@ export function layoutRoutes(liveJobs: LiveJobs) {
     return c.html(page(c, <LayoutPage state={state} {...told} />));
   });
   app.get("/jobs/:id{[\\w-]+}/layout.svg", async (c) => {
-    const { plan, site, ratios } = await stateOf(c);
+    const { plan, site, ratios, around } = await stateOf(c);
     const { baselineBearingDeg: north, street } = site;
-    const drawing = standalone({ plan, north, street, ratios, units: unitsIn(c), words: c.get("words") });
+    const drawing = standalone({ plan, north, street, ratios, around, units: unitsIn(c), words: c.get("words") });
     return c.body(drawing, 200, { "content-type": "image/svg+xml; charset=utf-8", ...file(c, "layout.svg") });
   });
   app.get("/jobs/:id{[\\w-]+}/layout.dxf", async (c) =>

@@ -1,7 +1,7 @@
 import type { Context } from "hono";
+import type { SiteGroup } from "../../views/pages/site/fields.ts";
 import type { SitePage } from "../../views/pages/site/frame.tsx";
 import type { SiteState } from "../../views/pages/site/state.ts";
-import type { SiteGroup } from "../../views/pages/site/fields.ts";
 import type { SiteInput } from "../input/site-form.ts";
 
 /** Why a site changes, the key of the request, and how far the tent's A–B turns with it, degrees clockwise. */

@@ -45,5 +45,6 @@ export function siteImportRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick
 }
 
 /** Whether a request sends a file that is longer than a slip. */
-export const takesGeoJson = ({ req }: Context): boolean => req.method === "POST" && /^\/(?:jobs\/[\w-]+\/site|drafts\/[\w-]+\/ground-plan)\/import$/.test(req.path);
+export const takesGeoJson = ({ req }: Context): boolean =>
+  req.method === "POST" && /^\/(?:jobs\/[\w-]+\/site|drafts\/[\w-]+\/ground-plan)\/import$/.test(req.path);
 export { MAX_GEOJSON_BYTES };

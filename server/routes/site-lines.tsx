@@ -7,7 +7,19 @@ import { LinesPage } from "../../views/pages/site/lines.tsx";
 import { ThisSitePage } from "../../views/pages/site/view.tsx";
 import type { Fields } from "../input/form.ts";
 import { inWords, Problem } from "../input/problem.ts";
-import { besideSiteFields, formOf, groupOf, oneTold, pointsIn, pointsText, pointsTyped, siteWith, toldOne, withoutLast, withPoint } from "../input/site-form.ts";
+import {
+  besideSiteFields,
+  formOf,
+  groupOf,
+  oneTold,
+  pointsIn,
+  pointsText,
+  pointsTyped,
+  siteWith,
+  toldOne,
+  withoutLast,
+  withPoint,
+} from "../input/site-form.ts";
 import { readSiteModel } from "../input/site-model.ts";
 import type { Dependencies } from "../jobs.ts";
 import { repliedIn } from "./back-to.ts";
@@ -54,7 +66,12 @@ export function siteLineRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick<D
     const desk = await deskOf(c);
     const pressed = pointPressed(desk, typed, drawn);
     const values: Fields = Object.fromEntries(Object.entries(typed).filter(([name]) => !/^(?:narrow|wide)\.[xy]$/.test(name)));
-    if (pressed) return c.html(entry(c, desk, telling, { values: telling.group === "wanted" ? withPoint({ headingDeg: values.headingDeg ?? "" }, pressed) : withPoint(values, pressed) }));
+    if (pressed)
+      return c.html(
+        entry(c, desk, telling, {
+          values: telling.group === "wanted" ? withPoint({ headingDeg: values.headingDeg ?? "" }, pressed) : withPoint(values, pressed),
+        }),
+      );
     if (go === "look") return c.html(entry(c, desk, telling, { values }));
     if (go === "takeOff") return c.html(entry(c, desk, telling, { values: withoutLast(values) }));
     try {

@@ -19,10 +19,14 @@ export function sitePlaceRoutes(prefix: string, deskOf: DeskOf, { newId, placing
   const app = new Hono();
   const shown = (c: Context, { state, hurt }: SiteDesk, { sighted, problem }: { sighted: Sighted | null; problem?: Problem }) => {
     const words = c.get("words");
-    return page(c, <PlacePage state={state} hurt={hurt} words={words} message={problem?.sentence(words) ?? null} key={newId()} sighted={sighted} />);
+    return page(
+      c,
+      <PlacePage state={state} hurt={hurt} words={words} message={problem?.sentence(words) ?? null} key={newId()} sighted={sighted} />,
+    );
   };
   /** Looked for as the sheet has the stakes: what slid for another place slides back first. */
-  const lookFor = ({ plan, site: { fixes: _, ...site }, rules, place }: SiteState) => placing({ plan: planTent(plan.spec), site, rules, place });
+  const lookFor = ({ plan, site: { fixes: _, ...site }, rules, place }: SiteState) =>
+    placing({ plan: planTent(plan.spec), site, rules, place });
 
   app.get(`${prefix}/place`, async (c) => c.html(shown(c, await deskOf(c), { sighted: null })));
   app.post(`${prefix}/place`, async (c) => {

@@ -1,8 +1,6 @@
 import { type Context, Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import type { Brief } from "../../machines/install/brief.ts";
-import { currentStep } from "../../machines/install/job.ts";
-import { mayAsk } from "../../machines/install/rights.ts";
 import { weatherPlanState } from "../../views/pages/weather-plan/build-state.ts";
 import { WeatherPlanPage } from "../../views/pages/weather-plan/view.tsx";
 import { hurtState } from "../../views/parts/hurt-state.ts";
@@ -15,6 +13,7 @@ import { weatherFromForm, weatherToForm } from "../input/weather-form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import { backTo } from "./back-to.ts";
 import { formBody } from "./body.ts";
+import { mayHere } from "./may-here.ts";
 import { page } from "./page.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
@@ -29,7 +28,7 @@ export function weatherPlanRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
       <WeatherPlanPage
         state={weatherPlanState(live)}
         words={words}
-        form={mayChange(c, live) ? { values, problems: inWords(problem?.fields ?? {}, words), newKey: newId } : null}
+        form={mayHere(c, live, "amend") ? { values, problems: inWords(problem?.fields ?? {}, words), newKey: newId } : null}
         message={problem?.sentence(words) ?? null}
         hurt={hurtState(live, words)}
       />,
@@ -67,10 +66,4 @@ function toldIn(typed: Fields, { weatherPlan, forecast }: Brief) {
   const told = weatherFromForm(typed);
   if (!told.weatherPlan && !told.forecast && !weatherPlan && !forecast) throw new Problem(422, (w) => w.weatherPlan.nothingTyped);
   return told;
-}
-
-/** Whoever may put a change forward, as long as there is something to change. */
-function mayChange(c: Context, live: LiveJob): boolean {
-  const role = live.job.frozen.brief.crew.find(({ id }) => id === holderOf(c, live))?.role;
-  return currentStep(live.job) !== null && role !== undefined && mayAsk("amend").includes(role);
 }

@@ -20,7 +20,7 @@ const crew = ROLES.map((role) => ({ name: `${role} here`, role }));
 
 /** What each may open, by hand: not from the table that is tested. */
 const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /hand-work /manifest.webmanifest".split(" ");
-const ON_THE_JOB = "more words settings phone people wind weather air call picture answers weather-plan anchors now drawing photos photos.json sayable.json".split(
+const ON_THE_JOB = "more words settings phone people wind weather air call picture answers weather-plan anchors site site/lines site/drawing.svg now drawing photos photos.json sayable.json".split(
   " ",
 );
 const OF_THE_SITE =
@@ -77,7 +77,7 @@ describe.each(ROLES)("a %s on the job", (role) => {
   it.each(OF_THE_SITE)("sees the site's %s, or watches only", async (page) =>
     expect(await status(phone, `/jobs/${job}/${page}`)).toBe(onSite ? 200 : 403),
   );
-  it.each(["amend", "facts", "discrepancy"])("sees what is changed at %s, or leaves it to those who lead", async (page) =>
+  it.each(["amend", "facts", "discrepancy", "site/import", "site/place"])("sees what is changed at %s, or leaves it to those who lead", async (page) =>
     expect(await status(phone, `/jobs/${job}/${page}`)).toBe(["lead", "deputy", "competent", "manager"].includes(role) ? 200 : 403),
   );
   it("learns on the job, or only watches", async () => {

@@ -8,15 +8,15 @@ import { truckLoadOf } from "../../machines/install/truck-load.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { sayText } from "../../views/text/replies.ts";
+import { disagreements } from "../proof/disagreements.ts";
 import { frozenOf } from "../proof/fixtures.ts";
-import { pulls, screenedBrief, WINDY } from "../support/anchorages.ts";
+import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief, WINDY } from "../support/anchorages.ts";
 import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
 
 const calls = (brief: Brief) => frozenOf(brief).script.steps.filter(({ id }) => id.startsWith("anchors."));
 const said = (brief: Brief) => calls(brief).map((step) => sayText(step, en));
-const SHORT = { ...WINDY, pulls: pulls(1120, 980, 640), rainSincePulls: false } as const;
-const HELD = { ...WINDY, pulls: pulls(2000, 1500, 900), rainSincePulls: false } as const;
+const [SHORT, HELD] = [SHORT_BY_PULLS, HELD_BY_PULLS];
 const given = (softest: number, second: number, third: number) =>
   ({ kind: "figures", unit: "lbf", n: { softest, second, third } }) as const;
 const told = (from: Partial<Anchorage>, to: Partial<Anchorage>) =>
@@ -46,9 +46,9 @@ describe("a screening that comes out short", () => {
     const check = { ...calls(screenedBrief(SHORT))[1]!.gate!.check, pulls: { demandLbf: 540, tensionLbf: 1080, stakes: 2, allowed: null, factor: 1.5 } }; // biome-ignore format: one line reads best
     const text = (allowed: number | null) =>
       en.findingText(finding({ ...check, pulls: { ...check.pulls, allowed } } as never, given(640, 980, 1120), { answers: {} })!);
-    expect(text(null)).toContain("A stake counts for 427 lb, against 540. A third stake at that plate helps only if the sheet says so.");
+    expect(text(null)).toBe("Softest spot 640 lb: a stake counts for 427, against 540. A third stake only if the sheet allows it.");
     expect(text(2)).toContain("It takes 3 stakes; the sheet allows 2.");
-    expect(text(4)).toContain("3 stakes at that plate do, and the sheet allows 4.");
+    expect(text(4)).toContain("3 stakes at that plate do; the sheet allows 4.");
   });
   it("asks for nothing but a paper where the load isn't known", () => {
     const [, asked] = calls(screenedBrief({ ...SHORT, gustMph: null }));
@@ -62,6 +62,11 @@ describe("a screening that comes out short", () => {
     const { plan, limits } = frozenOf(known);
     expect(truckLoadOf(known, plan, limits).map(({ item }) => item)).toContain("pullGauge");
   });
+});
+
+describe("the tables of the proofs", () => {
+  it.each([["short", SHORT], ["held by earlier pulls", HELD]] as const)("agree with a job whose anchors are %s", (_, told) => // biome-ignore format: one line reads best
+    expect(disagreements(frozenOf(screenedBrief(told)))).toEqual([]));
 });
 
 describe("weights at the straps", () => {

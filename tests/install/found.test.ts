@@ -110,7 +110,16 @@ describe("its entry", () => {
       ...contextOf({ job: job.job, entries: [] as never, now: { at: job.at, wall: job.at, doubtMs: 0 } }, entry),
       earlier: job.earlier,
     };
-    expect(replyTo(entry, then)).toMatchObject({ is: "found", shuts: [{ of: ["AB1"], distance: 6, wanted: 24 }] });
+    expect(replyTo(entry, then)).toMatchObject({ is: "found", shuts: [{ of: ["AB1"], distance: 6, wanted: 24 }], dropped: false });
+  });
+  it("says that a change which waited for a second person is dropped by it", () => {
+    const job = kept();
+    job.say({ type: "amend", because: "shorter", to: frozenOf(onSite({})) });
+    job.say({ type: "note", text: "here" });
+    const entry = job.say({ type: "found", what: GAS, to: foundIn(job.job.frozen, GAS) });
+    const now = { at: job.at, wall: job.at, doubtMs: 0 };
+    const then = { ...contextOf({ job: job.job, entries: [] as never, now }, entry), earlier: job.earlier };
+    expect(replyTo(entry, then)).toMatchObject({ is: "found", dropped: true });
   });
   it("carries its plan once: not in what a list of jobs keeps of it", () => {
     const job = kept();

@@ -3,11 +3,13 @@ import { indexOf } from "../../machines/install/script-index.ts";
 import type { Frozen, Work } from "../../machines/install/step.ts";
 import { badValue } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
-import { briefOf, frozenOf, SMALL } from "./fixtures.ts";
+import { WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
+import { frozenOf } from "./fixtures.ts";
 import { CONDITIONS, type ConditionRow } from "./gates.table.ts";
 import { workByHand } from "./tent.ts";
 
-const brief = briefOf(SMALL);
+/** With a weather plan, as some conditions are those of a tent that has one. */
+const brief = withWeather({ weatherPlan: WEATHER_PLAN });
 const honest = frozenOf(brief);
 const order = honest.script.steps.map((s) => s.id);
 

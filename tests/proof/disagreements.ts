@@ -1,6 +1,6 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import type { Condition, Frozen } from "../../machines/install/step.ts";
-import { CONDITIONS, tableFor } from "./gates.table.ts";
+import { conditionsFor, tableFor } from "./gates.table.ts";
 import { workByHand } from "./tent.ts";
 
 /** Every gate, condition and kind of work that the script and the tables do not agree on. */
@@ -20,11 +20,11 @@ export function disagreements(frozen: Frozen, brief: Brief = frozen.brief): stri
   const work = all
     .filter((s) => s.work !== workByHand(s.id))
     .map((s) => `${s.id} is ${s.work ?? "no work"}, not ${workByHand(s.id) ?? "none"}`);
-  return [...wrong, ...surplus, ...work, ...conditionsWrong(frozen.script.conditions)];
+  return [...wrong, ...surplus, ...work, ...conditionsWrong(frozen.script.conditions, brief)];
 }
 
-function conditionsWrong(conditions: readonly Condition[]): string[] {
-  const same = CONDITIONS.map(({ gate, over, notIn, goodForMin, session, below }) => {
+function conditionsWrong(conditions: readonly Condition[], brief: Brief): string[] {
+  const same = conditionsFor(brief).map(({ gate, over, notIn, goodForMin, session, below }) => {
     const is = conditions.find((c) => c.gate.id === gate);
     if (!is) return `the condition ${gate} is missing`;
     const { check, validForS, hard, session: lapses } = is.gate;
@@ -40,7 +40,7 @@ function conditionsWrong(conditions: readonly Condition[]): string[] {
     return off ? `the condition ${gate} has ${off[0]}, not ${off[1]}` : null;
   });
   const surplus = conditions
-    .filter((c) => !CONDITIONS.some((row) => row.gate === c.gate.id))
+    .filter((c) => !conditionsFor(brief).some((row) => row.gate === c.gate.id))
     .map((c) => `the condition ${c.gate.id} is not in the table`);
   return [...same.filter((trouble) => trouble !== null), ...surplus];
 }

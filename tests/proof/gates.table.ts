@@ -21,6 +21,8 @@ const seams = (_: Brief, plan: TentPlan) => plan.pieces.length > 1;
 const soilKnown = ({ site }: Brief) => site.soilKnown;
 const walls = ({ use }: Brief) => use.walls;
 const planned = ({ weatherPlan }: Brief) => weatherPlan !== undefined;
+/** Pulls were told: what rests on them may have to be pulled on again. */
+const pulledBefore = ({ anchorage }: Brief) => (anchorage?.pulls.length ?? 0) > 0;
 const tiesAtTheEnd = ({ sheet }: Brief, plan: TentPlan) => sheet?.interiorTies === "afterAll" && plan.poles.length > 0;
 /** The table of exits ends at 999 people and does not know what nobody knows. */
 const tabled = ({ use }: Brief) => use.occupants !== null && use.occupants < 1000;
@@ -78,6 +80,7 @@ export const TABLE: readonly Row[] = [
   hard("anchorsSet", "straps.choked"),
   hard("anchorsSet", "pull.{edge}", { when: (brief) => !soilKnown(brief) }),
   hard("anchorsSet", "pull.inside", { when: (brief) => !soilKnown(brief) }),
+  hard("anchorsSet", "anchors.pulled", { when: pulledBefore }),
 
   hard("sectionsJoined", "groundCloth"),
   hard("sectionsJoined", "cloth.strapped"),
@@ -166,6 +169,8 @@ export type ConditionRow = {
   readonly below?: number;
   /** The gate at which a lower one was agreed. */
   readonly agreed?: string;
+  /** Which briefs ask it; all where not said. */
+  readonly when?: (brief: Brief) => boolean;
 };
 const ALL: readonly Work[] = ["driving", "openCloth", "lift", "under", "ease", "lower", "use", "outside"];
 const ALOFT: readonly Work[] = ["lift", "under", "ease", "lower"];
@@ -189,8 +194,11 @@ export const CONDITIONS: readonly ConditionRow[] = [
   { gate: "wind.lift", over: ["lift", "under", "ease"], below: 20, goodForMin: 10 },
   { gate: "wind.lower", over: ["lower"], below: 25, goodForMin: 10 },
   { gate: "wind.use", over: ["use"], below: 25, goodForMin: 30, agreed: "plan.evacuate" },
+  { gate: "survey", over: ["use"], dormant: true, when: planned },
   { gate: "afterBlow", over: ["openCloth", ...ALOFT], dormant: true },
 ];
+/** The conditions of one job. */
+export const conditionsFor = (brief: Brief): readonly ConditionRow[] => CONDITIONS.filter(({ when }) => when?.(brief) ?? true);
 
 /** What kind of work each call is, by hand. Calls that match nothing are none: talk, papers, counts, finishing, making safe. */
 export const WORK: readonly (readonly [RegExp, Work])[] = [
@@ -203,7 +211,7 @@ export const WORK: readonly (readonly [RegExp, Work])[] = [
   [/^(?:lower\..+|strike\.(?:power|walls|sides(?:\.\w\w)?))$/, "lower"],
   [/^(?:open|watch)$/, "use"],
   [/^(?:white\.\w+|locate\.covers|marks\.walked|site\.\w+|anchor\.exposed\..+|overhead\.\d|nearest\.\w+|clear\.around)$/, "outside"],
-  [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w)$/, "outside"],
+  [/^(?:baseline|corner\.first|squared|marked|lean\.\w+|stakes\.(?:corners|\w\w)|straps\.choked|pull\.\w\w|anchors\.pulled)$/, "outside"],
   [/^(?:tension\.\w+|plumb|feet\.onLine|seams\.gaps|handles\.locked|round\.again|walked)$/, "outside"],
   [/^(?:cloth\.strapped|strike\.(?:fold|stakes))$/, "outside"],
 ];

@@ -4,7 +4,7 @@ import { stateKey } from "../../machines/install/state-key.ts";
 import { type Frozen, PHASES, type SiteState, type Step, type Work } from "../../machines/install/step.ts";
 import { goodValue, PAPER } from "../support/answers.ts";
 import { MINUTE, PEOPLE } from "./fixtures.ts";
-import { CONDITIONS, type ConditionRow, type Row, tableFor, WORK } from "./gates.table.ts";
+import { CONDITIONS, type ConditionRow, conditionsFor, type Row, tableFor, WORK } from "./gates.table.ts";
 
 /** What the exploration knows of a tent without asking the chart: the tables, the order of calls, what is true on the ground. */
 export type Tent = {
@@ -231,7 +231,9 @@ export function conditionsAt(tent: Tent, id: string): readonly ConditionRow[] {
   const known = tent.conditions.get(id);
   if (known) return known;
   const work = tent.work.get(id) ?? null;
-  const rows = CONDITIONS.filter(({ over, notIn }) => work !== null && over.includes(work) && !(notIn && isStrike(tent, id)));
+  const rows = conditionsFor(tent.frozen.brief).filter(
+    ({ over, notIn }) => work !== null && over.includes(work) && !(notIn && isStrike(tent, id)),
+  );
   tent.conditions.set(id, rows);
   return rows;
 }

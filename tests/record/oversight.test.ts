@@ -1,14 +1,19 @@
 import { readFileSync } from "node:fs";
 import { beforeEach, describe, expect, it } from "vitest";
+import type { Brief } from "../../machines/install/brief.ts";
+import { foundIn } from "../../machines/install/found-in.ts";
+import { freeze } from "../../machines/install/freeze.ts";
 import type { Value } from "../../machines/install/gates.ts";
 import { doubtsIn } from "../../machines/record/doubts/doubts.ts";
 import type { Entries } from "../../machines/record/entries.ts";
 import { FLAGS, foldAll } from "../../machines/record/findings.ts";
 import type { Finding, FindingKind } from "../../machines/record/oversight/finding.ts";
 import { overseeAll } from "../../machines/record/oversight/oversight.ts";
+import { EMPTY_SITE, type SiteModel } from "../../machines/site/model.ts";
 import { MINUTE, PEOPLE, SECOND } from "../proof/fixtures.ts";
 import { PAPER } from "../support/answers.ts";
 import { GOLDEN, goldenLines } from "../support/golden-file.ts";
+import { FAR_OFF, NEAR_AB1 } from "../support/site-briefs.ts";
 import { PacedJob, plainBrief } from "./doubts-crew.ts";
 
 let job: PacedJob;
@@ -86,6 +91,43 @@ describe("a finding", () => {
     job.measures = (check, value) => (check.kind === "measure" && value.kind === "measure" ? { ...value, n: value.n - 0.3 } : value);
     job.until(() => found("alwaysExact").length === 0 || job.call === "closed");
     expect(found("alwaysExact")).toEqual([]);
+  });
+});
+
+describe("of a site", () => {
+  const line = { ...NEAR_AB1, id: "gas 1", told: "found" } as const;
+  const tell = () => job.say({ type: "found", what: { is: "buried", line }, to: foundIn(job.job.frozen, { is: "buried", line }) }, "crew");
+  const amend = (brief: Brief) => {
+    const { no } = job.say({ type: "amend", because: "taped again", to: freeze(brief) });
+    return [no, job.say({ type: "agree", target: no }, "deputy").no];
+  };
+  const shut = (of: Partial<SiteModel>) => {
+    job = new PacedJob(plainBrief({ siteModel: { ...EMPTY_SITE, ...of } }));
+  };
+
+  it("a line that was found while the job ran is one, with what it shuts and who told it", () => {
+    job.to("drive.AB");
+    const { no } = tell();
+    const facts = { name: "gas 1", shuts: [expect.objectContaining({ id: "gas 1", of: ["AB1"] })] };
+    expect(found("found")).toMatchObject([{ entry: no, by: [PEOPLE.crew], facts }]);
+  });
+  it("what was shut by what was worked out and opened by entering it otherwise is one, of both who did it", () => {
+    job.to("drive.AB");
+    tell();
+    const entries = amend({ ...job.job.frozen.brief, siteModel: { ...EMPTY_SITE, buried: [{ ...line, points: FAR_OFF.points }] } });
+    const facts = { because: "taped again", opened: [expect.objectContaining({ id: "gas 1" })] };
+    expect(found("corrected")).toMatchObject([{ entries, by: [PEOPLE.lead, PEOPLE.deputy], facts }]);
+  });
+  it("a tent that is moved off a line has none of that", () => {
+    shut({ buried: [line] });
+    const wanted = { cornerA: { xFt: 60, yFt: 0 }, headingDeg: 0 };
+    amend({ ...job.job.frozen.brief, siteModel: { ...EMPTY_SITE, buried: [line], wanted } });
+    expect([found("amended").length + found("loosened").length, found("corrected")]).toEqual([1, []]);
+  });
+  it("the rest of what is in the way staying, only what was entered otherwise is told", () => {
+    shut({ buried: [line, { ...line, id: "water 1", kind: "water" }] });
+    amend({ ...job.job.frozen.brief, siteModel: { ...EMPTY_SITE, buried: [line] } });
+    expect(found("corrected").map(({ facts }) => facts.opened.map(({ id }) => id))).toEqual([["water 1"]]);
   });
 });
 

@@ -34,6 +34,33 @@ const proposed = async () => {
 };
 beforeEach(() => opened({ anchorage: TOLD }));
 
+describe("ratios on the drawing", () => {
+  const SHORT = { anchorage: { ...TOLD, pulls: [1120, 980, 640].map((lbf, i) => ({ lbf, direction: "alongStrap", softestSpot: i === 2 })), rainSincePulls: false } }; // biome-ignore format: one line reads best
+  const shown = async (path: string) => (await world.app.request(`/jobs/${job}/${path}`, { headers: as("p1") })).text();
+  it("stand on the page of the anchors, on the layout and in its file, with what they are", async () => {
+    await opened(SHORT);
+    for (const html of [await page(), await shown("layout"), await shown("layout.svg")])
+      for (const text of ["drawn-ratio is-short", "Over 1 is short.", "A screening. It passes no anchor"]) expect(html).toContain(text);
+  });
+  it("are none where no ratio is known, or nobody told anything of the anchors", async () => {
+    expect(await shown("layout")).not.toContain("drawn-ratio");
+    await opened({});
+    expect(await shown("layout")).not.toContain("drawn-ratio");
+  });
+});
+
+describe("ways to the page of the anchors", () => {
+  const to = () => `href="/jobs/${job}/anchors"`;
+  const linked = async (path: string) => (await (await world.app.request(`/jobs/${job}${path}`, { headers: as("p1") })).text()).includes(to());
+  it("lead there from the tent's page, the layout and this site", async () => {
+    expect(await Promise.all(["/tent", "/layout", "/site"].map(linked))).toEqual([true, true, true]);
+  });
+  it("is none on a layout whose anchors nobody told anything of", async () => {
+    await opened({});
+    expect(await linked("/layout")).toBe(false);
+  });
+});
+
 describe("the page of the anchors", () => {
   it("says what isn't known and what to do, and both pressures", async () => {
     const html = await page();

@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { brief, testApp } from "../support/app.ts";
+import { briefFromDraft } from "../../server/draft/draft-brief.ts";
+import { en } from "../../views/text/en/en.ts";
+import { brief, MORNING, testApp } from "../support/app.ts";
 
 const told = (alongFt: number, offFt: number) => ({ alongFt, offFt });
 /** A gas line under stakes of edge AB, as it was told. */
@@ -25,7 +27,12 @@ const agreed = async () => {
   const body = JSON.stringify({ key: `agree-${target}-00`, seen: target, as: "p3", type: "agree", target });
   await world.app.request(`/jobs/${job}/say`, { method: "POST", body, headers: { ...headers("p3"), "content-type": "application/json" } });
 };
-const textOf = (html: string) => html.replace(/<script[^]*?<\/script>|<[^>]+>/g, " ").replaceAll("&quot;", '"').replaceAll("&#39;", "'").replace(/\s+/g, " ");
+const textOf = (html: string) =>
+  html
+    .replace(/<script[\s\S]*?<\/script>|<[^>]+>/g, " ")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
+    .replace(/\s+/g, " ");
 
 describe("the page of a site", () => {
   beforeEach(() => opened({ buried: [GAS, WATER] }));
@@ -33,7 +40,9 @@ describe("the page of a site", () => {
   it("tells each clearance with what is wanted as a sum and its source, and never a word for good", async () => {
     const page = textOf(await get("/site"));
     expect(page).toContain("AB1: 0.5 ft, short");
-    expect(page).toMatch(/Wanted 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/);
+    expect(page).toMatch(
+      /Wanted 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/,
+    );
     expect(page).toMatch(/screening check .+ The maker's manual, the local code, locate law, the line's owner and a licensed engineer/);
     expect(page).not.toMatch(/\b(?:ok|safe|all clear)\b/i);
   });
@@ -51,16 +60,34 @@ describe("where nobody has entered anything", () => {
     expect(textOf(await get("/site"))).toContain("Not entered is not known.");
   });
   it("anybody adds a line, which counts at once", async () => {
-    const fields = { key: "found-0001", of: "buried", go: "on", kind: "gas", told: "found", "p.1.along": "12", "p.1.off": "8", "p.1.side": "left", "p.2.along": "90 ft", "p.2.off": "15' 6\"", "p.2.side": "right" };
+    const fields = {
+      key: "found-0001",
+      of: "buried",
+      go: "on",
+      kind: "gas",
+      told: "found",
+      "p.1.along": "12",
+      "p.1.off": "8",
+      "p.1.side": "left",
+      "p.2.along": "90 ft",
+      "p.2.off": "15' 6\"",
+      "p.2.side": "right",
+    };
     expect((await post("/site/lines", fields, "p4")).status).toBe(303);
     expect((await site())!.buried).toMatchObject([{ id: "gas 1", kind: "gas", points: [{ xFt: -8, yFt: 12 }, { xFt: 15.5, yFt: 90 }] }]); // biome-ignore format: one line reads best
   });
   it("a line with one point is told beside its field, and nothing is taken", async () => {
     const answer = await post("/site/lines", { key: "found-0001", of: "buried", go: "on", kind: "gas", "p.1.along": "12" });
-    expect([answer.status, (await answer.text()).includes("1 point is too few. At least 2."), await site()]).toEqual([422, true, undefined]);
+    expect([answer.status, (await answer.text()).includes("1 point is too few. At least 2."), await site()]).toEqual([
+      422,
+      true,
+      undefined,
+    ]);
   });
   it("a press on the drawing adds a point in whole feet, and takes nothing", async () => {
-    const first = await (await post("/site/lines", { key: "found-0001", of: "buried", drawn: "", "narrow.x": "30", "narrow.y": "300" })).text();
+    const first = await (
+      await post("/site/lines", { key: "found-0001", of: "buried", drawn: "", "narrow.x": "30", "narrow.y": "300" })
+    ).text();
     const [, along] = /name="p\.1\.along" value="(-?\d+)"/.exec(first)!;
     expect(Number.isInteger(Number(along))).toBe(true);
     const wide = await (await post("/site/lines", { key: "found-0001", of: "buried", drawn: "", "wide.x": "60", "wide.y": "600" })).text();
@@ -75,7 +102,20 @@ describe("what was entered wrong", () => {
   it("is corrected once a second person agrees, and all else of the site stays", async () => {
     const shown = await get("/site/lines?of=buried&id=gas+1");
     expect(shown).toContain('name="p.2.along" value="60"');
-    const fields = { key: "edit-00001", of: "buried", id: "gas 1", go: "on", kind: "gas", told: "ticket", "p.1.along": "-20", "p.1.off": "30", "p.1.side": "left", "p.2.along": "130", "p.2.off": "30", "p.2.side": "left" };
+    const fields = {
+      key: "edit-00001",
+      of: "buried",
+      id: "gas 1",
+      go: "on",
+      kind: "gas",
+      told: "ticket",
+      "p.1.along": "-20",
+      "p.1.off": "30",
+      "p.1.side": "left",
+      "p.2.along": "130",
+      "p.2.off": "30",
+      "p.2.side": "left",
+    };
     expect((await post("/site/lines", fields)).status).toBe(303);
     expect((await site())!.buried[0]!.points).toHaveLength(3);
     await agreed();
@@ -101,9 +141,30 @@ describe("a place for the tent", () => {
     expect((await site())!.wanted).not.toBeNull();
     expect(textOf(await get("/site"))).toContain("All clearances: not short.");
   });
+  it("is the least bad one where none is free, with what to do about each stake, and never a stake in dug ground", async () => {
+    const lines = Array.from({ length: 60 }, (_, i) => ({ id: `gas ${i}`, kind: "gas", told: "ticket", points: [told(-300, i * 8 - 240), told(400, i * 8 - 240)] })); // biome-ignore format: one line reads best
+    await opened({ buried: lines });
+    const shown = await (await post("/site/place", { go: "find" })).text();
+    expect(textOf(shown)).toMatch(
+      /No place is free. This is the least bad one:.+by hand, then an anchor that an engineer names. No stake in dug ground./,
+    );
+    const by = /name="by" value="([\da-f]+)"/.exec(shown)![1]!;
+    await post("/site/place", { go: "take", by, key: "place-0001" });
+    await agreed();
+    expect((await site())!.fixes!.length).toBeGreaterThan(0);
+  });
   it("is not taken where the site has changed since it was looked for", async () => {
     const by = /name="by" value="([\da-f]+)"/.exec(await (await post("/site/place", { go: "find" })).text())![1]!;
-    await post("/site/lines", { key: "found-0001", of: "buried", go: "on", kind: "water", "p.1.along": "0", "p.1.off": "200", "p.2.along": "9", "p.2.off": "200" });
+    await post("/site/lines", {
+      key: "found-0001",
+      of: "buried",
+      go: "on",
+      kind: "water",
+      "p.1.along": "0",
+      "p.1.off": "200",
+      "p.2.along": "9",
+      "p.2.off": "200",
+    });
     const answer = await post("/site/place", { go: "take", by, key: "place-0001" });
     expect([answer.status, (await answer.text()).includes("The site or the tent has changed since. Look again.")]).toEqual([409, true]);
   });
@@ -115,7 +176,8 @@ describe("a GeoJSON file", () => {
   const read = async (file: unknown, more: Record<string, string> = {}) => {
     const body = new FormData();
     const fields = { lon: "-105", lat: "40", bearing: "0", as: "gas", replace: "beside", go: "read", key: "import-001", ...more };
-    for (const [name, value] of Object.entries({ ...fields, text: typeof file === "string" ? file : JSON.stringify(file) })) body.append(name, value);
+    for (const [name, value] of Object.entries({ ...fields, text: typeof file === "string" ? file : JSON.stringify(file) }))
+      body.append(name, value);
     const answer = await world.app.request(`/jobs/${job}/site/import`, { method: "POST", body, headers: headers("p1") });
     return { status: answer.status, page: textOf(await answer.text()) };
   };
@@ -126,7 +188,11 @@ describe("a GeoJSON file", () => {
 
   it("is shown as it was read, with how far off it may be, and taken with a second press beside what stands", async () => {
     const { status, page } = await read(NEAR);
-    expect([status, page.includes("Read: 1 buried, 0 overhead, 0 things."), /it may be 2\.58\d ft off/.test(page)]).toEqual([200, true, true]);
+    expect([status, page.includes("Read: 1 buried, 0 overhead, 0 things."), /it may be 2\.58\d ft off/.test(page)]).toEqual([
+      200,
+      true,
+      true,
+    ]);
     expect((await site())!.buried).toHaveLength(1);
     expect((await read(NEAR, { go: "take" })).status).toBe(303);
     await agreed();
@@ -150,22 +216,34 @@ describe("a GeoJSON file", () => {
   });
   it("is not read where the baseline has no place", async () => {
     const { status, page } = await read(NEAR, { lat: "95", lon: "west" });
-    expect([status, page.includes("95 is out of range. From -90 to 90."), page.includes('"west" is not a number of degrees here.')]).toEqual([422, true, true]);
+    expect([
+      status,
+      page.includes("95 is out of range. From -90 to 90."),
+      page.includes('"west" is not a number of degrees here.'),
+    ]).toEqual([422, true, true]);
   });
 });
 
 describe("a draft", () => {
-  it("keeps lines and the place that was taken, and opens with them", async () => {
+  it("keeps lines and the place that was taken, and what they are is in its brief", async () => {
     world = testApp();
     const office = { origin: "http://localhost" };
-    const send = (path: string, fields: Record<string, string>) => world.app.request(path, { method: "POST", body: new URLSearchParams(fields), headers: office });
+    const send = (path: string, fields: Record<string, string>) =>
+      world.app.request(path, { method: "POST", body: new URLSearchParams(fields), headers: office });
     const begun = await send("/drafts", { "tent.widthFt": "40", "tent.lengthFt": "60", key: "draft-0001" });
-    const path = `/drafts/${begun.headers.get("location")!.split("/")[2]!.split("?")[0]}/ground-plan`;
-    const line = { of: "buried", go: "on", kind: "gas", "p.1.along": "-20", "p.1.off": "5", "p.1.side": "left", "p.2.along": "90", "p.2.off": "5", "p.2.side": "left" };
+    const draft = begun.headers.get("location")!.split("/")[2]!.split("?")[0]!;
+    const on = await send(`/drafts/${draft}/site`, { "site.address": "Lower meadow", go: "ground" });
+    const path = on.headers.get("location")!;
+    const row = (no: number, along: string) => ({ [`p.${no}.along`]: along, [`p.${no}.off`]: "5", [`p.${no}.side`]: "left" });
+    const line = { of: "buried", go: "on", kind: "gas", told: "ticket", ...row(1, "-20"), ...row(2, "90") };
     expect((await send(`${path}/lines`, line)).status).toBe(303);
-    expect(textOf(await (await world.app.request(path)).text())).toContain("All clearances: short.");
+    const page = async (at = path) => textOf(await (await world.app.request(at)).text());
+    expect(await page()).toContain("All clearances: short.");
     const by = /name="by" value="([\da-f]+)"/.exec(await (await send(`${path}/place`, { go: "find" })).text())![1]!;
     expect((await send(`${path}/place`, { go: "take", by })).status).toBe(303);
-    expect(textOf(await (await world.app.request(path)).text())).toContain("All clearances: not short.");
+    expect(await page()).toContain("All clearances: not short.");
+    const { fields } = (await world.journal.drafts.draft(draft))!.body as { fields: Record<string, string> };
+    const told = briefFromDraft(fields, MORNING, en) as { siteModel?: { buried: unknown[]; wanted: unknown } };
+    expect([told.siteModel!.buried.length, told.siteModel!.wanted !== null, fields["site.address"]]).toEqual([1, true, "Lower meadow"]);
   });
 });

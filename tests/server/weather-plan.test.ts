@@ -87,6 +87,16 @@ describe("the guide of a tent that stands by a plan", () => {
       "Everybody out. Nobody near the tent.",
     ]);
     job.clock.pass(45 * 60);
-    expect((await job.read()).watch!.due.is).toBe("loud");
+    expect((await job.read()).watch!.due!.is).toBe("loud");
+  });
+  it("shows the hour agreed for clearing it, until the wind that it is for is over, with a plan or without", async () => {
+    const job = await openedJob({ ...brief(), forecast: { ...forecast, to: "2026-06-06T16:00", clearBy: "2026-06-06T13:00" } }, testApp());
+    await job.to((s) => s.step === "watch");
+    const { watch } = await job.read();
+    job.clock.pass(5 * 24 * 3600);
+    expect([watch, (await job.read()).watch]).toEqual([
+      { due: null, levels: [], clearBy: "Agreed: everybody out by Sat 6 Jun 13:00." },
+      null,
+    ]);
   });
 });

@@ -3,12 +3,15 @@ import { freeze } from "../../machines/install/freeze.ts";
 import { allSteps } from "../../machines/install/job.ts";
 import { GATE_WORDS } from "../../machines/speech/en/gate-words.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
+import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief } from "../support/anchorages.ts";
 
 /** How a question is answered, by the key of its words, over tents that ask all there is to ask. */
 const asked = new Map(
   [
     briefOf(SMALL),
     briefOf(SMALL, { sheet: { interiorTies: "afterAll" } }),
+    screenedBrief(SHORT_BY_PULLS),
+    screenedBrief(HELD_BY_PULLS),
     middleBrief(),
     briefOf(SMALL, { use: { walls: true, hungLoads: false, occupants: 400, fabricCertificate: "unknown" }, site: { overheadKv: [] } }),
   ]

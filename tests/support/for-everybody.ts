@@ -53,7 +53,7 @@ const PARTS_SHOWN = [
 
 /** What a lead presses on a job. */
 const GLOVED =
-  "more words tent settings phone people wind weather air call photos codes answers trouble stand-down plan layout truck time learn rehearse amend discrepancy"
+  "more words tent settings phone people wind weather air call photos codes answers trouble stand-down plan layout truck time learn rehearse amend discrepancy site site/lines site/place"
     .split(" ")
     .map((path) => `jobs/JOB/${path}`);
 /** What a crew has in hand, and the first page. */
@@ -74,7 +74,7 @@ const REST = [
   "office",
   "trust",
   "hand-work",
-  ..."anchors weather-plan picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
+  ..."site/import anchors weather-plan picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;

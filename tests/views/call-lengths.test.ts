@@ -7,8 +7,10 @@ import { readBrief } from "../../server/input/brief.ts";
 import { calls } from "../../views/text/en/calls.ts";
 import { aloud } from "../../views/text/en/spoken.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
+import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief, WINDY } from "../support/anchorages.ts";
 import { brief, briefFor } from "../support/briefs.ts";
 import { exact, says } from "../support/given-away.ts";
+import { longNames } from "../support/long-names.ts";
 import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
 import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 import { hundred } from "../tent/tents.ts";
@@ -26,7 +28,14 @@ const jobs: Readonly<Record<string, Script>> = {
   "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })).script,
   "a small tent too near to all that there is": freeze(TOO_NEAR).script,
   "a small tent with an engineer's anchor": freeze(WITH_AN_ANCHOR).script,
+  "a small tent whose anchors are short by pulls": freeze(screenedBrief(SHORT_BY_PULLS)).script,
+  "a small tent whose anchors are held by earlier pulls": freeze(screenedBrief(HELD_BY_PULLS)).script,
+  "a small tent whose anchors are short of an unknown load": freeze(screenedBrief({ ...SHORT_BY_PULLS, gustMph: null })).script,
+  "a small tent with bare stakes in sand": freeze(screenedBrief({ ...WINDY, soil: "sandLoose" })).script,
+  "a small tent of whose ground nothing is told": freeze(screenedBrief(WINDY)).script,
   "a 100 by 200": freeze(briefFor(hundred)).script,
+  "a 100 by 200 with all that can be told, under long names": freeze(longNames(true)).script,
+  "the same with nothing in its way": freeze(longNames(false)).script,
 };
 
 type Said = {

@@ -263,6 +263,31 @@ describe("every sentence comes through the words of its screen", () => {
       await read(crew, at("/layout?units=yd"), { status: 400 });
       await read(crew, at("/layout?entry=9"), { status: 404 });
     });
+    it("a site: what is worked out, its forms, a file that is read or refused, a place, and the layout with what lies around", async () => {
+      const point = (alongFt: number, offFt: number) => ({ alongFt, offFt });
+      const corners = [point(-90, -90), point(-90, 190), point(190, 190), point(190, -90)];
+      const buried = [{ id: "№1", kind: "gas", told: "ticket", points: [point(-20, -14), point(130, 20)] }];
+      const overhead = [{ id: "№2", kv: 1200, points: [point(150, -40), point(150, 120)] }];
+      const things = [{ id: "№3", kind: "tree", shape: { is: "circle", middle: point(30, -30), radiusFt: 2 } }];
+      const slope = { percent: 2, downhillDeg: 90 };
+      const told = { buried, overhead, things, ground: { corners }, ticketArea: { corners: corners.slice(1) }, slope };
+      const there = await openedJob({ ...letterless(), siteModel: told }, crew);
+      const path = (page: string) => `/jobs/${there.job}/${page}`;
+      for (const page of ["site", "site/lines", "site/import", "site/place", "layout", "picture", "tent"]) await read(there, path(page), { as: "p1" });
+      for (const of of ["buried&id=№1", "overhead&id=№2", "thing&id=№3", "ground", "ticketArea", "slope", "wanted"])
+        await read(there, path(`site/lines?of=${of}`), { as: "p1" });
+      await read(there, path("site/lines"), { fields: { of: "buried", go: "on", "p.1.along": "1" }, as: "p1", status: 422 });
+      await read(there, path("site/lines?of=none"), { as: "p1", status: 404 });
+      await read(there, path("site/place"), { fields: { go: "find" }, as: "p1" });
+      await read(there, path("site/place"), { fields: { go: "take", by: "none" }, as: "p1", status: 409 });
+      const baseline = { lon: "-105", lat: "40", bearing: "0", as: "gas" };
+      const line = '{"type":"LineString","coordinates":[[-105.00001,40],[-105.00001,40.0003]]}';
+      const file = await read(there, path("site/import"), { fields: { ...baseline, text: line }, as: "p1" });
+      expect(file).toContain("drawn-site-plan");
+      await read(there, path("site/import"), { fields: { ...baseline, lat: "95", lon: "" }, as: "p1", status: 422 });
+      await read(there, path("site/import"), { fields: { ...baseline, text: "{}" }, as: "p1", status: 422 });
+      await read(crew, at("/site"), { as: "p4" });
+    });
     it("the drawing for other programs, and the marks as a table", async () => {
       const dxf = await (await crew.app.request(at("/layout.dxf"), { headers: { "accept-language": "qps" } })).text();
       const written = [...dxf.matchAll(/^ *1\n(.*)$/gm)].map((m) => m[1]!);

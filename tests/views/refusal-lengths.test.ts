@@ -10,6 +10,7 @@ import { en } from "../../views/text/en/en.ts";
 import { aloud } from "../../views/text/en/spoken.ts";
 import { reasonText } from "../../views/text/replies.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
+import { SHORT_BY_PULLS, screenedBrief } from "../support/anchorages.ts";
 import { badValue } from "../support/answers.ts";
 import { brief, briefFor } from "../support/briefs.ts";
 import { hundred } from "../tent/tents.ts";
@@ -21,6 +22,8 @@ const TENTS: readonly (readonly [string, Frozen])[] = [
   ["the demo tent", readBrief(brief()).frozen],
   ["a small tent", freeze(briefOf(SMALL))],
   ["a middle tent", freeze(middleBrief())],
+  ["a small tent whose anchors are short by pulls", freeze(screenedBrief(SHORT_BY_PULLS))],
+  ["a small tent whose anchors are short of an unknown load", freeze(screenedBrief({ ...SHORT_BY_PULLS, gustMph: null }))],
   ["a 100 by 200", freeze(briefFor(hundred))],
 ];
 /** Which mark to move, which way and how far, is said whole: half of it would be wrong. */

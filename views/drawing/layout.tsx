@@ -1,3 +1,4 @@
+import type { Child } from "hono/jsx";
 import { CORNERS, type EdgeName, type TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
 import { type Box, roundHundredth } from "./frame.ts";
@@ -15,6 +16,9 @@ import { StakedPlates } from "./stakes.tsx";
 import { ratiosDrawn, type StationRatio } from "./station-ratio.ts";
 import { Stations, stationBox } from "./stations.tsx";
 import { North, Street } from "./surroundings.tsx";
+import type { GroundAround } from "./site/ground-around.ts";
+import { NeighborLetters, Neighbors, SiteFills, Zones } from "./site/neighbors.tsx";
+import type { SitePen } from "./site/site-frame.ts";
 import type { Units } from "./units.ts";
 
 export type LayoutProps = {
@@ -26,6 +30,8 @@ export type LayoutProps = {
   units?: Units;
   /** What the screening of the anchors comes to at each station; drawn where any ratio is known. */
   ratios?: readonly StationRatio[] | undefined;
+  /** Lines, wires and things around it, where anybody entered any. */
+  around?: GroundAround | undefined;
   look?: Look;
 };
 
@@ -52,12 +58,13 @@ const HEADING_PX = { alone: 16, belowStreet: 48 } as const;
  *
  * @example <LayoutDrawing plan={planTent(spec)} words={words} units="mm" />
  */
-export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios: screened, look = IN_PAGE }: LayoutProps) {
+export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios: screened, around, look = IN_PAGE }: LayoutProps) {
   const { drawing, layoutDrawing, tapeText } = words;
   const ratios = ratiosDrawn(screened);
   const belowPx = SCALE_PX + layoutKeyPx(plan, words, ratios !== null);
   const sheet: Sheet = { ...sheetOf(plan, { units, words, belowPx, street: street?.edge, ratios }), ...look.palette };
   const { px } = sheet;
+  const ground = around && { pen: sitePen(plan, sheet), site: around.site, words };
   const taken: Box[] = [...plan.poles.map((p) => poleBox(p, sheet)), ...plan.seams.map((s) => seamBox(s, plan, sheet))];
   const diagonals = diagonalTexts({ plan, sheet }, [...taken, ...plan.stations.map((s) => stationBox(s, sheet))]);
   const size = [plan.widthFt, plan.lengthFt].map((ft) => tapeText(ft, units)) as [string, string];
@@ -77,12 +84,21 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios
       stroke-linejoin="round"
     >
       <title>{layoutDrawing.title(...size)}</title>
+      {ground && <SiteFills pen={ground.pen} />}
+      {ground && (
+        <clipPath id={SITE_CLIP}>
+          <rect width={sheet.widthFt} height={sheet.belowY} />
+        </clipPath>
+      )}
       {look.backed && <rect width={sheet.widthFt} height={sheet.heightFt} fill={sheet.ground} />}
+      {ground && <Clipped><Zones {...ground} rules={around!.rules} /></Clipped>}
       <Diagonals sheet={sheet} texts={diagonals} />
       <Pieces plan={plan} frame={sheet} />
       <Outline plan={plan} sheet={sheet} />
+      {ground && <Clipped><Neighbors {...ground} /></Clipped>}
       <StakedPlates plan={plan} frame={sheet} />
       <Stations plan={plan} frame={sheet} unnamed />
+      {ground && <NeighborLetters {...ground} isNamed />}
       <Running plan={plan} sheet={sheet} />
       <Overall plan={plan} sheet={sheet} />
       <CornerLetters plan={plan} sheet={sheet} />
@@ -106,6 +122,26 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios
     </svg>
   );
 }
+
+const SITE_CLIP = "layout-ground";
+
+/** What lies around a tent, drawn on its layout: all of it between the edges and down to where the scale begins. */
+function sitePen(plan: TentPlan, sheet: Sheet): SitePen {
+  const { px, x, y, ink, ground, widthFt, belowY } = sheet;
+  const [left, top] = [-x(0), y(0)];
+  return {
+    ink,
+    ground,
+    px,
+    fills: "layout",
+    perFt: 1,
+    at: (p) => [x(p.xFt), y(p.yFt)],
+    view: { left: left + px(16), right: left + widthFt - px(60), near: top - belowY + px(16), far: top - px(40) },
+    avoid: { xFt: plan.widthFt / 2, yFt: plan.lengthFt / 2 },
+  };
+}
+
+const Clipped = ({ children }: { children?: Child }) => <g clip-path={`url(#${SITE_CLIP})`}>{children}</g>;
 
 /** The corner letters, outside the corners of the stake line. */
 const CornerLetters = ({ plan, sheet }: { plan: TentPlan; sheet: Sheet }) => (

@@ -56,7 +56,7 @@ export function replyText(reply: Reply, teller: Teller, words: Words): string {
     case "backInUse":
       return words.trouble.back(reply.thing, reply.left);
     case "found":
-      return words.found.reply(reply.what, reply.shuts);
+      return words.found.reply(reply.what, reply.shuts, reply.dropped);
     case "overAgreed":
       return words.overAgreedText[reply.what](reply.mph, reply.agreedMph);
     case "hurt":

@@ -1,3 +1,4 @@
+import type { Shortfall } from "../../install/checks/computed.ts";
 import type { Check, Value } from "../../install/gates.ts";
 import type { EntryNo, PersonId, WallTime } from "../../install/ids.ts";
 import type { Step } from "../../install/step.ts";
@@ -9,6 +10,8 @@ export const PLAIN_KINDS = [
   "waived",
   "outOfLimit",
   "paper",
+  "corrected",
+  "found",
   "loosened",
   "amended",
   "takenBack",
@@ -38,6 +41,10 @@ type PlainFacts = {
   readonly outOfLimit: { readonly value: Value; readonly check: Check; readonly followed: Followed | null };
   /** `seen`: the entry in which a second person looked at it. Whose paper it is, is not kept: that is a name. */
   readonly paper: { readonly document: string; readonly dated: string; readonly seen: EntryNo | null };
+  /** What had shut the way on by what was worked out, and does no more since it was entered otherwise: its name, or its kind where it has none. */
+  readonly corrected: { readonly because: string; readonly opened: readonly Shortfall[] };
+  /** What was found while the job ran, by its name, and what of the tent is too near to it. */
+  readonly found: { readonly name: string; readonly shuts: readonly Shortfall[] };
   readonly loosened: { readonly because: string; readonly fields: readonly string[] };
   readonly amended: { readonly because: string };
   readonly takenBack: { readonly because: string };

@@ -7,11 +7,12 @@ import type { Finding, FindingName } from "./finding.ts";
 import { jobMeasure, type Measure, measuresAfter } from "./measure.ts";
 import { doubtsChanged } from "./of-doubts.ts";
 import { findingsOfFlags } from "./of-flags.ts";
+import { findingsOfSite } from "./of-site.ts";
 import { NOTHING_PENDING, type Pending, pendingAfter } from "./pending.ts";
 import type { Flagged, Seen } from "./said-then.ts";
 
 /** Version of the rules of findings, with those of doubts. What another version found is found again. */
-export const OVERSIGHT_VERSION = 1000 + DOUBTS_VERSION;
+export const OVERSIGHT_VERSION = 2000 + DOUBTS_VERSION;
 
 /** What is kept of a job to find more from its next entry. Plain JSON, derived from the entries. */
 export type OversightState = { readonly doubts: DoubtState; readonly pending: Pending };
@@ -37,7 +38,7 @@ export function addOversight({ doubts, pending }: OversightState, flagged: Flagg
   const seen: Seen = { ...flagged, script: frozenIn(folds[0].frozenAt, earlier).script, earlier };
   const after = addDoubts(doubts, entry, earlier);
   const changed = doubtsChanged(doubts, after, seen);
-  const found = findingsOfFlags(seen);
+  const found = [...findingsOfFlags(seen), ...findingsOfSite(seen)];
   const later = pendingAfter(pending, found, seen);
   return {
     state: { doubts: after, pending: later.pending },

@@ -1,6 +1,7 @@
 import { stakeLines } from "../../../machines/tent/tape.ts";
 import type { Corner, EdgeName, TentPlan } from "../../../machines/tent/types.ts";
 import type { XY } from "../dimension.tsx";
+import type { GroundAround } from "../site/ground-around.ts";
 import { BAND_PX, isLevel, sideToward, type Toward } from "./compass.tsx";
 import { Head } from "./shape.tsx";
 import { type Room, type SmallFrame, type Turn, tenth } from "./small-frame.ts";
@@ -10,6 +11,8 @@ import { linesOf, sideOf, widestOf } from "./street.tsx";
 export type Surroundings = {
   readonly baselineBearingDeg?: number;
   readonly street?: { readonly edge: EdgeName; readonly name: string };
+  /** Lines, wires and things, where anybody entered any. */
+  readonly ground?: GroundAround | undefined;
 };
 
 export const LETTER_PX = 18;

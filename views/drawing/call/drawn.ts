@@ -3,7 +3,9 @@ import { digest, type Hash } from "../../../machines/digest/digest.ts";
 import type { Picture, WindFacts } from "../../../machines/picture/picture.ts";
 import { pictureOf } from "../../../machines/picture/picture-of.ts";
 import { windFacts } from "../../../machines/picture/wind-facts.ts";
+import type { Frozen } from "../../../machines/install/step.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
+import { groundAround } from "../site/ground-around.ts";
 import type { Surroundings } from "./around.tsx";
 import { TURNS, type Turn, usualTurn } from "./small-frame.ts";
 
@@ -20,11 +22,21 @@ export type Drawn = {
 
 /** What a screen draws of a job as it is now; `quarters` is how often somebody turned the plan on it. */
 export function drawnOf({ job, now }: LiveJob, quarters: number): Drawn {
-  const { brief, plan } = job.frozen;
+  const { plan } = job.frozen;
   const usual = TURNS.indexOf(usualTurn(plan));
   const turn = TURNS[(usual + quarters) % TURNS.length]!;
-  return { picture: pictureOf(job, now.at), wind: windFacts(job, now.at), plan, surroundings: brief.site, turn, quarters };
+  return { picture: pictureOf(job, now.at), wind: windFacts(job, now.at), plan, surroundings: surroundingsOf(job.frozen), turn, quarters };
 }
+
+/** What is around a tent: without lines it is what its brief says, and the same job gives the same one. */
+function surroundingsOf(frozen: Frozen): Surroundings {
+  const ground = groundAround(frozen);
+  if (!ground) return frozen.brief.site;
+  const known = withGround.get(frozen) ?? { ...frozen.brief.site, ground };
+  withGround.set(frozen, known);
+  return known;
+}
+const withGround = new WeakMap<Frozen, Surroundings>();
 
 /** So many letters of a digest tell one drawing of a job from the next. */
 const NAME_LETTERS = 12;

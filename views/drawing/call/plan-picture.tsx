@@ -7,6 +7,8 @@ import type { Words } from "../../text/words.ts";
 import { Label } from "../label.tsx";
 import { outlineOf } from "../pieces.tsx";
 import { PoleMark } from "../poles.tsx";
+import { lettersAt, NeighborLetters, Neighbors, SiteFills, Zones } from "../site/neighbors.tsx";
+import type { SitePen } from "../site/site-frame.ts";
 import { StationMark } from "../stations.tsx";
 import { apart, around } from "./apart.ts";
 import { CornerLetters, letterAt, type Surroundings } from "./around.tsx";
@@ -15,7 +17,7 @@ import { cornersIn, labelsOf, type PlacedLabel, textWidePx } from "./labels.ts";
 import { namesOf } from "./names.ts";
 import { DrawnShape, Fills, type How, pointsOf } from "./shape.tsx";
 import { shapesOf } from "./shapes.ts";
-import { type SmallFrame, tenth } from "./small-frame.ts";
+import { reachOf, type SmallFrame, tenth } from "./small-frame.ts";
 import { SmallStreet, streetOf } from "./street.tsx";
 
 type Props = {
@@ -23,12 +25,13 @@ type Props = {
   plan: TentPlan;
   frame: SmallFrame;
   street: Surroundings["street"];
+  ground?: Surroundings["ground"];
   toward: readonly Toward[];
   words: Words;
 };
 
 /** The plan in small: all of it thin, what was done quiet, what comes next dashed, and what the call is about strong. */
-export function PlanDrawing({ picture, plan, frame, street, toward, words }: Props) {
+export function PlanDrawing({ picture, plan, frame, street, ground, toward, words }: Props) {
   const { about, done, next, counts } = picture;
   const drawn = (marks: readonly Mark[], how: How) => (
     <g class={`drawn-${how}`}>
@@ -40,11 +43,13 @@ export function PlanDrawing({ picture, plan, frame, street, toward, words }: Pro
       )}
     </g>
   );
-  /** Labels lie over no letter of a corner, over neither the street, north nor the wind, and over no pole that is meant. */
+  const lines = ground && matters(about) ? { pen: sitePen(plan, frame), site: ground.site, words } : null;
+  /** Labels lie over no letter of a corner or a line, over neither the street, north nor the wind, and over no pole that is meant. */
   const taken = [
     ...stakeLines(plan).map(({ start }) => around(letterAt(frame, frame.at(start)).at, 9)),
     ...[(street && streetOf(plan, frame, street)?.taken) ?? []].flat(),
     ...spotsOf(toward, frame).map((at) => around(at, 16)),
+    ...(lines ? lettersAt(lines.pen, lines.site).map((at) => around(at, 11)) : []),
     ...about
       .flatMap((m) => (m.is === "poles" ? m.ids : []))
       .map((id) => around(frame.at(plan.poles.find((p) => p.id === id)!), frame.polePx)),
@@ -54,13 +59,17 @@ export function PlanDrawing({ picture, plan, frame, street, toward, words }: Pro
   return (
     <>
       <Fills pen={frame} />
+      {lines && <SiteFills pen={lines.pen} />}
       <Part frame={frame}>
+        {lines && <Zones {...lines} rules={ground!.rules} />}
         {drawn(areas(about), "about")}
         <Thin plan={plan} frame={frame} counts={counts} />
+        {lines && <Neighbors {...lines} />}
         {!counts && <Poles plan={plan} frame={frame} />}
         {drawn(done, "done")}
         {drawn(next, "next")}
         {drawn(others(about), "about")}
+        {lines && <NeighborLetters {...lines} />}
       </Part>
       {street && <SmallStreet plan={plan} frame={frame} street={street} />}
       <Compass toward={toward} frame={frame} words={words} />
@@ -72,6 +81,22 @@ export function PlanDrawing({ picture, plan, frame, street, toward, words }: Pro
       )}
     </>
   );
+}
+
+/** Whether lines matter: not where cloth is laid and laced, for which no stake is driven and no pole stands. */
+const matters = (about: readonly Mark[]): boolean => about.some(({ is }) => is !== "piece" && is !== "half");
+
+/** What is around a tent as far as a small drawing shows it. */
+function sitePen(plan: TentPlan, frame: SmallFrame): SitePen {
+  const [xs, ys] = [reachOf(plan).map(({ xFt }) => xFt), reachOf(plan).map(({ yFt }) => yFt)];
+  const roomFt = 4 / frame.pxPerFt;
+  const view = {
+    left: Math.min(...xs) - roomFt,
+    right: Math.max(...xs) + roomFt,
+    near: Math.min(...ys) - roomFt,
+    far: Math.max(...ys) + roomFt,
+  };
+  return { ...frame, perFt: frame.pxPerFt, view, avoid: { xFt: plan.widthFt / 2, yFt: plan.lengthFt / 2 } };
 }
 
 /** All of the plan; where a part is shown, what lies between its two levels. */

@@ -16,7 +16,7 @@ export function toldOf({ picture, plan, turn, surroundings }: Seen, words: Words
   const turned = [text.turned(EDGES.find((edge) => sideOf(edge, turn) === "top")!)];
   if (picture.kind === "square") return { title: text.corners, desc: [squareTold(picture, words), ...turned].join(" ") };
   const { about, done, next, windFromDeg } = picture;
-  const { baselineBearingDeg: bearing, street } = surroundings;
+  const { baselineBearingDeg: bearing, street, ground } = surroundings;
   return {
     title: about.length === 0 ? text.nowhere : text.here(about, plan),
     desc: [
@@ -26,6 +26,7 @@ export function toldOf({ picture, plan, turn, surroundings }: Seen, words: Words
       ...turned,
       ...(bearing === undefined ? [] : [text.north((((northDeg(plan, bearing) + turn) % 360) + 360) % 360)]),
       ...(windFromDeg === undefined ? [] : [text.windBlows(windFromDeg)]),
+      ...(ground && ground.site.buried.length + ground.site.overhead.length > 0 ? [text.lines(ground.site.buried.length, ground.site.overhead.length)] : []),
       ...(street ? [text.street(street.name, street.edge)] : []),
     ].join(" "),
   };

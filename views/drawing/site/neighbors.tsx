@@ -63,32 +63,47 @@ export const Neighbors = ({ pen, site, words }: Props) => (
 );
 
 /** The letter of each line on its middle, and the name of each thing, readable over whatever is under it. */
-export const NeighborLetters = ({ pen, site, words: { siteDrawing: text } }: Props) => (
+export const NeighborLetters = ({ pen, site, words: { siteDrawing: text }, isNamed = false }: Props & { isNamed?: boolean }) => (
   <g class="drawn-site-letters">
     {site.buried.map((line) => (
-      <Chip pen={pen} at={letterSpot(pen, line.points)} text={text.letter[line.kind]} color={UTILITY_COLOR[line.kind]} />
+      <Chip
+        pen={pen}
+        at={letterSpot(pen, line.points)}
+        text={text.letter[line.kind]}
+        color={UTILITY_COLOR[line.kind]}
+        name={isNamed ? line.id : null}
+      />
     ))}
     {site.overhead.map((line) => (
-      <Chip pen={pen} at={letterSpot(pen, line.points)} text={text.overheadLetter} color={null} />
+      <Chip pen={pen} at={letterSpot(pen, line.points)} text={text.overheadLetter} color={null} name={isNamed ? line.id : null} />
     ))}
     {site.things.map(({ kind, shape }) => {
       const middle = middleOf(shape.is === "circle" ? [shape.middle] : shape.is === "path" ? shape.points : shape.corners);
-      return isIn(pen, middle) ? <At pen={pen} p={middle} text={text.thing[kind]} /> : null;
+      // Beside a trunk, not over it.
+      const downFt = shape.is === "circle" ? shape.radiusFt + pen.px(9) / pen.perFt : 0;
+      return isIn(pen, middle) ? <At pen={pen} p={middle} downFt={downFt} text={text.thing[kind]} /> : null;
     })}
   </g>
 );
 
-const At = ({ pen, p, text }: { pen: SitePen; p: Point; text: string }) => {
+const At = ({ pen, p, downFt, text }: { pen: SitePen; p: Point; downFt: number; text: string }) => {
   const [x, y] = pen.at(p);
-  return <Label frame={pen} x={x} y={y} text={text} px={11} bold />;
+  return <Label frame={pen} x={x} y={y + downFt * pen.perFt} text={text} px={11} bold />;
 };
 
+/** Where the letters of lines and wires stand, so that others keep away. */
+export const lettersAt = (pen: SitePen, { buried, overhead }: SiteModel): XY[] =>
+  [...buried, ...overhead].flatMap(({ points }) => {
+    const spot = letterSpot(pen, points);
+    return spot ? [pen.at(spot)] : [];
+  });
+
 /** A letter on its own ground, in a ring of its line's color; a wire's is square and has no color. */
-export function Chip({ pen, at, text, color }: { pen: SitePen; at: Point | null; text: string; color: string | null }) {
-  if (at === null) return null;
-  return <ChipAt pen={pen} at={pen.at(at)} text={text} color={color} />;
+type ChipProps = { readonly pen: SitePen; readonly text: string; readonly color: string | null; readonly name: string | null };
+export function Chip({ at, ...chip }: ChipProps & { readonly at: Point | null }) {
+  return at === null ? null : <ChipAt at={chip.pen.at(at)} {...chip} />;
 }
-function ChipAt({ pen, at: [x, y], text, color }: { pen: SitePen; at: XY; text: string; color: string | null }) {
+function ChipAt({ pen, at: [x, y], text, color, name }: ChipProps & { readonly at: XY }) {
   const { px, ink, ground } = pen;
   const r = px(9);
   return (
@@ -105,6 +120,7 @@ function ChipAt({ pen, at: [x, y], text, color }: { pen: SitePen; at: XY; text: 
       <text x={x} y={y} font-size={px(11)} font-weight="700" fill={ink} text-anchor="middle" dominant-baseline="central">
         {text}
       </text>
+      {name !== null && <Label frame={pen} x={x + px(16)} y={y} text={name} anchor="start" bold />}
     </g>
   );
 }
@@ -134,10 +150,14 @@ function ThingMark({ pen, thing: { id, shape } }: { pen: SitePen; thing: Thing; 
   const how = { fill: `url(#${thingFill(pen)})`, stroke: pen.ink, "stroke-width": pen.px(1.8) };
   if (shape.is === "circle") {
     const [cx, cy] = pen.at(shape.middle);
-    return isIn(pen, shape.middle) ? <circle data-thing={id} cx={cx} cy={cy} r={tenth(pen, Math.max(pen.px(2), shape.radiusFt * pen.perFt))} {...how} /> : null;
+    return isIn(pen, shape.middle) ? (
+      <circle data-thing={id} cx={cx} cy={cy} r={tenth(pen, Math.max(pen.px(2), shape.radiusFt * pen.perFt))} {...how} />
+    ) : null;
   }
   if (shape.is === "polygon")
-    return seen(pen, [...shape.corners, shape.corners[0]!]).length > 0 ? <polygon data-thing={id} points={pointsOf(pen, shape.corners)} {...how} /> : null;
+    return seen(pen, [...shape.corners, shape.corners[0]!]).length > 0 ? (
+      <polygon data-thing={id} points={pointsOf(pen, shape.corners)} {...how} />
+    ) : null;
   return (
     <g data-thing={id}>
       {seen(pen, shape.points).map((run) => (
@@ -148,7 +168,13 @@ function ThingMark({ pen, thing: { id, shape } }: { pen: SitePen; thing: Thing; 
 }
 
 const AreaEdge = ({ pen, area, dash }: { pen: SitePen; area: Area; dash: readonly number[] }) => (
-  <polygon points={pointsOf(pen, area.corners)} fill="none" stroke={pen.ink} stroke-width={pen.px(1.6)} stroke-dasharray={dashes(pen, dash)} />
+  <polygon
+    points={pointsOf(pen, area.corners)}
+    fill="none"
+    stroke={pen.ink}
+    stroke-width={pen.px(1.6)}
+    stroke-dasharray={dashes(pen, dash)}
+  />
 );
 
 const seen = (pen: SitePen, points: readonly Point[]): string[] => runsIn(pen.view, points).map((run) => pointsOf(pen, run));
@@ -156,7 +182,8 @@ const pointsOf = (pen: SitePen, points: readonly Point[]): string => points.map(
 const dashes = (pen: SitePen, lengths: readonly number[]): string => lengths.map(pen.px).join(" ");
 /** Finer than is seen on this drawing. */
 const tenth = (pen: SitePen, n: number): number => Math.round(n / pen.px(0.01)) * pen.px(0.01);
-const isIn = ({ view }: SitePen, { xFt, yFt }: Point): boolean => xFt >= view.left && xFt <= view.right && yFt >= view.near && yFt <= view.far;
+const isIn = ({ view }: SitePen, { xFt, yFt }: Point): boolean =>
+  xFt >= view.left && xFt <= view.right && yFt >= view.near && yFt <= view.far;
 const middleOf = (points: readonly Point[]): Point => ({
   xFt: points.reduce((sum, p) => sum + p.xFt, 0) / points.length,
   yFt: points.reduce((sum, p) => sum + p.yFt, 0) / points.length,

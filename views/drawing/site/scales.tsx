@@ -4,7 +4,7 @@ import { Label } from "../label.tsx";
 import type { SiteFrame } from "./site-frame.ts";
 
 const STEPS_FT = [5, 10, 20, 50, 100, 200, 500, 1000];
-const MIN_STEP_PX = 30;
+const MIN_STEP_PX = 40;
 
 /** The baseline as far as it is seen, with feet along it at the left edge, and feet off it along the bottom. */
 export function Scales({ pen, words: { siteDrawing: text } }: { pen: SiteFrame; words: Words }) {
@@ -42,7 +42,15 @@ export function Scales({ pen, words: { siteDrawing: text } }: { pen: SiteFrame; 
 /** Points that were pressed, in their order, joined. */
 export const Pressed = ({ pen, points }: { pen: SiteFrame; points: readonly Point[] }) => (
   <g class="drawn-pressed">
-    {points.length > 1 && <polyline points={points.map((p) => pen.at(p).join(",")).join(" ")} fill="none" stroke={pen.ink} stroke-width="2.5" stroke-dasharray="6 4" />}
+    {points.length > 1 && (
+      <polyline
+        points={points.map((p) => pen.at(p).join(",")).join(" ")}
+        fill="none"
+        stroke={pen.ink}
+        stroke-width="2.5"
+        stroke-dasharray="6 4"
+      />
+    )}
     {points.map((p, i) => {
       const [cx, cy] = pen.at(p);
       return (

@@ -1,6 +1,6 @@
-import { headingOfNorth } from "../../../machines/site/north.ts";
 import type { SiteClearances } from "../../../machines/site/clearances.ts";
 import type { SiteModel } from "../../../machines/site/model.ts";
+import { headingOfNorth } from "../../../machines/site/north.ts";
 import type { ClearanceRules } from "../../../machines/site/rules.ts";
 import type { Place } from "../../../machines/site/stand.ts";
 import type { Point, TentPlan } from "../../../machines/tent/types.ts";
@@ -33,7 +33,15 @@ export type SiteDrawingProps = {
 };
 
 /** How a site is laid into its drawing: the same for the drawing and for what is pressed on it. */
-export const frameOfSite = ({ plan, site, place, points = [], alsoSeen = [], palette = ON_PAGE, id = "site" }: Omit<SiteDrawingProps, "words" | "rules" | "clearances">): SiteFrame =>
+export const frameOfSite = ({
+  plan,
+  site,
+  place,
+  points = [],
+  alsoSeen = [],
+  palette = ON_PAGE,
+  id = "site",
+}: Omit<SiteDrawingProps, "words" | "rules" | "clearances">): SiteFrame =>
   siteFrame(viewOf(plan, site, { places: [place, ...alsoSeen], points }), { ...palette, fills: id, avoid: place.middle });
 
 /**
@@ -62,18 +70,26 @@ export function SiteDrawing(props: SiteDrawingProps) {
       stroke-linejoin="round"
     >
       <title>{text.title(plan.widthFt, plan.lengthFt)}</title>
-      <desc>{text.desc({ buried: site.buried.length, overhead: site.overhead.length, things: site.things.length, short: short.length })}</desc>
+      <desc>
+        {text.desc({ buried: site.buried.length, overhead: site.overhead.length, things: site.things.length, short: short.length })}
+      </desc>
       {props.palette && <rect width={pen.widePx} height={pen.highPx} fill={pen.ground} />}
       <SiteFills pen={pen} />
       <Zones {...shared} rules={rules} />
       <Scales pen={pen} words={words} />
       <Neighbors {...shared} />
       <TentOnSite plan={plan} place={place} pen={pen} short={short} />
+      {bearingDeg !== undefined && (
+        <NorthArrow
+          pen={pen}
+          at={[pen.widePx - 26, 42]}
+          deg={headingOfNorth(bearingDeg, place.headingDeg)}
+          text={words.layoutDrawing.north}
+          letterPx={12}
+        />
+      )}
       <NeighborLetters {...shared} />
       <Pressed pen={pen} points={points} />
-      {bearingDeg !== undefined && (
-        <NorthArrow pen={pen} at={[pen.widePx - 24, 40]} deg={headingOfNorth(bearingDeg, place.headingDeg)} text={words.layoutDrawing.north} letterPx={12} />
-      )}
     </svg>
   );
 }

@@ -1,6 +1,6 @@
-import { type Place, standingAt, standingOf, turning } from "../../../machines/site/stand.ts";
-import { edgeOf } from "../../../machines/site/shape.ts";
 import type { SiteModel } from "../../../machines/site/model.ts";
+import { edgeOf } from "../../../machines/site/shape.ts";
+import { type Place, standingAt, standingOf, turning } from "../../../machines/site/stand.ts";
 import type { Point, TentPlan } from "../../../machines/tent/types.ts";
 import type { XY } from "../dimension.tsx";
 import type { Pen } from "../palette.ts";
@@ -32,7 +32,11 @@ const AROUND_FT = 12;
 const SHOWN_FT = 40;
 
 /** What is seen of a site: the tent wherever it may stand, the beginning of the baseline, what was pressed, and what is near. */
-export function viewOf(plan: TentPlan, site: SiteModel, { places, points = [] }: { places: readonly Place[]; points?: readonly Point[] }): View {
+export function viewOf(
+  plan: TentPlan,
+  site: SiteModel,
+  { places, points = [] }: { places: readonly Place[]; points?: readonly Point[] },
+): View {
   const tent = standingOf(plan);
   const core = grown(boundsOf([...places.flatMap((place) => standingAt(tent, place).outline), { xFt: 0, yFt: 0 }, ...points]), AROUND_FT);
   const wide = grown(core, SHOWN_FT);
@@ -113,7 +117,8 @@ export function runsIn({ left, right, near, far }: View, points: readonly Point[
   let isOn = false;
   for (let i = 1; i < points.length; i++) {
     const [a, b] = [points[i - 1]!, points[i]!];
-    const isSeen = Math.max(a.xFt, b.xFt) >= left && Math.min(a.xFt, b.xFt) <= right && Math.max(a.yFt, b.yFt) >= near && Math.min(a.yFt, b.yFt) <= far;
+    const isSeen =
+      Math.max(a.xFt, b.xFt) >= left && Math.min(a.xFt, b.xFt) <= right && Math.max(a.yFt, b.yFt) >= near && Math.min(a.yFt, b.yFt) <= far;
     if (isSeen && isOn) runs.at(-1)!.push(b);
     else if (isSeen) runs.push([a, b]);
     isOn = isSeen;
@@ -145,7 +150,13 @@ export function letterSpot({ view, avoid }: Pick<SitePen, "view" | "avoid">, poi
 function clipped({ left, right, near, far }: View, a: Point, b: Point): readonly [Point, Point] | null {
   const [dx, dy] = [b.xFt - a.xFt, b.yFt - a.yFt];
   let [from, to] = [0, 1];
-  for (const [p, q] of [[-dx, a.xFt - left], [dx, right - a.xFt], [-dy, a.yFt - near], [dy, far - a.yFt]] as const) { // biome-ignore format: one line reads best
+  for (const [p, q] of [
+    [-dx, a.xFt - left],
+    [dx, right - a.xFt],
+    [-dy, a.yFt - near],
+    [dy, far - a.yFt],
+  ] as const) {
+    // biome-ignore format: one line reads best
     if (p === 0 && q < 0) return null;
     if (p < 0) from = Math.max(from, q / p);
     if (p > 0) to = Math.min(to, q / p);
@@ -164,5 +175,9 @@ const boundsOf = (points: readonly Point[]): View =>
     }),
     { left: Number.POSITIVE_INFINITY, right: Number.NEGATIVE_INFINITY, near: Number.POSITIVE_INFINITY, far: Number.NEGATIVE_INFINITY },
   );
-const grown = ({ left, right, near, far }: View, ft: number): View => ({ left: left - ft, right: right + ft, near: near - ft, far: far + ft });
-
+const grown = ({ left, right, near, far }: View, ft: number): View => ({
+  left: left - ft,
+  right: right + ft,
+  near: near - ft,
+  far: far + ft,
+});

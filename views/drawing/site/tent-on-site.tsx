@@ -38,7 +38,11 @@ export function TentOnSite({ plan, place, pen, short }: Props) {
       })}
       {tent.poles.map(({ name, at: p }) => {
         const [x, y] = pen.at(p);
-        return isBad(name) ? <TooNear pen={pen} x={x} y={y} /> : <circle cx={x} cy={y} r={px(2.2)} fill={ground} stroke={ink} stroke-width={px(1)} />;
+        return isBad(name) ? (
+          <TooNear pen={pen} x={x} y={y} />
+        ) : (
+          <circle cx={x} cy={y} r={px(2.2)} fill={ground} stroke={ink} stroke-width={px(1)} />
+        );
       })}
       {CORNERS.map((corner, i) => {
         const [x, y] = at(corners[i]!);

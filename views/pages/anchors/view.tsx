@@ -114,7 +114,7 @@ const Listed = ({ title, texts }: { readonly title: string; readonly texts: read
 type RatiosProps = Pick<FoundProps, "screening" | "words"> & Pick<AnchorsState, "plan">;
 
 const Ratios = ({ screening: { ratio: any, stations }, plan, words, words: { anchors: text, layout, loads } }: RatiosProps) => (
-  <section>
+  <div>
     <h2>{text.stations}</h2>
     <p>{text.ratios}</p>
     {any !== null && (
@@ -129,5 +129,5 @@ const Ratios = ({ screening: { ratio: any, stations }, plan, words, words: { anc
         </li>
       ))}
     </ul>
-  </section>
+  </div>
 );

@@ -1,7 +1,8 @@
 import type { Child } from "hono/jsx";
-import { JobScreen } from "../../parts/job-screen.tsx";
+import { JobScreen, Way } from "../../parts/job-screen.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { TextField } from "../../parts/text-field.tsx";
+import { isOfAnchors } from "../guide/anchors.ts";
 import { Answer, type Props, takesUnknown, Unknown } from "../guide/answers/press.tsx";
 import { type Item, itemsOf, pickOf } from "../guide/asked.ts";
 
@@ -24,6 +25,7 @@ export const AnswersPage = (screen: Screen) => {
             ))}
           </div>
           {takesUnknown(gate) && <Unknown screen={screen} gate={gate} />}
+          {isOfAnchors(gate.id) && <Way screen={screen} to="anchors" text={words.anchors.title} />}
           {gate.paper !== null && <PaperInstead screen={screen} gate={gate} />}
           {!gate.hard && <Left screen={screen} gate={gate} />}
           {itemsOf(gate, words).length === 0 && !takesUnknown(gate) && gate.paper === null && gate.hard && <p>{words.guide.noOther}</p>}

@@ -1,8 +1,8 @@
 import { ROLES } from "../../../machines/install/roles.ts";
 import { Wrong } from "../../parts/fields.tsx";
-import { ForecastPart } from "../weather-plan/view.tsx";
 import { wrongId } from "../../regions.ts";
 import type { Words } from "../../text/words.ts";
+import { ForecastPart } from "../weather-plan/view.tsx";
 import { Frame, Send, Unpressed } from "./frame.tsx";
 import type { CrewStepProps, PersonRow, StepProps } from "./state.ts";
 

@@ -23,6 +23,9 @@ export const SheetStep = (props: StepProps & { news: string | null }) => (
         <button type="submit" name="go" value="unknown">
           {props.words.draft.noSheet}
         </button>
+        <button type="submit" name="go" value="anchors">
+          {props.words.anchors.link}
+        </button>
       </Send>
     </form>
   </Frame>

@@ -32,11 +32,14 @@ export const SiteStep = ({ soil, left, ...props }: Props) => {
         {Object.entries(left).map(([name, place]) => (
           <input type="hidden" name={`left.${name}`} value={place} />
         ))}
-        {props.draft !== null && (
-          <a class="button" href={`/drafts/${props.draft}/ground-plan`}>
-            {props.words.siteForms.onDraft}
-          </a>
-        )}
+        <button type="submit" name="go" value="ground">
+          {props.words.siteForms.onDraft}
+        </button>
+        {Object.entries(props.problems)
+          .filter(([name]) => name.startsWith("siteModel"))
+          .map(([, why]) => (
+            <p class="wrong">{why}</p>
+          ))}
         <Send words={props.words} main={text.on}>
           {Object.keys(left).length > 0 && (
             <button type="submit" name="go" value="same">

@@ -1,7 +1,7 @@
 import type { Filled } from "../../parts/fields.tsx";
 import { Page } from "../../parts/page.tsx";
-import type { HeldForecast } from "../weather-plan/state.ts";
 import { PlanFields } from "../weather-plan/form.tsx";
+import type { HeldForecast } from "../weather-plan/state.ts";
 import { ForecastPart } from "../weather-plan/view.tsx";
 
 type Props = Filled & {

@@ -11,7 +11,7 @@ import { SaidBack } from "./read-back.tsx";
 import { Site } from "./site.tsx";
 import { StopFirst, stopsFirst } from "./stop-first.tsx";
 import { isUnfolded } from "./trainee.ts";
-import { ReadingDue, WatchLevels } from "./watch.tsx";
+import { ClearBy, ReadingDue, WatchLevels } from "./watch.tsx";
 
 /** From how many letters on a call is set smaller, so that it stands whole beside what answers it. */
 const SIZES = [
@@ -74,6 +74,7 @@ export const Call = (screen: Screen) => {
       {under.map(({ is, text }) => (
         <p class={is}>{text}</p>
       ))}
+      <ClearBy {...screen} />
       <WatchLevels {...screen} />
     </article>
   );

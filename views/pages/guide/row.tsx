@@ -6,6 +6,7 @@ import { LookAtIt } from "./agree.tsx";
 import { answerKind, isAskedHere } from "./answers/answer-kind.ts";
 import { MakeSafe } from "./answers/answers.tsx";
 import { takesUnknown, Unknown } from "./answers/press.tsx";
+import { isOfAnchors } from "./anchors.ts";
 import { askedNow, pickIt } from "./asked.ts";
 import { stopsFirst } from "./stop-first.tsx";
 
@@ -70,7 +71,7 @@ const Beside = (screen: Screen) => {
   if (kind === "hurt" || kind === "closed") return null;
   if (gate?.tile.input === "site") return link("/site", words.workedOut.look);
   if (guide.proposed && gate?.tile.input !== "facts") return <LookAtIt screen={screen} class="button beside" />;
-  if (!gate) return null;
+  if (!gate) return isOfAnchors(guide.step) ? link("/anchors", words.anchors.title) : null;
   if (kind === "gate" && gate.cure) return link(`/${gate.cure.to}`, words.guide.fix[gate.cure.fixes]);
   if (kind === "held" || kind === "next") return link(`?pick=${pickIt(gate)}`, kind === "held" ? words.guide.answerIt : words.guide.again);
   const { no, of } = askedNow(gate, pick, words);

@@ -1,6 +1,7 @@
 import type { Instant } from "../../../machines/install/ids.ts";
 import { currentStep, type Job } from "../../../machines/install/job.ts";
-import { LEVELS } from "../../../machines/install/watch.ts";
+import { wallTime } from "../../../machines/install/wall-time.ts";
+import { LEVELS, type Watch } from "../../../machines/install/watch.ts";
 import { levelAt, levelsNow, readingDue } from "../../../machines/install/watch-now.ts";
 import type { Words } from "../../text/words.ts";
 
@@ -15,17 +16,31 @@ export type WatchState = {
     readonly inS: readonly number[];
     readonly says: Readonly<Record<Loudness, string>>;
     readonly is: Loudness | "later";
-  };
+  } | null;
   readonly levels: readonly { readonly gust: string; readonly does: string; readonly now: boolean }[];
+  /** The agreed hour by which nobody is inside, in words, until the wind that it is for is over; `null` where none is. */
+  readonly clearBy: string | null;
 };
 
-/** The watch of a tent that stands by a weather plan; `null` for any other job. */
-export function watchState(job: Job, at: Instant, { weatherPlan: text }: Words): WatchState | null {
+/** The watch of a tent that stands by a weather plan, or with an hour agreed for clearing it; `null` for any other job. */
+export function watchState(job: Job, at: Instant, words: Words): WatchState | null {
   const { watch } = job.frozen.script;
+  if (!watch || currentStep(job)?.phase !== "standing") return null;
+  const byPlan = planState(watch, job, at, words);
+  const clearBy = hourAgreed(watch, job, at, words);
+  return byPlan || clearBy !== null ? { due: null, levels: [], ...byPlan, clearBy } : null;
+}
+
+function hourAgreed({ forecast }: Watch, { frozen, snapshot }: Job, at: Instant, { weatherPlan: text, when }: Words): string | null {
+  if (!forecast || forecast.clearBy === null || wallTime(at, snapshot.context) >= forecast.to) return null;
+  return text.emptyBy(when.dayAndClock(frozen.brief.zone, forecast.clearBy));
+}
+
+function planState(watch: Watch, job: Job, at: Instant, { weatherPlan: text }: Words): Pick<WatchState, "due" | "levels"> | null {
   const { context } = job.snapshot;
-  const due = watch?.plan && readingDue(watch, context, at);
-  if (!watch?.plan || !due || currentStep(job)?.phase !== "standing") return null;
   const { plan } = watch;
+  const due = readingDue(watch, context, at);
+  if (!plan || !due) return null;
   const levels = levelsNow(watch, context);
   const here = levelAt(watch, context);
   const everyS = due.everyMin * 60;

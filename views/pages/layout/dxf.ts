@@ -5,6 +5,7 @@ import { clothToSite } from "../../drawing/frame.ts";
 import { northDeg } from "../../drawing/surroundings.tsx";
 import type { Units } from "../../drawing/units.ts";
 import type { Words } from "../../text/words.ts";
+import { writeGround } from "./dxf-ground.ts";
 import type { LayoutState } from "./state.ts";
 
 /** Sizes of letters and symbols on the ground, in feet: only to be seen by, nothing is measured off them. */
@@ -20,7 +21,7 @@ type Layer = keyof Words["layout"]["layers"];
  * The layout as a drawing for other programs (DXF), full size, in feet or millimeters: A at the origin but for a shift, the
  * baseline A–B up. Each kind of mark has its layer, named in plain words; each mark is a point in its exact place.
  */
-export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, units: Units, words: Words): string {
+export function layoutDxf({ plan, site, around }: Pick<LayoutState, "plan" | "site"> & Partial<Pick<LayoutState, "around">>, units: Units, words: Words): string {
   const { drawing, layout, layoutDrawing, tapeText } = words;
   const one = units === "mm" ? 304.8 : 1;
   const file = new Drawing();
@@ -34,6 +35,7 @@ export function layoutDxf({ plan, site }: Pick<LayoutState, "plan" | "site">, un
   const write = (p: Point, text: string, turnDeg = 0, side: "left" | "center" | "right" = "left") =>
     file.drawText(...spot(p), LETTER_FT * one, turnDeg, plain(text), side, "middle");
 
+  if (around) writeGround({ file, spot, write, one }, around, words);
   const corners = CORNERS.map((c) => cornerOf(plan, c));
   on("footprint");
   outline(corners);

@@ -1,6 +1,7 @@
 import type { Site } from "../../../machines/install/brief.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
 import type { StationRatio } from "../../drawing/station-ratio.ts";
+import type { GroundAround } from "../../drawing/site/ground-around.ts";
 import type { Digests } from "../proof/state.ts";
 
 /** The papers that the sheet is printed on. */
@@ -14,6 +15,8 @@ export type LayoutState = {
   readonly site: Pick<Site, "baselineBearingDeg" | "street">;
   /** What the screening of the anchors comes to; none where nobody told anything of them. */
   readonly ratios: readonly StationRatio[] | undefined;
+  /** Lines, wires and things around it, where anybody entered any. */
+  readonly around: GroundAround | undefined;
   /** The entry whose plan this is, where it is not the one in force. */
   readonly version: number | null;
   /** The last entry of the record that it stands in. */

@@ -11,7 +11,7 @@ import { LayoutTables, rowsIn } from "./tables.tsx";
 type Props = { state: LayoutState; units: Units; paper: Paper; hurt: HurtState | null; words: Words };
 
 /** The layout sheet: the drawing, and the same facts as tables. Printed, the one takes a page and the other the next. */
-export function LayoutPage({ state: { job, plan, site, ratios, version, record }, units, paper, hurt, words }: Props) {
+export function LayoutPage({ state: { job, plan, site, ratios, around, version, record }, units, paper, hurt, words }: Props) {
   const { edgeName, layout, page, tapeText } = words;
   const size = `${tapeText(plan.widthFt, units)} × ${tapeText(plan.lengthFt, units)}`;
   const north = site.baselineBearingDeg;
@@ -28,7 +28,7 @@ export function LayoutPage({ state: { job, plan, site, ratios, version, record }
         )}
         <p class="screen">{layout.drawing}</p>
         <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
-          <LayoutDrawing plan={plan} north={north} street={site.street} ratios={ratios} units={units} words={words} />
+          <LayoutDrawing plan={plan} north={north} street={site.street} ratios={ratios} around={around} units={units} words={words} />
         </figure>
         {version === null && <Files id={job.id} units={units} isScreened={ratios !== undefined} words={words} />}
         <section class={`readings ${crowdOf(plan)}`}>

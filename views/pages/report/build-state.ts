@@ -8,6 +8,7 @@ import type { CommandEntry } from "../../../machines/record/entry.ts";
 import { FLAGS, foldAll } from "../../../machines/record/findings.ts";
 import { overseeAll } from "../../../machines/record/oversight/oversight.ts";
 import { commitmentsIn } from "../../../machines/record/people.ts";
+import { groundAround } from "../../drawing/site/ground-around.ts";
 import type { Words } from "../../text/words.ts";
 import { cardOf } from "../findings/card-state.ts";
 import { photosOf } from "../photos/build-state.ts";
@@ -48,6 +49,7 @@ export function buildReport(live: LiveJob, house: Digests["house"], words: Words
     facts: factGroups(frozen, words),
     plan,
     site: brief.site,
+    around: groundAround(frozen),
     people: peopleOf(live, brief.crew, words),
     gates: gatesOf(telling, each, reached),
     ahead: PHASES.filter((phase) => !reached.has(phase)).map((phase) => placeName(phase, words)),

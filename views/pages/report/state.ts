@@ -56,6 +56,7 @@ export type ReportState = {
   readonly facts: readonly FactGroup[];
   readonly plan: TentPlan;
   readonly site: LayoutState["site"];
+  readonly around: LayoutState["around"];
   readonly people: readonly ReportPerson[];
   readonly gates: readonly GateGroup[];
   /** Phases that the job has not come to. */

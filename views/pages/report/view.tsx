@@ -90,11 +90,11 @@ const Table = ({ name, facts }: FactGroup) => (
 );
 
 /** The layout on a sheet of its own; on a screen it is scrolled in its own box. */
-export const Drawing = ({ state: { plan, site }, words, words: { layout, report } }: Props) => (
+export const Drawing = ({ state: { plan, site, around }, words, words: { layout, report } }: Props) => (
   <section class="drawn">
     <h2>{report.drawing}</h2>
     <figure class="sheet" aria-label={layout.drawing} tabindex={0}>
-      <LayoutDrawing plan={plan} north={site.baselineBearingDeg} street={site.street} units="ft" words={words} />
+      <LayoutDrawing plan={plan} north={site.baselineBearingDeg} street={site.street} around={around} units="ft" words={words} />
     </figure>
   </section>
 );

@@ -59,9 +59,5 @@ function TicketArea({ clearances: { leavesTicket }, words: { thisSite: text } }:
   if (leavesTicket === null) return <p>{text.noTicketArea}</p>;
   if (leavesTicket.length === 0) return <p>{text.insideTicket}</p>;
   const named = leavesTicket.slice(0, MAX_NAMED).map(text.stake);
-  return (
-    <p class="alarm">
-      {text.leavesTicket(`${named.join(", ")}${leavesTicket.length > MAX_NAMED ? " …" : ""}`, leavesTicket.length)}
-    </p>
-  );
+  return <p class="alarm">{text.leavesTicket(`${named.join(", ")}${leavesTicket.length > MAX_NAMED ? " …" : ""}`, leavesTicket.length)}</p>;
 }

@@ -84,8 +84,22 @@ export const EntryPage = (props: EntryProps) => {
   );
 };
 
-const SHOWN = ["kind", "told", "widthIn", "toleranceIn", "errorFt", "kv", "lowestFt", "shape", "radiusFt", "percent", "downhillDeg", "headingDeg"];
-const isShownField = (name: string, values: Filled["values"]): boolean => SHOWN.includes(name) || new RegExp(`^p\\.(?:${rowsShown(values).join("|")})\\.`).test(name);
+const SHOWN = [
+  "kind",
+  "told",
+  "widthIn",
+  "toleranceIn",
+  "errorFt",
+  "kv",
+  "lowestFt",
+  "shape",
+  "radiusFt",
+  "percent",
+  "downhillDeg",
+  "headingDeg",
+];
+const isShownField = (name: string, values: Filled["values"]): boolean =>
+  SHOWN.includes(name) || new RegExp(`^p\\.(?:${rowsShown(values).join("|")})\\.`).test(name);
 
 type Choices = readonly (readonly [value: string, text: string])[];
 
@@ -93,7 +107,8 @@ type Choices = readonly (readonly [value: string, text: string])[];
 function Fields(props: EntryProps) {
   const { words, group } = props;
   const { siteForms: text, siteDrawing } = words;
-  const named = (kinds: readonly string[], names: Readonly<Record<string, string>>): Choices => kinds.map((kind) => [kind, names[kind] ?? kind]);
+  const named = (kinds: readonly string[], names: Readonly<Record<string, string>>): Choices =>
+    kinds.map((kind) => [kind, names[kind] ?? kind]);
   switch (group) {
     case "buried":
       return (

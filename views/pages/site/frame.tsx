@@ -18,7 +18,13 @@ export const SiteFrame = ({ state, words, hurt, message = null, title, children 
   const { job } = state;
   const follows = job === null ? {} : { hurt, follows: job, hurtWay: job };
   return (
-    <Page words={words} title={title} where={{ on: null, ...(job === null ? {} : { job: { id: job, title: state.title } }) }} styles="site" {...follows}>
+    <Page
+      words={words}
+      title={title}
+      where={{ on: null, ...(job === null ? {} : { job: { id: job, title: state.title } }) }}
+      styles="site"
+      {...follows}
+    >
       <main class="site-page">
         {state.rehearsal && <p class="rehearsal">{words.page.notReal}</p>}
         <p class="small">{state.title}</p>

@@ -26,16 +26,20 @@ const MAX_SHOWN = 8;
 export const ImportPage = (props: Props) => {
   const { state, words, key, values, problems, meanings, imported } = props;
   const { siteForms: text, siteDrawing } = words;
-  const names: Readonly<Record<string, string>> = { ...siteDrawing.buried, ...siteDrawing.thing, overhead: siteDrawing.overhead, ground: text.groups.ground, ticketArea: text.groups.ticketArea };
+  const names: Readonly<Record<string, string>> = {
+    ...siteDrawing.buried,
+    ...siteDrawing.thing,
+    overhead: siteDrawing.overhead,
+    ground: text.groups.ground,
+    ticketArea: text.groups.ticketArea,
+  };
   const elsewhere = Object.entries(problems).filter(([name]) => !["lon", "lat", "bearing", "text"].includes(name));
   const replace = values.replace === "instead" ? "instead" : "beside";
   return (
     <SiteFrame {...props} title={text.importTitle}>
       <ul class="site-list">
         {elsewhere.slice(0, MAX_SHOWN).map(([name, why]) => (
-          <li class="wrong">
-            <small>{name.replace(/^siteModel\.?/, "")}</small> {why}
-          </li>
+          <li class="wrong">{text.at(name.replace(/^siteModel\.?/, ""), why)}</li>
         ))}
       </ul>
       {elsewhere.length > MAX_SHOWN && <p>{text.more(elsewhere.length - MAX_SHOWN)}</p>}
@@ -46,8 +50,25 @@ export const ImportPage = (props: Props) => {
         <Entry name="lon" text={text.lon} {...{ values, problems, words }} />
         <Entry name="lat" text={text.lat} {...{ values, problems, words }} />
         <Entry name="bearing" text={text.bearing} {...{ values, problems, words }} />
-        <Choice name="as" text={text.as} options={[["", text.asRead], ...meanings.map((one) => [one, names[one] ?? one] as const)]} {...{ values, problems, words }} />
-        {state.isTold && <Choice name="replace" text={text.replace} options={[["beside", text.replaces.beside], ["instead", text.replaces.instead]]} values={{ replace }} problems={problems} words={words} />}
+        <Choice
+          name="as"
+          text={text.as}
+          options={[["", text.asRead], ...meanings.map((one) => [one, names[one] ?? one] as const)]}
+          {...{ values, problems, words }}
+        />
+        {state.isTold && (
+          <Choice
+            name="replace"
+            text={text.replace}
+            options={[
+              ["beside", text.replaces.beside],
+              ["instead", text.replaces.instead],
+            ]}
+            values={{ replace }}
+            problems={problems}
+            words={words}
+          />
+        )}
         <label for="f-file">
           <span>{text.file}</span>
           <input id="f-file" type="file" name="file" accept=".geojson,.json,application/geo+json,application/json" />
@@ -82,7 +103,8 @@ const Read = ({ words, imported: { read, state } }: Props & { imported: Imported
   return (
     <section>
       <p>
-        <b>{text.readTold({ buried: site.buried.length, overhead: site.overhead.length, things: site.things.length })}</b> {areas > 0 && text.areasRead(areas)}
+        <b>{text.readTold({ buried: site.buried.length, overhead: site.overhead.length, things: site.things.length })}</b>{" "}
+        {areas > 0 && text.areasRead(areas)}
       </p>
       <p>{text.errorTold(roundingErrorFt, projectionErrorFt)}</p>
       <div class="site-top">

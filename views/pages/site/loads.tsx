@@ -55,7 +55,7 @@ export const Lines = ({ title, lines, words: { loads } }: LinesProps) =>
                     .join("; ")}
                 </span>
               )}
-              <span class="source">{`${loads.heads.source}: ${loads.source(source)}`}</span>
+              <span class="source">{loads.sourceIs(loads.source(source))}</span>
             </dd>
           </div>
         ))}

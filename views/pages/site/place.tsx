@@ -1,7 +1,7 @@
+import { offsetOf } from "../../../machines/site/model.ts";
+import { turnedBearing } from "../../../machines/site/north.ts";
 import type { PlacementFound } from "../../../machines/site/placement.ts";
 import { cornerAOf } from "../../../machines/site/stand.ts";
-import { turnedBearing } from "../../../machines/site/north.ts";
-import { offsetOf } from "../../../machines/site/model.ts";
 import { SiteDrawing } from "../../drawing/site/site-drawing.tsx";
 import type { Words } from "../../text/words.ts";
 import { SiteFrame, type SitePage } from "./frame.tsx";
@@ -74,12 +74,22 @@ const Found = ({ state, found, words, words: { siteForms: text } }: { state: Sit
     <section>
       <h2>{text.foundPlace}</h2>
       <figure class="site-figure">
-        <SiteDrawing {...state} place={place} clearances={clearances} bearingDeg={bearingDeg} words={words} id="found" alsoSeen={[state.place]} />
+        <SiteDrawing
+          {...state}
+          place={place}
+          clearances={clearances}
+          bearingDeg={bearingDeg}
+          words={words}
+          id="found"
+          alsoSeen={[state.place]}
+        />
       </figure>
       <p>
         <b>{text.moved(shift)}</b> {text.cornerA(alongFt, offFt)}
       </p>
-      {clearances.leavesTicket !== null && clearances.leavesTicket.length > 0 && <p class="alarm">{text.leavesTicket(clearances.leavesTicket.length)}</p>}
+      {clearances.leavesTicket !== null && clearances.leavesTicket.length > 0 && (
+        <p class="alarm">{text.leavesTicket(clearances.leavesTicket.length)}</p>
+      )}
       <TooNear clearances={clearances} isTold words={words} />
       {found.is === "leastBad" && (
         <>
@@ -98,7 +108,15 @@ const Found = ({ state, found, words, words: { siteForms: text } }: { state: Sit
 /** So many of what is too near are named at each line. */
 const MAX_NAMED = 6;
 
-const TooNear = ({ clearances, isTold, words: { thisSite: text, siteForms } }: { clearances: SiteState["clearances"]; isTold: boolean; words: Words }) => {
+const TooNear = ({
+  clearances,
+  isTold,
+  words: { thisSite: text, siteForms },
+}: {
+  clearances: SiteState["clearances"];
+  isTold: boolean;
+  words: Words;
+}) => {
   const short = clearances.neighbors.filter((neighbor) => neighbor.short.length > 0);
   if (!isTold) return <p>{text.nothing}</p>;
   if (short.length === 0) return <p>{clearances.verdict === "notKnown" ? text.verdictTold.notKnown : siteForms.clear}</p>;

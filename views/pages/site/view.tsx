@@ -52,7 +52,13 @@ export const ThisSitePage = (page: SitePage) => {
 };
 
 /** What can be done from here. Who may change nothing looks. */
-const Ways = ({ state: { path, up, job, mayAdd, mayChange }, words: { thisSite: text, siteForms, page } }: { state: SiteState; words: Words }) => (
+const Ways = ({
+  state: { path, up, job, mayAdd, mayChange },
+  words: { thisSite: text, siteForms, page },
+}: {
+  state: SiteState;
+  words: Words;
+}) => (
   <nav class="ways" aria-label={text.title}>
     {(mayAdd || mayChange) && (
       <a class="button" href={`${path}/lines`}>

@@ -100,20 +100,21 @@ function eachLimit({ unit, names, want }: CheckOf<"figures">): string {
   return [...alike].map(([limit, of]) => `${listed(of)} ${limit}`).join("; ");
 }
 
-/** What is off its limit, then what is still to give. */
+/** What is off its limit, then what is still to give. Of pulls that are all made the lowest is told, as it is what counts. */
 function figuresText({ unit, missing, off, held }: FindingOf<"figures">): string {
+  const lowest = off.toSorted((one, other) => one.n - other.n)[0];
+  if (held && lowest) return all(`${partName(lowest.name)} ${figureText(lowest.n, unit)}: ${heldText(held)}`, missing, "Still to give");
   const bad = off.map(({ name, n, limit }) => `${partName(name)} ${figureText(n, unit)}: want ${rangeText(unit, limit.from, limit.to)}`);
-  return [all(bad.join("; "), missing, "Still to give"), held ? heldText(held) : ""].filter((text) => text !== "").join(" ");
+  return all(bad.join("; "), missing, "Still to give");
 }
 
-/** What pulls that were too low come to, and what more stakes at that plate would do. */
+/** What pulls that were too low come to, and what more stakes at that plate would do; without the period at its end. */
 function heldText({ safeLbf, demandLbf, stakes, wanted, allowed }: NonNullable<FindingOf<"figures">["held"]>): string {
-  const counts = `A stake counts for ${Math.round(safeLbf)} lb, against ${demandLbf}.`;
+  const counts = `a stake counts for ${Math.round(safeLbf)}, against ${demandLbf}`;
   if (wanted === null) return counts;
-  if (allowed !== null && allowed < wanted) return `${counts} It takes ${wanted} stakes; the sheet allows ${Math.max(allowed, stakes)}.`;
-  if (allowed !== null) return `${counts} ${wanted} stakes at that plate do, and the sheet allows ${allowed}.`;
-  const more = wanted === 3 && stakes === 2 ? "A third stake at that plate helps" : `${wanted} stakes at that plate help`;
-  return `${counts} ${more} only if the sheet says so.`;
+  if (allowed !== null && allowed < wanted) return `${counts}. It takes ${wanted} stakes; the sheet allows ${Math.max(allowed, stakes)}`;
+  if (allowed !== null) return `${counts}. ${wanted} stakes at that plate do; the sheet allows ${allowed}`;
+  return `${counts}. ${wanted === 3 && stakes === 2 ? "A third stake only if the sheet allows it" : `${wanted} stakes only if the sheet allows them`}`;
 }
 
 /** Who said no, then who is still to ask. */

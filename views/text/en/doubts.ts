@@ -1,3 +1,4 @@
+import type { Shortfall } from "../../../machines/install/checks/computed.ts";
 import type { Unit } from "../../../machines/install/gates.ts";
 import type { DoubtKind } from "../../../machines/record/doubts/doubt.ts";
 import type { Finding, FindingKind, Followed } from "../../../machines/record/oversight/finding.ts";
@@ -5,6 +6,7 @@ import { fieldName } from "./changes.ts";
 import { limitText, valueText } from "./limits.ts";
 import { quantity } from "./names.ts";
 import { duration } from "./record.ts";
+import { neighborName, shortfallText } from "./worked-out.ts";
 
 /**
  * What a finding is told with: its people by name, in the order of the record, and the question that it is about, or the call
@@ -30,6 +32,10 @@ const seconds = (s: unknown): string => (Number(s) < 60 ? `${s} s` : duration(Nu
 /** What was answered, before and after: a number in its unit, or a word. */
 const given = (value: number | string | undefined, unit: number | string | undefined): string =>
   typeof value === "number" && unit !== undefined ? quantity(value, unit as Unit) : `"${value}"`;
+
+/** What stood too near, by its own name, or by its kind where it has none. */
+const nearName = ({ kind, id }: Shortfall): string =>
+  id !== null ? `"${id}"` : kind === "ground" ? "the ground" : kind === "ticketArea" ? "the ticket's area" : neighborName(kind);
 
 const DOUBTS: { readonly [K in DoubtKind]: KindText<K> } = {
   quickSecond: {
@@ -153,6 +159,20 @@ const PLAIN: { readonly [K in Exclude<FindingKind, DoubtKind>]: KindText<K> } = 
       `${listed(names)} showed paper ${document}, dated ${dated}, for "${call}". ${seen === null ? "Nobody else has looked at it." : `A second person looked at it in entry ${seen}.`}`,
     why: "The paper now stands in for the limit, so it has to be the right one: for this tent, this site and these days.",
     innocent: "An engineer or an owner wrote it for just this, and it lies with the job's papers.",
+  },
+  corrected: {
+    title: "Opened by a correction",
+    what: ({ because: reason, opened }, { names: [first = "", second = ""] }) =>
+      `${first} entered ${opened.map(nearName).join(" and ")} otherwise${second === "" ? "" : `, and ${second} agreed`}. Before that too near: ${opened.map(shortfallText).join("; ")}. ${because(reason)}`,
+    why: "What is moved on the plan has not moved in the ground. Nothing else opens what was worked out.",
+    innocent: "It was entered wrong. Tape or locator showed where it is, and the reason says so.",
+  },
+  found: {
+    title: "Found while working",
+    what: ({ name, shuts }, { names }) =>
+      `${listed(names)} told of "${name}", which nobody had entered. ${shuts.length === 0 ? "Nothing worked out was too near." : `Too near: ${shuts.map(shortfallText).join("; ")}.`}`,
+    why: "Until then the tent was planned, and maybe staked, as if it was not there.",
+    innocent: "No ticket names private lines, and some are only seen once the grass is cut.",
   },
   loosened: {
     title: "Limits made looser",

@@ -36,8 +36,11 @@ const shutText = ({ of, distance, wanted, unit }: Shortfall): string => {
 
 /** What the guide says to something that was found. */
 export const foundTexts = {
-  reply: (found: Found, shuts: readonly Shortfall[]) =>
-    shuts.length === 0
-      ? `"${nameOf(found)}" is on the plan. Nothing worked out is too near. Tape it all the same.`
-      : `"${nameOf(found)}" is on the plan, and too near. ${shuts.map(shutText).join(" ")} Nothing goes on.`,
+  reply: (found: Found, shuts: readonly Shortfall[], dropped: boolean) => {
+    const told =
+      shuts.length === 0
+        ? `"${nameOf(found)}" is on the plan. Nothing worked out is too near. Tape it all the same.`
+        : `"${nameOf(found)}" is on the plan, and too near. ${shuts.map(shutText).join(" ")} Nothing goes on.`;
+    return dropped ? `${told} The change that waited for a second person is dropped. Put it forward again.` : told;
+  },
 } as const;

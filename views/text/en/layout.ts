@@ -101,6 +101,23 @@ export const layout = {
     readings: "readings",
     surroundings: "street and north",
   },
+  /** Layers of what lies around the tent. A layer's name has no comma. */
+  groundLayers: {
+    buried: {
+      electric: "buried electric",
+      gas: "buried gas",
+      communication: "buried communication",
+      water: "buried water",
+      sewer: "buried sewer",
+      reclaimedWater: "buried reclaimed water",
+      survey: "survey marks",
+      excavation: "other digging",
+    },
+    zones: "tolerance zones",
+    overhead: "overhead lines",
+    things: "what stands there",
+    areas: "ground and ticket",
+  },
   version: (entry: number) => `This is the plan of entry ${entry} of the record. It is not the plan in force.`,
   noVersion: (entry: string) =>
     `Entry "${entry.slice(0, 20)}" of this job has no plan in it. The opening does, and so does every change put forward.`,

@@ -197,7 +197,7 @@ export const loads = {
   instead: (what: Instead) => INSTEAD[what],
   verdict: (verdict: Verdict) => VERDICT[verdict],
   ratio: (ratio: number | null) => (ratio === null ? "not known" : (Math.ceil(ratio * 100 - 1e-6) / 100).toFixed(2)),
-  heads: { formula: "Line", inputs: "From", result: "Comes to", source: "Source" },
+  sourceIs: (source: string) => `Source: ${source}`,
   leftOutTitle: "What is left out",
   shared: "Wind and roof",
   capacity: "One stake",

@@ -20,6 +20,7 @@ export const picture = {
   next: (marks: readonly Mark[], plan: TentPlan) => `Next: ${places(marks, plan)}.`,
   turned: (edge: EdgeName) => `Seen from above, ${edgeName(edge)} on top.`,
   north: (deg: number) => `North is ${WAYS[Math.round(deg / 45) % WAYS.length]}.`,
+  lines: (buried: number, overhead: number) => `Buried lines around it: ${buried}. Overhead lines: ${overhead}.`,
   street: (name: string, edge: EdgeName) => `${name} runs along ${edgeName(edge)}.`,
   setback: (length: string) => `${length} out`,
 

@@ -34,7 +34,16 @@ export const siteDrawing = {
       n.short === 0 ? "Nothing is ringed." : `Ringed, as too near: ${n.short}.`,
     ].join(" "),
   /** A letter for each kind of buried line, none of them a corner's. Common practice, no source. */
-  letter: { electric: "E", gas: "G", communication: "T", water: "W", sewer: "S", reclaimedWater: "R", survey: "M", excavation: "X" } satisfies Record<BuriedKind, string>,
+  letter: {
+    electric: "E",
+    gas: "G",
+    communication: "T",
+    water: "W",
+    sewer: "S",
+    reclaimedWater: "R",
+    survey: "M",
+    excavation: "X",
+  } satisfies Record<BuriedKind, string>,
   overheadLetter: "OH",
   buried: BURIED,
   overhead: "overhead line",

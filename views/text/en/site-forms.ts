@@ -4,7 +4,6 @@ import type { Shift } from "../../../machines/site/shifts.ts";
 import type { StakeFix } from "../../../machines/site/stake-fix.ts";
 import { inUnit } from "./figures.ts";
 import { feetInches } from "./names.ts";
-import { siteDrawing } from "./site-drawing.ts";
 
 const HOW: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
   ticket: "the ticket's marks",
@@ -28,10 +27,16 @@ export const siteForms = {
   intro: "Measure along the baseline from its beginning, then off it at a right angle.",
   beginAtA: "The baseline begins at corner A and runs to B, unless a place is entered.",
   add: "Add",
-  groups: { buried: "A buried line", overhead: "An overhead line", thing: "A building, tree or other thing", ground: "The ground that may be used", ticketArea: "The area that the ticket names", slope: "The slope", wanted: "Where the tent is wanted" },
+  groups: {
+    buried: "A buried line",
+    overhead: "An overhead line",
+    thing: "A building, tree or other thing",
+    ground: "The ground that may be used",
+    ticketArea: "The area that the ticket names",
+    slope: "The slope",
+    wanted: "Where the tent is wanted",
+  },
   kind: "Kind",
-  kinds: { ...siteDrawing.buried, ...siteDrawing.thing } as Readonly<Record<string, string>>,
-  name: "Name",
   shape: "Shape",
   shapes: { polygon: "an area, by its corners", path: "a line", circle: "round" },
   how: "How it was told",
@@ -47,7 +52,6 @@ export const siteForms = {
   headingDeg: "Turn of A–B from the baseline, degrees clockwise",
   points: "Points, in order",
   corner: "Corner A",
-  middle: "Middle",
   along: (n: number) => `${n}. along, ft`,
   off: (n: number) => `${n}. off, ft`,
   side: (n: number) => `${n}. side`,
@@ -63,10 +67,15 @@ export const siteForms = {
   putTold: "A correction counts once a second person agrees.",
   keep: "Keep it",
   remove: "Take it out",
-  because: { changed: (name: string) => `Site: ${name} corrected`, removed: (name: string) => `Site: ${name} taken out`, added: (name: string) => `Site: ${name} entered`, imported: "Site: read from a GeoJSON file", place: "Site: the tent is moved to the place that was found" },
+  because: {
+    changed: (name: string) => `Site: ${name} corrected`,
+    removed: (name: string) => `Site: ${name} taken out`,
+    added: (name: string) => `Site: ${name} entered`,
+    imported: "Site: read from a GeoJSON file",
+    place: "Site: the tent is moved to the place that was found",
+  },
   wrong: "Something here cannot be read. Nothing was taken.",
   noSuch: (name: string) => `There is no "${name.slice(0, 40)}" on this site. Go back and choose again.`,
-  kept: "Kept with the draft.",
   back: "Back to this site",
   toStep: "Back to the site step",
   onDraft: "Lines and things on the site",
@@ -85,15 +94,18 @@ export const siteForms = {
   takeDraft: "Keep it with the draft",
   replace: "What is done with what was entered before",
   replaces: { beside: "it stays, and this comes beside it", instead: "it goes, and this comes in its place" },
-  readTold: (n: { buried: number; overhead: number; things: number }) => `Read: ${n.buried} buried, ${n.overhead} overhead, ${n.things} things.`,
+  readTold: (n: { buried: number; overhead: number; things: number }) =>
+    `Read: ${n.buried} buried, ${n.overhead} overhead, ${n.things} things.`,
   areasRead: (n: number) => (n === 1 ? "1 area." : `${n} areas.`),
   errorTold: (roundingFt: number, projectionFt: number) =>
     `By its decimals it may be ${inUnit(roundingFt, "ft")} off, and ${inUnit(projectionFt, "ft")} through being laid flat. Both are added to every distance. How far off the survey itself is, nobody can see in it.`,
   noFile: "No file was chosen and no text was pasted. Give one of them.",
-  notDegrees: (is: string) => (is === "" ? "Nothing is given here. It takes degrees." : `"${is.slice(0, 40)}" is not a number of degrees here. Give one.`),
+  notDegrees: (is: string) =>
+    is === "" ? "Nothing is given here. It takes degrees." : `"${is.slice(0, 40)}" is not a number of degrees here. Give one.`,
   outside: (is: number, from: number, to: number) => `${is} is out of range. From ${from} to ${to}.`,
   tooLong: (bytes: number | null, most: number) =>
     `${bytes === null ? "That file" : `${(bytes / 1e6).toLocaleString("en-US", { maximumFractionDigits: 1 })} MB`} is too large. At most ${most / 1e6} MB. Cut out what lies around the site.`,
+  at: (path: string, why: string) => (path === "" ? why : `${path}: ${why}`),
   more: (n: number) => `${n} more like these.`,
 
   placeTitle: "Find a place",
@@ -119,11 +131,14 @@ export const siteForms = {
   },
   moved: ({ alongFt, offFt, turnDeg }: Shift) =>
     [
-      alongFt === 0 && offFt === 0 ? "Not moved." : `Moved ${[alongFt === 0 ? "" : side(alongFt, "on along the baseline", "back along it"), offFt === 0 ? "" : side(offFt, "to the right", "to the left")].filter((part) => part !== "").join(" and ")}.`,
+      alongFt === 0 && offFt === 0
+        ? "Not moved."
+        : `Moved ${[alongFt === 0 ? "" : side(alongFt, "on along the baseline", "back along the baseline"), offFt === 0 ? "" : side(offFt, "to the right", "to the left")].filter((part) => part !== "").join(" and ")}.`,
       turnDeg === 0 ? "Not turned." : `Turned ${Math.abs(turnDeg)}° ${turnDeg < 0 ? "counterclockwise" : "clockwise"}.`,
     ].join(" "),
   cornerA: (alongFt: number, offFt: number) => `Corner A: ${feetInches(alongFt)} along, ${side(offFt, "right", "left")}.`,
-  leavesTicket: (n: number) => `${n === 1 ? "1 stake leaves" : `${n} stakes leave`} the area that the ticket names. The ticket is asked again.`,
+  leavesTicket: (n: number) =>
+    `${n === 1 ? "1 stake leaves" : `${n} stakes leave`} the area that the ticket names. The ticket is asked again.`,
   fixesTitle: "What to do about each stake",
   fix: fixText,
   takePlace: "Take this place",

@@ -1,6 +1,6 @@
 import type { Clearance, LeftOut, Verdict } from "../../../machines/site/clearances.ts";
-import type { Neighbor, Term } from "../../../machines/site/rules.ts";
 import type { HOW_TOLD } from "../../../machines/site/model.ts";
+import type { Neighbor, Term } from "../../../machines/site/rules.ts";
 import { sourceText } from "./limits.ts";
 import { feetInches } from "./names.ts";
 import { siteDrawing } from "./site-drawing.ts";
@@ -52,7 +52,8 @@ const nameOf = (from: Neighbor): string => {
 };
 
 const toldOf = (from: Neighbor): string => {
-  if (from.is === "buried") return `${TOLD[from.line.told]}${from.line.widthIn === null ? ", no width marked" : `, ${from.line.widthIn} in wide`}`;
+  if (from.is === "buried")
+    return `${TOLD[from.line.told]}${from.line.widthIn === null ? ", no width marked" : `, ${from.line.widthIn} in wide`}`;
   if (from.is === "overhead") return from.line.lowestFt === null ? "lowest sag not known" : `lowest sag ${feetInches(from.line.lowestFt)}`;
   return "";
 };
@@ -102,7 +103,8 @@ export const thisSite = {
     `${n === 1 ? "1 stake stands" : `${n} stakes stand`} outside the area that the ticket names (${names}). A new ticket is needed.`,
   insideTicket: "Every stake stands inside the area that the ticket names.",
   noTicketArea: "Nobody entered the area that the ticket names.",
-  stake: (name: Exclude<Clearance["of"], { is: "pole" | "outline" }>) => (name.is === "plate" ? `${name.station}.${name.plate}` : name.pole),
+  stake: (name: Exclude<Clearance["of"], { is: "pole" | "outline" }>) =>
+    name.is === "plate" ? `${name.station}.${name.plate}` : name.pole,
   slope: (percent: number, deg: number) => `Slope: ${percent} ft in 100, down toward ${deg}° from the baseline.`,
   leftOutTitle: "Left out",
   leftOut: (what: LeftOut) => LEFT_OUT[what],

@@ -34,8 +34,8 @@ export const anchorsScreened: CallTexts = {
     well: "Carry on as if nobody had worked it out: the sheet's stakes in the sheet's soil, all the way around.",
   },
   "anchors.pulls": {
-    say: (of) => `Pull three stakes along their straps, one at the softest spot. ${of.station} is short.`,
-    ask: () => "Pounds held: softest spot, second, third?",
+    say: (of) => `Pull three stakes along the strap, softest spot first. ${of.station} is short.`,
+    ask: () => "Pounds held: softest, second, third?",
     why: "The lowest pull over the factor of safety is all that a stake counts for.",
     wrong: "Three handy ones get pulled, all by the gate. The wet corner never is, and that's the one that goes.",
     well: "Same stakes, same depth, along the strap. Walk the line for the softest spot first. Everybody off to the side; pull slowly, watch the ground, read the gauge when it moves.",
@@ -51,7 +51,7 @@ export const anchorsScreened: CallTexts = {
   },
   "anchors.pulledBefore": {
     say: () => "These anchors count by earlier pulls. After heavy rain, pull three again.",
-    ask: () => "Pounds held: softest spot, second, third?",
+    ask: () => "Pounds held: softest, second, third?",
     why: "Soaked ground may hold half of what it held dry.",
     wrong: "It pours overnight, and last week's pulls still count. The ground is soup, and the stakes lean by breakfast.",
     well: "Note where the softest spot was. After a downpour pull there first, along the strap, everybody off to the side.",

@@ -4,8 +4,24 @@ import { neighborName, placesText } from "../worked-out.ts";
 
 const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage unknown" : `${of.kv} kV`);
 const capital = (text: string) => text.replace(/^./, (first) => first.toUpperCase());
+/** A name as it was entered, as much of it as there is room for in words. */
+function cut(name: string, room: number): string {
+  const words = name.trim().split(/\s+/);
+  return words.length <= room
+    ? name
+    : `${words
+        .slice(0, room)
+        .join(" ")
+        .replace(/[.,;:]+$/, "")}\u2026`;
+}
 /** As it was entered on the site, or by its number. */
-const lineName = (of: WordParams) => (of.name === undefined ? `Overhead line ${of.line}` : capital(String(of.name)));
+const lineName = (of: WordParams, room: number) =>
+  of.name === undefined ? `Overhead line ${of.line}` : capital(cut(String(of.name), room));
+/** Lines by their names, where there is room for all of them. */
+const linesNamed = (lines: WordParams[string] | undefined, room: number) => {
+  const names = String(lines ?? "");
+  return names.includes(", ") && names.split(/\s+/).length > room ? "all its lines" : cut(names, room);
+};
 /** Above the table: no distance to measure against, only the owner's paper. */
 const byPaper = (of: WordParams) => of.clearFt === "unknown";
 
@@ -186,8 +202,8 @@ export const utilitiesMarked: CallTexts = {
   "overhead.line": {
     say: (of) =>
       byPaper(of)
-        ? `${lineName(of)}, ${voltage(of)}: off the table. Only its owner sets the distance.`
-        : `${lineName(of)}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
+        ? `${lineName(of, 3)}, ${voltage(of)}: off the table. Only its owner sets the distance.`
+        : `${lineName(of, 4)}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
     ask: (of) => (byPaper(of) ? "Whose paper sets the distance?" : "How far, along the ground?"),
     why: "A falling pole reaches its own length. Treat every wire as live.",
     wrong: "By eye it looks far enough. The pole sways on its way up, and the current jumps before it ever touches.",
@@ -283,7 +299,7 @@ export const utilitiesMarked: CallTexts = {
     well: "Look at the drawing and then at the ground. A flag that isn't on the drawing: say what you found, with where it runs.",
   },
   "anchor.exposed": {
-    say: (of) => `${places(of.stake, 1)}: an engineer's anchor. First expose ${of.lines} by hand.`,
+    say: (of) => `${places(of.stake, 1)}: an engineer's anchor. First expose ${linesNamed(of.lines, 3)} by hand.`,
     ask: () => "Exposed by hand, and in sight?",
     why: "Only a line that you see is where you think it is.",
     wrong: "A shovel's width away it must be. The anchor's bolt finds it.",
