@@ -11,6 +11,7 @@ import { createEntrance } from "./access/entrance.ts";
 import { createFirstLink } from "./access/first-link.ts";
 import { bodyLimit } from "./body-limit.ts";
 import type { SiteNetwork } from "./https/site.ts";
+import { MAX_GEOJSON_BYTES } from "./input/geo-form.ts";
 import { inWords, Problem, type Sentence } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
@@ -48,7 +49,7 @@ import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.tsx";
 import { reportRoutes } from "./routes/report.tsx";
 import { sayableRoutes } from "./routes/sayable.ts";
-import { MAX_GEOJSON_BYTES, takesGeoJson } from "./routes/site-import.tsx";
+import { takesGeoJson } from "./routes/site-import.tsx";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
@@ -100,8 +101,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     bodyLimit({
       maxBytes: (c) => (takesPhoto(c) ? MAX_WITH_PHOTO_BYTES : takesGeoJson(c) ? MAX_GEOJSON_BYTES : MAX_BYTES),
       maxDrainBytes: MAX_DRAIN_BYTES,
-      refuse: (c, bytes) =>
-        answer(c, new Problem(413, tooLarge(c, bytes))),
+      refuse: (c, bytes) => answer(c, new Problem(413, tooLarge(c, bytes))),
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));

@@ -1,3 +1,4 @@
+import { airStops } from "../install/air.ts";
 import { type Change, changesOf } from "../install/changes.ts";
 import { finding, isCumulative } from "../install/checks/any-check.ts";
 import type { Shortfall } from "../install/checks/computed.ts";
@@ -177,6 +178,8 @@ function foundReply({ what, to }: { what: Found; to: Frozen }, { no }: CommandEn
 
 /** What a reading shuts: everything, or whatever would go up. */
 function stopBy(reading: Reading, entry: CommandEntry, then: ReplyContext): Reply | null {
+  // Heat and cold shut no more than the work: what they ask for stands beside the call, and why at "next".
+  if (airStops(reading)) return null;
   if (canOnlyStop(reading, then.state)) {
     const { stormShelter } = frozenBefore(entry.no, then.earlier).brief.site;
     return { is: "stopped", inHand: isBegun(stepIn(entry, then)), ...thunderIn(reading, stormShelter) };

@@ -1,3 +1,4 @@
+import { noWorkInAir } from "./air.ts";
 import type { Instant, StepId } from "./ids.ts";
 import { isLeftOut } from "./neighbors.ts";
 import { missingAs, reopened } from "./open-again.ts";
@@ -97,7 +98,8 @@ export function entry(
     const missing = missingAs("before", gate, status(gate, state, at), state);
     if (missing) return late && gate.id === WARNING ? { ...missing, tooLong: late } : missing;
   }
-  return null;
+  // Last: thunder and wind are the graver, and are told first.
+  return noWorkInAir(state, call.work);
 }
 
 /** The hour by which nobody is inside, once it has come and until the wind that it is for is over. */

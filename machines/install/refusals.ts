@@ -1,3 +1,4 @@
+import type { NoWorkInAir } from "./air.ts";
 import type { Bounds } from "./bounds.ts";
 import type { Role } from "./brief.ts";
 import type { Did } from "./commands.ts";
@@ -55,8 +56,11 @@ export type MissingTime = (({ readonly why: "tooLong" } & TooLong) | { readonly 
   readonly gate?: never;
 };
 
+/** Air in which the published schedule gives no work. Nothing answers it but what is read anew. */
+export type MissingAir = NoWorkInAir & { readonly gate?: never };
+
 /** The first thing that keeps "next" from leading on. */
-export type Missing = MissingGate | MissingThing | MissingTime;
+export type Missing = MissingGate | MissingThing | MissingTime | MissingAir;
 
 /** Why the guide will not do it. Each becomes a sentence that says what is wrong and what to do. */
 export type Refusal =

@@ -1,5 +1,6 @@
 import { assign, setup, stateIn } from "xstate";
 import { without } from "../lookup/without.ts";
+import { airOpens, airTooOld } from "./air.ts";
 import { accepts, meetsLimit, mergeAnswers } from "./checks/any-check.ts";
 import { type Command, type Did, type Reading, SPOKEN } from "./commands.ts";
 import { cornerMoved, withMoved } from "./corner-moved.ts";
@@ -97,7 +98,7 @@ export const install = setup({
       context.resumeAt === id && asked(script, step, context, event.at) === null,
     readingByWhoMayNot: ({ context, event }) =>
       event.type === "reading" &&
-      !OPENS_NOTHING.includes(event.reading.kind) &&
+      (!OPENS_NOTHING.includes(event.reading.kind) || airOpens(event.reading, context)) &&
       !canOnlyStop(event.reading, context) &&
       !mayAsk(event.type).includes(event.role) &&
       !onlyWarns(event, context),
@@ -108,10 +109,11 @@ export const install = setup({
       event.type === "reading" && !canOnlyStop(event.reading, context) && !onlyWarns(event, context) && event.reading.takenAt > event.at,
     readingOlder: ({ context, event }) =>
       event.type === "reading" &&
-      event.reading.kind === "wind" &&
-      !canOnlyStop(event.reading, context) &&
-      !onlyWarns(event, context) &&
-      event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt),
+      (airTooOld(event.reading, context, event.at) ||
+        (event.reading.kind === "wind" &&
+          !canOnlyStop(event.reading, context) &&
+          !onlyWarns(event, context) &&
+          event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt))),
     noThunderNear: ({ context, event }) => event.type === "reading" && event.reading.kind === "noThunder" && !thundery(context, event.at),
     noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
     notOutOfUse: ({ context, event }) => !("thing" in event) || !(keyOf(event.thing) in context.outOfUse),
@@ -189,7 +191,7 @@ export const install = setup({
   },
 });
 
-/** Readings that open nothing are taken from anybody. */
+/** Readings that open nothing are taken from anybody; of heat and cold those that open nothing that they keep shut. */
 const OPENS_NOTHING: readonly Reading["kind"][] = ["rain", "heat", "cold"];
 
 const entryOf = (event: Event): EntryNo => ("entry" in event ? event.entry : 0);

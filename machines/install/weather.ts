@@ -1,4 +1,5 @@
 import { GUST_FACTOR } from "../weather/gust.ts";
+import { airStops } from "./air.ts";
 import type { Reading } from "./commands.ts";
 import type { GateId, Instant } from "./ids.ts";
 import type { Limits } from "./limits.ts";
@@ -25,7 +26,9 @@ export const worstMph = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): numbe
 
 /** Whether a reading can only stop work: such a one counts whoever says it, and whatever its time says. */
 export const canOnlyStop = (reading: Reading, { limits }: Pick<JobState, "limits">): boolean =>
-  reading.kind === "wind" ? worstMph(reading) >= limits.stopGustMph : reading.kind === "thunder" || reading.kind === "warning";
+  reading.kind === "wind"
+    ? worstMph(reading) >= limits.stopGustMph
+    : reading.kind === "thunder" || reading.kind === "warning" || airStops(reading);
 
 /** Gates whose answer is a gust, agreed with the customer's person, at which something is done. */
 export const AGREED = { evacuate: "plan.evacuate", walls: "plan.walls" } as const;

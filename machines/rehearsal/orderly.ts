@@ -15,7 +15,7 @@ const EIGHTHS_OF_A_FOOT = 96;
 const BEYOND = 0.5;
 
 /** The paper of somebody made up, where only a paper opens a gate. */
-const PAPER: Value = { kind: "paper", by: "Pat Example", document: "EX-1", dated: "2020-01-02" };
+const PAPER: Value = { kind: "paper", by: "Pat Example", document: "EX-1204", dated: "2020-01-02" };
 
 /** What is to be seen at a gate where nothing is wrong: the same for the same seed. What was counted before comes to as many again. */
 export function orderly(gate: Gate, state: Pick<JobState, "answers">, seed: number): Value {

@@ -19,7 +19,7 @@ declare module "hono" {
   }
 }
 
-/** The roles that are let in while the tent stands, and no sooner. */
+/** The roles that are let in while the tent stands, and no sooner; a watcher once it is looked over, to agree to the weather plan. */
 const STANDING_ONLY: readonly Role[] = ["watcher", "siteOwner"];
 /** Whose word it is, and what may be said, is looked at where it is said: a hold gets through whatever has run out. */
 const SAYS = /\/(?:say|photo)$/;
@@ -108,7 +108,7 @@ function shutTo(visitor: Visitor, live: LiveJob, door: readonly Role[]): Shut | 
   if (roles.length === 0) return passes.some(({ until }) => until > visitor.now) ? "offCrew" : "ranOut";
   const mine = roles.filter((role) => door.includes(role));
   if (mine.length === 0) return "notYours";
-  return stands(live) || mine.some((role) => !STANDING_ONLY.includes(role)) ? null : "notStanding";
+  return mine.some((role) => !STANDING_ONLY.includes(role) || isOverTo(role, live)) ? null : "notStanding";
 }
 
 type Refused = { readonly live: LiveJob; readonly shut: Shut; readonly key: string };
@@ -123,7 +123,9 @@ function refused(c: Context, { live, shut, key }: Refused): Response | Promise<R
   return Promise.resolve(c.html(page(c, <OnlyStopsPage {...shown} />), 403));
 }
 
-const stands = ({ entries, job }: LiveJob): boolean => {
+/** Whether a tent stands as far as somebody has to look after it. */
+const isOverTo = (role: Role, { entries, job }: LiveJob): boolean => {
   const { phase } = entries.at(-1)!.entry;
+  if (phase === "inspected") return role === "watcher";
   return phase === "standing" || (phase === "up" && job.snapshot.context.site === "raised");
 };

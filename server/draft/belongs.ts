@@ -16,10 +16,10 @@ export const withoutSheet = (fields: Fields): Fields =>
   without(fields, (name) => /^sheet\./.test(name) || ["unknown.sheet", "site.soilKnown", ANCHORS].includes(name));
 
 /** Figures of a sheet that its step does not show, and what was said by them. Nobody saw them under another document. */
-const notOnSheetStep = (name: string) => (/^sheet\./.test(name) && stepShowing(name) !== "sheet") || name === "site.soilKnown" || name === ANCHORS;
+const notOnSheetStep = (name: string) =>
+  (/^sheet\./.test(name) && stepShowing(name) !== "sheet") || name === "site.soilKnown" || name === ANCHORS;
 /** All that is so at one address: its places, ground, lines and streets, and its time. */
-const ofAddress = (name: string) =>
-  /^site\./.test(name) || ["siteModel", "weatherPlan", "forecast", "zone", ANCHORS].includes(name);
+const ofAddress = (name: string) => /^site\./.test(name) || ["siteModel", "weatherPlan", "forecast", "zone", ANCHORS].includes(name);
 
 /** What goes once a field says something else than it said. */
 const GOES_WITH: readonly (readonly [field: string, goes: (name: string) => boolean])[] = [

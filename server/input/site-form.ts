@@ -1,12 +1,13 @@
 import { type Found, named } from "../../machines/install/found.ts";
 import { own } from "../../machines/lookup/own.ts";
-import { BURIED_KINDS, HOW_TOLD, offsetOf, type SiteModel, THING_KINDS } from "../../machines/site/model.ts";
+import { BURIED_KINDS, HOW_TOLD, type SiteModel, THING_KINDS } from "../../machines/site/model.ts";
 import type { Shape } from "../../machines/site/shape.ts";
 import { toldAs } from "../../machines/site/told-as.ts";
 import type { Point } from "../../machines/tent/types.ts";
 import { isGroup, MAX_ROWS, rowsOf, type SiteGroup } from "../../views/pages/site/fields.ts";
 import type { Fields } from "./form.ts";
 import { Problem, type Sentence, type Wrong } from "./problem.ts";
+import { offsetIn, withPoint } from "./site-points.ts";
 import { noFields } from "./strict.ts";
 import { typed } from "./typed.ts";
 
@@ -20,37 +21,6 @@ const LIST: Readonly<Partial<Record<SiteGroup, List>>> = { buried: "buried", ove
 export function groupOf(name: string | undefined): SiteGroup {
   if (name === undefined || !isGroup(name)) throw new Problem(404, (w) => w.siteForms.noSuch(name ?? ""));
   return name;
-}
-
-/** The points that were typed so far, in feet; those that are no numbers yet are left out. */
-export const pointsTyped = (fields: Fields): Point[] =>
-  rowsOf(fields).flatMap((no) => {
-    const { alongFt, offFt } = offsetIn(fields, no);
-    return typeof alongFt === "number" && typeof offFt === "number" ? [{ xFt: offFt, yFt: alongFt }] : [];
-  });
-
-/** A form with one more point after its last. */
-export function withPoint(fields: Fields, { xFt, yFt }: Point): Fields {
-  const no = (rowsOf(fields).at(-1) ?? 0) + 1;
-  if (no > MAX_ROWS) return fields;
-  return {
-    ...fields,
-    [`p.${no}.along`]: String(yFt),
-    [`p.${no}.off`]: String(Math.abs(xFt)),
-    [`p.${no}.side`]: xFt < 0 ? "left" : "right",
-  };
-}
-
-/** A form without its last point. */
-export function withoutLast(fields: Fields): Fields {
-  const no = rowsOf(fields).at(-1);
-  return no === undefined ? fields : Object.fromEntries(Object.entries(fields).filter(([name]) => !name.startsWith(`p.${no}.`)));
-}
-
-function offsetIn(fields: Fields, no: number) {
-  const along = typed(fields[`p.${no}.along`], "ft");
-  const off = typed(fields[`p.${no}.off`], "ft") ?? 0;
-  return { alongFt: along ?? "", offFt: typeof off === "number" && fields[`p.${no}.side`] === "left" ? -Math.abs(off) + 0 : off };
 }
 
 /** What a form says of one line, thing, area, slope or place, as `readSite` takes it, but without a name. */
@@ -204,19 +174,3 @@ export function toldOne(site: SiteModel, group: SiteGroup, id: string | null): E
   if (list === undefined) return (told[group] as Entry | null) ?? null;
   return (told[list] as readonly Entry[]).find((one) => one.id === id) ?? null;
 }
-
-/** Points as an address carries them, and back: "12,8;90,-15", along before off. */
-export const pointsText = (points: readonly Point[]): string =>
-  points
-    .map(offsetOf)
-    .map(({ alongFt, offFt }) => `${alongFt},${offFt}`)
-    .join(";");
-export const pointsIn = (text: string | undefined): Point[] =>
-  (text ?? "")
-    .split(";")
-    .slice(0, MAX_ROWS)
-    .flatMap((pair) => {
-      const [along, off, ...more] = pair.split(",").map(Number);
-      return pair !== "" && more.length === 0 && isPlace(along) && isPlace(off) ? [{ xFt: off, yFt: along }] : [];
-    });
-const isPlace = (n: number | undefined): n is number => n !== undefined && Number.isFinite(n) && Math.abs(n) <= 5280;

@@ -2,7 +2,7 @@ import { type Context, Hono } from "hono";
 import { type Imported, ImportPage } from "../../views/pages/site/import.tsx";
 import { siteState } from "../../views/pages/site/state.ts";
 import type { Fields } from "../input/form.ts";
-import { MAX_GEOJSON_BYTES, MEANINGS, readGeoForm, withRead } from "../input/geo-form.ts";
+import { MEANINGS, readGeoForm, withRead } from "../input/geo-form.ts";
 import { inWords, Problem } from "../input/problem.ts";
 import { readSiteModel } from "../input/site-model.ts";
 import type { Dependencies } from "../jobs.ts";
@@ -47,4 +47,3 @@ export function siteImportRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick
 /** Whether a request sends a file that is longer than a slip. */
 export const takesGeoJson = ({ req }: Context): boolean =>
   req.method === "POST" && /^\/(?:jobs\/[\w-]+\/site|drafts\/[\w-]+\/ground-plan)\/import$/.test(req.path);
-export { MAX_GEOJSON_BYTES };

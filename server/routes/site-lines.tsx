@@ -7,20 +7,9 @@ import { LinesPage } from "../../views/pages/site/lines.tsx";
 import { ThisSitePage } from "../../views/pages/site/view.tsx";
 import type { Fields } from "../input/form.ts";
 import { inWords, Problem } from "../input/problem.ts";
-import {
-  besideSiteFields,
-  formOf,
-  groupOf,
-  oneTold,
-  pointsIn,
-  pointsText,
-  pointsTyped,
-  siteWith,
-  toldOne,
-  withoutLast,
-  withPoint,
-} from "../input/site-form.ts";
+import { besideSiteFields, formOf, groupOf, oneTold, siteWith, toldOne } from "../input/site-form.ts";
 import { readSiteModel } from "../input/site-model.ts";
+import { pointsIn, pointsText, pointsTyped, withoutLast, withPoint } from "../input/site-points.ts";
 import type { Dependencies } from "../jobs.ts";
 import { repliedIn } from "./back-to.ts";
 import { formBody } from "./body.ts";

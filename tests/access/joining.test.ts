@@ -1,7 +1,12 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CommandEntry } from "../../machines/record/entry.ts";
+import { sayTo } from "../../server/routes/say.ts";
+import { en } from "../../views/text/en/en.ts";
 import { brief } from "../support/briefs.ts";
+import { walk } from "../support/crew-lead.ts";
 import { type Guarded, guardedApp } from "../support/guarded.ts";
+import { standOf } from "../support/stand.ts";
+import { WEATHER_PLAN } from "../support/weather-plan.ts";
 
 let site: Guarded;
 let job: string;
@@ -141,6 +146,25 @@ describe("a watcher", () => {
     expect([page.status, await page.text()]).toEqual([403, expect.stringMatching(/isn&#39;t standing yet.*HOLD/s)]);
     await phone.say(watched.job, "p3", HOLD);
     expect((await site.liveJobs.load(watched.job)).entries.at(-1)!.entry).toMatchObject({ outcome: { did: "held" } });
+  });
+  it("is let in once the tent is looked over, and agrees to the weather plan on their own phone", async () => {
+    const crew = [...brief().crew, { name: "Wanda", role: "watcher" }];
+    const as = `p${crew.length}`;
+    const watched = await site.openJob({ ...brief(), crew, weatherPlan: WEATHER_PLAN });
+    const how = { source: "office", device: "office", speaks: () => "anything" as const } as const;
+    const tell = async (body: object) => ({ status: 200, body: (await sayTo(site.liveJobs, watched.job, body, how, en)).reply });
+    await walk(
+      async () => standOf(await site.liveJobs.load(watched.job)),
+      tell,
+      ({ step }) => step === "storm.agreed",
+    );
+    const phone = await site.joined(watched.job, watched.codes.crew, as);
+    const shown = await phone.get(`/jobs/${watched.job}`);
+    const { revision } = (await (await phone.get(`/jobs/${watched.job}.json`)).json()) as { revision: number };
+    await phone.say(watched.job, as, { type: "answer", gate: "storm.agreed", kind: "yesNo", value: "yes", seen: String(revision) });
+    const { entry } = (await site.liveJobs.load(watched.job)).entries.at(-1)!;
+    expect([shown.status, entry]).toEqual([200, expect.objectContaining({ outcome: expect.objectContaining({ did: "answered" }) })]);
+    expect(entry).toMatchObject({ command: { by: as, role: "watcher", gate: "storm.agreed" } });
   });
 });
 

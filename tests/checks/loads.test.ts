@@ -150,6 +150,13 @@ describe("net coefficients of an open canopy", () => {
 });
 
 describe("tension along a strap", () => {
+  // Section 4g, statics (computed): 1,000 lb from the side at 45° lifts the stake with 1,000 lb, and at 70° with 2,747.
+  it.each([
+    [45, 1000],
+    [70, 2747],
+  ])("1,000 lb from the side at %d° lifts with %d lb", (deg, lbf) =>
+    expect(Math.abs(tensionFromSideLbf(1000, deg) * Math.sin((deg * Math.PI) / 180) - lbf)).toBeLessThan(1),
+  );
   // TowerTalk, July 2000, "Guy Strain", lists.contesting.com (read, confirmed); uplift by statics (computed).
   it.each([
     [45, 1414],
@@ -170,6 +177,9 @@ describe("published figures for stakes", () => {
   it.each(cells)("a pin of %d in in %s: %d lb sideways", (inches, soil, lbf) =>
     expect(figureFor({ ...steelPin, diameterIn: inches }, soil)).toMatchObject({ lbf, sidewaysOnly: true }),
   );
+  // Section 4h, computed from that table: good clay holds twenty times what loose sand does.
+  it("a pin of 1 in holds 20 times as much in good clay as in loose sand", () =>
+    expect(figureFor(steelPin, "clayGood")!.lbf / figureFor(steelPin, "sandLoose")!.lbf).toBe(20));
   // The worked example of the transcription: pins for 1,520 lb.
   it.each([
     [1, "clayAverage", 3],

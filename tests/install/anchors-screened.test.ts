@@ -65,8 +65,10 @@ describe("a screening that comes out short", () => {
 });
 
 describe("the tables of the proofs", () => {
-  it.each([["short", SHORT], ["held by earlier pulls", HELD]] as const)("agree with a job whose anchors are %s", (_, told) => // biome-ignore format: one line reads best
-    expect(disagreements(frozenOf(screenedBrief(told)))).toEqual([]));
+  it.each([
+    ["short", SHORT],
+    ["held by earlier pulls", HELD],
+  ] as const)("agree with a job whose anchors are %s", (_, told) => expect(disagreements(frozenOf(screenedBrief(told)))).toEqual([]));
 });
 
 describe("weights at the straps", () => {

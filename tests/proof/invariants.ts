@@ -204,6 +204,8 @@ export const INVARIANTS = {
   "a screen behind the times moves nothing": (t) => unless(t.as !== "next from an old screen" || refusedAs(t) === "movedOn", "it counted"),
   "a calm reading from the future is refused": (t) =>
     unless(t.as !== "calm reading from the future" || (refusedAs(t) === "future" && sameWeather(t)), "it counted"),
+  "a calm reading in a lee clears nothing": (t) =>
+    unless(t.as !== "calm reading in a lee" || windIs(t.after, at(t)) !== "calm" || windIs(t.before, at(t)) === "calm", "it counted"),
   "an older calm reading never takes the place of a newer one": (t) =>
     unless(t.as !== "older calm reading" || (refusedAs(t) === "olderReading" && sameWeather(t)), "it counted"),
   "thunder is taken back by one who may, and only while it stops work; the one before it counts again": (t) => {

@@ -28,6 +28,10 @@ const wind = (gustMph: number | null, takenAt: number): Intent => ({
   type: "reading",
   reading: { kind: "wind", mph: Math.max(0, (gustMph ?? 10) - 4), gustMph, takenAt, fromDeg: null, place: null },
 });
+const inALee = (takenAt: number): Intent => ({
+  type: "reading",
+  reading: { kind: "wind", mph: 4, gustMph: 8, takenAt, fromDeg: null, place: null, exposure: "lee" },
+});
 const told = (kind: "thunder" | "warning" | "rain", takenAt: number): Intent => ({
   type: "reading",
   reading: { kind, takenAt } satisfies Reading,
@@ -109,6 +113,7 @@ export function tries(tent: Tent, node: Node): Try[] {
     all.push(
       press("calm reading from the future", wind(8, now + MINUTE)),
       press("calm reading by crew, not allowed", wind(8, now), "crew"),
+      press("calm reading in a lee", inALee(now)),
     );
   if (Object.keys(context.outOfUse).length > 0)
     all.push(

@@ -51,7 +51,8 @@ describe("ratios on the drawing", () => {
 
 describe("ways to the page of the anchors", () => {
   const to = () => `href="/jobs/${job}/anchors"`;
-  const linked = async (path: string) => (await (await world.app.request(`/jobs/${job}${path}`, { headers: as("p1") })).text()).includes(to());
+  const linked = async (path: string) =>
+    (await (await world.app.request(`/jobs/${job}${path}`, { headers: as("p1") })).text()).includes(to());
   it("lead there from the tent's page, the layout and this site", async () => {
     expect(await Promise.all(["/tent", "/layout", "/site"].map(linked))).toEqual([true, true, true]);
   });

@@ -64,6 +64,10 @@ describe("the anchors of a draft", () => {
     let answer = await type(...REST[0]!);
     for (const [step, typed] of REST.slice(1)) answer = await type(step, typed);
     const { brief } = (await world.liveJobs.load(answer.headers.get("location")!.split("/").at(-1)!)).job.frozen;
-    expect(brief.anchorage).toMatchObject({ gustMph: 60, soil: "clayPoor", pulls: [{ lbf: 1120, direction: "alongStrap", softestSpot: true }] });
+    expect(brief.anchorage).toMatchObject({
+      gustMph: 60,
+      soil: "clayPoor",
+      pulls: [{ lbf: 1120, direction: "alongStrap", softestSpot: true }],
+    });
   });
 });

@@ -141,18 +141,6 @@ describe("a place for the tent", () => {
     expect((await site())!.wanted).not.toBeNull();
     expect(textOf(await get("/site"))).toContain("All clearances: not short.");
   });
-  it("is the least bad one where none is free, with what to do about each stake, and never a stake in dug ground", async () => {
-    const lines = Array.from({ length: 60 }, (_, i) => ({ id: `gas ${i}`, kind: "gas", told: "ticket", points: [told(-300, i * 8 - 240), told(400, i * 8 - 240)] })); // biome-ignore format: one line reads best
-    await opened({ buried: lines });
-    const shown = await (await post("/site/place", { go: "find" })).text();
-    expect(textOf(shown)).toMatch(
-      /No place is free. This is the least bad one:.+by hand, then an anchor that an engineer names. No stake in dug ground./,
-    );
-    const by = /name="by" value="([\da-f]+)"/.exec(shown)![1]!;
-    await post("/site/place", { go: "take", by, key: "place-0001" });
-    await agreed();
-    expect((await site())!.fixes!.length).toBeGreaterThan(0);
-  });
   it("is not taken where the site has changed since it was looked for", async () => {
     const by = /name="by" value="([\da-f]+)"/.exec(await (await post("/site/place", { go: "find" })).text())![1]!;
     await post("/site/lines", {

@@ -111,6 +111,11 @@ describe("heat and cold", () => {
     crew.clock.pass(61 * 60);
     expect(await page("/air")).toContain("Too old: read it again.");
   });
+  it("told more than an hour ago is asked for again beside the call", async () => {
+    await say({ type: "reading", kind: "heat", airF: 70, humidity: 35, sun: "none" });
+    crew.clock.pass(61 * 60);
+    expect((await crew.read()).weather.sky).toEqual(["Heat and cold: read 61 min ago. Read again."]);
+  });
   it("cold shows the wind chill, frostbite and gloves", async () => {
     await say({ type: "reading", kind: "cold", airF: -5, windMph: 20 });
     const html = await page("/air");

@@ -13,9 +13,12 @@ const size = stepWith(asksFigures("in", { thinnest: { from: 0.9375, to: null }, 
   wordsKey: "stakes.size",
 });
 
-const pulled = stepWith(asksFigures("lbf", { softest: { from: 735, to: null }, second: { from: 735, to: null }, third: { from: 735, to: null } }), {
-  wordsKey: "anchors.pulls",
-});
+const pulled = stepWith(
+  asksFigures("lbf", { softest: { from: 735, to: null }, second: { from: 735, to: null }, third: { from: 735, to: null } }),
+  {
+    wordsKey: "anchors.pulls",
+  },
+);
 
 const at = (said: string, step: Step) => understand(said, { step, asks: null });
 const answer = (value: object) => ({ intent: { type: "answer", gate: "here", value } });

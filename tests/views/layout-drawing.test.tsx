@@ -51,6 +51,47 @@ function measuresIn(text: string): { ft: number[]; rest: string } {
   return { ft, rest };
 }
 
+/** A ratio at each station, of each kind in turn. */
+const RATIOS = [
+  { verdict: "short", ratio: 10.25 },
+  { verdict: "notKnown", ratio: null },
+  { verdict: "notKnown", ratio: 0.83 },
+  { verdict: "notShort", ratio: 0.61 },
+] as const;
+const ratiosOf = ({ stations }: TentPlan) => stations.map(({ id }, i) => ({ station: id, ...RATIOS[i % RATIOS.length]! }));
+
+/** The largest are drawn by the same rule, and take longest. */
+const NOT_LARGEST = TENTS.filter(([name]) => !/×[24]00/.test(name));
+
+describe.each(NOT_LARGEST)("the ratios on the layout of a %s", (_, plan) => {
+  const svg = draw(plan, { ratios: ratiosOf(plan) });
+  const boxes = ofClass(svg, "drawn-running-edge").map((edge) => ofClass(edge, "drawn-ratio"));
+
+  it("stand at each station, twice at a corner, with a mark that is not color alone", () => {
+    expect(boxes.flat()).toHaveLength(plan.stations.length + 4);
+    const marks = boxes.flat().map((box) => `${box.attributes.class} ${textOf(box)}`);
+    expect(new Set(marks)).toEqual(
+      new Set(["drawn-ratio is-short 10.25", "drawn-ratio is-not-known ?", "drawn-ratio is-not-known ? 0.83", "drawn-ratio is-open 0.61"]),
+    );
+  });
+  it("don't touch each other", () => {
+    for (const edge of boxes) {
+      const rects = edge.map((box) => all(box).find((e) => e.name === "rect")!.attributes);
+      const turned = edge[0]!.attributes.transform !== undefined;
+      const along = (r: (typeof rects)[number]) => ({ x: Number(r.x), y: Number(r.y), w: Number(r.width), h: Number(r.height) });
+      const places = rects.map(along);
+      const level = places.every((p) => Math.abs(p.y - places[0]!.y) < 0.01);
+      const [at, size] = level ? [places.map((p) => p.x), turned ? places[0]!.h : places[0]!.w] : [places.map((p) => p.y), places[0]!.h];
+      const sorted = at.toSorted((a, b) => a - b);
+      for (const [i, place] of sorted.entries()) if (i > 0) expect(place - sorted[i - 1]!).toBeGreaterThanOrEqual(size);
+    }
+  });
+  it("leave the drawing as it is where none is known", () => {
+    const none = plan.stations.map(({ id }) => ({ station: id, verdict: "notKnown", ratio: null }) as const);
+    expect((<LayoutDrawing plan={plan} words={en} ratios={none} />).toString()).toBe((<LayoutDrawing plan={plan} words={en} />).toString());
+  });
+});
+
 describe.each(TENTS)("the layout of a %s", (_, plan) => {
   const svg = draw(plan);
 

@@ -140,8 +140,16 @@ describe("every sentence comes through the words of its screen", () => {
       await draft(at("sheet"), { "sheet.document": "", "sheet.stakeSize": "long", "sheet.raiseGustMph": "90" });
       await draft(at("site"), { "site.address": "", "site.stormShelter": "", "sheet.soil": "№ 2" });
       await read(crew, at("site"));
+      await read(crew, at("anchors"));
+      await draft(at("anchors"), { "anchorage.gustMph": "900" });
       await draft(at("ticket"), { zone: "Mars", "ticket.validTo": "someday", "ticket.toleranceIn": "1" });
       await draft(at("crew"), { "crew.1.name": "№", "crew.1.role": "lead" });
+      const blows = { "forecast.from": "2026-06-06T14:00", "forecast.to": "2026-06-06T22:00", "forecast.issuedBy": "\u2116" };
+      const forecast = { ...blows, "forecast.gustMph": "34", "forecast.readAt": "2026-06-02" };
+      await draft(at("weather-plan"), { ...forecast, "forecast.gustMph": "900" });
+      await draft(at("weather-plan"), forecast, 303);
+      await read(crew, at("weather-plan"));
+      await read(crew, at("crew"));
       await draft(at("nowhere"), {}, 404);
       await read(crew, "/drafts/none/tent", { status: 404 });
       await crew.post(`/tents/${tent.id}`, { name: "№ 8", spec: { ...spec, spacingFt: 5 }, version: tent.version });

@@ -174,6 +174,8 @@ describe("refusals", () => {
     outOfUse: { why: "outOfUse", keys: ["piece.mid-1"], things: [{ thing: { is: "piece", id: "mid-1" }, because: "torn at a ring" }] },
     tooLong: { why: "tooLong", needMin: 60, leftMin: 25, because: "trend" },
     pastHour: { why: "pastHour", clearBy: 0 },
+    tooHot: { why: "tooHot", airF: 98, humidity: 60, sun: null, indexF: 124 },
+    tooCold: { why: "tooCold", airF: -40, windMph: 20, chillF: -74 },
     noSuchThing: { why: "noSuchThing", thing: { is: "piece", id: "mid-9" }, has: ["top"] },
     notOutOfUse: { why: "notOutOfUse", thing: { is: "kit", item: "perimeterStrap", short: 2 } },
     held: { why: "held", by: "lena" },

@@ -12,13 +12,13 @@ import { Running } from "./running.tsx";
 import { ScaleBar } from "./scale-bar.tsx";
 import { SeamNames, seamBox } from "./seams.tsx";
 import { markAt, SCREEN_SCALE, type Sheet, sheetOf } from "./sheet.ts";
+import type { GroundAround } from "./site/ground-around.ts";
+import { NeighborLetters, Neighbors, SiteFills, Zones } from "./site/neighbors.tsx";
+import type { SitePen } from "./site/site-frame.ts";
 import { StakedPlates } from "./stakes.tsx";
 import { ratiosDrawn, type StationRatio } from "./station-ratio.ts";
 import { Stations, stationBox } from "./stations.tsx";
 import { North, Street } from "./surroundings.tsx";
-import type { GroundAround } from "./site/ground-around.ts";
-import { NeighborLetters, Neighbors, SiteFills, Zones } from "./site/neighbors.tsx";
-import type { SitePen } from "./site/site-frame.ts";
 import type { Units } from "./units.ts";
 
 export type LayoutProps = {
@@ -91,11 +91,19 @@ export function LayoutDrawing({ plan, words, north, street, units = "ft", ratios
         </clipPath>
       )}
       {look.backed && <rect width={sheet.widthFt} height={sheet.heightFt} fill={sheet.ground} />}
-      {ground && <Clipped><Zones {...ground} rules={around!.rules} /></Clipped>}
+      {ground && (
+        <Clipped>
+          <Zones {...ground} rules={around!.rules} />
+        </Clipped>
+      )}
       <Diagonals sheet={sheet} texts={diagonals} />
       <Pieces plan={plan} frame={sheet} />
       <Outline plan={plan} sheet={sheet} />
-      {ground && <Clipped><Neighbors {...ground} /></Clipped>}
+      {ground && (
+        <Clipped>
+          <Neighbors {...ground} />
+        </Clipped>
+      )}
       <StakedPlates plan={plan} frame={sheet} />
       <Stations plan={plan} frame={sheet} unnamed />
       {ground && <NeighborLetters {...ground} isNamed />}

@@ -52,7 +52,9 @@ function RunningEdge({ plan, sheet, of }: { plan: TentPlan; sheet: Sheet; of: Ed
             {m.ratio && of.ratioPx !== null && (
               <RatioMark
                 frame={sheet}
-                {...(level ? { x: moved[i]!, y: out(edgeOf, LEAD_PX + of.ratioPx) } : { x: out(edgeOf, LEAD_PX + of.ratioPx), y: moved[i]! })}
+                {...(level
+                  ? { x: moved[i]!, y: out(edgeOf, LEAD_PX + of.ratioPx) }
+                  : { x: out(edgeOf, LEAD_PX + of.ratioPx), y: moved[i]! })}
                 of={m.ratio}
                 words={sheet.words}
                 {...(of.arrangement === "turned" ? { turnDeg: -90 } : {})}

@@ -133,10 +133,18 @@ export function sheetOf(plan: TentPlan, { units, words, belowPx, street, ratios 
 
 type LabelOptions = Pick<SheetOptions, "units" | "words" | "ratios">;
 
-function labelsOf(plan: TentPlan, level: "turned" | "rows", { units, words: { tapeText }, ratios }: LabelOptions): Record<EdgeName, EdgeLabels> {
+function labelsOf(
+  plan: TentPlan,
+  level: "turned" | "rows",
+  { units, words: { tapeText }, ratios }: LabelOptions,
+): Record<EdgeName, EdgeLabels> {
   const entries = edgeTapes(plan).map(({ edge, marks }): [EdgeName, EdgeLabels] => {
     const arrangement = edge === "AB" || edge === "CD" ? "beside" : level;
-    const labels = marks.map(({ station, readingFt }) => ({ station, reading: tapeText(readingFt, units), ratio: ratios?.get(station) ?? null }));
+    const labels = marks.map(({ station, readingFt }) => ({
+      station,
+      reading: tapeText(readingFt, units),
+      ratio: ratios?.get(station) ?? null,
+    }));
     const wide = Math.max(...labels.map((l) => widthPx(arrangement === "rows" ? l.reading : `${l.station} ${l.reading}`)));
     const [room, along] = arrangement === "rows" ? [30, Math.max(wide, ratios ? RATIO_PX.wide : 0)] : [wide, 0];
     const ratioPx = ratios && room + RATIO_GAP_PX + (arrangement === "rows" ? RATIO_PX.high : RATIO_PX.wide) / 2;

@@ -17,7 +17,7 @@ export function Scales({ pen, words: { siteDrawing: text } }: { pen: SiteFrame; 
     <g class="drawn-scales">
       <line x1={x0} y1={begin} x2={x0} y2={top} stroke={ink} stroke-width="1.2" stroke-dasharray="1 3" />
       <circle cx={x0} cy={begin} r="4" fill={ink} />
-      {stepsIn(view.near, view.far, step).map((ft) => {
+      {stepsIn(view.near + 20 / pen.perFt, view.far - 8 / pen.perFt, step).map((ft) => {
         const [x, y] = at({ xFt: 0, yFt: ft });
         return (
           <g>

@@ -1,12 +1,10 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { trendNow } from "../../../machines/conversation/wind-trend.ts";
-import { currentStep } from "../../../machines/install/job.ts";
+import { AIR_GOOD_FOR_MS } from "../../../machines/install/air.ts";
+import { currentStep, workAheadOf } from "../../../machines/install/job.ts";
 import { cold } from "../../../machines/weather/cold.ts";
 import { heat } from "../../../machines/weather/heat.ts";
 import type { Words } from "../../text/words.ts";
-
-/** How long what was told of the air is good for, ms: an hour. Common practice, no source. */
-export const AIR_GOOD_FOR_MS = 60 * 60_000;
 
 /** What the crew has to know of the sky beside the call, the graver first: a wind on its way to the limit, heat and cold that ask for breaks. */
 export function skyLines(live: LiveJob, { sky }: Words): string[] {
@@ -24,5 +22,9 @@ export function skyLines(live: LiveJob, { sky }: Words): string[] {
     const told = cold(context.cold);
     if (told.warmUp.is !== "asUsual" || told.frostbiteIn30Min) lines.push(sky.coldShort(told));
   }
+  const { at } = live.now;
+  const ahead = workAheadOf(job, at);
+  const oldest = Math.min(context.heat?.takenAt ?? at, context.cold?.takenAt ?? at);
+  if (ahead !== null && ahead !== "use" && at - oldest > AIR_GOOD_FOR_MS) lines.push(sky.airTooOld(Math.floor((at - oldest) / 60_000)));
   return lines.slice(0, 2);
 }

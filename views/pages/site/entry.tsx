@@ -1,7 +1,7 @@
 import { BURIED_KINDS, HOW_TOLD, THING_KINDS } from "../../../machines/site/model.ts";
 import { SITE_WIDE_PX } from "../../drawing/site/site-frame.ts";
-import { type Filled, Wrong } from "../../parts/fields.tsx";
-import { wrongId } from "../../regions.ts";
+import type { Filled } from "../../parts/fields.tsx";
+import { Choice, type Choices, Entry } from "./entry-fields.tsx";
 import { isListed, MAX_ROWS, rowsOf, type SiteGroup } from "./fields.ts";
 import { SiteFrame, type SitePage } from "./frame.tsx";
 
@@ -101,8 +101,6 @@ const SHOWN = [
 const isShownField = (name: string, values: Filled["values"]): boolean =>
   SHOWN.includes(name) || new RegExp(`^p\\.(?:${rowsShown(values).join("|")})\\.`).test(name);
 
-type Choices = readonly (readonly [value: string, text: string])[];
-
 /** The fields of each group beside its points. */
 function Fields(props: EntryProps) {
   const { words, group } = props;
@@ -175,37 +173,3 @@ const Points = (props: EntryProps) => {
     </fieldset>
   );
 };
-
-type FieldProps = Filled & { readonly name: string; readonly text: string };
-
-/** A number as somebody measured it: feet and inches may be typed as they are said. */
-export const Entry = ({ name, text, values, problems }: FieldProps) => (
-  <label for={`f-${name}`}>
-    <span>{text}</span>
-    <input
-      id={`f-${name}`}
-      name={name}
-      value={values[name] ?? ""}
-      maxlength={40}
-      autocomplete="off"
-      inputmode="decimal"
-      aria-invalid={problems[name] ? "true" : undefined}
-      aria-describedby={wrongId(name)}
-    />
-    <Wrong name={name} problems={problems} />
-  </label>
-);
-
-export const Choice = ({ name, text, options, values, problems }: FieldProps & { readonly options: Choices }) => (
-  <label for={`f-${name}`}>
-    <span>{text}</span>
-    <select id={`f-${name}`} name={name} aria-describedby={wrongId(name)}>
-      {options.map(([value, shown]) => (
-        <option value={value} selected={values[name] === value}>
-          {shown}
-        </option>
-      ))}
-    </select>
-    <Wrong name={name} problems={problems} />
-  </label>
-);

@@ -3,7 +3,7 @@ import { SiteDrawing } from "../../drawing/site/site-drawing.tsx";
 import type { Filled } from "../../parts/fields.tsx";
 import { Wrong } from "../../parts/fields.tsx";
 import { wrongId } from "../../regions.ts";
-import { Choice, Entry } from "./entry.tsx";
+import { Choice, Entry } from "./entry-fields.tsx";
 import { SiteFrame, type SitePage } from "./frame.tsx";
 import { SiteKey } from "./key.tsx";
 import type { SiteState } from "./state.ts";

@@ -1,11 +1,11 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import type { Published } from "../../../machines/figures/source.ts";
+import { AIR_GOOD_FOR_MS } from "../../../machines/install/air.ts";
 import { warned } from "../../../machines/install/weather.ts";
 import { cold } from "../../../machines/weather/cold.ts";
 import { gustiness } from "../../../machines/weather/gust.ts";
 import { heat } from "../../../machines/weather/heat.ts";
 import type { Words } from "../../text/words.ts";
-import { AIR_GOOD_FOR_MS } from "../guide/sky-lines.ts";
 
 /** Something that was told of the air and what it comes to, line by line; `null` where nobody told it. */
 type Told = { readonly lines: readonly string[] } | null;

@@ -1,10 +1,11 @@
 import type { WindInTheWay } from "../../../machines/conversation/reply-to.ts";
+import type { NoWorkInAir } from "../../../machines/install/air.ts";
 import type { Did } from "../../../machines/install/commands.ts";
 import type { Check } from "../../../machines/install/gates.ts";
 import type { GateId } from "../../../machines/install/ids.ts";
 import type { MissingGate, Refusal, Status, UnmetStatus } from "../../../machines/install/refusals.ts";
-import type { TooLong } from "../../../machines/install/time-left.ts";
 import type { Reopened } from "../../../machines/install/state.ts";
+import type { TooLong } from "../../../machines/install/time-left.ts";
 import { own } from "../../../machines/lookup/own.ts";
 import { fieldName } from "./changes.ts";
 import { errors } from "./errors.ts";
@@ -12,6 +13,7 @@ import { factName } from "./facts.ts";
 import { number } from "./names.ts";
 import { unfitText } from "./photos.ts";
 import { roleName } from "./roles.ts";
+import { sky } from "./sky.ts";
 import { aloud } from "./spoken.ts";
 import { lackedText, notOutText, unknownText } from "./trouble.ts";
 
@@ -44,6 +46,10 @@ export function refusalText(refusal: Refusal, about: About): string {
       return tooLongText(refusal);
     case "pastHour":
       return `${about.notBefore === null ? "The agreed hour has come" : `Empty by ${about.notBefore}, as agreed`}. Everybody out, nobody in.`;
+    case "tooHot":
+      return `Too hot: ${airText(refusal)}. The schedule gives no work. Rest in shade, drink water, wait for cooler hours. Then read it again.`;
+    case "tooCold":
+      return `Too cold: ${airText(refusal)}. The schedule gives no work. Into the warm, something hot to drink. Then read it again.`;
     case "noSuchThing":
       return unknownText(refusal.thing, refusal.has);
     case "notOutOfUse":
@@ -144,6 +150,12 @@ const BECAUSE: Readonly<Record<Reopened["by"], string>> = {
 };
 /** What asks something again. */
 export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
+
+/** The figures that were read, and what they come to. */
+const airText = (air: NoWorkInAir): string =>
+  air.why === "tooHot"
+    ? `${number(air.airF)} °F, humidity ${number(air.humidity)} %, ${sky.sun(air.sun)}, heat index ${number(air.indexF)} °F`
+    : `${number(air.airF)} °F, wind ${number(air.windMph)}, feels like ${number(air.chillF)} °F`;
 
 /** What is missing: the weather says why and until when; all else is asked, with what asks it again. */
 function missingText({ status, because, tooLong }: MissingGate, about: About): string {

@@ -130,6 +130,7 @@ export const sky = {
   recordHeat: "Record the heat",
   recordCold: "Record the cold",
   read: (minAgo: number, stale: boolean): string => `Read ${minAgo} min ago.${stale ? " Too old: read it again." : ""}`,
+  airTooOld: (minAgo: number): string => `Heat and cold: read ${minAgo} min ago. Read again.`,
   heatLine: (heat: Heat): string =>
     `Heat index ${degrees(heat.indexF)}${heat.feltF > heat.indexF ? `, up to ${degrees(heat.feltF)} in sun` : ""}: ${BANDS[heat.band]}. ${ended(restText(heat))}`,
   water: (qt: number): string => `Water: ${number(qt)} qt a person each hour.`,
