@@ -1,7 +1,7 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { trendNow } from "../../../machines/conversation/wind-trend.ts";
 import { AIR_GOOD_FOR_MS } from "../../../machines/install/air.ts";
-import { currentStep, workAheadOf } from "../../../machines/install/job.ts";
+import { currentStep } from "../../../machines/install/job.ts";
 import { cold } from "../../../machines/weather/cold.ts";
 import { heat } from "../../../machines/weather/heat.ts";
 import type { Words } from "../../text/words.ts";
@@ -23,8 +23,7 @@ export function skyLines(live: LiveJob, { sky }: Words): string[] {
     if (told.warmUp.is !== "asUsual" || told.frostbiteIn30Min) lines.push(sky.coldShort(told));
   }
   const { at } = live.now;
-  const ahead = workAheadOf(job, at);
   const oldest = Math.min(context.heat?.takenAt ?? at, context.cold?.takenAt ?? at);
-  if (ahead !== null && ahead !== "use" && at - oldest > AIR_GOOD_FOR_MS) lines.push(sky.airTooOld(Math.floor((at - oldest) / 60_000)));
+  if (currentStep(job)?.phase !== "standing" && at - oldest > AIR_GOOD_FOR_MS) lines.push(sky.airTooOld(Math.floor((at - oldest) / 60_000)));
   return lines.slice(0, 2);
 }
