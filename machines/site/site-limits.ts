@@ -2,8 +2,8 @@
 export const SITE_LIMITS = {
   /** How far along or off the baseline anything may lie, ft: a mile. */
   maxFt: 5280,
-  /** Stretches of all lines and edges together. */
-  maxSegments: 100_000,
+  /** Stretches of all lines and edges together: few enough that no hold waits while they are read. */
+  maxSegments: 5_000,
   minLinePoints: 2,
   minCorners: 3,
   maxCorners: 200,

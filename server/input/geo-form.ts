@@ -8,7 +8,7 @@ import type { SiteInput } from "./site-form.ts";
 import { siteWrong } from "./site-model.ts";
 import { noFields } from "./strict.ts";
 
-/** The longest file that is taken, bytes: 100,000 stretches fit, each point with eight decimals. */
+/** The longest file that is taken, bytes: of a file far over the stretches of a site it can still be said how many there are. */
 export const MAX_GEOJSON_BYTES = 6_000_000;
 
 /** What all of a file may be: buried lines by their kind, or one of the others. */

@@ -20,9 +20,10 @@ const crew = ROLES.map((role) => ({ name: `${role} here`, role }));
 
 /** What each may open, by hand: not from the table that is tested. */
 const EVERYBODY = "/ /phone /phone/clock.json /phone/sayable.json /join /office/in /trust /hand-work /manifest.webmanifest".split(" ");
-const ON_THE_JOB = "more words settings phone people wind weather air call picture answers weather-plan anchors site site/lines site/drawing.svg now drawing photos photos.json sayable.json".split(
-  " ",
-);
+const ON_THE_JOB =
+  "more words settings phone people wind weather air call picture answers weather-plan anchors site site/lines site/drawing.svg now drawing photos photos.json sayable.json".split(
+    " ",
+  );
 const OF_THE_SITE =
   "tent trouble stand-down change plan plan.json layout layout.svg layout.dxf layout.json marks.csv truck truck.json truck.csv time time.json learn rehearse record record.json record.csv".split(
     " ",
@@ -77,8 +78,10 @@ describe.each(ROLES)("a %s on the job", (role) => {
   it.each(OF_THE_SITE)("sees the site's %s, or watches only", async (page) =>
     expect(await status(phone, `/jobs/${job}/${page}`)).toBe(onSite ? 200 : 403),
   );
-  it.each(["amend", "facts", "discrepancy", "site/import", "site/place"])("sees what is changed at %s, or leaves it to those who lead", async (page) =>
-    expect(await status(phone, `/jobs/${job}/${page}`)).toBe(["lead", "deputy", "competent", "manager"].includes(role) ? 200 : 403),
+  it.each(["amend", "facts", "discrepancy", "site/import", "site/place"])(
+    "sees what is changed at %s, or leaves it to those who lead",
+    async (page) =>
+      expect(await status(phone, `/jobs/${job}/${page}`)).toBe(["lead", "deputy", "competent", "manager"].includes(role) ? 200 : 403),
   );
   it("learns on the job, or only watches", async () => {
     for (const [path, done] of [

@@ -191,7 +191,7 @@ describe("a GeoJSON file", () => {
     ['{"type":"Thing"}', "This cannot be a Thing. Draw it as a line or an area."],
     [line([[-105.000001, 40.000001]]), "1 point is too few. At least 2."],
     [line([[0.000001, 0], [0.000001, 0.001]]), "ft is too far off. At most 5280 ft"], // biome-ignore format: one line reads best
-    [line(Array.from({ length: 100_002 }, (_, i) => [-105 + i / 1e9, 40])), "are too many. At most 100,000."],
+    [line(Array.from({ length: 100_001 }, (_, i) => [-105 + i / 1e9, 40])), "are too many. At most 5,000."],
     ["", "No file was chosen and no text was pasted."],
   ])("that cannot be is refused in a sentence, and nothing of it is taken (%#)", async (file, sentence) => {
     const { status, page } = await read(file, { go: "take" });

@@ -1,9 +1,9 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
 import { digest, type Hash } from "../../../machines/digest/digest.ts";
+import type { Frozen } from "../../../machines/install/step.ts";
 import type { Picture, WindFacts } from "../../../machines/picture/picture.ts";
 import { pictureOf } from "../../../machines/picture/picture-of.ts";
 import { windFacts } from "../../../machines/picture/wind-facts.ts";
-import type { Frozen } from "../../../machines/install/step.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
 import { groundAround } from "../site/ground-around.ts";
 import type { Surroundings } from "./around.tsx";

@@ -26,7 +26,9 @@ export function toldOf({ picture, plan, turn, surroundings }: Seen, words: Words
       ...turned,
       ...(bearing === undefined ? [] : [text.north((((northDeg(plan, bearing) + turn) % 360) + 360) % 360)]),
       ...(windFromDeg === undefined ? [] : [text.windBlows(windFromDeg)]),
-      ...(ground && ground.site.buried.length + ground.site.overhead.length > 0 ? [text.lines(ground.site.buried.length, ground.site.overhead.length)] : []),
+      ...(ground && ground.site.buried.length + ground.site.overhead.length > 0
+        ? [text.lines(ground.site.buried.length, ground.site.overhead.length)]
+        : []),
       ...(street ? [text.street(street.name, street.edge)] : []),
     ].join(" "),
   };

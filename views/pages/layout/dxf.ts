@@ -21,7 +21,11 @@ type Layer = keyof Words["layout"]["layers"];
  * The layout as a drawing for other programs (DXF), full size, in feet or millimeters: A at the origin but for a shift, the
  * baseline A–B up. Each kind of mark has its layer, named in plain words; each mark is a point in its exact place.
  */
-export function layoutDxf({ plan, site, around }: Pick<LayoutState, "plan" | "site"> & Partial<Pick<LayoutState, "around">>, units: Units, words: Words): string {
+export function layoutDxf(
+  { plan, site, around }: Pick<LayoutState, "plan" | "site"> & Partial<Pick<LayoutState, "around">>,
+  units: Units,
+  words: Words,
+): string {
   const { drawing, layout, layoutDrawing, tapeText } = words;
   const one = units === "mm" ? 304.8 : 1;
   const file = new Drawing();

@@ -1,7 +1,7 @@
 import type { Site } from "../../../machines/install/brief.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
-import type { StationRatio } from "../../drawing/station-ratio.ts";
 import type { GroundAround } from "../../drawing/site/ground-around.ts";
+import type { StationRatio } from "../../drawing/station-ratio.ts";
 import type { Digests } from "../proof/state.ts";
 
 /** The papers that the sheet is printed on. */
