@@ -1,5 +1,12 @@
 /** What every page wears, in the order of its layers. */
-const SHARED = ["parts/tokens.css", "parts/base.css", "parts/parts.css", "parts/page-header.css", "parts/hurt.css", "parts/lightning.css"] as const;
+const SHARED = [
+  "parts/tokens.css",
+  "parts/base.css",
+  "parts/parts.css",
+  "parts/page-header.css",
+  "parts/hurt.css",
+  "parts/lightning.css",
+] as const;
 const MARKS = "parts/findings.css";
 const DIGESTS = "parts/digests.css";
 const PICTURE = "drawing/call/style.css";

@@ -104,7 +104,12 @@ function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readB
       reading: { kind: "thunder", takenAt: at, ...(meant.seconds === undefined ? {} : { seconds: meant.seconds }) },
     };
   if ("heat" in meant) return { type: "reading", reading: { kind: "heat", ...meant.heat, takenAt: at } };
-  for (const kind of ["warning", "rain"] as const) if (kind in meant) return { type: "reading", reading: { kind, takenAt: at } };
+  if ("cold" in meant) return { type: "reading", reading: { kind: "cold", ...meant.cold, takenAt: at } };
+  if ("warning" in meant) {
+    const { warning: _, ...told } = meant;
+    return { type: "reading", reading: { kind: "warning", takenAt: at, ...told } };
+  }
+  if ("rain" in meant) return { type: "reading", reading: { kind: "rain", takenAt: at } };
   if ("noThunder" in meant) return { type: "reading", reading: { kind: "noThunder", takenAt: at, because: meant.noThunder } };
   if (!("wind" in meant)) return null;
   const { mph, gustMph, fromDeg, taken, look } = meant.wind;

@@ -3,9 +3,9 @@ import { toolsOf } from "../tent/tools.ts";
 import type { TentPlan } from "../tent/types.ts";
 import { ballastOf } from "./ballast.ts";
 import type { Brief } from "./brief.ts";
-import { mayPullAnchors } from "./phases/anchors-screened.ts";
 import { onSite } from "./crew.ts";
 import type { Limits } from "./limits.ts";
+import { mayPullAnchors } from "./phases/anchors-screened.ts";
 
 /** Exits that are marked and have an extinguisher where the table gives no figure: its most. From memory, and only ever more. */
 const EXITS_UNKNOWN = 4;

@@ -1,9 +1,9 @@
-import type { BindingIntent, Intent } from "../install/commands.ts";
+import type { BindingIntent, Intent, WarningReading } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import { worstMph } from "../install/weather.ts";
 import type { BuriedKind, Offset, Thing } from "../site/model.ts";
 import type { LoadItem } from "../tent/load.ts";
-import type { HotAir } from "../weather/air.ts";
+import type { ColdAir, HotAir } from "../weather/air.ts";
 import type { BeaufortName } from "../weather/beaufort.ts";
 import type { Clock } from "./clock.ts";
 import type { Question } from "./question.ts";
@@ -44,6 +44,9 @@ type NotSpoken =
   | "backInUse"
   | "found";
 
+/** What a warning says, until when, and who put it out, as it was read out; each absent where nobody said it. */
+export type SpokenWarning = Pick<WarningReading, "what" | "until" | "issuer">;
+
 /**
  * The meaning of words: a command, without the fields that the server adds; a question, which is answered but not recorded; a
  * reading; the reply to a read-back; or why it is none of these.
@@ -54,8 +57,9 @@ export type Meaning =
   /** With the seconds from flash to bang, where they were said. */
   | { readonly thunder: true; readonly seconds?: number }
   | { readonly heat: HotAir }
-  /** A weather warning was put out. */
-  | { readonly warning: true }
+  | { readonly cold: ColdAir }
+  /** A weather warning was put out, with what was read out of it. */
+  | ({ readonly warning: true } & SpokenWarning)
   | { readonly rain: true }
   /** What was taken for thunder was none, and what it was. */
   | { readonly noThunder: string }
@@ -106,6 +110,7 @@ export function onlyStops(meant: Meaning, stopGustMph: number): boolean {
 export const isBinding = (meant: Meaning): boolean =>
   "wind" in meant ||
   "heat" in meant ||
+  "cold" in meant ||
   "noThunder" in meant ||
   "outOfUse" in meant ||
   "backInUse" in meant ||

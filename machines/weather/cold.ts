@@ -5,7 +5,7 @@ import type { WeatherLine } from "./lines.ts";
 
 const WIND_CHILL: Published = { title: "US National Weather Service, wind chill, 2001", section: "formula of the chart", seen: "read" };
 /** From memory: the formula holds up to 50 °F and from 3 mph. Outside of that the air's own temperature is all that is said. */
-const CHILL = { maxAirF: 50, minMph: 3 } as const;
+export const CHILL = { maxAirF: 50, minMph: 3 } as const;
 const FROSTBITE: Published = {
   title: "US National Weather Service, wind chill chart",
   section: "frostbite in 30 min from −18 °F down",

@@ -3,6 +3,7 @@ import { matchedRoutes } from "hono/route";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import type { Role } from "../../machines/install/brief.ts";
 import { OnlyStopsPage } from "../../views/pages/only-stops/view.tsx";
+import { lightningFacts } from "../../views/parts/lightning-state.ts";
 import { Problem } from "../input/problem.ts";
 import type { LiveJobs } from "../jobs.ts";
 import { repliedIn } from "../routes/back-to.ts";
@@ -119,7 +120,8 @@ function refused(c: Context, { live, shut, key }: Refused): Response | Promise<R
   if (shut === "first") return c.redirect(`/join?${new URLSearchParams({ job: jobIn(c) })}`, 303);
   const words = c.get("words");
   const as = passesOn(c.get("visitor"), live)[0]!.person;
-  const shown = { live, as, key, why: words.join.shut[shut], reply: repliedIn(c), words };
+  const lightning = lightningFacts(live.job, live.now.at, words);
+  const shown = { live, as, key, why: words.join.shut[shut], reply: repliedIn(c), lightning, words };
   return Promise.resolve(c.html(page(c, <OnlyStopsPage {...shown} />), 403));
 }
 

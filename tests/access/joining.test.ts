@@ -114,6 +114,12 @@ describe("one phone", () => {
     const refused = await phone.say(job, "p4", { type: "note", text: "still here" });
     expect([refused.status, await refused.text()]).toEqual([403, expect.stringContaining("Only hold and help get through")]);
   });
+  it("whose pass ran out sees how long thunder stops the work", async () => {
+    const phone = await site.joined(job, codes.crew, "p4");
+    site.pass(15 * 24 * 3600);
+    await phone.say(job, "p4", { type: "reading", reading: "thunder", seconds: "12" });
+    expect(await phone.text(`/jobs/${job}`)).toMatch(/Thunder .* min ago, .*2\.4 mi off.*<b data-left-s="\d+">/s);
+  });
   it("with a forged or bent cookie is nobody, is told so, and it is logged", async () => {
     const phone = await site.joined(job, codes.leads, "p1");
     const [device = ""] = phone.device()!.split(".");

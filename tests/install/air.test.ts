@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { AIR_GOOD_FOR_MS, airTooOld } from "../../machines/install/air.ts";
 import type { Role } from "../../machines/install/brief.ts";
 import { missingNow } from "../../machines/install/job.ts";
 import { MINUTE } from "../proof/fixtures.ts";
@@ -55,6 +56,15 @@ describe("air in which the schedule gives no work", () => {
     crew.say({ type: "reading", reading: { kind: "thunder", takenAt: crew.at } }, "crew");
     expect(missing()).toMatchObject({ why: "gate", gate: "thunder" });
   });
+});
+
+describe("a reading that would open", () => {
+  const at = 1_800_000_000_000;
+  const state = { heat: { airF: 98, humidity: 60, sun: "full", takenAt: at - 3 * AIR_GOOD_FOR_MS } } as const;
+  const cooler = (agoMs: number) => ({ kind: "heat", airF: 75, humidity: 60, sun: "full", takenAt: at - agoMs }) as const;
+  it("is too old from over an hour on", () => expect(airTooOld(cooler(AIR_GOOD_FOR_MS + 1), state, at)).toBe(true));
+  it("opens at an hour", () => expect(airTooOld(cooler(AIR_GOOD_FOR_MS), state, at)).toBe(false));
+  it("is never too old where it still stops", () => expect(airTooOld({ ...cooler(2 * AIR_GOOD_FOR_MS), airF: 98 }, state, at)).toBe(false));
 });
 
 it("air with work left in it shuts nothing, and is taken from anybody", () => {

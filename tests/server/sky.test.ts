@@ -130,10 +130,24 @@ it("a warning is kept with what it says, until when and who put it out, and show
   expect(await page("/air")).not.toContain("severe thunderstorm");
 });
 
+it("a warning of 10,000 letters counts, and keeps its beginning", async () => {
+  const told = await say({ type: "reading", kind: "warning", what: "storm ".repeat(1700), until: "x".repeat(10_000) }, "Odd");
+  expect(told).toMatchObject({ status: 200, went: "done" });
+  expect((await reading()).what).toHaveLength(60);
+});
+
 describe("a number that nobody can mean is refused with its limit", () => {
   it.each([
     [{ kind: "wind", mph: -5 }, "mph", "-5 is out of range. From 0 to 200 mph."],
     [{ kind: "wind", mph: 900 }, "mph", "900 is out of range. From 0 to 200 mph."],
+    [{ kind: "wind", mph: 5, gustMph: 900 }, "gustMph", "900 is out of range. From 0 to 200 mph."],
+    [{ kind: "wind", mph: 14, gustMph: 9 }, "gustMph", "A gust of 9 mph is under its mean wind of 14 mph. Read it again."],
+    [{ kind: "wind", mph: 14, heightFt: 900 }, "heightFt", "900 ft is out of range. From 0 ft to 100 ft."],
+    [{ kind: "wind", mph: 14, exposure: "roof" }, "exposure", '"roof" is not one of: open, lee.'],
+    [{ kind: "windByLook", look: "gale", gustMph: -5 }, "gustMph", "-5 is out of range. From 0 to 200 mph."],
+    [{ kind: "heat", airF: 900, humidity: 60 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
+    [{ kind: "cold", airF: 900, windMph: 5 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
+    [{ kind: "cold", airF: 5, windMph: 900 }, "windMph", "900 mph is out of range. From 0 mph to 200 mph."],
     [{ kind: "heat", airF: 92, humidity: 140 }, "humidity", "140 % is out of range. From 0 % to 100 %."],
     [{ kind: "cold", airF: -200, windMph: 5 }, "airF", "-200 °F is out of range. From -80 °F to 135 °F."],
   ])("%j", async (body, field, sentence) => {

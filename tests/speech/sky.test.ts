@@ -24,3 +24,21 @@ it("heat is told with its humidity and its sun", () => {
   expect(meant("ninety two degrees, sixty percent, full sun")).toEqual({ heat: { airF: 92, humidity: 60, sun: "full" } });
 });
 it("a humidity of 140 is no heat", () => expect(meant("ninety degrees, one hundred forty percent")).not.toHaveProperty("heat"));
+
+it.each([
+  ["twenty five degrees, wind fifteen", 25, 15],
+  ["it's minus five degrees and the wind is twenty", -5, 20],
+  ["ten degrees below zero, wind 10 knots", -10, 11.6],
+])("%s is cold with its wind", (words, airF, windMph) => expect(meant(words)).toEqual({ cold: { airF, windMph } }));
+it("ninety degrees and a wind is no cold: it may be where the wind comes from", () => {
+  expect(meant("ninety degrees, wind fifteen")).not.toHaveProperty("cold");
+});
+it("cold with a wind of nine hundred is none", () => {
+  expect(meant("twenty degrees, wind nine hundred")).not.toHaveProperty("cold");
+});
+it.each([
+  ["severe thunderstorm warning until four pm", { what: "severe thunderstorm", until: "four pm" }],
+  ["there's a tornado warning out", { what: "tornado" }],
+  ["high wind warning till six tonight by the weather service", { what: "high wind", until: "six tonight", issuer: "weather service" }],
+  ["weather warning until further notice", {}],
+])("%s keeps its words", (words, told) => expect(meant(words)).toEqual({ warning: true, ...told }));

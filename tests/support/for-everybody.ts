@@ -74,7 +74,9 @@ const REST = [
   "office",
   "trust",
   "hand-work",
-  ..."site/import anchors weather-plan picture change facts record names report proof check?digest=23A".split(" ").map((path) => `jobs/JOB/${path}`),
+  ..."site/import anchors weather-plan picture change facts record names report proof check?digest=23A"
+    .split(" ")
+    .map((path) => `jobs/JOB/${path}`),
 ];
 
 const DARK = { colorScheme: "dark" } as const;

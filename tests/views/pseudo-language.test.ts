@@ -281,7 +281,8 @@ describe("every sentence comes through the words of its screen", () => {
       const told = { buried, overhead, things, ground: { corners }, ticketArea: { corners: corners.slice(1) }, slope };
       const there = await openedJob({ ...letterless(), siteModel: told }, crew);
       const path = (page: string) => `/jobs/${there.job}/${page}`;
-      for (const page of ["site", "site/lines", "site/import", "site/place", "layout", "picture", "tent"]) await read(there, path(page), { as: "p1" });
+      for (const page of ["site", "site/lines", "site/import", "site/place", "layout", "picture", "tent"])
+        await read(there, path(page), { as: "p1" });
       for (const of of ["buried&id=№1", "overhead&id=№2", "thing&id=№3", "ground", "ticketArea", "slope", "wanted"])
         await read(there, path(`site/lines?of=${of}`), { as: "p1" });
       await read(there, path("site/lines"), { fields: { of: "buried", go: "on", "p.1.along": "1" }, as: "p1", status: 422 });

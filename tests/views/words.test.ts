@@ -49,7 +49,9 @@ const jobs = {
   "a small tent near nothing, with a private line and an engineer's anchor": freeze(WITH_AN_ANCHOR),
   "a small tent whose anchors are short by pulls": freeze(screenedBrief({ ...WINDY, pulls: pulls(1120, 980, 640), rainSincePulls: false })),
   "a small tent whose anchors are short of an unknown load": freeze(screenedBrief({ pulls: pulls(90, 80, 70), rainSincePulls: false })),
-  "a small tent whose anchors rest on earlier pulls": freeze(screenedBrief({ ...WINDY, pulls: pulls(2000, 1500, 900), rainSincePulls: false })),
+  "a small tent whose anchors rest on earlier pulls": freeze(
+    screenedBrief({ ...WINDY, pulls: pulls(2000, 1500, 900), rainSincePulls: false }),
+  ),
   "a small tent with bare stakes in sand": freeze(screenedBrief({ ...WINDY, soil: "sandLoose" })),
   "a small tent of whose ground nothing is told": freeze(screenedBrief(WINDY)),
   "a 100 by 200 with more people than the table": frozenFor(hundred, { use: { occupants: 1500 } }),

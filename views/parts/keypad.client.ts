@@ -32,7 +32,8 @@ function typeInto(event: KeyboardEvent): void {
   if (forms.length === 1) fieldOf(forms[0]!.querySelector(".keypad")!)?.focus();
 }
 
-const FIELD = "input:not([type=hidden]):not([type=radio])";
+/** A field with `data-own-keys` is left to the phone's: the pad and its key to the other field pass it by. */
+const FIELD = "input:not([type=hidden]):not([type=radio]):not([data-own-keys])";
 const fieldsIn = (form: Element | null) => [...(form?.querySelectorAll<HTMLInputElement>(FIELD) ?? [])];
 const fieldOf = (key: Element) => {
   const fields = fieldsIn(key.closest("form"));

@@ -1,6 +1,7 @@
 import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
 import { parseFlashToBang, secondsIn } from "./sky.ts";
+import { warningSaid } from "./warning-words.ts";
 
 /** More words than anybody uses to raise an alarm; a longer sentence is a story. */
 const MAX_WORDS = 16;
@@ -102,7 +103,7 @@ export function parseAlarm(heard: string): Meaning | null {
   if (RAIN.test(words)) return { rain: true };
   if (NOT_SO.test(words.replaceAll(NO_DENIAL, " "))) return null;
   if (HURT.some((pattern) => pattern.test(words))) return { hurt: trimmed(heard) };
-  if (WARNING.some((pattern) => pattern.test(words))) return NO_WARNING.test(words) ? null : { warning: true };
+  if (WARNING.some((pattern) => pattern.test(words))) return NO_WARNING.test(words) ? null : { warning: true, ...warningSaid(heard) };
   return THUNDER.test(words) && !NO_THUNDER.test(words) && !NOT_NOW.test(words) ? thunderSaid(heard) : null;
 }
 

@@ -1,6 +1,7 @@
-import { isWithin } from "../../figures/bounds.ts";
+import { isWithin, WIND_BOUNDS } from "../../figures/bounds.ts";
 import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, type Sun } from "../../weather/air.ts";
 import { type BeaufortName, meanByLook } from "../../weather/beaufort.ts";
+import { CHILL } from "../../weather/cold.ts";
 import type { Meaning } from "../meanings.ts";
 import { plain } from "../plain.ts";
 import { numberInUnit } from "./number-in-unit.ts";
@@ -86,4 +87,23 @@ export function parseHeat(heard: string): Meaning | null {
   const [airF, humidity] = [numberWithin(air, AIR_BOUNDS), numberWithin(humid, HUMIDITY_BOUNDS)];
   if (airF === null || humidity === null) return null;
   return { heat: { airF, humidity, sun: SUNS.find(([pattern]) => pattern.test(words))?.[1] ?? null } };
+}
+
+const COLD =
+  /^(?:(?:it's|it is|cold|air|temperature)(?: is)?,? )?(.+?) degrees?(?: fahrenheit)?( below(?: zero)?)?,? (?:and |with )?(?:the |an? )?winds?(?:'s| is| are)?(?: (?:at|of|about))* (.+)$/;
+
+/**
+ * The cold as it is read off: "twenty five degrees, wind fifteen". `null` where it is none: above 50 °F a wind chills nobody, and
+ * degrees may be where a wind comes from.
+ *
+ * @example parseCold("twenty five degrees, wind fifteen") // { cold: { airF: 25, windMph: 15 } }
+ */
+export function parseCold(heard: string): Meaning | null {
+  const [, air, below, wind] = COLD.exec(plain(heard)) ?? [];
+  if (air === undefined || wind === undefined) return null;
+  const airF = numberWithin(below === undefined ? air : `minus ${air}`, AIR_BOUNDS);
+  const read = numberInUnit(wind, "mph");
+  if (airF === null || airF > CHILL.maxAirF || !("n" in read) || typeof read.n !== "number") return null;
+  const windMph = Math.ceil(read.n * 10 - 1e-6) / 10;
+  return isWithin(windMph, WIND_BOUNDS) ? { cold: { airF, windMph } } : null;
 }

@@ -11,7 +11,7 @@ import { isHold } from "./holds.ts";
 import { asLetters } from "./letters.ts";
 import { parseNoThunder } from "./no-thunder.ts";
 import { parseQuestion } from "./questions.ts";
-import { parseHeat, parseLook } from "./sky.ts";
+import { parseCold, parseHeat, parseLook } from "./sky.ts";
 import { parseTrouble } from "./trouble.ts";
 import { parseWind, splitTaken } from "./wind.ts";
 
@@ -66,8 +66,8 @@ function meaningOf(heard: string, listening: Listening): Meaning {
   if (noThunder) return noThunder;
   const alarm = parseAlarm(splitTaken(heard.trim()).words);
   if (alarm) return alarm;
-  const heat = parseHeat(heard);
-  if (heat) return heat;
+  const air = parseHeat(heard) ?? parseCold(heard);
+  if (air) return air;
   const question = parseQuestion(words, said);
   if (question) return { question };
   const trouble = parseTrouble(heard);

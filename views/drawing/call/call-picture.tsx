@@ -47,7 +47,15 @@ export function CallPicture({ picture, plan, words, turn, surroundings = {}, box
   const frame = { ...planFrame(plan, picture.about, turn, { box, room: roomFor(surroundings, turn, toward) }), fills: id };
   return (
     <Sheet id={id} kind="plan" told={told} box={box}>
-      <PlanDrawing picture={picture} plan={plan} frame={frame} street={surroundings.street} ground={surroundings.ground} toward={toward} words={words} />
+      <PlanDrawing
+        picture={picture}
+        plan={plan}
+        frame={frame}
+        street={surroundings.street}
+        ground={surroundings.ground}
+        toward={toward}
+        words={words}
+      />
     </Sheet>
   );
 }

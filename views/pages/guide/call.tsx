@@ -46,7 +46,7 @@ export const Call = (screen: Screen) => {
       <Drawing {...screen} />
       <ReadingDue {...screen} />
       {guide.hurt && <Hurt hurt={guide.hurt} words={words} />}
-      {first ? <StopFirst stop={first} lightning={guide.weather.lightning} /> : stop && <p class="alarm stop">{stop.why}</p>}
+      {first ? <StopFirst stop={first} lightning={guide.weather.lightning} words={words} /> : stop && <p class="alarm stop">{stop.why}</p>}
       {guide.weather.lightning && !guide.hurt && <Lightning facts={guide.weather.lightning} words={words} />}
       {lines.map(([is, line]) => (
         <p class={is}>{line}</p>

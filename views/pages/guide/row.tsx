@@ -3,10 +3,10 @@ import { Unlock } from "../../parts/lock.tsx";
 import { SayForm, type Screen } from "../../parts/say-form.tsx";
 import { regions } from "../../regions.ts";
 import { LookAtIt } from "./agree.tsx";
+import { isOfAnchors } from "./anchors.ts";
 import { answerKind, isAskedHere } from "./answers/answer-kind.ts";
 import { MakeSafe } from "./answers/answers.tsx";
 import { takesUnknown, Unknown } from "./answers/press.tsx";
-import { isOfAnchors } from "./anchors.ts";
 import { askedNow, pickIt } from "./asked.ts";
 import { stopsFirst } from "./stop-first.tsx";
 

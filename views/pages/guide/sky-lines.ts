@@ -24,6 +24,7 @@ export function skyLines(live: LiveJob, { sky }: Words): string[] {
   }
   const { at } = live.now;
   const oldest = Math.min(context.heat?.takenAt ?? at, context.cold?.takenAt ?? at);
-  if (currentStep(job)?.phase !== "standing" && at - oldest > AIR_GOOD_FOR_MS) lines.push(sky.airTooOld(Math.floor((at - oldest) / 60_000)));
+  if (currentStep(job)?.phase !== "standing" && at - oldest > AIR_GOOD_FOR_MS)
+    lines.push(sky.airTooOld(Math.floor((at - oldest) / 60_000)));
   return lines.slice(0, 2);
 }

@@ -1,4 +1,6 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { Lightning } from "../../parts/lightning.tsx";
+import type { LightningFacts } from "../../parts/lightning-facts.ts";
 import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 
@@ -8,11 +10,13 @@ type Props = {
   readonly key: string;
   readonly why: string;
   readonly reply: string | null;
+  /** The last thunder, for as long as it stops work: whoever may see nothing else still takes shelter. */
+  readonly lightning: LightningFacts | null;
   readonly words: Words;
 };
 
 /** For a device that was on a job and may see it no more, or not yet: why, what stops the work all the same, and the way back in. */
-export const OnlyStopsPage = ({ live, as, key, why, reply, words, words: { guide, hurt, join, more } }: Props) => {
+export const OnlyStopsPage = ({ live, as, key, why, reply, lightning, words, words: { guide, hurt, join, more } }: Props) => {
   const id = live.entries.at(0)!.entry.job;
   const seen = live.job.snapshot.context.revision;
   return (
@@ -20,6 +24,7 @@ export const OnlyStopsPage = ({ live, as, key, why, reply, words, words: { guide
       <main class="join" hx-ignore>
         <h1>{live.job.frozen.brief.title}</h1>
         <p class="notice">{why}</p>
+        {lightning && <Lightning facts={lightning} words={words} />}
         {reply !== null && (
           <p class="notice" role="status">
             <b>{reply}</b>

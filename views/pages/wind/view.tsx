@@ -24,6 +24,10 @@ export const WindPage = ({ air, ...screen }: Screen & { air: AirState }) => {
         <div class="beside-wind">
           <Choice name="exposure" label={sky.where} of={sky.exposure} />
           <Choice name="unit" label={sky.unit} of={sky.units} />
+          <label class="put-in">
+            {sky.height}
+            <input name="heightFt" data-own-keys maxlength={10} inputmode="decimal" autocomplete="off" />
+          </label>
         </div>
       </WindForm>
       {[...guide.weather.sky, ...(air.gusty === null ? [] : [air.gusty])].map((line) => (

@@ -47,9 +47,9 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "pastHour":
       return `${about.notBefore === null ? "The agreed hour has come" : `Empty by ${about.notBefore}, as agreed`}. Everybody out, nobody in.`;
     case "tooHot":
-      return `Too hot: ${airText(refusal)}. The schedule gives no work. Rest in shade, drink water, wait for cooler hours. Then read it again.`;
+      return `Too hot: ${airText(refusal)}. No work: shade, water. Read again when cooler.`;
     case "tooCold":
-      return `Too cold: ${airText(refusal)}. The schedule gives no work. Into the warm, something hot to drink. Then read it again.`;
+      return `Too cold: ${airText(refusal)}. No work: into the warm. Read again when milder.`;
     case "noSuchThing":
       return unknownText(refusal.thing, refusal.has);
     case "notOutOfUse":
@@ -154,7 +154,7 @@ export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
 /** The figures that were read, and what they come to. */
 const airText = (air: NoWorkInAir): string =>
   air.why === "tooHot"
-    ? `${number(air.airF)} °F, humidity ${number(air.humidity)} %, ${sky.sun(air.sun)}, heat index ${number(air.indexF)} °F`
+    ? `${number(air.airF)} °F, ${number(air.humidity)} %, ${air.sun === null ? "sun not told" : sky.sun(air.sun)}, heat index ${number(air.indexF)}`
     : `${number(air.airF)} °F, wind ${number(air.windMph)}, feels like ${number(air.chillF)} °F`;
 
 /** What is missing: the weather says why and until when; all else is asked, with what asks it again. */
