@@ -48,7 +48,7 @@ describe("a screening that comes out short", () => {
       en.findingText(finding({ ...check, pulls: { ...check.pulls, allowed } } as never, given(640, 980, 1120), { answers: {} })!);
     expect(text(null)).toBe("Softest spot 640 lb: a stake counts for 427, against 540. A third stake only if the sheet allows it.");
     expect(text(2)).toContain("It takes 3 stakes; the sheet allows 2.");
-    expect(text(4)).toContain("3 stakes at that plate do; the sheet allows 4.");
+    expect(text(4)).toContain("3 stakes at that plate are what it takes; the sheet allows 4.");
   });
   it("asks for nothing but a paper where the load isn't known", () => {
     const [, asked] = calls(screenedBrief({ ...SHORT, gustMph: null }));
@@ -95,7 +95,7 @@ describe("a screening that finds nothing short, or doesn't know", () => {
     expect([gates(bare), gates(notKnown)]).toEqual([gates(frozenOf(without).script.steps), gates(frozenOf(without).script.steps)]);
   });
   it("says why it isn't known", () => {
-    expect(said(screenedBrief({}))).toEqual(["Screening: not known. Nobody told the design gust."]);
+    expect(said(screenedBrief({}))).toEqual(["Screening: not known. Nobody gave the design gust."]);
   });
   it("asks for pulls again after heavy rain where it rests on earlier ones, and not before", () => {
     const crew = new Crew(screenedBrief(HELD)).goTo("anchors.pulled");

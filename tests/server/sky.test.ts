@@ -87,6 +87,10 @@ describe("the lightning clock", () => {
     expect(told.reply).toContain(`"${seconds}" is no count of seconds: from 0 to 300. The thunder counts.`);
     expect((await crew.read()).weather.is).toBe("stop");
   });
+  it("beside an answer the stop says how far it was", async () => {
+    await say({ type: "reading", kind: "thunder", seconds: 12 });
+    expect(await page("")).toMatch(/class="stop-left">.*, 2\.4 mi\)/s);
+  });
   it("thunder far off stops work like any other", async () => {
     await say({ type: "reading", kind: "thunder", seconds: 60 });
     expect((await crew.read()).weather).toMatchObject({ is: "stop", lightning: { miles: 12, withinStop: false } });
@@ -102,7 +106,7 @@ describe("the lightning clock", () => {
 describe("heat and cold", () => {
   it("at the danger level the call says to stop heavy work, where the schedule gives none", async () => {
     await say({ type: "reading", kind: "heat", airF: 98, humidity: 60, sun: "full" });
-    expect((await crew.read()).weather.sky[0]).toContain("stop heavy work: the schedule gives none");
+    expect((await crew.read()).weather.sky[0]).toContain("stop heavy work.");
   });
   it("shows index, work, rest and water on its page, and is too old after an hour", async () => {
     await say({ type: "reading", kind: "heat", airF: 92, humidity: 35, sun: "none" });
@@ -128,6 +132,19 @@ it("a warning is kept with what it says, until when and who put it out, and show
   expect(await page("/weather")).toContain("Warning: severe thunderstorm until 18:00, by weather service");
   await say({ type: "answer", gate: "warning", value: { kind: "yesNo", yes: true } });
   expect(await page("/air")).not.toContain("severe thunderstorm");
+});
+
+it("a spoken warning is recorded with its words", async () => {
+  await say({ heard: "severe thunderstorm warning until four pm" }, "Odd");
+  expect(await reading()).toMatchObject({ kind: "warning", what: "severe thunderstorm", until: "four pm" });
+});
+it("a cold told in words is an entry with its air and wind", async () => {
+  await say({ heard: "twenty five degrees, wind fifteen" });
+  expect(await reading()).toMatchObject({ kind: "cold", airF: 25, windMph: 15 });
+});
+it("a wind in the form keeps its height and where it was read", () => {
+  const fields = { as: "Ines", key: "sky-form-2", seen: "1", type: "reading", reading: "wind", mph: "5", heightFt: "8", exposure: "lee" };
+  expect(sayFromForm(fields)).toMatchObject({ kind: "wind", heightFt: 8, exposure: "lee" });
 });
 
 it("a warning of 10,000 letters counts, and keeps its beginning", async () => {

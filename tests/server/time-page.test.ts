@@ -217,6 +217,6 @@ it("among 2,000 jobs the others are told from what is kept of them: no entry of 
   const one = await openedJob(undefined, many);
   asked.length = 0;
   expect((await many.app.request(`/jobs/${one.job}/time`)).status).toBe(200);
-  // Once for the forecast, and once for somebody hurt.
-  expect(asked).toEqual(["condition", "folds", "condition"]);
+  // Once for the forecast, once for somebody hurt, and once for the lightning clock.
+  expect(asked).toEqual(["condition", "folds", "condition", "condition"]);
 });

@@ -4,6 +4,8 @@ import { allSteps } from "../../machines/install/job.ts";
 import { GATE_WORDS } from "../../machines/speech/en/gate-words.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief } from "../support/anchorages.ts";
+import { WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 
 /** How a question is answered, by the key of its words, over tents that ask all there is to ask. */
 const asked = new Map(
@@ -12,6 +14,8 @@ const asked = new Map(
     briefOf(SMALL, { sheet: { interiorTies: "afterAll" } }),
     screenedBrief(SHORT_BY_PULLS),
     screenedBrief(HELD_BY_PULLS),
+    WITH_AN_ANCHOR,
+    withWeather({ weatherPlan: WEATHER_PLAN, forecast: { ...FORECAST, gustMph: 60, clearBy: FORECAST.from } }),
     middleBrief(),
     briefOf(SMALL, { use: { walls: true, hungLoads: false, occupants: 400, fabricCertificate: "unknown" }, site: { overheadKv: [] } }),
   ]

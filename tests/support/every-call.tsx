@@ -117,7 +117,7 @@ function memoized<K extends object, V>(make: (of: K) => V): (of: K) => V {
 
 /** Thunder, and a wind that stops the work besides. */
 function stopAll(fork: KeptJob): CommandEntry {
-  fork.say({ type: "reading", reading: { kind: "thunder", takenAt: fork.at } });
+  fork.say({ type: "reading", reading: { kind: "thunder", takenAt: fork.at, seconds: 63 } });
   return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
 }
 

@@ -7,9 +7,11 @@ import { regions } from "../../regions.ts";
 export const Strip = ({ guide, me, access, words, words: { guide: text, page } }: Screen) => {
   const person = guide.people.find((p) => p.id === me);
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
+  // A clock that counts on is in no label: it is read as it stands.
+  const takeWind = text.takeWind(guide.weather.reading, guide.weather.words);
   return (
     <nav id={regions.strip} class={`strip weather-${guide.weather.is}`} aria-label={text.strip}>
-      <a class="cell weather" href={at("wind")} aria-label={text.takeWind(guide.weather.reading, guide.weather.words)}>
+      <a class="cell weather" href={at("wind")} {...(guide.weather.lightning ? { title: takeWind } : { "aria-label": takeWind })}>
         {guide.weather.reading}
         {guide.weather.lightning && <LightningShort facts={guide.weather.lightning} words={words} />}
       </a>

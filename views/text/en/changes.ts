@@ -42,7 +42,7 @@ const HOW = { added: "added", gone: "gone", moved: "moved", changed: "changed" }
 
 /** What a changed site changes; what is kept less clear of comes with that in front. */
 function siteChangeText(change: SiteChange): string {
-  const looser = "looser" in change ? "LESS IS KEPT CLEAR OF. " : "";
+  const looser = "looser" in change ? "LESS CLEARANCE IS KEPT. " : "";
   switch (change.what) {
     case "neighbor":
       return `${looser}${capital(neighborName(change.kind))} "${change.id}": ${HOW[change.how]}.`;

@@ -113,7 +113,7 @@ function heldText({ safeLbf, demandLbf, stakes, wanted, allowed }: NonNullable<F
   const counts = `a stake counts for ${Math.round(safeLbf)}, against ${demandLbf}`;
   if (wanted === null) return counts;
   if (allowed !== null && allowed < wanted) return `${counts}. It takes ${wanted} stakes; the sheet allows ${Math.max(allowed, stakes)}`;
-  if (allowed !== null) return `${counts}. ${wanted} stakes at that plate do; the sheet allows ${allowed}`;
+  if (allowed !== null) return `${counts}. ${wanted} stakes at that plate are what it takes; the sheet allows ${allowed}`;
   return `${counts}. ${wanted === 3 && stakes === 2 ? "A third stake only if the sheet allows it" : `${wanted} stakes only if the sheet allows them`}`;
 }
 

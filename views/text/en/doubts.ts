@@ -114,7 +114,7 @@ const DOUBTS: { readonly [K in DoubtKind]: KindText<K> } = {
     title: "Wind not read",
     what: ({ count, longestSeconds, everyMin }) =>
       `While it stood, ${Number(count) === 1 ? "a wind reading was" : `wind readings were`} missed ${times(Number(count))}. The longest time without one was ${duration(Number(longestSeconds) * 1000)}; the weather plan says every ${everyMin} min.`,
-    why: "A standing tent is as safe as the one who watches it. Wind that nobody reads clears nobody.",
+    why: "A standing tent is only as good as whoever watches it. Wind that nobody reads clears nobody.",
     innocent: "It was read and not put in, or the tent was empty and locked.",
   },
 };
@@ -163,7 +163,7 @@ const PLAIN: { readonly [K in Exclude<FindingKind, DoubtKind>]: KindText<K> } = 
   corrected: {
     title: "Opened by a correction",
     what: ({ because: reason, opened }, { names: [first = "", second = ""] }) =>
-      `${first} entered ${opened.map(nearName).join(" and ")} otherwise${second === "" ? "" : `, and ${second} agreed`}. Before that too near: ${opened.map(shortfallText).join("; ")}. ${because(reason)}`,
+      `${first} entered ${opened.map(nearName).join(" and ")} otherwise${second === "" ? "" : `, and ${second} agreed`}. Too near before that: ${opened.map(shortfallText).join("; ")}. ${because(reason)}`,
     why: "What is moved on the plan has not moved in the ground. Nothing else opens what was worked out.",
     innocent: "It was entered wrong. Tape or locator showed where it is, and the reason says so.",
   },

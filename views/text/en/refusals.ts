@@ -49,7 +49,7 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "tooHot":
       return `Too hot: ${airText(refusal)}. No work: shade, water. Read again when cooler.`;
     case "tooCold":
-      return `Too cold: ${airText(refusal)}. No work: into the warm. Read again when milder.`;
+      return `Too cold: ${airText(refusal)}. No work: get warm. Read again when milder.`;
     case "noSuchThing":
       return unknownText(refusal.thing, refusal.has);
     case "notOutOfUse":
@@ -101,7 +101,7 @@ export function refusalText(refusal: Refusal, about: About): string {
     case "olderReading":
       return "There's a newer reading. That one wasn't used.";
     case "inALee":
-      return "That was read in a lee: the site has more. Read it in the open, clear of trucks and trees, arm up.";
+      return "That was read in a lee: the open site gets more wind. Read it in the open, clear of trucks and trees, arm up.";
     case "looserLimit":
       if (refusal.paper === "lineOwner") return "Only the line's owner can allow less clearance. Bring their paper to that call.";
       return `${refusal.paper === "sheet" ? "Looser limits need" : "That takes"} a new ${refusal.paper} number: ${limitNames(refusal.fields)}.`;

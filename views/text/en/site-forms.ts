@@ -74,7 +74,7 @@ export const siteForms = {
     imported: "Site: read from a GeoJSON file",
     place: "Site: the tent is moved to the place that was found",
   },
-  wrong: "Something here cannot be read. Nothing was taken.",
+  wrong: "Something here can't be read. Nothing was taken.",
   noSuch: (name: string) => `There is no "${name.slice(0, 40)}" on this site. Go back and choose again.`,
   back: "Back to this site",
   toStep: "Back to the site step",
@@ -98,7 +98,7 @@ export const siteForms = {
     `Read: ${n.buried} buried, ${n.overhead} overhead, ${n.things} things.`,
   areasRead: (n: number) => (n === 1 ? "1 area." : `${n} areas.`),
   errorTold: (roundingFt: number, projectionFt: number) =>
-    `By its decimals it may be ${inUnit(roundingFt, "ft")} off, and ${inUnit(projectionFt, "ft")} through being laid flat. Both are added to every distance. How far off the survey itself is, nobody can see in it.`,
+    `Rounding in the file may put it ${inUnit(roundingFt, "ft")} off, and flattening the map ${inUnit(projectionFt, "ft")}. Both are added to every clearance. How far off the survey itself is, the file can't say.`,
   noFile: "No file was chosen and no text was pasted. Give one of them.",
   notDegrees: (is: string) =>
     is === "" ? "Nothing is given here. It takes degrees." : `"${is.slice(0, 40)}" is not a number of degrees here. Give one.`,

@@ -34,7 +34,7 @@ const SIGNS: Readonly<Record<BeaufortName, string>> = {
   strongBreeze: "large branches move",
   nearGale: "whole trees move",
   gale: "twigs break off",
-  strongGale: "slates come off roofs",
+  strongGale: "shingles come off roofs",
   storm: "trees come down",
   violentStorm: "damage all around",
   hurricane: "destruction",
@@ -56,7 +56,7 @@ const restText = ({ rest }: Heat): string => {
     case "breaks":
       return `work ${rest.workMin} min, rest ${rest.restMin}`;
     case "caution":
-      return "stop heavy work: the schedule gives none";
+      return "stop heavy work: the schedule allows none";
   }
 };
 const warmUpText = ({ warmUp }: Cold): string => {
@@ -64,9 +64,9 @@ const warmUpText = ({ warmUp }: Cold): string => {
     case "asUsual":
       return "breaks as usual";
     case "breaks":
-      return `work ${warmUp.workMin} min, then 10 in the warm`;
+      return `work ${warmUp.workMin} min, then 10 warming up`;
     case "emergencyOnly":
-      return "stop work: the schedule gives only emergencies";
+      return "stop work: the schedule allows only emergencies";
   }
 };
 
@@ -82,7 +82,7 @@ export const sky = {
   units: { mph: "mph", knots: "knots", "m/s": "m/s", "km/h": "km/h" } as Readonly<Record<string, string>>,
   where: "Where read",
   height: "Height, ft",
-  exposure: { open: "Open, arm up", lee: "In a lee" },
+  exposure: { open: "In the open", lee: "In a lee" },
   byLook: "No meter: by the look of it",
   lookLabel: "What the wind does",
   recordLook: "Record the look",
@@ -138,7 +138,7 @@ export const sky = {
   coldLine: (cold: Cold): string =>
     `Feels like ${degrees(cold.chillF)}${cold.frostbiteIn30Min ? ": frostbite in 30 min" : ""}. ${ended(warmUpText(cold))}${cold.gloves.needed ? " Gloves on." : ""}${cold.drinks.needed ? " Something warm to drink at each break." : ""}`,
   heatShort: (heat: Heat): string =>
-    `${BANDS[heat.band] === "caution" ? "Heat" : `Heat: ${BANDS[heat.band]}`}, ${restText(heat)}. Water ${number(heat.waterQtPerHour ?? 1)} qt an hour.`,
+    `${BANDS[heat.band] === "caution" ? "Heat" : `Heat: ${BANDS[heat.band]}`}, ${heat.rest.is === "caution" ? "stop heavy work" : restText(heat)}. Water ${number(heat.waterQtPerHour ?? 1)} qt an hour.`,
   coldShort: (cold: Cold): string =>
     `Cold, feels ${degrees(cold.chillF)}: ${warmUpText(cold)}.${cold.frostbiteIn30Min ? " Frostbite in 30 min." : ""}`,
   source: (titles: readonly string[]): string =>

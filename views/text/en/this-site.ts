@@ -109,7 +109,7 @@ export const thisSite = {
   leftOutTitle: "Left out",
   leftOut: (what: LeftOut) => LEFT_OUT[what],
   loads: "Anchors and loads",
-  noLoads: "Nobody has told the figures that anchors are screened by.",
+  noLoads: "Nobody has entered the figures that anchors are screened by.",
   toAnchors: "Anchors",
   screening:
     "This is a screening check of what was entered, not a design. It opens no gate. The maker's manual, the local code, locate law, the line's owner and a licensed engineer come before it.",

@@ -71,7 +71,7 @@ export const weatherPlan = {
   field: (name: string): string | null => (Object.hasOwn(FIELDS, name) ? FIELDS[name as keyof typeof FIELDS] : null),
   choices: (name: string): Readonly<Record<string, string>> => (Object.hasOwn(CHOICES, name) ? CHOICES[name]! : {}),
   planPart: "The plan",
-  forecastPart: "The forecast for the hire",
+  forecastPart: "The forecast for the rental",
   forecastHint: "Times as the clock at the site shows them. Leave all of it empty where nobody has one.",
   change: "Change the plan or the forecast",
   range: (from: number, to: number) => `${from} to ${to}`,
@@ -96,12 +96,11 @@ export const weatherPlan = {
   takes: (clearMin: number, lowerMin: number) => `Clearing takes ${clearMin} min, lowering ${lowerMin} min.`,
   readings: (everyMin: number, windyMin: number) => `Wind read every ${everyMin} min, every ${windyMin} min from 60 % on.`,
   noPlan: "There is no weather plan yet.",
-  noForecast: "Nobody has told a forecast yet.",
+  noForecast: "Nobody has given a forecast yet.",
   forecast: (mph: number, from: string, to: string) => `Forecast: gusts to ${mph} mph, ${from} to ${to}.`,
   issued: (by: string, at: string) => `Issued by ${by}, read ${at}.`,
   verdict: {
-    overLimit: (limit: number) =>
-      `Over the limit of ${limit} mph: it has to be empty before that. More than that only the sheet can allow.`,
+    overLimit: (limit: number) => `Over the limit of ${limit} mph: it has to be empty before that. Only the sheet can allow more.`,
     overRaising: (limit: number) => `Over the ${limit} mph for raising: poles go up before it or after it.`,
     under: (limit: number) => `Under the limit of ${limit} mph. The wind on site still has the last word.`,
   },

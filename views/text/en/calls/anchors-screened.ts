@@ -50,7 +50,7 @@ export const anchorsScreened: CallTexts = {
     ifNot: "Tell it on the anchors page, or get a licensed engineer's paper.",
   },
   "anchors.pulledBefore": {
-    say: () => "These anchors count by earlier pulls. After heavy rain, pull three again.",
+    say: () => "These anchors rest on earlier pulls. After heavy rain, pull three again.",
     ask: () => "Pounds held: softest, second, third?",
     why: "Soaked ground may hold half of what it held dry.",
     wrong: "It pours overnight, and last week's pulls still count. The ground is soup, and the stakes lean by breakfast.",

@@ -17,14 +17,14 @@ export const weatherPlanCalls: CallTexts = {
     say: (of) => `Forecast ${of.gustMph} over the ${of.limitMph} for raising, from ${at(of, "fromAt")}.`,
     why: "Poles go up before it or after it. Half up is the worst shape for a tent.",
     wrong: "The crew starts late and means to beat it. It gets there with the sides up and the middle down.",
-    well: "Count back from that hour: how long to the last tie, and an hour to spare. It doesn't fit: begin another day.",
+    well: "Count back from that hour: how long to the last tie, and an hour to spare. If it doesn't fit, start another day.",
   },
   "forecast.fresh": {
     say: () => "Get the newest forecast, to the hour the tent comes down.",
     ask: () => "Highest gust in it, in mph?",
     why: "This morning's forecast is old by now, and from tonight the tent stands without you.",
     wrong: "It was fine when the truck was loaded, so nobody looks again. The evening run has a front in it.",
-    well: "Read it off the official service, out loud. The gust, not the mean, and the worst hour of the hire, nights too.",
+    well: "Read it off the official forecast, out loud. The gust, not the average, and the worst hour of the rental, nights too.",
     ifNot: "Agree on an hour to be empty by, in the weather plan, or get the engineer's paper.",
   },
   "forecast.clearBy": {
