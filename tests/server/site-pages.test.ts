@@ -39,7 +39,7 @@ describe("the page of a site", () => {
 
   it("tells each clearance with what is wanted as a sum and its source, and never a word for good", async () => {
     const page = textOf(await get("/site"));
-    expect(page).toContain("AB1: 0.5 ft, short");
+    expect(page).toContain("AB1: 5 in, short");
     expect(page).toMatch(
       /Wanted 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/,
     );

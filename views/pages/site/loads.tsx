@@ -12,14 +12,18 @@ export const LoadLines = ({ screening, words, words: { loads } }: Props) => (
   <div class="load-lines">
     <Lines title={loads.shared} lines={screening.lines} words={words} />
     <Lines title={loads.capacity} lines={screening.capacity.lines} words={words} />
-    {screening.stations.map(({ station, lines, plates }) => (
+    {byVerdict(screening).map(([verdict, stations]) => (
       <details>
         <summary>
-          {station}: {loads.verdict(plates.some((p) => p.verdict === "short") ? "short" : (plates[0]?.verdict ?? "notKnown"))}
+          {loads.verdict(verdict)}: {stations.map(({ station }) => station).join(", ")}
         </summary>
-        <Lines title={station} lines={lines} words={words} />
-        {plates.map((plate) => (
-          <Lines title={loads.station(station, plate.plate, plates.length)} lines={plate.lines} words={words} />
+        {stations.map(({ station, lines, plates }) => (
+          <>
+            <Lines title={station} lines={lines} words={words} />
+            {plates.map((plate) => (
+              <Lines title={loads.station(station, plate.plate, plates.length)} lines={plate.lines} words={words} />
+            ))}
+          </>
         ))}
       </details>
     ))}
@@ -32,6 +36,12 @@ export const LoadLines = ({ screening, words, words: { loads } }: Props) => (
     <p>{loads.screeningOnly}</p>
   </div>
 );
+
+/** Stations that come to the same stand together, what is short first. */
+const byVerdict = ({ stations }: Screening) =>
+  (["short", "notKnown", "notShort"] as const)
+    .map((verdict) => [verdict, stations.filter((s) => s.verdict === verdict)] as const)
+    .filter(([, those]) => those.length > 0);
 
 type LinesProps = { readonly title: string; readonly lines: readonly LoadLine[]; readonly words: Words };
 

@@ -1,6 +1,7 @@
 import type { Clearance, LeftOut, Verdict } from "../../../machines/site/clearances.ts";
 import type { HOW_TOLD } from "../../../machines/site/model.ts";
 import type { Neighbor, Term } from "../../../machines/site/rules.ts";
+import { toGrid } from "../../../machines/tent/grid.ts";
 import { sourceText } from "./limits.ts";
 import { feetInches } from "./names.ts";
 import { siteDrawing } from "./site-drawing.ts";
@@ -36,7 +37,8 @@ const TOLD: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
 };
 
 /** Tenths of a foot: finer than anybody tapes across a lawn. */
-const ft = (n: number): string => `${(Math.round(n * 10) / 10).toLocaleString("en-US")} ft`;
+/** What there is, never rounded up: to the inch below. */
+const atLeast = (ft: number): string => feetInches(Math.floor(toGrid(ft * 12)) / 12);
 
 const nameOf = (from: Neighbor): string => {
   switch (from.is) {
@@ -71,7 +73,8 @@ const ofText = ({ of }: Clearance): string => {
   }
 };
 
-const termText = ({ term, ft: is, source }: Term): string => `${is === null ? "not known" : ft(is)} ${TERM[term]} (${sourceText(source)})`;
+const termText = ({ term, ft: is, source }: Term): string =>
+  `${is === null ? "not known" : feetInches(is)} ${TERM[term]} (${sourceText(source)})`;
 
 /** The page "this site". */
 export const thisSite = {
@@ -89,11 +92,11 @@ export const thisSite = {
   clearances: "Clearances",
   name: nameOf,
   told: toldOf,
-  one: (one: Clearance) => `${ofText(one)}: ${ft(one.distanceFt)}, ${VERDICT[one.verdict]}`,
+  one: (one: Clearance) => `${ofText(one)}: ${atLeast(one.distanceFt)}, ${VERDICT[one.verdict]}`,
   wanted: ({ wantedFt, terms }: Clearance) =>
     wantedFt === 0
       ? "Wanted: clear of it."
-      : `Wanted ${wantedFt === null ? "not known" : ft(wantedFt)} = ${terms
+      : `Wanted ${wantedFt === null ? "not known" : feetInches(wantedFt)} = ${terms
           .filter(({ ft: n }) => n !== 0)
           .map(termText)
           .join(" + ")}`,
@@ -119,5 +122,5 @@ export const thisSite = {
   import: "Read a GeoJSON file",
   all: "All that was entered",
   edit: "Correct",
-  noPlan: "Tell the tent first. Then the site can be drawn.",
+  noPlan: "Enter the tent first. Then the site can be drawn.",
 } as const;
