@@ -58,7 +58,7 @@ export function createHouse({ journal: { house }, clock }: World, complain: (fai
     return mine;
   };
   return {
-    /** To be called now and then: makes the day's entry where there is none yet. */
+    /** To be called now and then: writes the day's entry if it is missing. */
     daily: () => inTurn("day"),
     /** To be called once nothing more is recorded. */
     beforeStop: () => inTurn("stop"),

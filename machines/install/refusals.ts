@@ -56,7 +56,7 @@ export type MissingTime = (({ readonly why: "tooLong" } & TooLong) | { readonly 
   readonly gate?: never;
 };
 
-/** Air in which the published schedule gives no work. Nothing answers it but what is read anew. */
+/** Air in which the published schedule allows no work. Only a new reading clears it. */
 export type MissingAir = NoWorkInAir & { readonly gate?: never };
 
 /** The first thing that keeps "next" from leading on. */

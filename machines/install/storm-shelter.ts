@@ -47,5 +47,5 @@ function isOpen(head: string): boolean {
   const [open, shelter] = ends.find((end) => Math.max(...end) >= 0) ?? [-1, -1];
   return open >= 0 && open >= shelter;
 }
-/** Where the last of these words ends; -1 where there is none. */
+/** Where the last of these words ends; -1 if there is none. */
 const lastEnd = (text: string, words: RegExp): number => Math.max(-1, ...[...text.matchAll(words)].map((m) => m.index + m[0].length));

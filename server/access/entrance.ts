@@ -93,7 +93,7 @@ export function createEntrance(access: Access, clock: () => Clocks) {
   }
 
   /**
-   * At the start: sets the one that was given, or makes one where there is none yet. Resolves to the one that was made, to be
+   * At the start: sets the one that was given, or creates one if there is none yet. Resolves to the one that was created, to be
    * printed once, or `null`.
    */
   async function firstPassphrase(given: string | null): Promise<string | null> {

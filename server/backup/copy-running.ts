@@ -6,14 +6,14 @@ import { isCode, Refused } from "./refused.ts";
 /** Shares the blocks where the disk can do that, which takes no time and no room. */
 const clone = (from: string, to: string) => copyFileSync(from, to, constants.COPYFILE_FICLONE);
 
-/** How often the server may begin its log anew while we copy: it does so every few hundred entries. */
+/** How often the server may restart its log while we copy: it does so every few hundred entries. */
 const TRIES = 20;
 
 /**
  * Copies a data file and its log as they are at one moment, while a server may be writing in them: it asks for no lock (the
  * server keeps all of them) and changes nothing, so that the server cannot notice.
  *
- * That rests on the order. Pages move from the log into the file, and stay in the log until it is begun anew, under another
+ * That rests on the order. Pages move from the log into the file, and stay in the log until it is restarted, under another
  * number at its head (SQLite's file format, section 4). The file is copied first, however torn, then the log: with the same
  * number before and after, each page that may have changed meanwhile is in the copied log, and SQLite reads it from there.
  * What was written to disk before the copy began is in it. Throws Refused where the log never stays, and what the system says.

@@ -1,11 +1,11 @@
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import { stepShowing } from "../../views/pages/draft/steps.ts";
+import type { PartName } from "../input/brief-parts.ts";
 import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
-import { ANCHORAGE_FIELD } from "./anchorage-told.ts";
 
 /** What anchors are screened by is told of one ground, and of stakes as one sheet has them. */
-const ANCHORS: string = ANCHORAGE_FIELD;
+const ANCHORS: string = "anchorage" satisfies PartName;
 
 /** Fields without those of which something holds. */
 export const without = (fields: Fields, gone: (name: string) => boolean): Fields =>

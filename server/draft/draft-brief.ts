@@ -7,12 +7,10 @@ import type { Words } from "../../views/text/words.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import type { Fields } from "../input/form.ts";
 import { typed } from "../input/typed.ts";
-import { anchorageTold } from "./anchorage-told.ts";
 import { without } from "./belongs.ts";
 import { crewRows } from "./crew-rows.ts";
-import { siteTold } from "./draft-site.ts";
+import { partsEntered } from "./draft-parts.ts";
 import { STAKE_SIZE, stakeSizeOf } from "./stake-size.ts";
-import { weatherTold } from "./weather-told.ts";
 
 /** What a field shows, and means, until somebody types in it: the zone of this machine, today there, and no answer of any utility. */
 export function startingValues(f: Fields, now: WallTime): Fields {
@@ -62,9 +60,7 @@ export function briefFromDraft(f: Fields, now: WallTime, words: Words) {
   };
   return {
     ...briefFromForm(all),
-    ...siteTold(f),
-    ...anchorageTold(f),
-    ...weatherTold(f),
+    ...partsEntered(f),
     crew: crewRows(f).flatMap(({ name, role, on }) => (on ? [{ name, role }] : [])),
   };
 }

@@ -10,10 +10,10 @@ import { typed } from "../input/typed.ts";
 import { weatherFromForm } from "../input/weather-form.ts";
 import { readWeatherPlan } from "../input/weather-plan.ts";
 import { isUnknown, zoneOf } from "./draft-brief.ts";
-import { type WeatherField, weatherTold } from "./weather-told.ts";
+import { type PartFields, partField, partsEntered } from "./draft-parts.ts";
 
-/** What is kept of a form of both parts: of each its text as JSON, empty where nothing of it is typed; or what is wrong with it, by field. */
-export function weatherTyped(form: Fields, f: Fields): { readonly fields: Record<WeatherField, string> } | { readonly wrong: Wrong } {
+/** What a draft keeps of a form of both parts; or what is wrong with it, by field. */
+export function weatherTyped(form: Fields, f: Fields): { readonly fields: PartFields } | { readonly wrong: Wrong } {
   const { weatherPlan, forecast } = weatherFromForm(form);
   const read = [
     ...(weatherPlan === null ? [] : [readWeatherPlan(weatherPlan)]),
@@ -21,20 +21,20 @@ export function weatherTyped(form: Fields, f: Fields): { readonly fields: Record
   ];
   const wrong: Wrong = Object.assign({}, ...read.map((part) => ("wrong" in part ? part.wrong : {})));
   if (Object.keys(wrong).length > 0) return { wrong };
-  const kept = (part: unknown) => (part === null ? "" : JSON.stringify(part));
-  return { fields: { weatherPlan: kept(weatherPlan), forecast: kept(forecast) } };
+  return { fields: { weatherPlan: partField(weatherPlan), forecast: partField(forecast) } };
 }
 
 /** What stands in that form for a draft. */
 export function weatherShown(f: Fields): Fields {
+  const { weatherPlan, forecast } = partsEntered(f);
   return Object.fromEntries(
-    Object.entries(weatherTold(f)).flatMap(([part, told]) =>
-      Object.entries((told ?? {}) as object).map(([key, is]) => [`${part}.${key}`, is === null ? "" : String(is)]),
+    Object.entries({ weatherPlan, forecast }).flatMap(([part, entered]) =>
+      Object.entries((entered ?? {}) as object).map(([key, is]) => [`${part}.${key}`, is === null ? "" : String(is)]),
     ),
   );
 }
 
-/** The forecast of a draft, held against the gusts of its sheet as far as that is told; `null` where there is none that can be read. */
+/** The forecast of a draft, held against the gusts of its sheet as far as that is told; `null` where it has none that can be read. */
 export function heldOnDraft(f: Fields): HeldForecast | null {
   const forecast = forecastOf(f);
   if (!forecast) return null;
@@ -43,7 +43,7 @@ export function heldOnDraft(f: Fields): HeldForecast | null {
 }
 
 function forecastOf(f: Fields): Forecast | null {
-  const { forecast } = weatherTold(f);
+  const { forecast } = partsEntered(f);
   const read = forecast === undefined ? null : readForecast(forecast, zoneOf(f));
   return read && "forecast" in read ? read.forecast : null;
 }

@@ -8,18 +8,17 @@ import { Changed } from "../journal/catalog.ts";
 import { requestDigest } from "../next-entry.ts";
 import { createQueues } from "../queues.ts";
 import { createTentCatalog, type ListedTent } from "../tent-catalog.ts";
-import { ANCHORAGE_FIELD } from "./anchorage-told.ts";
 import { isAnotherTent } from "./belongs.ts";
 import { firstWrong } from "./check-draft.ts";
 import { rowsOf, withoutPerson } from "./crew-rows.ts";
 import { bodyOf, type Draft, draftsLeftOff, type OpenedAs, openedAs, readDraft } from "./draft.ts";
 import { briefFromDraft } from "./draft-brief.ts";
-import { SITE_FIELD, withoutFixes } from "./draft-site.ts";
+import type { PartFields } from "./draft-parts.ts";
+import { withoutFixes } from "./draft-site.ts";
 import { copyOf, sheetDigest, tentDigest, withKeptSheet, withListedTent } from "./fill.ts";
 import { keepForNext } from "./keep-for-next.ts";
 import { removeOld } from "./remove-old.ts";
 import { withTyped } from "./typed-in.ts";
-import type { WeatherField } from "./weather-told.ts";
 
 /** The tent that was picked is another by now, or is gone from the list. */
 export type Stale = { readonly picked: string; readonly now: ListedTent | null };
@@ -112,17 +111,9 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
       return { ...draft, fields: sameTent ? fields : withoutFixes(fields), tent: sameTent ? draft.tent : null };
     });
 
-  /** Keeps the lines, wires and things of the site, and where the tent is wanted on it. */
-  const tellSite = (id: string, site: object): Promise<Draft> =>
-    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, [SITE_FIELD]: JSON.stringify(site) } }));
-
-  /** Keeps what the anchors are screened by, as JSON; empty, nothing is told of them. */
-  const tellAnchorage = (id: string, kept: string): Promise<Draft> =>
-    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, [ANCHORAGE_FIELD]: kept } }));
-
-  /** Keeps the weather plan and the forecast, as one form tells both. */
-  const tellWeather = (id: string, told: Readonly<Record<WeatherField, string>>): Promise<Draft> =>
-    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, ...told } }));
+  /** Keeps parts of its brief that have a page of their own. */
+  const keepParts = (id: string, parts: PartFields): Promise<Draft> =>
+    change(id, (draft) => ({ ...draft, fields: { ...draft.fields, ...parts } }));
 
   /** What became of the tent that was picked; `null` where it is as it was then, or none was. */
   async function stale({ tent }: Draft, words: Words): Promise<Stale | null> {
@@ -171,6 +162,6 @@ export function createLiveDrafts({ journal, clock, newId }: Dependencies, liveJo
   /** Those that have become no job yet, newest first. */
   const all = () => draftsLeftOff(drafts, ALL);
 
-  return { get, all, begin, pick, keepDrawn, type, tellSite, tellAnchorage, tellWeather, stale, open, throwAway, forget, now };
+  return { get, all, begin, pick, keepDrawn, type, keepParts, stale, open, throwAway, forget, now };
 }
 export type LiveDrafts = ReturnType<typeof createLiveDrafts>;

@@ -12,7 +12,7 @@ export class CertificateUnusable extends Error {
 /** A certificate, or a certificate with all that is kept with it, and its key: both in PEM. */
 export type Pair = { readonly certificate: string; readonly key: string };
 
-/** The text of a kept file; null where there is none. Throws CertificateUnusable where it cannot be read. */
+/** The text of a kept file; null if there is none. Throws CertificateUnusable if it cannot be read. */
 export function readKept(file: string): string | null {
   try {
     return readFileSync(file, "utf8");

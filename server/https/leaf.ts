@@ -9,13 +9,13 @@ import { signed } from "./sign.ts";
 const DAY_MS = 24 * 3600 * 1000;
 /** Phones take no certificate of a server that lasts longer than 398 days (Baseline Requirements of the CA/Browser Forum, 6.3.2). */
 const LASTS_DAYS = 397;
-/** With fewer days left it is made anew, so that it does not end during a job. */
+/** With fewer days left it is renewed, so that it does not end during a job. */
 const LEFT_DAYS = 30;
 /** Certificate and key in one file, so that none is ever kept without the other. */
 const FILE = "server.pem";
 
 /**
- * The certificate that this machine shows to phones, kept in `folder`. It is made anew where the kept one does not cover all
+ * The certificate that this machine shows to phones, kept in `folder`. It is renewed where the kept one does not cover all
  * that it has to, ends within 30 days, was not signed by this authority, or is none: phones trust the authority, so they see
  * no difference. Throws CertificateUnusable where the kept file cannot be read, or a new one not be written.
  */

@@ -15,7 +15,7 @@ export type SiteNetwork = { readonly certificate: string; readonly addresses: re
 export const folderBeside = (file: string): string => `${file.replace(/\.db$/, "")}-https`;
 
 /**
- * Authority and certificate as they are kept, made where there are none; a certificate that no longer fits is made anew.
+ * Authority and certificate as they are kept, created if missing; a certificate that no longer fits is renewed.
  * Throws CertificateUnusable, with one sentence, where a kept file cannot be used.
  */
 export async function siteOf({ file, host, machine, now }: Asked): Promise<Site> {

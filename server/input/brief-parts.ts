@@ -7,8 +7,8 @@ import { readSiteModel } from "./site-model.ts";
 import { readWeatherPlan } from "./weather-plan.ts";
 
 /** Parts of a brief that no form of it has: each has a page of its own, and stays as it stands where another page changes the rest. */
-const PARTS = ["siteModel", "anchorage", "forecast", "weatherPlan"] as const satisfies readonly (keyof Brief)[];
-type PartName = (typeof PARTS)[number];
+export const BRIEF_PARTS = ["siteModel", "anchorage", "forecast", "weatherPlan"] as const satisfies readonly (keyof Brief)[];
+export type PartName = (typeof BRIEF_PARTS)[number];
 type Parts = Pick<Brief, PartName>;
 type Given = { readonly [P in PartName]?: unknown };
 
@@ -30,5 +30,5 @@ const isGiven = (part: unknown): boolean => part !== undefined && part !== null;
 /** The parts of a brief that an amendment of it says nothing of. One that is told as `null` goes. */
 export function keptParts(brief: Brief, amended: unknown): Parts {
   const told = typeof amended === "object" && amended !== null ? (amended as Given) : {};
-  return Object.fromEntries(PARTS.flatMap((part) => (own(told, part) === undefined && brief[part] ? [[part, brief[part]]] : [])));
+  return Object.fromEntries(BRIEF_PARTS.flatMap((part) => (own(told, part) === undefined && brief[part] ? [[part, brief[part]]] : [])));
 }

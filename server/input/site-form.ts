@@ -70,7 +70,7 @@ const pointsOf = (one: Entry): unknown => {
   return one.points ?? one.corners ?? shape.points ?? shape.corners ?? [];
 };
 
-/** A site with one of its parts told anew: put beside the others under the next name, or in the place of one, or taken out. */
+/** A site with one of its parts added under the next free name, replaced, or removed. */
 export function siteWith(
   site: SiteModel,
   group: SiteGroup,

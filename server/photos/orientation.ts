@@ -2,7 +2,7 @@ import { viewOf } from "./parts.ts";
 
 /**
  * Which way up a picture is to be shown (EXIF 2.32, tag 0x0112): 1 as it lies, 2 to 8 turned or mirrored, from 5 on with its sides
- * changed over. It is all that stays of a camera's notes, written anew, as a picture without it would lie on its side.
+ * changed over. It is all that stays of a camera's notes, rewritten, as a picture without it would lie on its side.
  */
 export type Orientation = number;
 export const UPRIGHT: Orientation = 1;

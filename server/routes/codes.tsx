@@ -11,7 +11,7 @@ import { page } from "./page.ts";
 export type SiteAddress = () => string | null;
 type Shown = { readonly screenOf: (c: Context, live: LiveJob) => Screen; readonly siteAddress: SiteAddress };
 
-/** The codes of a job: shown to be scanned, and made anew. */
+/** The codes of a job: shown to be scanned, and replaced. */
 export function codeRoutes(liveJobs: LiveJobs, entrance: Entrance, { screenOf, siteAddress }: Shown) {
   const app = new Hono();
   app.get("/jobs/:id{[\\w-]+}/codes", async (c) => {

@@ -2,8 +2,10 @@ import { type Context, Hono } from "hono";
 import { DEFAULTS } from "../../machines/install/limits.ts";
 import { siteState } from "../../views/pages/site/state.ts";
 import { shownFields, titleOf } from "../draft/draft-brief.ts";
+import { partField } from "../draft/draft-parts.ts";
 import { siteOfDraft } from "../draft/draft-site.ts";
 import { createLiveDrafts } from "../draft/drafts.ts";
+import { unopened } from "../draft/unopened.ts";
 import { previewOf } from "../input/preview.ts";
 import { Problem } from "../input/problem.ts";
 import { typed } from "../input/typed.ts";
@@ -22,8 +24,7 @@ export function draftSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing
   const drafts = createLiveDrafts(world, liveJobs);
   const deskOf = async (c: Context): Promise<SiteDesk> => {
     const words = c.get("words");
-    const draft = await drafts.get(c.req.param("id")!);
-    if (draft.opened) throw new Problem(409, (w) => w.draft.noDraft(draft.id));
+    const draft = await unopened(drafts, c.req.param("id")!);
     const { preview } = previewOf(draft.fields, words);
     if (!("plan" in preview)) throw new Problem(409, (w) => w.thisSite.noPlan);
     const inches = typed(shownFields(draft.fields, drafts.now())["ticket.toleranceIn"], "in");
@@ -48,7 +49,7 @@ export function draftSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing
       }),
       hurt: null,
       put: async (site) => {
-        await drafts.tellSite(draft.id, site);
+        await drafts.keepParts(draft.id, { siteModel: partField(site) });
         return c.redirect(path, 303);
       },
       add: null,

@@ -26,7 +26,7 @@ const moved = (xFt: number) => ({ wanted: { cornerA: at(xFt, 0), headingDeg: 0 }
 describe("stakes and buried lines", () => {
   const near = onSite({ buried: [NEAR_AB1] });
   it("names the stake, the line and both figures", () => {
-    expect(said(near, "site.stakes")).toBe("AB1 stands in the gas zone: 6 in, 24 wanted.");
+    expect(said(near, "site.stakes")).toBe("AB1 stands in the gas zone: 6 in, 24 needed.");
   });
   it("counts the stake of an inside tie", () => {
     expect(said(onSite({ buried: [gas([10, 13], [14, 13])] }), "site.stakes")).toContain("C1 stands in the gas zone");
@@ -81,9 +81,9 @@ describe("poles and wires: a 32 ft pole", () => {
   const poled = (kv: number | null, awayFt: number): Brief => ({ ...onSite({ overhead: [wire([at(10 - awayFt, -300), at(10 - awayFt, 300)], { kv })] }, { site: { overheadKv: [] } }), tent: { ...briefOf(SMALL).tent, centerPoleFt: 32 } }); // biome-ignore format: one line reads best
   const shutAt = (kv: number | null, awayFt: number) => said(poled(kv, awayFt), "site.poles");
   it.each([
-    [7.2, 38, "Pole C1 reaches the overhead line: 38 ft, 42 wanted."],
+    [7.2, 38, "Pole C1 reaches the overhead line: 38 ft, 42 needed."],
     [7.2, 43, null],
-    [null, 51, "Pole C1 reaches the overhead line: 51 ft, 52 wanted."],
+    [null, 51, "Pole C1 reaches the overhead line: 51 ft, 52 needed."],
     [null, 52, null],
   ])("%s kV at %s ft", (kv, awayFt, says) => expect(shutAt(kv, awayFt)).toBe(says));
   it("measures each wire by its name, from the one list", () => {
@@ -104,8 +104,8 @@ describe("poles and wires: a 32 ft pole", () => {
 
 describe("cloth, ropes and the ticket", () => {
   it.each([
-    ["building", "Ropes or cloth too near the building: 9 ft, 20 wanted."],
-    ["exit", "Ropes or cloth too near the exit: 9 ft, 20 wanted."],
+    ["building", "Ropes or cloth too near the building: 9 ft, 20 needed."],
+    ["exit", "Ropes or cloth too near the exit: 9 ft, 20 needed."],
     ["tree", null],
   ] as const)("a %s 9 ft off", (kind, says) => {
     expect(said(onSite({ things: [thing(kind, { is: "polygon", corners: box(35, 0, 10, 10) })] }), "site.cloth")).toBe(says);

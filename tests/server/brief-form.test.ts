@@ -234,7 +234,7 @@ describe("a brief through its form", () => {
       "site.street.edge": "Not one of: AB, BC, CD, DA.",
       "site.overhead": '"lots" is not a number. Give one, like 8 or 5 1/2.',
       "sheet.stakeLengthIn": '"long" is not a number. Give one, like 8 or 5 1/2.',
-      "kit.perimeterStake.spare": "Spares of 150 % are outside 0 to 100 %.",
+      "kit.perimeterStake.spare": "Spares of 150% are outside 0 to 100%.",
       "kit.midPiece.unitLb": "9000 lb is outside 0.1 to 5000 lb for one of them.",
       "kit.sidePole.unitLb": '"heavy" is not a weight. Give what one weighs in lb, or leave it empty.',
     });

@@ -37,11 +37,11 @@ const textOf = (html: string) =>
 describe("the page of a site", () => {
   beforeEach(() => opened({ buried: [GAS, WATER] }));
 
-  it("tells each clearance with what is wanted as a sum and its source, and never a word for good", async () => {
+  it("tells each clearance with what is needed as a sum and its source, and never a word for good", async () => {
     const page = textOf(await get("/site"));
     expect(page).toContain("AB1: 5 in, short");
     expect(page).toMatch(
-      /Wanted 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/,
+      /Needed 3 ft = 2 ft tolerance zone \(.+Colorado 811.+\) \+ 1 ft stakes beside their mark \(common practice, no source\)/,
     );
     expect(page).toMatch(/screening check .+ The maker's manual, the local code, locate law, the line's owner and a licensed engineer/);
     expect(page).not.toMatch(/\b(?:ok|safe|all clear)\b/i);

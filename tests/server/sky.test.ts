@@ -165,7 +165,7 @@ describe("a number that nobody can mean is refused with its limit", () => {
     [{ kind: "heat", airF: 900, humidity: 60 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 900, windMph: 5 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 5, windMph: 900 }, "windMph", "900 mph is out of range. From 0 mph to 200 mph."],
-    [{ kind: "heat", airF: 92, humidity: 140 }, "humidity", "140 % is out of range. From 0 % to 100 %."],
+    [{ kind: "heat", airF: 92, humidity: 140 }, "humidity", "140% is out of range. From 0% to 100%."],
     [{ kind: "cold", airF: -200, windMph: 5 }, "airF", "-200 °F is out of range. From -80 °F to 135 °F."],
   ])("%j", async (body, field, sentence) => {
     expect(await say({ type: "reading", ...body })).toMatchObject({ status: 422, fields: { [field]: sentence } });

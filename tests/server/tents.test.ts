@@ -81,7 +81,7 @@ describe("a tent brought in by a script", () => {
     [
       "more spares than poles",
       { ...blue, kit: { sidePole: { spare: 1.5 } } },
-      { "kit.sidePole.spare": "Spares of 150 % are outside 0 to 100 %." },
+      { "kit.sidePole.spare": "Spares of 150% are outside 0 to 100%." },
     ],
     ["a weight in words", { ...blue, kit: { sidePole: { unitLb: "heavy" } } }, { "kit.sidePole.unitLb": /"heavy" is not a weight/ }],
   ])("with %s is refused with the value and the reason, and not saved", async (_what, body, fields) => {

@@ -83,8 +83,8 @@ describe("the loading list before the guide asks for it", () => {
   it("says whose share of spares it is, and where a weight is not known", async () => {
     const page = text(await (await phoneOf(INES)).look());
     const { need, spares, count } = await line("stakePlate");
-    expect(page).toContain(`${need} needed + ${spares} spares (yard's 10 %). 12 lb each, ${(count * 12).toLocaleString("en-US")} lb.`);
-    expect(page).toMatch(/needed \+ \d+ spares \(usual 5 %\)\. Weight unknown\./);
+    expect(page).toContain(`${need} needed + ${spares} spares (yard's 10%). 12 lb each, ${(count * 12).toLocaleString("en-US")} lb.`);
+    expect(page).toMatch(/needed \+ \d+ spares \(usual 5%\)\. Weight unknown\./);
     expect(page).toContain(
       `The tent: at least ${(count * 12).toLocaleString("en-US")} lb; weight of 11 kinds of things not known. Walls, ground cloths and tools come on top.`,
     );

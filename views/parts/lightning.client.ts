@@ -1,7 +1,7 @@
 /** What was counted from when: an element is counted on from what it came with, by this phone's own clock. */
 const begun = new WeakMap<Element, { readonly of: string; readonly at: number }>();
 
-/** Seconds since an element came with what it says; a swap that brings another number begins anew. */
+/** Seconds since an element came with what it says; a swap that brings another number starts over. */
 function since(element: Element, of: string): number {
   const known = begun.get(element);
   if (known?.of === of) return (Date.now() - known.at) / 1000;

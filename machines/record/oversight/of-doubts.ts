@@ -31,7 +31,7 @@ function changesOf(kind: DoubtKind, was: DoubtState, is: DoubtState): { readonly
   };
 }
 
-/** Some are put together anew each time they are asked for. */
+/** Some are rebuilt each time they are asked for. */
 const isOther = (was: Doubt | undefined, is: Doubt): boolean => was !== is && JSON.stringify(was) !== JSON.stringify(is);
 
 function findingOf(doubt: Doubt, seen: Seen): Finding {

@@ -77,7 +77,7 @@ export const anchors = {
   pull: (n: number) => `Pull ${n}`,
   pullFields: { lbf: "Held, lb", direction: "Pulled", softestSpot: "At the softest spot" },
   pullsChanged: (from: readonly Pull[], to: readonly Pull[]) => `Pulls before the job: ${pullsText(to)}; was ${pullsText(from)}.`,
-  because: "Anchors told.",
+  because: "Anchor figures entered.",
   look: "Show what changes",
   put: "Put it to a second person",
   keep: "Keep",
@@ -97,7 +97,7 @@ export const anchors = {
   stations: "Each station",
   ballastNeeded: (lb: string, straps: number) => `Weights: ${lb} at each of ${straps} straps, the worst of them.`,
   ballastOpens: "Weights may tip or sink. The engineer says whether they do.",
-  facts: "What is told",
+  facts: "What is known",
   lines: "All lines, with formula, source and what is left out",
   link: "Anchors: wind, ground, pulls",
 } as const;

@@ -114,7 +114,7 @@ function factText(field: string, fact: string | number | boolean | null, zone: s
   if (field.startsWith("weatherPlan.")) return own(weatherPlan.choices(field), String(fact))?.replace(/\.$/, "") ?? String(fact);
   if (field.startsWith("anchorage.")) return anchors.value(field, fact);
   if (typeof fact === "boolean") return fact ? "yes" : "no";
-  if (field.endsWith(".spare")) return `${Math.round(Number(fact) * 1000) / 10} %`;
+  if (field.endsWith(".spare")) return `${Math.round(Number(fact) * 1000) / 10}%`;
   if (field.endsWith(".unitLb")) return `${fact} lb`;
   return choices[String(fact)] ?? String(fact);
 }

@@ -31,7 +31,7 @@ export const draft = {
   wholeEnds: "Whole ends",
   pieces: (n: number) => `${n} pieces`,
   earlier: "Or the same as on an earlier job:",
-  earlierTold: "Takes its tent, sheet, site and crew. The ticket is asked anew.",
+  earlierTold: "Takes its tent, sheet, site and crew. The ticket is asked for again.",
   anotherTent: "Or another one:",
   notDrawn: "Nothing is drawn yet.",
   changed: (name: string) => `Somebody changed "${name}" in the list since you took it. This is how it is now.`,

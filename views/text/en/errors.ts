@@ -80,7 +80,7 @@ export const errors = {
   underLeast: (inches: number, least: number) =>
     `${inches} in is under the guide's own least of ${least}, whatever the law allows. Enter ${least}.`,
   spareNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a number. Give the spares in percent, like 5.`,
-  spare: (share: unknown) => `Spares of ${percent(Number(share))} % are outside 0 to 100 %.`,
+  spare: (share: unknown) => `Spares of ${percent(Number(share))}% are outside 0 to 100%.`,
   weightNotNumber: (value: unknown) => `"${String(value).slice(0, 40)}" is not a weight. Give what one weighs in lb, or leave it empty.`,
   weight: (from: number, to: number, lb: unknown) => `${String(lb)} lb is outside ${from} to ${to} lb for one of them.`,
   from: (from: number, to: number) => `Out of range. From ${from} to ${to}.`,

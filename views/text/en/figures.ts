@@ -13,7 +13,7 @@ const UNIT: Readonly<Record<AmountUnit, string>> = {
   lbf: " lb",
   lb: " lb",
   number: "",
-  percent: " %",
+  percent: "%",
   degF: " °F",
   s: " s",
   min: " min",

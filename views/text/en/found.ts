@@ -31,7 +31,7 @@ export const foundText = (found: Found): string => `Found: ${kindText(found)}, $
 /** What is too near to it, in one sentence each. */
 const shutText = ({ of, distance, wanted, unit }: Shortfall): string => {
   const what = of.length === 0 ? "Ropes or cloth" : placesText(of, 3);
-  return `${what}: ${distance ?? "?"} ${unit}, ${wanted ?? "?"} wanted.`;
+  return `${what}: ${distance ?? "?"} ${unit}, ${wanted ?? "?"} needed.`;
 };
 
 /** What the guide says to something that was found. */

@@ -166,9 +166,9 @@ const NAMED_SOURCE: Readonly<Record<Extract<FigureSource, string>, string>> = {
   statistics: "statistics",
   practice: "common practice, no source",
   sheet: "the sheet",
-  brief: "as told",
+  brief: "as entered",
   plan: "the plan",
-  site: "told or measured on site",
+  site: "entered or measured on site",
 };
 const sourceText = (source: FigureSource): string => {
   if (typeof source === "string") return NAMED_SOURCE[source];

@@ -63,7 +63,7 @@ export const proof = {
       : `What came after the house stream's last look, on ${day}: if entries after ${no} were cut off at the end, nothing in this file shows it.`,
   noEndAtAll: (last: number) => `The end: if entries after ${last} were cut off, nothing in this file shows it.`,
   onlyPaper:
-    "Whoever has the file and knows how it is made can make all of it anew, house stream too. A digest on paper, or a copy kept elsewhere, shows that.",
+    "Whoever has the file and knows how it is made can rebuild all of it, house stream included. A digest on paper, or a copy kept elsewhere, shows that.",
   notTrue: "That what people said was true. It shows what was said, on whose phone, and when.",
   notClock: "That the clock was right. Times are the server's. Where its clock was set, the record says so.",
 

@@ -154,7 +154,7 @@ export const becauseText = (by: Reopened["by"]): string => BECAUSE[by];
 /** The figures that were read, and what they come to. */
 const airText = (air: NoWorkInAir): string =>
   air.why === "tooHot"
-    ? `${number(air.airF)} °F, ${number(air.humidity)} %, ${air.sun === null ? "sun not told" : sky.sun(air.sun)}, heat index ${number(air.indexF)}`
+    ? `${number(air.airF)} °F, ${number(air.humidity)}%, ${air.sun === null ? "sun not given" : sky.sun(air.sun)}, heat index ${number(air.indexF)}`
     : `${number(air.airF)} °F, wind ${number(air.windMph)}, feels like ${number(air.chillF)} °F`;
 
 /** What is missing: the weather says why and until when; all else is asked, with what asks it again. */

@@ -82,7 +82,7 @@ function readingText(reading: Reading): string {
     case "warning":
       return sky.warning(reading);
     case "heat":
-      return `${reading.airF} °F, ${reading.humidity} % humidity, ${sky.sun(reading.sun)}`;
+      return `${reading.airF} °F, ${reading.humidity}% humidity, ${sky.sun(reading.sun)}`;
     case "cold":
       return `${reading.airF} °F, wind ${reading.windMph} mph`;
     case "wind":

@@ -1,6 +1,5 @@
-import type { BuriedKind, THING_KINDS } from "../../../machines/site/model.ts";
-
-type ThingKind = (typeof THING_KINDS)[number];
+import type { BuriedKind } from "../../../machines/site/model.ts";
+import { THING_NAMES } from "./thing-names.ts";
 
 const BURIED: Readonly<Record<BuriedKind, string>> = {
   electric: "electric",
@@ -11,17 +10,6 @@ const BURIED: Readonly<Record<BuriedKind, string>> = {
   reclaimedWater: "reclaimed water, irrigation",
   survey: "survey mark (pink)",
   excavation: "edge of other digging (white)",
-};
-
-const THING: Readonly<Record<ThingKind, string>> = {
-  building: "building",
-  tent: "other tent",
-  vehicle: "vehicle",
-  engine: "engine",
-  exit: "exit",
-  lotLine: "lot line",
-  tree: "tree",
-  other: "obstacle",
 };
 
 /** Words of a drawing of a site. */
@@ -47,7 +35,7 @@ export const siteDrawing = {
   overheadLetter: "OH",
   buried: BURIED,
   overhead: "overhead line",
-  thing: THING,
+  thing: THING_NAMES,
   off: (ft: number) => (ft === 0 ? "0" : `${Math.abs(ft)} ${ft < 0 ? "L" : "R"}`),
   key: {
     zone: "Hatched: its tolerance zone",

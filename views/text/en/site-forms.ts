@@ -39,7 +39,7 @@ export const siteForms = {
   kind: "Kind",
   shape: "Shape",
   shapes: { polygon: "area", path: "line", circle: "round" },
-  how: "How it was told",
+  how: "Who located it",
   hows: HOW,
   widthIn: "Width, in (empty: not marked)",
   toleranceIn: "Wider zone, in (empty: the ticket's)",

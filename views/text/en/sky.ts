@@ -74,7 +74,7 @@ const warmUpText = ({ warmUp }: Cold): string => {
 export const sky = {
   look: (name: BeaufortName): string => LOOKS[name],
   lookWith: (name: BeaufortName): string => `${LOOKS[name]}: ${SIGNS[name]}`,
-  sun: (sun: Sun | null): string => (sun === null ? "sun not told, taken as full" : SUNS[sun]),
+  sun: (sun: Sun | null): string => (sun === null ? "sun not given, taken as full" : SUNS[sun]),
   title: "Heat, cold, warnings",
   toAir: "Heat and cold",
   toAlarms: "Tell everybody",
@@ -106,7 +106,7 @@ export const sky = {
   anyThunder: (stopMiles: number): string =>
     `Any thunder stops work, however far. Shelter by ${number(stopMiles)} mi, 30 s from flash to bang. 30 quiet minutes after the last one (US National Weather Service).`,
   count: "Flash seen: count",
-  bang: "Bang: tell it",
+  bang: "Bang: send it",
   seconds: "Seconds from flash to bang",
   thunderTold: "Thunder, with seconds",
   notSeconds: (given: string): string =>
@@ -126,7 +126,7 @@ export const sky = {
   scale: { F: "°F", C: "°C" } as Readonly<Record<string, string>>,
   humidity: "Humidity, %",
   sunLabel: "Sun",
-  sunNotTold: "Not told",
+  sunNotTold: "Not given",
   wind: "Wind",
   recordHeat: "Record the heat",
   recordCold: "Record the cold",

@@ -58,7 +58,7 @@ export const tents = {
     kit: "The yard's spares and weights",
     kitHint: "Empty spares: the usual. Empty weight: not known, and never guessed.",
   },
-  kitTable: { item: "Item", spare: "Spares, %", weight: "One weighs, lb", usual: (percent: number) => `usual: ${percent} %` },
+  kitTable: { item: "Item", spare: "Spares, %", weight: "One weighs, lb", usual: (percent: number) => `usual: ${percent}%` },
   ends: { onePiece: "one piece", whole: "whole ends", split: "split ends" },
   fact: {
     size: "Size",
@@ -74,7 +74,7 @@ export const tents = {
   poles: (center: number, quarter: number) =>
     `${center} center ${center === 1 ? "pole" : "poles"}${quarter === 0 ? "" : `, ${quarter} quarter poles`}`,
   glance: (g: Glance) => `${g.stations} stations · ${g.stakes} stakes · ${g.poles}`,
-  note: (percent: number, lb: number | null) => `${percent} % spares, ${lb === null ? "weight not known" : `${lb} lb each`}`,
+  note: (percent: number, lb: number | null) => `${percent}% spares, ${lb === null ? "weight not known" : `${lb} lb each`}`,
   differs: "Saving again puts yours in its place. What is stored now, where it is not the same:",
   field: "Field",
   storedNow: "Stored now",

@@ -32,7 +32,7 @@ const LEFT_OUT: Readonly<Record<LeftOut, string>> = {
 
 const TOLD: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
   ticket: "marked on the ticket",
-  private: "told by the owner or a private locator",
+  private: "marked by the owner or a private locator",
   found: "found on the site",
 };
 
@@ -95,8 +95,8 @@ export const thisSite = {
   one: (one: Clearance) => `${ofText(one)}: ${atLeast(one.distanceFt)}, ${VERDICT[one.verdict]}`,
   wanted: ({ wantedFt, terms }: Clearance) =>
     wantedFt === 0
-      ? "Wanted: clear of it."
-      : `Wanted ${wantedFt === null ? "not known" : feetInches(wantedFt)} = ${terms
+      ? "Needed: clear of it."
+      : `Needed ${wantedFt === null ? "not known" : feetInches(wantedFt)} = ${terms
           .filter(({ ft: n }) => n !== 0)
           .map(termText)
           .join(" + ")}`,

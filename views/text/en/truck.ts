@@ -59,7 +59,7 @@ export const truck = {
   /** What is needed, what goes along besides, and by whose figure. */
   parts: ({ need, spares, share, shareBy }: Pick<LoadLine, "need" | "spares" | "share" | "shareBy">): string => {
     if (need === 0) return "No longer on the list: the plan was changed";
-    const percent = `${Math.round(share * 1e4) / 1e2} %`;
+    const percent = `${Math.round(share * 1e4) / 1e2}%`;
     const whose = shareBy === "yard" ? `yard's ${percent}` : `usual ${percent}`;
     if (spares === 0) return shareBy === "yard" ? `${number(need)} needed, no spares (${whose})` : `${number(need)} needed, no spares`;
     return `${number(need)} needed + ${things(spares, "spares")} (${whose})`;

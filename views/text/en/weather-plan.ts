@@ -40,13 +40,13 @@ const DOES: {
 const FIELDS: { readonly [K in `weatherPlan.${keyof WeatherPlan}` | `forecast.${keyof Forecast}`]: string } = {
   "weatherPlan.watchedBy": "Who watches",
   "weatherPlan.warnedBy": "Where warnings come from",
-  "weatherPlan.at60": "At 60 % of the limit",
-  "weatherPlan.at80": "At 80 % of the limit",
+  "weatherPlan.at60": "At 60% of the limit",
+  "weatherPlan.at80": "At 80% of the limit",
   "weatherPlan.atLimit": "At the limit",
   "weatherPlan.clearMin": "To clear it, minutes",
   "weatherPlan.lowerMin": "To lower it, minutes",
   "weatherPlan.readEveryMin": "Read the wind every, minutes",
-  "weatherPlan.readWindyMin": "The same from 60 % on, minutes",
+  "weatherPlan.readWindyMin": "The same from 60% on, minutes",
   "forecast.gustMph": "Highest gust forecast, mph",
   "forecast.from": "Wind from",
   "forecast.to": "Wind until",
@@ -82,7 +82,7 @@ export const weatherPlan = {
   because: "Weather plan and forecast.",
   nothingTyped: "Nothing is filled in. Fill in the plan, the forecast, or both.",
   levels: "What happens at which gust",
-  level: { at60: "60 %", at80: "80 %", atLimit: "limit" } satisfies Readonly<Record<keyof Levels, string>>,
+  level: { at60: "60%", at80: "80%", atLimit: "limit" } satisfies Readonly<Record<keyof Levels, string>>,
   gust: (mph: number) => `${mph} mph`,
   does: (level: keyof Levels, plan: WeatherPlan): string =>
     level === "at60" ? DOES.at60[plan.at60] : level === "at80" ? DOES.at80[plan.at80] : DOES.atLimit[plan.atLimit],
@@ -94,7 +94,7 @@ export const weatherPlan = {
       ? "Where people go: not known yet. Name a building or hard-topped vehicles, never a tent or a tree."
       : `Where people go: ${shelter}. Never a tent or a tree.`,
   takes: (clearMin: number, lowerMin: number) => `Clearing takes ${clearMin} min, lowering ${lowerMin} min.`,
-  readings: (everyMin: number, windyMin: number) => `Wind read every ${everyMin} min, every ${windyMin} min from 60 % on.`,
+  readings: (everyMin: number, windyMin: number) => `Wind read every ${everyMin} min, every ${windyMin} min from 60% on.`,
   noPlan: "There is no weather plan yet.",
   noForecast: "Nobody has given a forecast yet.",
   forecast: (mph: number, from: string, to: string) => `Forecast: gusts to ${mph} mph, ${from} to ${to}.`,
@@ -122,5 +122,5 @@ export const weatherPlan = {
   emptyTooLate: (by: string, from: string) => `Out by ${by} is after the wind begins, ${from}. Agree on that hour or an earlier one.`,
   minutesOutside: (n: number, from: number, to: number) => `${n} min is out of range. From ${from} to ${to} min.`,
   windyNotShorter: (windy: number, calm: number) =>
-    `Every ${windy} min is no shorter than every ${calm} min. From 60 % on it has to be shorter.`,
+    `Every ${windy} min is no shorter than every ${calm} min. From 60% on it has to be shorter.`,
 } as const;

@@ -1,6 +1,7 @@
 import type { Shortfall } from "../../../machines/install/checks/computed.ts";
 import { own } from "../../../machines/lookup/own.ts";
 import { utilityName } from "./names.ts";
+import { THING_NAMES } from "./thing-names.ts";
 
 const NEIGHBORS: Readonly<Record<string, string>> = {
   communication: "cable",
@@ -8,14 +9,7 @@ const NEIGHBORS: Readonly<Record<string, string>> = {
   survey: "pink-marked",
   excavation: "dug",
   overhead: "overhead line",
-  building: "building",
-  tent: "other tent",
-  vehicle: "vehicle",
-  engine: "engine",
-  exit: "exit",
-  lotLine: "lot line",
-  tree: "tree",
-  other: "obstacle",
+  ...THING_NAMES,
   ground: "edge of the ground",
   ticketArea: "ticket's area",
 };

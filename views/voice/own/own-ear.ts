@@ -154,7 +154,7 @@ export class OwnEar {
     this.#microphone?.then(({ close }) => close()).catch(() => {});
     this.#microphone = null;
   }
-  /** The next word starts it anew. */
+  /** The next word starts it over. */
   #drop(): void {
     this.#letGo();
     this.#worker?.terminate();

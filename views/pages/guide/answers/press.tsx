@@ -16,7 +16,7 @@ export const Answer = ({ screen, gate, fields, children, ...rest }: Props & { fi
 
 /**
  * The id of a field: it names what is put in there and the answer that this follows. So a swap keeps what is typed while the
- * question stands, and makes the field anew for another: a number typed for one never waits in the field of another. The form
+ * question stands, and replaces the field for another: a number typed for one never waits in the field of another. The form
  * around it stays, or what it is answered with would find nobody.
  */
 export const fieldId = (...of: readonly (string | number)[]): string => `put-in-${of.join("-").replaceAll(/[^\w-]/g, "_")}`;
@@ -36,7 +36,7 @@ export const Choices = ({ choices, ...props }: Props & { choices: readonly Choic
   </>
 );
 
-/** That nobody knows; where lengths are read, that they are read anew. */
+/** That nobody knows; where lengths are read, that they are read again. */
 export const Unknown = (props: Props) => {
   const { guide, lengths } = props.screen.words;
   return (

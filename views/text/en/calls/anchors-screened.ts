@@ -25,7 +25,7 @@ export const anchorsScreened: CallTexts = {
     say: (of) => `Screening: not known. ${whyShort(of.because)}`,
     why: "A guess would be the kinder one. The sheet in its soil, or pulls, decide.",
     wrong: "Not known is heard as fine. Nobody tells the missing figure, and the crew finds out in the wind.",
-    well: "Open the anchors page: it says what is missing and what to do instead. Tell it, or plan three pulls along the straps.",
+    well: "Open the anchors page: it says what is missing and what to do instead. Enter it, or plan three pulls along the straps.",
   },
   "screened.notShort": {
     say: () => "Screening found nothing short. That opens nothing: the sheet or pulls do.",
@@ -47,7 +47,7 @@ export const anchorsScreened: CallTexts = {
     why: "A pull proves nothing until it's known what it has to reach.",
     wrong: "The crew pulls until it feels strong. Nobody knows what a real blow will ask of it.",
     well: "Tell what's missing on the anchors page: then pulls have a figure to reach. Else the engineer, in writing.",
-    ifNot: "Tell it on the anchors page, or get a licensed engineer's paper.",
+    ifNot: "Enter it on the anchors page, or get a licensed engineer's paper.",
   },
   "anchors.pulledBefore": {
     say: () => "These anchors rest on earlier pulls. After heavy rain, pull three again.",

@@ -258,7 +258,7 @@ export const utilitiesMarked: CallTexts = {
   },
   "site.stakes": {
     say: (of) =>
-      `${places(of.of, 2)} ${many(of.of) ? "stand" : "stands"} in the ${neighborName(of.kind)} zone: ${of.distance} in, ${of.wanted} wanted.`,
+      `${places(of.of, 2)} ${many(of.of) ? "stand" : "stands"} in the ${neighborName(of.kind)} zone: ${of.distance} in, ${of.wanted} needed.`,
     ask: () => "Move the tent, or is the line wrong?",
     why: "A stake in the zone may go into the line. No paper makes the ground safe there.",
     wrong: "Somebody says the line is deep enough. It isn't, and the stake goes right through it.",
@@ -266,7 +266,7 @@ export const utilitiesMarked: CallTexts = {
     ifNot: NO_OTHER_WAY,
   },
   "site.poles": {
-    say: (of) => `Pole ${places(of.of, 2)} reaches the overhead line: ${of.distance} ft, ${of.wanted} wanted.`,
+    say: (of) => `Pole ${places(of.of, 2)} reaches the overhead line: ${of.distance} ft, ${of.wanted} needed.`,
     ask: () => "Move the tent, or is the line wrong?",
     why: "A falling pole reaches its own length, and current jumps the rest.",
     wrong: "The wire is high, so the pole goes up beside it. A rope slips, and the pole comes down across it.",
@@ -277,7 +277,7 @@ export const utilitiesMarked: CallTexts = {
     say: (of) =>
       of.kind === "ground"
         ? "Ropes or cloth reach past the ground that you may use."
-        : `Ropes or cloth too near the ${neighborName(of.kind)}: ${of.distance} ft, ${of.wanted} wanted.`,
+        : `Ropes or cloth too near the ${neighborName(of.kind)}: ${of.distance} ft, ${of.wanted} needed.`,
     ask: () => "Move the tent, or was it entered wrong?",
     why: "Fire jumps short gaps, trucks need room, and an exit with ropes across it is no exit.",
     wrong: "The truck will move later, they say. It stays, and nobody gets past the ropes with a stretcher.",

@@ -7,7 +7,7 @@ const at = (of: WordParams, moment: string) => when.dayAndClock(String(of.zone ?
 export const weatherPlanCalls: CallTexts = {
   "forecast.over": {
     say: (of) => `Forecast ${of.gustMph} over the limit of ${of.limitMph}, from ${at(of, "fromAt")}.`,
-    ask: () => "Customer's person told, and the hour agreed?",
+    ask: () => "Customer's person informed, and the hour agreed?",
     why: "The tent will be empty in that wind. Better agreed now than shouted then.",
     wrong: "Everybody hopes that it comes later. It comes during dinner, with two hundred people under it.",
     well: "Call the customer's person before anything comes off the truck. Forecast, limit, and the hour by which it's empty: all three, and they say them back.",
@@ -37,7 +37,7 @@ export const weatherPlanCalls: CallTexts = {
   },
   "storm.plan": {
     say: () => "Go through the weather plan with the customer's person, out loud.",
-    ask: () => "All of it told?",
+    ask: () => "Went through all of it?",
     why: "When it blows there's no time to look up who does what.",
     wrong: "The plan is handed over in an envelope. It's still shut when the walls begin to snap.",
     well: "Who watches, where warnings come from, the three gusts and what happens at each, where people go. Point at the way out and at the shelter.",
@@ -46,7 +46,7 @@ export const weatherPlanCalls: CallTexts = {
   "storm.agreed": {
     say: () => "Somebody else: ask the customer's person if they agree to the plan.",
     ask: () => "Do they agree?",
-    why: "Whoever told it hears a yes in every nod.",
+    why: "Whoever explained it hears a yes in every nod.",
     wrong: "They said sure, and were counting chairs. At the first gust they ask who decided that.",
     well: "Ask what they'll do at each gust and where people go. Their own words, not yes or no.",
     ifNot: "Change the plan until they do. Without a yes it isn't handed over.",
