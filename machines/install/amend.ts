@@ -26,6 +26,8 @@ const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
   /** Lines, wires and things as they were entered, and the ground and the area that the ticket names. */
   neighbors: ({ brief: { siteModel } }) =>
     siteModel ? [siteModel.buried, siteModel.overhead, siteModel.things, siteModel.ground, siteModel.ticketArea] : null,
+  /** Anchors that an engineer names in place of stakes, and the lines that are exposed for each. */
+  engineered: ({ brief: { siteModel } }) => siteModel?.fixes?.filter(({ is }) => is === "engineeredAnchor") ?? [],
   /** What its anchors are screened by. */
   anchorage: ({ brief }) => brief.anchorage ?? null,
   /** Where everybody is sent to, and who is sent for. */

@@ -26,6 +26,7 @@ export type Aspect =
   | "sheet"
   | "site"
   | "neighbors"
+  | "engineered"
   | "anchorage"
   | "places"
   | "ticket"

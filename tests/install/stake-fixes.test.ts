@@ -81,6 +81,18 @@ describe("an engineer's anchor in place of a stake", () => {
     const dug = onSite({ buried: [{ ...CROSSING, kind: "excavation" }], fixes: [{ ...anchor, expose: [] }] });
     expect(calls(dug)).toContain("site.stakes");
   });
+  it("is asked again, line and paper, where another line is to be exposed for it", () => {
+    const far = buried([at(-60, 200), at(-3, 200)], { id: "water 1", kind: "water" });
+    const exposing = (...expose: string[]) => onSite({ buried: [CROSSING, far], fixes: [{ ...anchor, expose }] });
+    const crew = new Crew(exposing("gas 1")).goTo("baseline");
+    crew.amend(frozenOf(exposing("gas 1", "water 1")));
+    expect(crew.missing).toBe("anchor.exposed.AB1.1");
+    expect(crew.job.snapshot.context.answers["anchor.paper.AB1.1"]).toBeUndefined();
+  });
+  it("is told once for a stake, with all of its lines", () => {
+    const twice = [anchor, { ...anchor, expose: ["water 1"] }];
+    expect(problemsOfFixes(frozenOf(crossed).plan, twice)).toMatchObject([{ path: "fixes.1", code: "nameTwice", value: "AB1.1" }]);
+  });
   it("is shown as looser", () => {
     expect(everythingLooser(frozenOf(crossed), frozenOf(brief))).toEqual([{ field: "siteModel.fixes", paper: null }]);
   });

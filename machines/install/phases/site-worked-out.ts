@@ -43,7 +43,7 @@ function engineered({ fixes = [] }: NonNullable<Brief["siteModel"]>): StepDraft[
     const { stake, expose } = fix;
     const at = stake.is === "plate" ? `${stake.station}.${stake.plate}` : stake.pole;
     const params = { stake: at, lines: expose.join(", ") };
-    const reopenedBy = ["neighbors", "stations", "anchors", "corner"] as const;
+    const reopenedBy = ["neighbors", "engineered", "stations", "anchors", "corner"] as const;
     return [
       {
         id: `anchor.exposed.${at}`,

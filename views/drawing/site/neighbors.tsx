@@ -86,10 +86,16 @@ export const NeighborLetters = ({ pen, site, words: { siteDrawing: text }, isNam
   </g>
 );
 
-const At = ({ pen, p, downFt, text }: { pen: SitePen; p: Point; downFt: number; text: string }) => {
-  const [x, y] = pen.at(p);
-  return <Label frame={pen} x={x} y={y + downFt * pen.perFt} text={text} px={11} bold />;
-};
+/** A name inside of what is seen: where its thing runs out of the drawing it is moved in, so that it is read whole. */
+function At({ pen, p, downFt, text }: { pen: SitePen; p: Point; downFt: number; text: string }) {
+  const halfFt = (pen.px(NAME_PX) * LETTER_EM * text.length) / 2 / pen.perFt;
+  const { left, right } = pen.view;
+  const [x, y] = pen.at({ ...p, xFt: Math.max(left + halfFt, Math.min(right - halfFt, p.xFt)) });
+  return <Label frame={pen} x={x} y={y + downFt * pen.perFt} text={text} px={NAME_PX} bold />;
+}
+const NAME_PX = 11;
+/** How wide a bold letter is at most on average, of its height. */
+const LETTER_EM = 0.66;
 
 /** Where the letters of lines and wires stand, so that others keep away. */
 export const lettersAt = (pen: SitePen, { buried, overhead }: SiteModel): XY[] =>
