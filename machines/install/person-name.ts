@@ -1,7 +1,7 @@
+import { UNSEEN } from "../lookup/unseen.ts";
+
 /** Ids of people, as the record has them. No name may look like one: `as` means exactly one person. */
 const PERSON_ID = /^p\d+$/i;
-/** Letters that nobody sees, or that are no letters: controls, format characters, fillers, line ends, private use. */
-const UNSEEN = /[\p{C}\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}\u2800]/u;
 
 export const isPersonId = (text: string): boolean => PERSON_ID.test(text);
 

@@ -14,7 +14,7 @@ export function problemsOfFixes(plan: TentPlan, fixes: readonly StakeFix[]): Sit
   const seen = new Set<string>();
   return fixes.flatMap((fix, i) => {
     const of = fix.is === "slide" ? fix.station : codeOf(fix.stake);
-    if (seen.has(`${fix.is} ${of}`)) return [wrong(i, "nameTwice", of)];
+    if (seen.has(`${fix.is} ${of}`)) return [wrong(i, "stakeTwice", of)];
     seen.add(`${fix.is} ${of}`);
     if (fix.is === "slide") return bad.has(fix.station) ? [wrong(i, "slidesTooFar", fix.station)] : [];
     return has.has(of) ? [] : [wrong(i, "noSuchStake", of)];

@@ -1,5 +1,6 @@
 import * as v from "valibot";
 import { strict } from "../lookup/strict.ts";
+import { UNSEEN } from "../lookup/unseen.ts";
 import type { Point } from "../tent/types.ts";
 import { BURIED_KINDS, HOW_TOLD, type Offset, pointAt, type SiteModel, THING_KINDS } from "./model.ts";
 import { cross, sidesOf } from "./plane.ts";
@@ -15,8 +16,8 @@ export type ReadSite = { readonly site: SiteModel } | { readonly problems: reado
  * @example readSite({ buried: [{ id: "gas 1", kind: "gas", told: "ticket", points: [{ alongFt: 12, offFt: 8 }] }] }, 18) // { problems: [{ path: "buried.0.points", code: "tooFewPoints", value: 1, limit: 2 }] }
  */
 export function readSite(input: unknown, minToleranceIn: number): ReadSite {
-  const segments = countSegments(input);
-  if (segments > MAX.maxSegments) return { problems: [{ path: "", code: "tooManySegments", value: segments, limit: MAX.maxSegments }] };
+  const tooMany = tooManyIn(input);
+  if (tooMany) return { problems: [tooMany] };
   const read = v.safeParse(schemaOf(minToleranceIn), input, { abortPipeEarly: true });
   if (!read.success) return { problems: read.issues.slice(0, MAX_PROBLEMS).map(problemOf) };
   const twice = namesTwice(read.output);
@@ -39,6 +40,8 @@ const id = v.pipe(
   v.trim(),
   v.minLength(1, says("noName")),
   v.maxLength(MAX.maxNameLetters, says("nameTooLong", MAX.maxNameLetters)),
+  // A name that turns the direction of text can read as another line's.
+  v.check((name) => !UNSEEN.test(name), says("nameUnseen")),
 );
 const errorFt = v.optional(range(0, MAX.maxErrorFt), 0);
 
@@ -144,6 +147,12 @@ function namesTwice({ buried, overhead, things }: SiteModel): SiteProblem[] {
       return [{ path: `${list}.${i}.id`, code: "nameTwice", value: name, limit: null }];
     }),
   );
+}
+
+/** What is wrong with a site that has more stretches than may be told; `null` where it has not. */
+export function tooManyIn(input: unknown): SiteProblem | null {
+  const segments = countSegments(input);
+  return segments > MAX.maxSegments ? { path: "", code: "tooManySegments", value: segments, limit: MAX.maxSegments } : null;
 }
 
 /** How many stretches a site would have, before anything of it is looked at: every point of a list counts as one. */

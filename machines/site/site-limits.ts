@@ -47,6 +47,8 @@ export type SiteProblemCode =
   | "notText"
   | "noName"
   | "nameTooLong"
+  /** Letters that nobody sees, or that turn the direction of text, in a name. */
+  | "nameUnseen"
   | "nameTwice"
   /** None of the words that the field takes. */
   | "notKnown"
@@ -76,6 +78,8 @@ export type SiteProblemCode =
   | "tooCoarse"
   /** A stake that this tent does not have. */
   | "noSuchStake"
+  /** A stake or a station that is told twice. */
+  | "stakeTwice"
   /** A station that does not slide, or so far that a gap is too narrow or wider than the sheet's spacing. */
   | "slidesTooFar"
   /** More than one ground, or more than one area of a ticket. */

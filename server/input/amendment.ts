@@ -4,7 +4,7 @@ import { currentStep, type Job } from "../../machines/install/job.ts";
 import { foldName } from "../../machines/install/person-name.ts";
 import { keyOf } from "../../machines/record/entry.ts";
 import { type Parsed, readBrief } from "./brief.ts";
-import { keptParts } from "./brief-parts.ts";
+import { keptParts, siteUnder } from "./brief-parts.ts";
 import { Problem } from "./problem.ts";
 
 /** Throws a Problem where a job is closed: nothing of it changes any more. */
@@ -30,7 +30,8 @@ export function readAmendment({ job, names }: LiveJob, input: unknown): Parsed {
   const { rehearsal: _, ...amended } = parsed.frozen.brief;
   const { rehearsal } = job.frozen.brief;
   const brief = { ...amended, ...(rehearsal ? { rehearsal } : {}), crew };
-  const kept = keptParts(job.frozen.brief, input);
+  const { siteModel, ...others } = keptParts(job.frozen.brief, input);
+  const kept = siteModel ? { ...others, siteModel: siteUnder(siteModel, brief.tent) } : others;
   return {
     // Calls and limits follow from the parts that stay, too.
     frozen: Object.keys(kept).length > 0 ? freeze({ ...brief, ...kept }) : { ...parsed.frozen, brief },

@@ -1,5 +1,9 @@
 import type { Brief } from "../../machines/install/brief.ts";
 import { own } from "../../machines/lookup/own.ts";
+import type { SiteModel } from "../../machines/site/model.ts";
+import { problemsOfFixes } from "../../machines/site/read-fixes.ts";
+import { planTent } from "../../machines/tent/plan.ts";
+import type { TentSpec } from "../../machines/tent/types.ts";
 import { readAnchorage } from "./anchorage.ts";
 import { readForecast } from "./forecast.ts";
 import { Problem, type Wrong } from "./problem.ts";
@@ -26,6 +30,15 @@ export function partsOf(given: Given, brief: Pick<Brief, "tent" | "sheet" | "use
 }
 
 const isGiven = (part: unknown): boolean => part !== undefined && part !== null;
+
+/**
+ * A site under another tent: what was done about stakes that it does not have, or that would slide too far, is gone, and each such
+ * stake is worked out again where it stands.
+ */
+export function siteUnder(site: SiteModel, tent: TentSpec): SiteModel {
+  const bad = new Set(problemsOfFixes(planTent(tent), site.fixes ?? []).map(({ path }) => path));
+  return bad.size === 0 ? site : { ...site, fixes: site.fixes!.filter((_, i) => !bad.has(`fixes.${i}`)) };
+}
 
 /** The parts of a brief that an amendment of it says nothing of. One that is told as `null` goes. */
 export function keptParts(brief: Brief, amended: unknown): Parts {

@@ -8,6 +8,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import type { Words } from "../../views/text/words.ts";
 import { refuseIfClosed } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
+import { siteUnder } from "../input/brief-parts.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
 import { DISCREPANCIES, fieldOfProblem, isDiscrepancy, specWithDiscrepancy } from "../input/discrepancy.ts";
 import type { Fields } from "../input/form.ts";
@@ -55,7 +56,9 @@ export function discrepancyRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
     if ("problems" in checked || because === "")
       return c.html(shown(c, live, { values: fields, problems: inWords(problems, words), message: words.errors.bodyShape, words }), 422);
     if (put !== "yes") {
-      const to = freeze({ ...brief, tent: checked.spec });
+      const { siteModel } = brief;
+      const site = siteModel ? { siteModel: siteUnder(siteModel, checked.spec) } : {};
+      const to = freeze({ ...brief, tent: checked.spec, ...site });
       const effect = effectText(job, to, (person) => names[person] ?? person, words);
       const { revision } = job.snapshot.context;
       return c.html(

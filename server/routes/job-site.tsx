@@ -8,6 +8,7 @@ import { hurtState } from "../../views/parts/hurt-state.ts";
 import { refuseIfClosed, refuseIfWaiting } from "../input/amendment.ts";
 import { briefFromForm } from "../input/brief-from-form.ts";
 import { briefToForm } from "../input/brief-to-form.ts";
+import { Problem } from "../input/problem.ts";
 import type { SiteInput } from "../input/site-form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Placing } from "../placing.ts";
@@ -40,7 +41,10 @@ export function jobSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing: 
       state: stateOf(c, live),
       hurt: hurtState(live, words),
       put: async (site, change) => {
-        refuseIfWaiting(live, change.key);
+        const now = await liveJobs.load(id);
+        refuseIfWaiting(now, change.key);
+        // A search takes a while: what was found on the site meanwhile would be taken off it unseen.
+        if (now.job.frozen !== live.job.frozen) throw new Problem(409, (w) => w.siteForms.changed);
         return said({ type: "amend", because: change.because, brief: amended(live, c, site, change) }, change.key, `/jobs/${id}`);
       },
       add: (group, one, key) => said({ type: "found", what: { is: group, ...one } }, key, `/jobs/${id}/site`),

@@ -17,7 +17,13 @@ export function siteImportRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick
   const app = new Hono();
   const shown = (c: Context, { state, hurt }: SiteDesk, { values, problem, imported }: Shown) => {
     const words = c.get("words");
-    const form = { values, problems: inWords(problem?.fields ?? {}, words), key: newId(), meanings: MEANINGS, imported: imported ?? null };
+    const form = {
+      values,
+      problems: inWords(problem?.fields ?? {}, words),
+      formKey: newId(),
+      meanings: MEANINGS,
+      imported: imported ?? null,
+    };
     return page(c, <ImportPage state={state} hurt={hurt} words={words} message={problem?.sentence(words) ?? null} {...form} />);
   };
 

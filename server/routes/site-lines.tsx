@@ -29,7 +29,7 @@ export function siteLineRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick<D
       ...telling,
       values,
       problems: inWords(problem?.fields ?? {}, words),
-      key: newId(),
+      formKey: newId(),
       drawn: pointsText(pointsTyped(values)),
       many: values.many === "yes" && before ? pointsCounted(before) : 0,
     };

@@ -21,7 +21,7 @@ export function sitePlaceRoutes(prefix: string, deskOf: DeskOf, { newId, placing
     const words = c.get("words");
     return page(
       c,
-      <PlacePage state={state} hurt={hurt} words={words} message={problem?.sentence(words) ?? null} key={newId()} sighted={sighted} />,
+      <PlacePage state={state} hurt={hurt} words={words} message={problem?.sentence(words) ?? null} formKey={newId()} sighted={sighted} />,
     );
   };
   /** Looked for as the sheet has the stakes: what slid for another place slides back first. */

@@ -91,7 +91,7 @@ describe("an engineer's anchor in place of a stake", () => {
   });
   it("is told once for a stake, with all of its lines", () => {
     const twice = [anchor, { ...anchor, expose: ["water 1"] }];
-    expect(problemsOfFixes(frozenOf(crossed).plan, twice)).toMatchObject([{ path: "fixes.1", code: "nameTwice", value: "AB1.1" }]);
+    expect(problemsOfFixes(frozenOf(crossed).plan, twice)).toMatchObject([{ path: "fixes.1", code: "stakeTwice", value: "AB1.1" }]);
   });
   it("is shown as looser", () => {
     expect(everythingLooser(frozenOf(crossed), frozenOf(brief))).toEqual([{ field: "siteModel.fixes", paper: null }]);

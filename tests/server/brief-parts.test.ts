@@ -33,6 +33,25 @@ describe("a brief that says what the site and its ground are", () => {
       true,
     ]);
   });
+  it("loses what was done about a stake where an amended tent has no such stake", async () => {
+    const buried = [{ ...site.buried[0], points: [{ alongFt: 12, offFt: -90 }, { alongFt: 90, offFt: -90 }] }]; // biome-ignore format: one line reads best
+    const anchor = (station: string) => ({ is: "engineeredAnchor", stake: { is: "plate", station, plate: 1 }, expose: ["gas 1"] });
+    const wanted = { ...brief(), siteModel: { buried, fixes: [anchor("AB1"), anchor("AB9")] } };
+    const { job } = (await (await world.post("/jobs", { key: "open-00002", brief: wanted })).json()) as { job: string };
+    const { tent } = brief();
+    const said = {
+      key: "amend-0002",
+      seen: 1,
+      as: "Ines",
+      type: "amend",
+      because: "shorter",
+      brief: { ...brief(), tent: { ...tent, lengthFt: 80, midsFt: [] } },
+    };
+    const answer = await world.post(`/jobs/${job}/say`, said);
+    const { entry } = (await world.liveJobs.load(job)).entries.at(-1)!;
+    const to = entry.kind === "command" && entry.command.type === "amend" ? entry.command.to.brief : null;
+    expect([answer.status, to?.siteModel?.fixes]).toEqual([200, [anchor("AB1")]]);
+  });
   it("keeps them where an amendment says nothing of them", async () => {
     const { job } = (await (await opened({ siteModel: site, anchorage: { gustMph: 60 } })).json()) as { job: string };
     const as = { origin: "http://localhost", cookie: `device=phone-of-p1; as-${job}=p1`, "content-type": "application/json" };

@@ -56,6 +56,12 @@ describe("a line that is found while the work goes on", () => {
     expect([refused.status, refused.body.fields?.[field]]).toEqual([422, expect.stringContaining(sentence)]);
     expect((await job.liveJobs.load(job.job)).entries.length).toBe(entries.length);
   });
+  it("is refused where the site would have more stretches than may be told: it could never be corrected", async () => {
+    const line = (n: number, offFt: number) => ({ is: "buried", kind: "gas", points: Array.from({ length: n }, (_, i) => ({ alongFt: i % 900, offFt })) }); // biome-ignore format: one line reads best
+    for (let i = 0; i < 5; i++) await say({ type: "found", what: line(1000, 900 + i) });
+    const refused = await say({ type: "found", what: line(100, 990) });
+    expect([refused.status, refused.body.fields?.["what.points"]]).toEqual([422, expect.stringContaining("5,094")]);
+  });
   it("replays to the same state, to the bit", async () => {
     await say({ heard: "gas, from 5 along and 8 left to 45 along and 8 left" });
     await say({ type: "note", text: "phoned it in" });

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { briefFromDraft } from "../../server/draft/draft-brief.ts";
 import { en } from "../../views/text/en/en.ts";
 import { brief, MORNING, testApp } from "../support/app.ts";
+import { filled } from "../support/filled.ts";
 
 const told = (alongFt: number, offFt: number) => ({ alongFt, offFt });
 /** A gas line under stakes of edge AB, as it was told. */
@@ -135,12 +136,14 @@ describe("a place for the tent", () => {
     const shown = await (await post("/site/place", { go: "find" })).text();
     expect(textOf(shown)).toContain("The nearest place where nothing that was entered is too near:");
     expect(shown.match(/class="drawn-site-plan"/g)).toHaveLength(2);
-    const by = /name="by" value="([\da-f]+)"/.exec(shown)![1]!;
-    expect((await post("/site/place", { go: "take", by, key: "place-0001" })).status).toBe(303);
+    expect((await post("/site/place", { ...filled(shown), go: "take" })).status).toBe(303);
     await agreed();
     expect((await site())!.wanted).not.toBeNull();
     expect(textOf(await get("/site"))).toContain("All clearances: not short.");
   });
+  it.each(["/site/lines?of=buried", "/site/import"])("has a key of its own in the form of %s, so that it is taken once", async (path) =>
+    expect(filled(await get(path)).key).toMatch(/^[\w.-]{8,80}$/),
+  );
   it("is not taken where the site has changed since it was looked for", async () => {
     const by = /name="by" value="([\da-f]+)"/.exec(await (await post("/site/place", { go: "find" })).text())![1]!;
     await post("/site/lines", {

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { foundIn } from "../../machines/install/found-in.ts";
 import { yieldTurn } from "../../server/routes/stream.ts";
 import { brief } from "../support/app.ts";
 import { openedJob } from "../support/job.ts";
@@ -26,6 +27,19 @@ it("where no place is free the least bad one is shown with what to do about each
   const { proposed } = (await there.liveJobs.load(there.job)).job.snapshot.context;
   await there.say({ type: "agree", target: proposed!.entry }, "p3");
   expect((await there.liveJobs.load(there.job)).job.frozen.brief.siteModel!.fixes!.length).toBeGreaterThan(0);
+});
+
+it("what is found on the site while a place is looked for is not taken off it: the place is looked at again", async () => {
+  const before = await opened();
+  const by = /name="by" value="([\da-f]+)"/.exec(await (await look(before, { go: "find" })).text())![1]!;
+  // Started again, the place is looked for once more.
+  const there = await opened();
+  const taking = look(there, { go: "take", by, key: "place-0001" });
+  await yieldTurn();
+  const what = { is: "buried", line: { id: "water 1", kind: "water", told: "found", widthIn: null, toleranceIn: null, errorFt: 0, points: [{ xFt: 1, yFt: 1 }, { xFt: 9, yFt: 9 }] } } as const; // biome-ignore format: one line reads best
+  await there.say({ type: "found", what, to: foundIn((await there.liveJobs.load(there.job)).job.frozen, what) }, "p4");
+  expect((await taking).status).toBe(409);
+  expect((await there.liveJobs.load(there.job)).job.snapshot.context.proposed).toBeNull();
 });
 
 it("while a place is looked for a hold goes through", async () => {

@@ -63,6 +63,7 @@ describe("what is no site", () => {
     ["a field that nobody knows", { buried: [gas({ widthMm: 3 })] }, ["buried.0.widthMm", "unknownField", null]],
     ["a name twice", { buried: [gas()], overhead: [{ id: "gas 1", points: square }] }, ["overhead.0.id", "nameTwice", null]],
     ["a line that nobody says the kind of", { buried: [{ id: "x", told: "found", points: square }] }, ["buried.0.kind", "missing", null]],
+    ["a name that turns the direction of text", { buried: [gas({ id: "\u202eretaw" })] }, ["buried.0.id", "nameUnseen", null]],
     ["no name", { buried: [gas({ id: " " })] }, ["buried.0.id", "noName", null]],
     ["less than no voltage", { overhead: [{ id: "w", kv: -5, points: square }] }, ["overhead.0.kv", "tooSmall", 0]],
     ["two corners", { things: [shed(square.slice(0, 2))] }, ["things.0.shape.corners", "tooFewPoints", 3]],

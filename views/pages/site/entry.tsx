@@ -11,7 +11,8 @@ export type Telling = { readonly group: SiteGroup; readonly id: string | null };
 export type EntryProps = SitePage &
   Omit<Filled, "words"> &
   Telling & {
-    readonly key: string;
+    /** Of the form, so that it is taken once. A prop called `key` is the library's own, and never arrives. */
+    readonly formKey: string;
     /** The points that the drawing to press on is drawn with, as its address carries them. */
     readonly drawn: string;
     /** How many points a file's line has that are more than rows are for; 0 of any other. */
@@ -24,7 +25,7 @@ export const PRESSED_WIDE_PX = { narrow: SITE_WIDE_PX, wide: SITE_WIDE_PX * DESK
 
 /** One line, thing, area, slope or place: as numbers, or pressed on the drawing and then corrected as numbers. */
 export const EntryPage = (props: EntryProps) => {
-  const { state, words, group, id, key, drawn, values, problems } = props;
+  const { state, words, group, id, formKey, drawn, values, problems } = props;
   const { siteForms: text } = words;
   const { path } = state;
   const isMore = isListed(group) && id === null;
@@ -34,7 +35,7 @@ export const EntryPage = (props: EntryProps) => {
     <SiteFrame {...props} title={id ?? text.groups[group]}>
       <form method="post" action={`${path}/lines`} class="site-form">
         <button type="submit" class="unpressed" name="go" value="look" tabindex={-1} aria-label={text.look}></button>
-        <input type="hidden" name="key" value={key} />
+        <input type="hidden" name="key" value={formKey} />
         <input type="hidden" name="of" value={group} />
         {id !== null && <input type="hidden" name="id" value={id} />}
         <input type="hidden" name="drawn" value={drawn} />

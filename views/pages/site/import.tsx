@@ -13,7 +13,8 @@ export type Imported = { readonly read: Extract<ReadGeoJson, { site: unknown }>;
 
 type Props = SitePage &
   Omit<Filled, "words"> & {
-    readonly key: string;
+    /** Of the form, so that it is taken once. A prop called `key` is the library's own, and never arrives. */
+    readonly formKey: string;
     /** What all of a file may be said to be. */
     readonly meanings: readonly string[];
     readonly imported: Imported | null;
@@ -24,7 +25,7 @@ const MAX_SHOWN = 8;
 
 /** A site read from a GeoJSON file: told where the baseline lies, shown as it was read, and only then put forward. */
 export const ImportPage = (props: Props) => {
-  const { state, words, key, values, problems, meanings, imported } = props;
+  const { state, words, formKey, values, problems, meanings, imported } = props;
   const { siteForms: text, siteDrawing } = words;
   const names: Readonly<Record<string, string>> = {
     ...siteDrawing.buried,
@@ -46,7 +47,7 @@ export const ImportPage = (props: Props) => {
       {imported && <Read {...props} imported={imported} />}
       <form method="post" action={`${state.path}/import`} enctype="multipart/form-data" class="site-form">
         <p>{text.importIntro}</p>
-        <input type="hidden" name="key" value={key} />
+        <input type="hidden" name="key" value={formKey} />
         <Entry name="lon" text={text.lon} {...{ values, problems, words }} />
         <Entry name="lat" text={text.lat} {...{ values, problems, words }} />
         <Entry name="bearing" text={text.bearing} {...{ values, problems, words }} />

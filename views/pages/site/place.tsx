@@ -9,14 +9,15 @@ import { SiteKey } from "./key.tsx";
 import type { SiteState } from "./state.ts";
 
 type Props = SitePage & {
-  readonly key: string;
+  /** Of the form, so that it is taken once. A prop called `key` is the library's own, and never arrives. */
+  readonly formKey: string;
   /** What was found, and the name of what it was found by; `null` before anybody looked. */
   readonly sighted: { readonly by: string; readonly found: PlacementFound } | null;
 };
 
 /** Where the tent is wanted beside where it could stand: what is too near at each, how far it moves, and the press that takes it. */
 export const PlacePage = (page: Props) => {
-  const { state, words, sighted, key } = page;
+  const { state, words, sighted, formKey } = page;
   const { siteForms: text } = words;
   const found = sighted?.found ?? null;
   const there = found && found.is !== "nowhere" && found.is !== "asWanted" ? found : null;
@@ -48,7 +49,7 @@ export const PlacePage = (page: Props) => {
       )}
       {there && state.mayChange && (
         <form method="post" action={`${state.path}/place`} class="site-form">
-          <input type="hidden" name="key" value={key} />
+          <input type="hidden" name="key" value={formKey} />
           <input type="hidden" name="by" value={sighted!.by} />
           {state.job !== null && <p>{text.takeTold}</p>}
           <button type="submit" class="main" name="go" value="take">

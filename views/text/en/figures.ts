@@ -50,6 +50,8 @@ const SITE: Readonly<Record<SiteProblem["code"], (p: SiteProblem) => string>> = 
   notText: (p) => `"${p.value}" isn't text. Give a name.`,
   noName: () => "It has no name. Give it one.",
   nameTooLong: (p) => `The name is too long. Keep it under ${p.limit} letters.`,
+  nameUnseen: () => "The name has letters in it that nobody sees. Type it again.",
+  stakeTwice: (p) => `"${p.value}" is told twice. Tell it once, with all its lines.`,
   nameTwice: (p) => `Two are called "${p.value}". Give each its own name.`,
   notKnown: (p) => `"${p.value}" is none of the kinds here. Choose one.`,
   tooSmall: (p) => `${p.value} is too small. At least ${p.limit}.`,
