@@ -2,7 +2,6 @@ import type { HOW_TOLD } from "../../../machines/site/model.ts";
 import type { PlacementFound } from "../../../machines/site/placement.ts";
 import type { Shift } from "../../../machines/site/shifts.ts";
 import type { StakeFix } from "../../../machines/site/stake-fix.ts";
-import { inUnit } from "./figures.ts";
 import { feetInches } from "./names.ts";
 
 const HOW: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
@@ -11,6 +10,8 @@ const HOW: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
   found: "found while working",
 };
 
+/** An error, never rounded down: to the inch above. */
+const atMost = (ft: number): string => feetInches(Math.ceil(ft * 12) / 12);
 const side = (ft: number, over: string, under: string): string => `${feetInches(Math.abs(ft))} ${ft < 0 ? under : over}`;
 
 const stakeName = (stake: { is: "plate"; station: string; plate: number } | { is: "tie"; pole: string }): string =>
@@ -98,7 +99,7 @@ export const siteForms = {
     `Read: ${n.buried} buried, ${n.overhead} overhead, ${n.things} things.`,
   areasRead: (n: number) => (n === 1 ? "1 area." : `${n} areas.`),
   errorTold: (roundingFt: number, projectionFt: number) =>
-    `Rounding in the file may put it ${inUnit(roundingFt, "ft")} off, and flattening the map ${inUnit(projectionFt, "ft")}. Both are added to every clearance. How far off the survey itself is, the file can't say.`,
+    `Rounding in the file may put it up to ${atMost(roundingFt)} off, and flattening the map up to ${atMost(projectionFt)}. Both are added to every clearance. How far off the survey itself is, the file can't say.`,
   noFile: "No file was chosen and no text was pasted. Give one of them.",
   notDegrees: (is: string) =>
     is === "" ? "Nothing is given here. It takes degrees." : `"${is.slice(0, 40)}" is not a number of degrees here. Give one.`,

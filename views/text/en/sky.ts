@@ -126,7 +126,7 @@ export const sky = {
   scale: { F: "°F", C: "°C" } as Readonly<Record<string, string>>,
   humidity: "Humidity, %",
   sunLabel: "Sun",
-  sunNotTold: "Not given",
+  sunNotTold: "Unknown",
   wind: "Wind",
   recordHeat: "Record the heat",
   recordCold: "Record the cold",
