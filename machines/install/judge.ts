@@ -1,5 +1,5 @@
 import { applyAmendment } from "./amend.ts";
-import { isSettled } from "./checks/any-check.ts";
+import { beyond, isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
 import type { Command, Did } from "./commands.ts";
 import { forgotten } from "./facts.ts";
@@ -44,8 +44,9 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
   }
   if (command.type === "found" && !onlyAdds(job.frozen, command.to, command.what)) return [job, { refused: [{ why: "notOnlyFound" }] }];
   if (command.type === "answer") {
-    const beyond = unbelievable(command.value);
-    if (beyond) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...beyond }] }];
+    const { check } = indexOf(job.frozen.script).gates.get(command.gate)!;
+    const odd = unbelievable(command.value) ?? beyond(check, command.value);
+    if (odd) return [job, { refused: [{ why: "unbelievable", gate: command.gate, ...odd }] }];
     const { value } = command;
     if (value.kind === "paper" && isDatedAhead(value, job.frozen.brief.zone, command.wall))
       return [job, { refused: [{ why: "datedAhead", gate: command.gate, dated: value.dated }] }];

@@ -13,12 +13,27 @@ export const placeOf = (plan: Pick<TentPlan, "widthFt" | "lengthFt">, { wanted }
  * Every distance of a tent where it stands, by the limits of its job. A stake that an engineer's anchor takes the place of is in
  * no zone: its own calls ask for the line exposed by hand and for the paper.
  */
-export function siteClearances(
-  plan: TentPlan,
-  site: SiteModel,
-  limits: Pick<Limits, "toleranceIn" | "separationFt">,
-  place: Place = placeOf(plan, site),
-): SiteClearances {
+export function siteClearances(plan: TentPlan, site: SiteModel, limits: Judging, place: Place = placeOf(plan, site)): SiteClearances {
+  const { toleranceIn, separationFt } = limits;
+  const { middle, headingDeg } = place;
+  const by: By = [toleranceIn, separationFt, headingDeg, middle.xFt, middle.yFt];
+  const ofPlan = known.get(plan) ?? new WeakMap<SiteModel, Known>();
+  known.set(plan, ofPlan);
+  const lately = ofPlan.get(site);
+  if (lately?.by.every((one, n) => one === by[n])) return lately.clearances;
+  const clearances = workedOut(plan, site, { limits, place });
+  ofPlan.set(site, { by, clearances });
+  return clearances;
+}
+
+type Judging = Pick<Limits, "toleranceIn" | "separationFt">;
+type By = readonly [Judging["toleranceIn"], Judging["separationFt"], headingDeg: number, xFt: number, yFt: number];
+type Known = { readonly by: By; readonly clearances: SiteClearances };
+
+/** What was worked out last of a plan on a site: every page of a site asks for it, and a big site takes a while. */
+const known = new WeakMap<TentPlan, WeakMap<SiteModel, Known>>();
+
+function workedOut(plan: TentPlan, site: SiteModel, { limits, place }: { limits: Judging; place: Place }): SiteClearances {
   const all = clearancesOf(plan, site, { place, rules: clearanceRules(limits, site.overhead) });
   const replaced = new Set(
     (site.fixes ?? []).flatMap((fix) => (fix.is === "engineeredAnchor" ? fix.expose.map((line) => keyOf(fix.stake, line)) : [])),

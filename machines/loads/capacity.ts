@@ -9,6 +9,11 @@ import { type Instead, insteadOf, type Reason } from "./verdict.ts";
 export const MIN_FACTOR_OF_SAFETY = 1.5;
 /** How many pulls it takes, the softest spot among them. Common practice, no source. */
 export const MIN_PULLS = 3;
+/**
+ * More than anybody reads off a pull on one stake, lbf: nothing published for a bare stake or an installed anchor comes near (4,725 lb in
+ * Ill. Adm. Code 77-870.200 is the most). Against a figure that was misread or has a digit too many. Common practice, no source.
+ */
+export const MAX_PULL_LBF = 5000;
 /** What saturated ground holds of what it held dry, about. */
 const WET_SHARE = 0.5;
 

@@ -2,7 +2,7 @@ import { type Bounds, WIND_BOUNDS } from "../figures/bounds.ts";
 import { type FigureProblem, FigureProblems } from "../figures/problems.ts";
 import type { StationKind, TentPlan } from "../tent/types.ts";
 import { UNDER_ROOF, type UnderRoof } from "./canopy.ts";
-import { MIN_FACTOR_OF_SAFETY } from "./capacity.ts";
+import { MAX_PULL_LBF, MIN_FACTOR_OF_SAFETY } from "./capacity.ts";
 import { GROUND_STATES, type Ground, PULL_DIRECTIONS, SOILS, STAKE_MATERIALS, type Stake } from "./ground.ts";
 import { EXPOSURES, type WindFacts } from "./pressure.ts";
 
@@ -30,7 +30,7 @@ const BOUNDS = {
   diameterIn: { from: 0.25, to: 12 },
   lengthIn: { from: 6, to: 120 },
   factor: { from: MIN_FACTOR_OF_SAFETY, to: 10 },
-  pullLbf: { from: 0, to: 100_000 },
+  pullLbf: { from: 0, to: MAX_PULL_LBF },
   stakes: { from: 0, to: 20 },
 } as const satisfies Record<string, Bounds>;
 const MAX_PULLS = 200;

@@ -77,8 +77,11 @@ export function clearancesOf(plan: TentPlan, site: SiteModel, { place, rules }: 
   const tent = standingAt(standingOf(plan), place);
   const outline = outlineOf(tent.outline);
   const neighbors = neighborsOf(site).map((from) => {
-    const all = distancesTo(from, { tent, outline, ground: site.ground, rules }).sort((a, b) => spareFt(a) - spareFt(b));
-    return { from, short: all.filter((one) => one.verdict === "short"), nearest: all.slice(0, MEASURED) };
+    const all = distancesTo(from, { tent, outline, ground: site.ground, rules }).sort((a, b) => a.spareFt - b.spareFt);
+    // Those that are too near come first. Of thousands of distances few are told, and only those are added up.
+    const end = all.findIndex(({ spareFt, distanceFt }) => spareFt > 0 && distanceFt > 0);
+    const told = all.slice(0, Math.max(MEASURED, end < 0 ? all.length : end)).map((one) => judged(one, from));
+    return { from, short: told.filter((one) => one.verdict === "short"), nearest: told.slice(0, MEASURED) };
   });
   return {
     verdict: worst(neighbors.flatMap(({ nearest }) => nearest.map((one) => one.verdict))),
@@ -90,22 +93,40 @@ export function clearancesOf(plan: TentPlan, site: SiteModel, { place, rules }: 
 
 type Around = { readonly tent: Standing; readonly outline: Outline; readonly ground: Area | null; readonly rules: ClearanceRules };
 
-function distancesTo(from: Neighbor, { tent, outline, ground, rules }: Around): Clearance[] {
+/** What is left over of a distance; where the wanted distance is not known, what there is beyond the terms that are. */
+type Distance = Pick<Clearance, "of" | "distanceFt" | "terms"> & { readonly spareFt: number };
+const distance = (of: Clearance["of"], distanceFt: number, { terms, ft }: Sum): Distance => ({
+  of,
+  distanceFt,
+  terms,
+  spareFt: distanceFt - ft,
+});
+
+type Sum = { readonly terms: readonly Term[]; readonly ft: number };
+const sumOf = (terms: readonly Term[]): Sum => ({ terms, ft: knownFt(terms) });
+
+function distancesTo(from: Neighbor, { tent, outline, ground, rules }: Around): Distance[] {
   if (from.is === "buried") {
-    const terms = zoneTerms(from.line, rules);
+    const zone = zoneTerms(from.line, rules);
+    const sum = oncePer((reachFt: number) => sumOf([...zone, reachTerm({ reachFt })]));
     const segments = segmentsOf(from.line.points);
-    return tent.stakes.map((s) => judged({ of: s.name, from, distanceFt: nearestFt(s.at, segments), terms: [...terms, reachTerm(s)] }));
+    return tent.stakes.map(({ name, at, reachFt }) => distance(name, nearestFt(at, segments), sum(reachFt)));
   }
   if (from.is === "overhead") {
-    const terms = wireTerms(from.line, rules);
+    const clear = wireTerms(from.line, rules);
+    const sum = oncePer((lengthFt: number) => sumOf([poleTerm({ lengthFt }), ...clear]));
     const segments = segmentsOf(from.line.points);
-    return tent.poles.map((p) => judged({ of: p.name, from, distanceFt: nearestFt(p.at, segments), terms: [poleTerm(p), ...terms] }));
+    return tent.poles.map(({ name, at, lengthFt }) => distance(name, nearestFt(at, segments), sum(lengthFt)));
   }
   const of = { is: "outline" } as const;
-  if (from.is === "thing")
-    return [judged({ of, from, distanceFt: apartFt(outline, from.thing.shape), terms: thingTerms(from.thing, rules) })];
-  const terms: Term[] = [{ term: "entryError", ft: ground!.errorFt, source: "brief" }];
-  return [judged({ of, from, distanceFt: insideByFt(outline, ground!), terms })];
+  if (from.is === "thing") return [distance(of, apartFt(outline, from.thing.shape), sumOf(thingTerms(from.thing, rules)))];
+  return [distance(of, insideByFt(outline, ground!), sumOf([{ term: "entryError", ft: ground!.errorFt, source: "brief" }]))];
+}
+
+/** A sum for each length that there is: many stakes have few. */
+function oncePer(sum: (ft: number) => Sum): (ft: number) => Sum {
+  const known = new Map<number, Sum>();
+  return (ft) => known.get(ft) ?? known.set(ft, sum(ft)).get(ft)!;
 }
 
 /** How far an outline is inside an area, ft; 0 where any of it is not. */
@@ -115,18 +136,15 @@ export function insideByFt(outline: Outline, { corners }: Pick<Area, "corners">)
   return apartFt(outline, { is: "path", points: [...corners, corners[0]!] });
 }
 
-function judged(one: Omit<Clearance, "wantedFt" | "verdict">): Clearance {
-  const wantedFt = sumFt(one.terms);
+function judged({ of, distanceFt, terms }: Distance, from: Neighbor): Clearance {
+  const one = { of, from, distanceFt, terms, wantedFt: sumFt(terms) };
   // What is nearer than the terms that are known is too near, whatever the others are.
-  if (isTooNear(one.distanceFt, knownFt(one.terms))) return { ...one, wantedFt, verdict: "short" };
-  return { ...one, wantedFt, verdict: wantedFt === null ? "notKnown" : "notShort" };
+  if (isTooNear(distanceFt, knownFt(terms))) return { ...one, verdict: "short" };
+  return { ...one, verdict: one.wantedFt === null ? "notKnown" : "notShort" };
 }
 
 /** Short of what is wanted, or touching at all. */
 export const isTooNear = (distanceFt: number, wantedFt: number): boolean => distanceFt <= 0 || isShort(distanceFt, wantedFt);
-
-/** What is left over; where the wanted distance is not known, what there is beyond the terms that are. */
-const spareFt = ({ distanceFt, terms }: Clearance): number => distanceFt - knownFt(terms);
 
 const nearestFt = ({ xFt, yFt }: Standing["stakes"][number]["at"], segments: ReturnType<typeof segmentsOf>): number =>
   Math.sqrt(segments.reduce((least, segment) => Math.min(least, toSegmentSq(xFt, yFt, segment)), Number.POSITIVE_INFINITY));

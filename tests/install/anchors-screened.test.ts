@@ -35,6 +35,12 @@ describe("a screening that comes out short", () => {
     crew.say({ type: "answer", gate: "anchors.pulled", value: given(735, 980, 1120) });
     expect(crew.missing).not.toBe("anchors.pulled");
   });
+  it.each([9800, 5001])("takes no figure for a pull that no stake is known to hold: %i", (slipped) => {
+    const crew = new Crew(screenedBrief(SHORT)).goTo("anchors.pulled");
+    const outcome = crew.say({ type: "answer", gate: "anchors.pulled", value: given(735, slipped, 1120) });
+    expect(outcome).toMatchObject({ refused: [{ why: "unbelievable", n: slipped, bounds: { to: 5000 } }] });
+    expect(crew.missing).toBe("anchors.pulled");
+  });
   it("takes an engineer's paper that a second person has seen", () => {
     const crew = new Crew(screenedBrief(SHORT)).goTo("anchors.pulled");
     crew.say({ type: "answer", gate: "anchors.pulled", value: PAPER });

@@ -3,6 +3,7 @@ import type { Brief } from "../../machines/install/brief.ts";
 import { changesOf } from "../../machines/install/changes.ts";
 import { looserIn } from "../../machines/install/looser.ts";
 import { everythingLooser } from "../../machines/install/looser-site.ts";
+import { siteClearances } from "../../machines/install/site-clearances.ts";
 import { EMPTY_SITE } from "../../machines/site/model.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
@@ -47,6 +48,12 @@ describe("stakes and buried lines", () => {
     expect(crew.say({ type: "agree", target }, "competent")).toEqual({ did: "amended" });
     expect(crew.missing).toBe("marks.walked");
     expect(crew.goTo("baseline").call).toBe("baseline");
+  });
+  it("is worked out anew by another zone, at the same place on the same site", () => {
+    const { plan, limits, brief } = frozenOf(onSite({ buried: [FAR_OFF] }));
+    const wider = { ...limits, toleranceIn: { is: 480, source: "brief" } } as const;
+    const verdict = (by: typeof limits) => siteClearances(plan, brief.siteModel!, by).verdict;
+    expect([verdict(limits), verdict(wider), verdict(limits)]).toEqual(["notShort", "short", "notShort"]);
   });
   it("goes on once the tent is moved", () => {
     const crew = new Crew(near).goTo("site.stakes");

@@ -4,6 +4,7 @@ import { isWholePaper } from "./common-values.ts";
 import type { Expected } from "./expected.ts";
 import { type Check, type Finding, kindOf, ownValue, type Value } from "./registry.ts";
 import type { TileInput } from "./tile-input.ts";
+import type { Unbelievable } from "./value-form.ts";
 
 /** The answers that a check may be held against: of a job's state nothing else is asked for. */
 export type Given = { readonly answers: Readonly<Record<GateId, { readonly value: Value }>> };
@@ -23,6 +24,10 @@ export function accepts({ check, paper }: { check: Check; paper: string | null }
   if (value.kind === "unknown") return kindOf(check).answeredBy === "person";
   return ownValue(check, value) !== undefined && kindOf(check).accepts(check, value, comparedTo(check, given));
 }
+
+/** The first number of an answer that nobody can mean at this check; `null` if every one is plausible. */
+export const beyond = (check: Check, value: Value): Unbelievable | null =>
+  ownValue(check, value) === undefined ? null : kindOf(check).beyond(check, value);
 
 /** The only place where a value meets a limit. */
 export function meetsLimit(check: Check, value: Value, given: Given): boolean {

@@ -1,7 +1,7 @@
 import type { GateId, WallTime } from "../ids.ts";
 import type { Expected } from "./expected.ts";
 import type { TileInput } from "./tile-input.ts";
-import type { ValueForm } from "./value-form.ts";
+import type { Unbelievable, ValueForm } from "./value-form.ts";
 
 type Kinded = { readonly kind: string };
 /** Numbers by the name of what was measured or counted. */
@@ -20,6 +20,8 @@ export type CheckKind<C extends Kinded, V extends Kinded = never, F extends Kind
   readonly values: readonly ValueForm<V>[];
   /** Whether a value of one of these kinds can be an answer at all: in its unit, whole, of a thing that is on the list. */
   readonly accepts: (check: C, value: V, compared: V | undefined) => boolean;
+  /** The first number of it that nobody can mean at this check, where that says more than its unit does; `null` if every one is plausible. */
+  readonly beyond: (check: C, value: V) => Unbelievable | null;
   readonly meetsLimit: (check: C, value: V, compared: V | undefined) => boolean;
   /** Answered in parts, from several people: what is newly said stands over what was said before. `null` where it is not. */
   readonly parts: null | {
@@ -49,6 +51,7 @@ export const DEFAULTS = {
   answeredBy: "person",
   parts: null,
   accepts: () => true,
+  beyond: () => null,
   comparesWith: () => null,
   inForce: (): "yes" => "yes",
   question: (check: unknown) => check,

@@ -3,7 +3,7 @@ import { recordOf, strict } from "../../lookup/strict.ts";
 import { type Bounds, COUNT_BOUNDS, isWithin, MEASURE_BOUNDS } from "../bounds.ts";
 import { type CheckKind, DEFAULTS } from "./check-kind.ts";
 import { isWhole } from "./count.ts";
-import { type PullsFor, type PullsHeld, pullsHeld } from "./pulls-for.ts";
+import { type PullsFor, type PullsHeld, pullBounds, pullsHeld } from "./pulls-for.ts";
 import type { FigureRow } from "./tile-input.ts";
 import { UNITS, type Unit } from "./units.ts";
 import { firstBeyond, numbersIn, type ValueForm } from "./value-form.ts";
@@ -79,6 +79,7 @@ export const figures: CheckKind<FiguresCheck, FiguresValue, FiguresFinding> = {
     const real = (n: number) => (unit === "count" ? isWhole(n) : Number.isFinite(n));
     return value.unit === unit && given.length > 0 && given.every(([name, n]) => Object.hasOwn(want, name) && real(n));
   },
+  beyond: ({ pulls }, { n, unit }) => (pulls && unit !== "count" ? firstBeyond(Object.values(n), unit, pullBounds(pulls)) : null),
   meetsLimit: ({ names, want }, { n }) => names.every((name) => isMet(want[name]!, n[name])),
   parts: {
     of: ({ n }) => n,

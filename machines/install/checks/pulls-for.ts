@@ -1,3 +1,6 @@
+import type { Bounds } from "../../figures/bounds.ts";
+import { MAX_PULL_LBF } from "../../loads/capacity.ts";
+
 /** What pulls on stakes are held against: the plate whose stakes have most to hold. Whole pounds. */
 export type PullsFor = {
   /** Of each of its stakes, and of its strap, lbf. */
@@ -9,6 +12,9 @@ export type PullsFor = {
   /** Between what a stake held and what it may be counted for. */
   readonly factor: number;
 };
+
+/** What a pull can be believed to be, lbf: nobody pulls on to twice what is needed, nor past what any stake is known to hold. */
+export const pullBounds = (against: PullsFor): Bounds => ({ from: 0, to: Math.max(MAX_PULL_LBF, 2 * pullToReachLbf(against)) });
 
 /** What pulls that were too low come to: what a stake may be counted for, lbf, and how many at that plate it would take; `null`, none would. */
 export type PullsHeld = PullsFor & { readonly safeLbf: number; readonly wanted: number | null };
