@@ -1,3 +1,4 @@
+import { tooManyIn } from "../site/read-site.ts";
 import { applyAmendment } from "./amend.ts";
 import { beyond, isSettled } from "./checks/any-check.ts";
 import { unbelievable } from "./checks/values.ts";
@@ -42,6 +43,8 @@ export function judge(job: Job, command: Command): [Job, Outcome] {
     const looser = looserRefusals(job.frozen, command.to);
     if (looser.length > 0) return [job, { refused: looser }];
   }
+  const full = command.type === "found" ? tooManyIn(command.to.brief.siteModel) : null;
+  if (full) return [job, { refused: [{ why: "siteFull", most: full.limit! }] }];
   if (command.type === "found" && !onlyAdds(job.frozen, command.to, command.what)) return [job, { refused: [{ why: "notOnlyFound" }] }];
   if (command.type === "answer") {
     const { check } = indexOf(job.frozen.script).gates.get(command.gate)!;

@@ -108,6 +108,8 @@ export type Refusal =
   | { readonly why: "noPhoto"; readonly unfit: Unfit }
   /** Told as found, and made for a job that has changed since, or with more than what was found. */
   | { readonly why: "notOnlyFound" }
+  /** One more than a site may be told as, and could then be corrected. */
+  | { readonly why: "siteFull"; readonly most: number }
   | { readonly why: "noProposal" }
   | { readonly why: "sameAsProposer" }
   | { readonly why: "alreadyStandingDown" }

@@ -149,17 +149,21 @@ function namesTwice({ buried, overhead, things }: SiteModel): SiteProblem[] {
   );
 }
 
-/** What is wrong with a site that has more stretches than may be told; `null` where it has not. */
+/** What is wrong with a site that has more lines and things, or more stretches, than may be told; `null` where it has not. */
 export function tooManyIn(input: unknown): SiteProblem | null {
-  const segments = countSegments(input);
+  const lists = listsOf(input);
+  const neighbors = lists.reduce((sum, list) => sum + list.length, 0);
+  if (neighbors > MAX.maxNeighbors) return { path: "", code: "tooManyNeighbors", value: neighbors, limit: MAX.maxNeighbors };
+  const segments = lists.reduce((sum, list) => list.reduce((n: number, one) => n + sizeOf(one), sum), 0);
   return segments > MAX.maxSegments ? { path: "", code: "tooManySegments", value: segments, limit: MAX.maxSegments } : null;
 }
 
-/** How many stretches a site would have, before anything of it is looked at: every point of a list counts as one. */
-function countSegments(input: unknown): number {
+/** The lines, wires and things of a site before anything of it is looked at. */
+function listsOf(input: unknown): (readonly unknown[])[] {
   const { buried, overhead, things } = (typeof input === "object" && input !== null ? input : {}) as Record<string, unknown>;
-  return [buried, overhead, things].reduce((sum: number, all) => sum + (Array.isArray(all) ? all.reduce((n, one) => n + sizeOf(one), 0) : 0), 0); // biome-ignore format: one line reads best
+  return [buried, overhead, things].filter((list): list is readonly unknown[] => Array.isArray(list));
 }
+/** How many stretches one of them has: its points count, whatever they are. */
 function sizeOf(one: unknown): number {
   const { points, shape } = (typeof one === "object" && one !== null ? one : {}) as Record<string, unknown>;
   const inside = (typeof shape === "object" && shape !== null ? shape : {}) as Record<string, unknown>;

@@ -4,6 +4,8 @@ export const SITE_LIMITS = {
   maxFt: 5280,
   /** Stretches of all lines and edges together: few enough that no hold waits while they are read. */
   maxSegments: 5_000,
+  /** Lines, wires and things together: as many as a page can show to somebody who looks for one. */
+  maxNeighbors: 500,
   minLinePoints: 2,
   minCorners: 3,
   maxCorners: 200,
@@ -57,6 +59,7 @@ export type SiteProblemCode =
   /** Farther along or off the baseline than any site reaches. */
   | "tooFar"
   | "tooManySegments"
+  | "tooManyNeighbors"
   | "tooFewPoints"
   | "tooManyCorners"
   /** All points of a line are one. */

@@ -2,7 +2,6 @@ import { foundIntent } from "../../machines/conversation/found-meant.ts";
 import type { Intent } from "../../machines/install/commands.ts";
 import type { Unnamed } from "../../machines/install/found.ts";
 import type { Frozen } from "../../machines/install/step.ts";
-import { tooManyIn } from "../../machines/site/read-site.ts";
 import { Problem, type Sentence } from "./problem.ts";
 import { readSiteModel } from "./site-model.ts";
 import { noFields } from "./strict.ts";
@@ -25,11 +24,7 @@ export function readFound(
     throw new Problem(422, (w) => w.errors.bodyShape, fields);
   }
   const { buried, overhead, things } = read.siteModel;
-  const found = foundIntent(frozen, unnamed({ is, one: buried[0] ?? overhead[0] ?? things[0]! }));
-  // A site with more than may be told could never be corrected.
-  const tooMany = found.to.brief.siteModel && tooManyIn(found.to.brief.siteModel);
-  if (tooMany) throw new Problem(422, (w) => w.errors.bodyShape, { "what.points": ({ figures }) => figures.site(tooMany) });
-  return found;
+  return foundIntent(frozen, unnamed({ is, one: buried[0] ?? overhead[0] ?? things[0]! }));
 }
 
 function unnamed({ is, one }: { is: keyof typeof LISTS; one: { readonly id: string } }): Unnamed {

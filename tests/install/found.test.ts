@@ -68,6 +68,11 @@ describe("a line that was found", () => {
     ];
     for (const other of others) expect(crew.say({ type: "found", what: GAS, to: other })).toEqual({ refused: [{ why: "notOnlyFound" }] });
   });
+  it("is refused on a site that has as many lines as it may be told with, and stays flagged", () => {
+    const lines = Array.from({ length: 500 }, (_, i) => ({ ...FAR_OFF, id: `water ${i}` }));
+    const crew = new Crew(onSite({ buried: lines }));
+    expect(tell(crew)).toEqual({ refused: [{ why: "siteFull", most: 500 }] });
+  });
   it("is refused under a name that a line has already", () => {
     const crew = new Crew(onSite({ buried: [{ ...FAR_OFF, id: "gas 1" }] }));
     expect(tell(crew)).toEqual({ refused: [{ why: "notOnlyFound" }] });

@@ -54,6 +54,10 @@ describe("what came in for a screening", () => {
       { field: "driven.1.plate", code: "outOfRange", limit: { from: 1, to: 3 } },
       { field: "driven.1.stakes", code: "notANumber" },
     ]));
+  it("a pull that no stake is known to hold is refused", () =>
+    expect(problems({ ground: ground({ pulls: [alongStrap(9800)] }) })).toMatchObject([
+      { field: "ground.pulls.0.lbf", code: "outOfRange", is: 9800, limit: { from: 0, to: 5000 } },
+    ]));
   it("more pulls than anybody makes are refused by their number", () =>
     expect(problems({ ground: ground({ pulls: Array(100_000).fill(alongStrap(900)) }) })).toEqual([
       { field: "ground.pulls", code: "tooMany", is: 100_000, limit: 200 },

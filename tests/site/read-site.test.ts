@@ -82,8 +82,10 @@ describe("what is no site", () => {
   it("more stretches than any site has are refused before they are read", () => {
     const points = Array.from({ length: SITE_LIMITS.maxSegments + 2 }, () => off(Number.NaN, 0));
     expect(problems({ buried: [gas({ points })] })).toEqual([["", "tooManySegments", SITE_LIMITS.maxSegments]]);
-    const many = Array.from({ length: SITE_LIMITS.maxSegments + 1 }, () => null);
-    expect(problems({ things: many })).toEqual([["", "tooManySegments", SITE_LIMITS.maxSegments]]);
+  });
+  it("more lines and things than anybody looks for one among are refused before they are read", () => {
+    const many = (n: number) => Array.from({ length: n }, () => null);
+    expect(problems({ things: many(300), buried: many(SITE_LIMITS.maxNeighbors - 299) })).toEqual([["", "tooManyNeighbors", 500]]);
   });
   it("no more problems are told than anybody reads", () => {
     expect(problems({ buried: Array.from({ length: 500 }, () => ({})) }).length).toBe(MAX_PROBLEMS);

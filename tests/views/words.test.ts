@@ -208,6 +208,7 @@ describe("refusals", () => {
     noThunderNear: { why: "noThunderNear" },
     noPhoto: { why: "noPhoto", unfit: { is: "none", came: "pdf" } },
     notOnlyFound: { why: "notOnlyFound" },
+    siteFull: { why: "siteFull", most: 500 },
     noProposal: { why: "noProposal" },
     sameAsProposer: { why: "sameAsProposer" },
     alreadyStandingDown: { why: "alreadyStandingDown" },

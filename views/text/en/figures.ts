@@ -24,6 +24,9 @@ const UNIT: Readonly<Record<AmountUnit, string>> = {
 /** A number in its unit, as it is written. */
 export const inUnit = (n: number, unit: AmountUnit): string => `${n.toLocaleString("en-US", { maximumFractionDigits: 3 })}${UNIT[unit]}`;
 
+/** A unit by itself, as a column is headed. */
+export const unitName = (unit: AmountUnit): string => (unit === "deg" ? "degrees" : UNIT[unit].trim());
+
 const problem = (p: FigureProblem): string => {
   switch (p.code) {
     case "missing":
@@ -58,6 +61,8 @@ const SITE: Readonly<Record<SiteProblem["code"], (p: SiteProblem) => string>> = 
   tooLarge: (p) => `${p.value} is too large. At most ${p.limit}.`,
   tooFar: (p) => `${p.value} ft is too far off. At most ${p.limit} ft along or off the baseline.`,
   tooManySegments: (p) => `${p.value.toLocaleString("en-US")} segments are too many. At most ${p.limit?.toLocaleString("en-US")}.`,
+  tooManyNeighbors: (p) =>
+    `${p.value.toLocaleString("en-US")} lines and things are too many. At most ${p.limit}: enter those near the tent.`,
   tooFewPoints: (p) => `${p.value} ${p.value === 1 ? "point is" : "points are"} too few. At least ${p.limit}.`,
   tooManyCorners: (p) => `${p.value} corners are too many. At most ${p.limit}.`,
   noLength: () => "All its points are one. Give where it runs to.",

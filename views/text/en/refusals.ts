@@ -111,6 +111,8 @@ export function refusalText(refusal: Refusal, about: About): string {
       return unfitText(refusal.unfit);
     case "notOnlyFound":
       return "The plan changed meanwhile. Say again what you found.";
+    case "siteFull":
+      return `This site is full at ${refusal.most.toLocaleString("en-US")}. Flag what you found, stay off it, and have the lead take doubles off.`;
     case "noProposal":
       return "No change is waiting for that.";
     case "sameAsProposer":
