@@ -4,7 +4,7 @@ import { SHEET } from "./gates.ts";
 import type { Limits } from "./limits.ts";
 import { looserAnchorage } from "./looser-anchorage.ts";
 import { looserWatch } from "./looser-watch.ts";
-import { overheadLinesOf } from "./overhead-lines.ts";
+import { type ListedLine, overheadLinesOf } from "./overhead-lines.ts";
 import { foldName } from "./person-name.ts";
 import type { Refusal } from "./refusals.ts";
 import type { Frozen } from "./step.ts";
@@ -155,26 +155,34 @@ const pullOf = ({ pullTestLbf }: Sheet): number => pullTestLbf ?? Number.POSITIV
 
 /**
  * Lines nearer than before, or off the list. Nobody signs for one that was never there: it is shown as looser, and those that are
- * left are asked again. Where lines were entered on the site it is a correction of what was entered, and no paper governs it.
+ * left are asked again. Of a line that was entered on the site it is a correction of what was entered, and no paper governs it; a
+ * voltage that the brief lists is its owner's to say, whatever is entered beside it.
  */
 function looserOverhead(from: Frozen, to: Frozen): Looser[] {
+  const gone = overheadLinesOf(to.brief).length < overheadLinesOf(from.brief).length;
+  if (comesNearer(listed(from), beside(from, to))) return [{ field: "site.overheadKv", paper: "lineOwner" }];
   const isEntered = [from, to].some(({ brief }) => (brief.siteModel?.overhead.length ?? 0) > 0);
-  const [near, gone] = [comesNearer(from, to), overheadLinesOf(to.brief).length < overheadLinesOf(from.brief).length];
-  if (isEntered) return near || gone ? [{ field: "siteModel.overhead", paper: null }] : [];
-  return [
-    ...(near ? [{ field: "site.overheadKv", paper: "lineOwner" } as const] : []),
-    ...(gone ? [{ field: "site.overheadKv", paper: null }] : []),
-  ];
+  if (isEntered) return gone || comesNearer(wires(from), wires(to)) ? [{ field: "siteModel.overhead", paper: null }] : [];
+  return gone ? [{ field: "site.overheadKv", paper: null }] : [];
 }
 
-/**
- * Whether some line may be nearer than before, those off the list aside: the ones that are left, nearest first, against as many
- * of those before. One that is its owner's to say is as far as can be.
- */
-function comesNearer(from: Frozen, to: Frozen): boolean {
-  const [before, after] = [from, to].map(({ brief }) => overheadLinesOf(brief).map(({ kv }) => kv));
-  if (JSON.stringify(before) === JSON.stringify(after) || after!.length === 0) return false;
-  const [was, is] = [from, to].map(({ limits }) => limits.overheadFt.is.map((ft) => ft ?? Number.POSITIVE_INFINITY).sort((a, b) => a - b));
+/** A line with its clearance, ft. One that is its owner's to say is as far as can be. */
+type Wire = ListedLine & { readonly ft: number };
+const wires = ({ brief, limits }: Frozen): Wire[] =>
+  overheadLinesOf(brief).map((line, i) => ({ ...line, ft: limits.overheadFt.is[i] ?? Number.POSITIVE_INFINITY }));
+
+const listed = (job: Frozen): Wire[] => wires(job).filter(({ name }) => name === null);
+/** What a change has beside the lines that were entered before. */
+function beside(from: Frozen, to: Frozen): Wire[] {
+  const before = new Set(from.brief.siteModel?.overhead.map(({ id }) => id));
+  return wires(to).filter(({ name }) => name === null || !before.has(name));
+}
+
+/** Whether some line may be nearer than before, those off the list aside: the ones that are left, nearest first, against as many of those before. */
+function comesNearer(before: readonly Wire[], after: readonly Wire[]): boolean {
+  const kvs = [before, after].map((lines) => JSON.stringify(lines.map(({ kv }) => kv)));
+  if (kvs[0] === kvs[1] || after.length === 0) return false;
+  const [was, is] = [before, after].map((lines) => lines.map(({ ft }) => ft).sort((a, b) => a - b));
   const more = Math.max(0, is!.length - was!.length);
   return is!.slice(more).some((ft, i) => ft < was![i]!);
 }

@@ -4,11 +4,13 @@ import { changesOf } from "../../machines/install/changes.ts";
 import { DEFAULTS, limitsFor, MAX_GUST_MPH } from "../../machines/install/limits.ts";
 import { looserIn } from "../../machines/install/looser.ts";
 import type { Frozen } from "../../machines/install/step.ts";
+import { EMPTY_SITE, type SiteModel } from "../../machines/site/model.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { refusalText } from "../../views/text/en/refusals.ts";
 import { briefOf, DAY, frozenOf, SMALL, START } from "../proof/fixtures.ts";
 import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
+import { at, wire } from "../support/sites.ts";
 
 /** A sheet that gives every figure, stricter than what is usual. */
 const FIGURES: Partial<Sheet> = {
@@ -134,6 +136,24 @@ describe("a wire", () => {
     crew.ready();
     expect(crew.next()).toEqual({ did: "moved" });
   });
+});
+
+describe("a voltage that the brief lists, beside a wire that is entered on the site", () => {
+  const site = (overheadKv: number[], ...overhead: SiteModel["overhead"]) =>
+    frozenOf({ ...given({ site: { overheadKv } }), siteModel: { ...EMPTY_SITE, overhead } });
+  const far = wire([at(400, 0), at(400, 90)], { id: "far off" });
+  it("is its owner's to say, and gets no lower by a wire that is entered far off", () => {
+    for (const to of [site([7.2], far), site([], far)])
+      expect(new Crew(site([500]).brief).say({ type: "amend", because: "it's the small one", to })).toEqual({
+        refused: [{ why: "looserLimit", paper: "lineOwner", fields: ["site.overheadKv"] }],
+      });
+  });
+  it("is entered on the site where it runs", () => {
+    const entered = site([], { ...far, kv: 500 });
+    expect(new Crew(site([500]).brief).say({ type: "amend", because: "taped it", to: entered })).toEqual({ did: "proposed" });
+  });
+  it("of a wire that was entered is a correction of two people's", () =>
+    expect(looserIn(site([], { ...far, kv: 500 }), site([], far))).toEqual([{ field: "siteModel.overhead", paper: null }]));
 });
 
 describe("a line off the list", () => {
