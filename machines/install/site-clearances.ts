@@ -1,4 +1,4 @@
-import { type Clearance, clearancesOf, type SiteClearances } from "../site/clearances.ts";
+import { clearancesOf, type SiteClearances } from "../site/clearances.ts";
 import type { SiteModel } from "../site/model.ts";
 import { type Place, placeByCornerA, type StakeName } from "../site/stand.ts";
 import type { TentPlan } from "../tent/types.ts";
@@ -34,15 +34,13 @@ type Known = { readonly by: By; readonly clearances: SiteClearances };
 const known = new WeakMap<TentPlan, WeakMap<SiteModel, Known>>();
 
 function workedOut(plan: TentPlan, site: SiteModel, { limits, place }: { limits: Judging; place: Place }): SiteClearances {
-  const all = clearancesOf(plan, site, { place, rules: clearanceRules(limits, site.overhead) });
   const replaced = new Set(
     (site.fixes ?? []).flatMap((fix) => (fix.is === "engineeredAnchor" ? fix.expose.map((line) => keyOf(fix.stake, line)) : [])),
   );
-  if (replaced.size === 0) return all;
-  const isLeft = ({ of, from }: Clearance) => from.is !== "buried" || of.is === "pole" || of.is === "outline" || !replaced.has(keyOf(of, from.line.id)); // biome-ignore format: one line reads best
-  const neighbors = all.neighbors.map(({ from, short, nearest }) => ({ from, short: short.filter(isLeft), nearest }));
-  return { ...all, neighbors };
+  const isReplaced = (stake: StakeName, line: string) => replaced.has(keyOf(stake, line));
+  return clearancesOf(plan, site, { place, rules: clearanceRules(limits, site.overhead), isReplaced });
 }
 
-/** A stake and a line that it stands near, as one text. */
-const keyOf = (stake: StakeName, line: string): string => JSON.stringify([stake, line]);
+/** A stake and a line that it stands near, as one text, however a record has sorted their fields. */
+const keyOf = (stake: StakeName, line: string): string =>
+  JSON.stringify(stake.is === "plate" ? [stake.station, stake.plate, line] : [stake.pole, line]);

@@ -69,15 +69,22 @@ export type SiteClearances = {
 /** How many stakes of each line the crew measures. */
 const MEASURED = 3;
 
+/** Where a tent stands and what it is judged by; and the stakes that are in no zone of a line, as an engineer's anchor takes their place there. */
+type Judging = {
+  readonly place: Place;
+  readonly rules: ClearanceRules;
+  readonly isReplaced?: (stake: StakeName, line: string) => boolean;
+};
+
 /**
  * Distances of a tent at a place to all that was entered of its site: stakes and inside ties to buried lines, poles to overhead
  * lines as if they fell toward them, ropes and cloth to what stands there and to the edge of the ground.
  */
-export function clearancesOf(plan: TentPlan, site: SiteModel, { place, rules }: { place: Place; rules: ClearanceRules }): SiteClearances {
+export function clearancesOf(plan: TentPlan, site: SiteModel, { place, rules, isReplaced = () => false }: Judging): SiteClearances {
   const tent = standingAt(standingOf(plan), place);
   const outline = outlineOf(tent.outline);
   const neighbors = neighborsOf(site).map((from) => {
-    const all = distancesTo(from, { tent, outline, ground: site.ground, rules }).sort((a, b) => a.spareFt - b.spareFt);
+    const all = distancesTo(from, { tent, outline, ground: site.ground, rules, isReplaced }).sort((a, b) => a.spareFt - b.spareFt);
     // Those that are too near come first. Of thousands of distances few are told, and only those are added up.
     const end = all.findIndex(({ spareFt, distanceFt }) => spareFt > 0 && distanceFt > 0);
     const told = all.slice(0, Math.max(MEASURED, end < 0 ? all.length : end)).map((one) => judged(one, from));
@@ -91,7 +98,11 @@ export function clearancesOf(plan: TentPlan, site: SiteModel, { place, rules }: 
   };
 }
 
-type Around = { readonly tent: Standing; readonly outline: Outline; readonly ground: Area | null; readonly rules: ClearanceRules };
+type Around = Required<Pick<Judging, "rules" | "isReplaced">> & {
+  readonly tent: Standing;
+  readonly outline: Outline;
+  readonly ground: Area | null;
+};
 
 /** What is left over of a distance; where the wanted distance is not known, what there is beyond the terms that are. */
 type Distance = Pick<Clearance, "of" | "distanceFt" | "terms"> & { readonly spareFt: number };
@@ -105,12 +116,13 @@ const distance = (of: Clearance["of"], distanceFt: number, { terms, ft }: Sum): 
 type Sum = { readonly terms: readonly Term[]; readonly ft: number };
 const sumOf = (terms: readonly Term[]): Sum => ({ terms, ft: knownFt(terms) });
 
-function distancesTo(from: Neighbor, { tent, outline, ground, rules }: Around): Distance[] {
+function distancesTo(from: Neighbor, { tent, outline, ground, rules, isReplaced }: Around): Distance[] {
   if (from.is === "buried") {
     const zone = zoneTerms(from.line, rules);
     const sum = oncePer((reachFt: number) => sumOf([...zone, reachTerm({ reachFt })]));
     const segments = segmentsOf(from.line.points);
-    return tent.stakes.map(({ name, at, reachFt }) => distance(name, nearestFt(at, segments), sum(reachFt)));
+    const driven = tent.stakes.filter(({ name }) => !isReplaced(name, from.line.id));
+    return driven.map(({ name, at, reachFt }) => distance(name, nearestFt(at, segments), sum(reachFt)));
   }
   if (from.is === "overhead") {
     const clear = wireTerms(from.line, rules);

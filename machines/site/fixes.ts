@@ -19,9 +19,11 @@ export function fixesAt(plan: TentPlan, site: SiteModel, { place, rules }: { pla
   const { stakes } = standingAt(standingOf(plan), place);
   const linesIn = linesAround(site, rules);
   const inZone = stakes.filter((s) => linesIn(s, NOT_MOVED).length > 0);
-  const replaced = (s: Stakes): StakeFix => {
-    const expose = linesIn(s, NOT_MOVED).flatMap(({ id, kind }) => (kind === "excavation" ? [] : [id]));
-    return { is: "engineeredAnchor", stake: s.name, expose };
+  // In ground that was dug nothing holds: neither a stake nor an anchor is offered there.
+  const replaced = (s: Stakes): StakeFix[] => {
+    const lines = linesIn(s, NOT_MOVED);
+    const isDug = lines.some(({ kind }) => kind === "excavation");
+    return isDug ? [] : [{ is: "engineeredAnchor", stake: s.name, expose: lines.map(({ id }) => id) }];
   };
   const ofStation = (all: readonly Stakes[], id: string) => all.filter(({ name }) => name.is === "plate" && name.station === id);
   const perimeter = EDGES.flatMap((edge): StakeFix[] => {
@@ -35,12 +37,12 @@ export function fixesAt(plan: TentPlan, site: SiteModel, { place, rules }: { pla
         const byFt = slides(row, station, plan.spec.spacingFt).find((ft) =>
           own.every((s) => linesIn(s, { xFt: row.along.xFt * ft, yFt: row.along.yFt * ft }).length === 0),
         );
-        if (byFt === undefined) return bad.map(replaced);
+        if (byFt === undefined) return bad.flatMap(replaced);
         row.atFt.set(station.id, row.atFt.get(station.id)! + byFt);
         return [{ is: "slide", station: station.id, byFt, stakes: own.map(({ name }) => name) }];
       });
   });
-  return [...perimeter, ...inZone.filter(({ name }) => name.is === "tie").map(replaced)];
+  return [...perimeter, ...inZone.filter(({ name }) => name.is === "tie").flatMap(replaced)];
 }
 
 const NOT_MOVED: Point = { xFt: 0, yFt: 0 };

@@ -3,12 +3,15 @@ import { changesOf } from "../../machines/install/changes.ts";
 import { everythingLooser } from "../../machines/install/looser-site.ts";
 import { placeOf } from "../../machines/install/site-clearances.ts";
 import { clearanceRules } from "../../machines/install/site-rules.ts";
+import { truckLoadOf } from "../../machines/install/truck-load.ts";
 import { fixesAt } from "../../machines/site/fixes.ts";
 import type { SiteModel } from "../../machines/site/model.ts";
 import { problemsOfFixes } from "../../machines/site/read-fixes.ts";
 import { readSite } from "../../machines/site/read-site.ts";
 import { toldAs } from "../../machines/site/told-as.ts";
 import { changeText } from "../../views/text/en/changes.ts";
+import { en } from "../../views/text/en/en.ts";
+import { sayText } from "../../views/text/replies.ts";
 import { disagreements } from "../proof/disagreements.ts";
 import { frozenOf } from "../proof/fixtures.ts";
 import { PAPER } from "../support/answers.ts";
@@ -62,11 +65,7 @@ describe("plates that slide", () => {
 describe("an engineer's anchor in place of a stake", () => {
   const brief = fixedWith(anchor);
   it("takes that stake out of that line's zone, for two gates of its own", () => {
-    expect(calls(brief).filter((id) => /^(?:site|anchor)\./.test(id))).toEqual([
-      "site.clear",
-      "anchor.exposed.AB1.1",
-      "anchor.paper.AB1.1",
-    ]);
+    expect(calls(brief).filter((id) => /^(?:site|anchor)\./.test(id))).toEqual(["anchor.exposed.AB1.1", "anchor.paper.AB1.1"]);
     expect(disagreements(frozenOf(brief))).toEqual([]);
   });
   it("is opened by the line exposed and a paper that two have seen, and by nothing else", () => {
@@ -76,6 +75,44 @@ describe("an engineer's anchor in place of a stake", () => {
     crew.say({ type: "answer", gate, value: PAPER });
     expect(crew.next()).toMatchObject({ refused: [{ gate, status: "unseen" }] });
     expect(crew.goTo("baseline").call).toBe("baseline");
+  });
+  it("does so however the record has sorted its fields", () => {
+    const sorted = fixedWith({ ...anchor, stake: { is: "plate", plate: 1, station: "AB1" } });
+    expect(calls(sorted)).not.toContain("site.stakes");
+  });
+  it("is in the way of nothing else: its stakes are not driven, counted, taped to, brought or pulled", () => {
+    const step = (of: typeof brief, id: string) => frozenOf(of).script.steps.find((s) => s.id === id)!;
+    const [want, before] = [brief, crossed].map((of) => step(of, "stakes.AB").gate!.check);
+    const at = frozenOf(crossed).plan.plates.find(({ station }) => station === "AB1")!;
+    if (want?.kind !== "figures" || before?.kind !== "figures") throw new Error("no counts");
+    expect([want.want.stakes?.to, want.want.plates?.to]).toEqual([before.want.stakes!.to! - at.stakes, before.want.plates!.to! - 1]);
+    expect(sayText(step(brief, "drive.AB"), en)).toBe("Drive AB, not AB1. Off the paint. Find the tallest.");
+    expect(step(brief, "nearest.gas").params).not.toMatchObject({ stakes: expect.stringContaining("AB1") });
+    const count = (of: typeof brief, item: string) =>
+      truckLoadOf(of, frozenOf(of).plan, frozenOf(of).limits).find((l) => l.item === item)!.count;
+    expect(count(crossed, "perimeterStake") - count(brief, "perimeterStake")).toBeGreaterThanOrEqual(at.stakes);
+    expect(Number(step(crossed, "strike.stakes").params!.stakes) - Number(step(brief, "strike.stakes").params!.stakes)).toBe(at.stakes);
+  });
+  it("in place of an inside stake has that one not driven either", () => {
+    const tie = fixedWith({ is: "engineeredAnchor", stake: { is: "tie", pole: "C1" }, expose: ["gas 1"] });
+    expect(sayText(frozenOf(tie).script.steps.find(({ id }) => id === "tied.center.C1")!, en)).toBe("Center pole C1: drive nothing. Strap it to the engineer's anchor."); // biome-ignore format: one line reads best
+    expect(frozenOf(tie).plan.kit.some(({ item }) => item === "interiorStake")).toBe(false);
+  });
+  it("is offered for no stake in dug ground", () => {
+    const {
+      plan,
+      limits,
+      brief: there,
+    } = frozenOf(
+      onSite({
+        buried: [
+          { ...CROSSING, kind: "excavation" },
+          { ...CROSSING, id: "gas 1" },
+        ],
+      }),
+    );
+    const found = fixesAt(plan, there.siteModel!, { place: placeOf(plan, there.siteModel!), rules: clearanceRules(limits, []) });
+    expect(found.filter(({ is }) => is === "engineeredAnchor")).toEqual([]);
   });
   it("helps no stake in dug ground", () => {
     const dug = onSite({ buried: [{ ...CROSSING, kind: "excavation" }], fixes: [{ ...anchor, expose: [] }] });

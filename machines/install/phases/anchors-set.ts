@@ -4,6 +4,7 @@ import { CORNERS, type Corner, type EdgePlan, type Point, type TentPlan } from "
 import type { Brief } from "../brief.ts";
 import { COMPETENT, exactlyEach, figures, type GateDraft, gate, measure, measures, noneOf, SHEET, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
+import { replacedAt, replacedIn } from "../replaced.ts";
 import type { StepDraft } from "../step.ts";
 import { anchorsScreened } from "./anchors-screened.ts";
 import { DRIVING, kitLines } from "./needs.ts";
@@ -11,7 +12,7 @@ import { DRIVING, kitLines } from "./needs.ts";
 /** Marks, then stakes: right kind, deep enough, not toward the tent, and as many as the plan says. */
 export function anchorsSet(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const { before, after } = anchorsScreened(brief, plan);
-  return [...marks(plan, limits), ...kit(brief, limits), ...before, ...stakes(plan, limits), ...pulls(brief, plan), ...after];
+  return [...marks(plan, limits), ...kit(brief, limits), ...before, ...stakes(brief, plan, limits), ...pulls(brief, plan), ...after];
 }
 
 function marks(plan: TentPlan, { squareInPer50Ft, taping }: Limits): StepDraft[] {
@@ -60,7 +61,7 @@ function kit({ sheet, site }: Brief, limits: Limits): StepDraft[] {
   ];
 }
 
-function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDraft[] {
+function stakes({ siteModel }: Brief, plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDraft[] {
   const judged = { roles: COMPETENT, reopenedBy: ["sheet", "anchors"] as const, paper: "engineer" as const };
   const counted = { reopenedBy: ["stations", "anchors"] as const };
   const at = (id: string, of: { stakes: number; plates: number }, params: StepDraft["params"] = {}): StepDraft => ({
@@ -75,6 +76,13 @@ function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDra
     const there = plan.stations.filter(of);
     return { stakes: there.reduce((n, s) => n + s.stakes, 0), plates: there.reduce((n, s) => n + s.plates, 0) };
   };
+  const replaced = replacedIn(siteModel ?? {});
+  const edgeAt = new Map(plan.stations.map(({ id, edge }): [string, string] => [id, edge]));
+  /** What is not driven there: an engineer's anchor takes its place. */
+  const except = ({ name }: EdgePlan): NonNullable<StepDraft["params"]> => {
+    const codes = replacedAt(replaced, plan, (id) => edgeAt.get(id) === name);
+    return codes === "" ? {} : { except: codes };
+  };
   return [
     ...plan.edges.map(
       (e): StepDraft => ({
@@ -82,7 +90,7 @@ function stakes(plan: TentPlan, { maxShowingIn, stakeLeanDeg }: Limits): StepDra
         wordsKey: "drive.edge",
         work: "driving",
         needs: [...kitLines("perimeterStake"), ...DRIVING],
-        params: edgeOf(e),
+        params: { ...edgeOf(e), ...except(e) },
         gate: gate(measure("in", 0, maxShowingIn.is), { ...judged, source: maxShowingIn.source }),
       }),
     ),

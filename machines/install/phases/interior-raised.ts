@@ -1,8 +1,9 @@
 import type { LoadItem } from "../../tent/load.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief } from "../brief.ts";
-import { atLeast, COMPETENT, exactly, gate, measure, yes } from "../gates.ts";
+import { atLeast, COMPETENT, exactly, type GateDraft, gate, measure, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
+import { replacedAt, replacedIn } from "../replaced.ts";
 import type { StepDraft } from "../step.ts";
 import { DRIVING, kitLines, toRaise } from "./needs.ts";
 import { asOne, countIn, countOut, type Line, lineParams, linesOf, MIN_HANDS } from "./pole-lines.ts";
@@ -13,7 +14,7 @@ import { asOne, countIn, countOut, type Line, lineParams, linesOf, MIN_HANDS } f
  */
 export function interiorRaised(brief: Brief, plan: TentPlan, limits: Limits): StepDraft[] {
   const lines = linesOf(brief, plan);
-  const ties = (line: Line): StepDraft => tied(line, limits);
+  const ties = (line: Line): StepDraft => ({ ...tied(brief, plan, line), gate: driven(limits) });
   const tying = [
     { id: TYING, wordsKey: "under.ties", work: "under" as const, needs: whole(plan), gate: countIn(brief) },
     ...lines.map(ties),
@@ -57,18 +58,26 @@ function lineCalls(brief: Brief, plan: TentPlan, line: Line, ties: readonly Step
   ]);
 }
 
-/** It finishes the line. Its ticket and gear were asked before anybody went under; the depth of its stakes is its answer. */
-const tied = (line: Line, { maxShowingIn }: Limits): StepDraft => ({
-  id: `tied.${line.id}`,
-  wordsKey: `tied.${line.kind}`,
-  params: lineParams(line),
-  gate: gate(measure("in", 0, maxShowingIn.is), {
+/**
+ * It finishes the line. Its ticket and gear were asked before anybody went under; the depth of its stakes is its answer. `anchored`:
+ * poles that are strapped to an engineer's anchor, with no stake of their own.
+ */
+function tied({ siteModel }: Brief, plan: TentPlan, line: Line): Omit<StepDraft, "gate"> {
+  const anchored = replacedAt(replacedIn(siteModel ?? {}), plan, (pole) => line.poles.includes(pole));
+  return {
+    id: `tied.${line.id}`,
+    wordsKey: `tied.${line.kind}`,
+    params: { ...lineParams(line), ...(anchored === "" ? {} : { anchored }) },
+  };
+}
+
+const driven = ({ maxShowingIn }: Limits): GateDraft =>
+  gate(measure("in", 0, maxShowingIn.is), {
     source: maxShowingIn.source,
     roles: COMPETENT,
     reopenedBy: ["sheet"],
     paper: "engineer",
-  }),
-});
+  });
 
 /** Each line is tied before the next goes up, unless the sheet says otherwise. */
 const tiedAtTheEnd = ({ sheet }: Brief): boolean => sheet !== null && sheet.interiorTies !== "byLine";

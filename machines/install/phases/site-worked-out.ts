@@ -19,7 +19,8 @@ export function siteWorkedOut({ siteModel }: Brief, plan: TentPlan, worked: Site
   // Where a figure is missing nothing is said to be clear: the gates that measure ask for it.
   const isKnown =
     worked.neighbors.length > 0 && worked.neighbors.every(({ nearest }) => nearest.every(({ verdict }) => verdict !== "notKnown"));
-  return isKnown ? [{ id: "site.clear", params: { neighbors: worked.neighbors.length }, work: "outside" }, ...fixes] : fixes;
+  // An anchor stands in a zone, with calls of its own: nothing is said to be clear there.
+  return isKnown && fixes.length === 0 ? [{ id: "site.clear", params: { neighbors: worked.neighbors.length }, work: "outside" }] : fixes;
 }
 
 function tooNear(id: string, short: readonly Shortfall[]): StepDraft[] {

@@ -1,5 +1,6 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches } from "../names.ts";
+import { placesText } from "../worked-out.ts";
 
 /** Tapes come in 100, 200 and 300 ft; a line is read in one pull. */
 function tapeFor(before: string, lengthFt: number): string {
@@ -79,7 +80,10 @@ export const anchorsSet: CallTexts = {
     ifNot: "Take them out and count again.",
   },
   "drive.edge": {
-    say: (of) => `Drive ${of.edge}. Keep off locate paint. Find the stake sticking up most.`,
+    say: (of) =>
+      of.except === undefined
+        ? `Drive ${of.edge}. Keep off locate paint. Find the stake sticking up most.`
+        : `Drive ${of.edge}, not ${placesText(String(of.except).split(" "), 1)}. Off the paint. Find the tallest.`,
     ask: () => "How many inches sticking up?",
     why: "What sticks up holds nothing. If a stake meets something, stop and look.",
     wrong: "It stops, and somebody in a hurry keeps pounding. It wasn't a rock.",

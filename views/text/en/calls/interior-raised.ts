@@ -1,5 +1,6 @@
 import type { CallTexts } from "../../call-text.ts";
 import { lineName } from "../names.ts";
+import { placesText } from "../worked-out.ts";
 
 export const interiorRaised: CallTexts = {
   "poles.pinned": {
@@ -59,7 +60,10 @@ export const interiorRaised: CallTexts = {
     ifNot: "Nothing moves. Fewer: find who's missing. More: count again.",
   },
   "tied.quarters": {
-    say: (of) => `${lineName(of)}: drive at white dots, off the paint. Strap each.`,
+    say: (of) =>
+      of.anchored === undefined
+        ? `${lineName(of)}: drive at white dots, off the paint. Strap each.`
+        : `${lineName(of)}: drive at white dots, not ${placesText(String(of.anchored).split(" "), 1)}. Strap each.`,
     ask: () => "All tied? Worst stake: how many inches sticking up?",
     why: "Uplift takes the weight off a pole, and then it falls.",
     wrong: "The evening is still, so it's left for the morning. A gust lifts the roof, the pole hangs for a moment, and drops.",
@@ -67,8 +71,11 @@ export const interiorRaised: CallTexts = {
     ifNot: "Drive it down. Won't go, paint in doubt, dot gone? Lower the line, or the engineer's paper.",
   },
   "tied.center": {
-    say: (of) => `${lineName(of)}: drive at its white dot, off the paint. Strap it.`,
-    ask: () => "Tied? How many inches sticking up?",
+    say: (of) =>
+      of.anchored === undefined
+        ? `${lineName(of)}: drive at its white dot, off the paint. Strap it.`
+        : `${lineName(of)}: drive nothing. Strap it to the engineer's anchor.`,
+    ask: (of) => (of.anchored === undefined ? "Tied? How many inches sticking up?" : "Tied? Nothing's driven, so zero inches?"),
     why: "When the roof lifts, the center pole hangs, and comes down last and hardest.",
     wrong: "The strap goes to the nearest stake instead of its own. It pulls the foot sideways, and the pole leans with the load on.",
     well: "Drive at the mark, off the locate paint, or use one already driven where the sheet wants it. Strap as the sheet shows, slack out, pull once.",
