@@ -45,7 +45,7 @@ export const STYLESHEETS = {
   join: sheet(DIGESTS, "pages/join/style.css"),
   learning: sheet("pages/join/style.css", "pages/learn/style.css"),
   plan: sheet("pages/plan/style.css"),
-  site: sheet(LOAD_LINES, "pages/site/style.css"),
+  site: sheet(LOAD_LINES, "pages/site/clearances.css", "pages/site/style.css"),
   layout: sheet(DIGESTS, "pages/layout/style.css"),
   truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css"),
   time: sheet("pages/time/style.css"),

@@ -21,6 +21,9 @@ const OF_LOAD: readonly Reason[] = [
   "walled", "wallsNotTold", "gustNotTold", "exposureNotTold", "underRoofNotTold", "roofSlopeNotPublished",
 ]; // biome-ignore format: what is not known of the load
 
+/** Those of some reasons for which the load of anchors is not known. */
+export const reasonsOfLoad = (all: readonly Reason[]): readonly Reason[] => all.filter((reason) => OF_LOAD.includes(reason));
+
 /** The screening of a job's anchors; `null` where nobody told anything of them, and then they are not screened. */
 export function screenedOf(brief: Screened, plan: TentPlan): AnchorsScreened | null {
   const { anchorage } = brief;
@@ -31,7 +34,7 @@ export function screenedOf(brief: Screened, plan: TentPlan): AnchorsScreened | n
     (most, one) => ((one.demandLbf ?? 0) > (most?.demandLbf ?? 0) ? one : most),
     null,
   );
-  return { screening, worst: worst && pullsFor(worst, plan, anchorage), isLoadKnown: !screening.reasons.some((r) => OF_LOAD.includes(r)) };
+  return { screening, worst: worst && pullsFor(worst, plan, anchorage), isLoadKnown: reasonsOfLoad(screening.reasons).length === 0 };
 }
 
 type WorstPlate = { readonly station: string; readonly demandLbf: number | null; readonly stakesCounted: number };

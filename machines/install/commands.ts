@@ -154,6 +154,8 @@ export type Did =
   | "noted"
   | "photographed"
   | "read"
+  /** The wind was read by whoever watches the standing tent. */
+  | "watched"
   | "proposed"
   | "amended"
   | "discarded"

@@ -122,11 +122,15 @@ function installMachine(script: Script, limits: JobState["limits"]) {
         on: {
           clock: verdicts(["passTime"] as const),
           reading: [
-            { guard: "readingByWhoMayNot", ...refuseFor(({ event }) => roleRefusal(mayAsk("reading"), event)) },
+            {
+              guard: { type: "readingByWhoMayNot", params: { script } },
+              ...refuseFor(({ event }) => roleRefusal(mayAsk("reading"), event)),
+            },
             { guard: "readingInALee", ...refuse({ why: "inALee" }) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
             { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },
+            { guard: { type: "onlyWatches", params: { script } }, actions: [{ type: "watchOver", params: { script } }, did("watched")] },
             ...verdicts([{ type: "read", params: { script } }, did("read")] as const),
           ],
         },

@@ -22,6 +22,7 @@ import { answerStatus, isPassed, sessionSince } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 import { clocksIn } from "./wall-time.ts";
+import { onlyWatches, watchedAnd } from "./watched.ts";
 import { canOnlyStop, thundery, weatherAt } from "./weather.ts";
 
 export type Event =
@@ -96,12 +97,14 @@ export const install = setup({
       toAdded(script, step, context) && asked(script, step, context, event.at) === null,
     goesOnHere: ({ context, event }, { id, script, step }: Leaf & { id: StepId }) =>
       context.resumeAt === id && asked(script, step, context, event.at) === null,
-    readingByWhoMayNot: ({ context, event }) =>
+    readingByWhoMayNot: ({ context, event }, { script }: { script: Script }) =>
       event.type === "reading" &&
+      !onlyWatches(event, context, script) &&
       (!OPENS_NOTHING.includes(event.reading.kind) || airOpens(event.reading, context)) &&
       !canOnlyStop(event.reading, context) &&
       !mayAsk(event.type).includes(event.role) &&
       !onlyWarns(event, context),
+    onlyWatches: ({ context, event }, { script }: { script: Script }) => event.type === "reading" && onlyWatches(event, context, script),
     /** Judged after who may: a lee that is over a limit in force counts, as it can only stop. */
     readingInALee: ({ context, event }) =>
       event.type === "reading" && inALee(event.reading) && !canOnlyStop(event.reading, context) && !onlyWarns(event, context),
@@ -175,10 +178,13 @@ export const install = setup({
     read: assign(({ context, event }, { script }: { script: Script }) => {
       if (event.type !== "reading") return {};
       const winds = script.watch ? { winds: windsAnd(context.winds ?? [], event.reading) } : {};
-      const read = { ...withReading(context, event), ...winds };
+      const read = { ...withReading(context, event), ...winds, ...watchedAnd(event, context, script) };
       const happened = happeningOf(event.reading, context);
       return happened ? reopenFor(script, read, happened, event.entry) : read;
     }),
+    watchOver: assign(({ context, event }, { script }: { script: Script }) =>
+      event.type === "reading" ? watchedAnd(event, context, script) : {},
+    ),
     passTime: assign(({ context, event }) => ({
       lastAt: Math.max(context.lastAt, event.at),
       sessionAt: sessionSince(context, event.at),

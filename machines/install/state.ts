@@ -65,6 +65,8 @@ export type JobState = {
   readonly thunderBefore?: readonly Instant[] | undefined;
   /** The winds of the last hour; kept only where a plan of the standing tent is judged by them. */
   readonly winds?: readonly Pick<Wind, "mph" | "gustMph" | "takenAt">[];
+  /** The last wind that whoever watches the standing tent read, by its plan; absent where none was. */
+  readonly watched?: Pick<Wind, "mph" | "gustMph" | "takenAt">;
   /** How far the thunder at that moment was, s from flash to bang; absent where no thunder was counted. */
   readonly flash?: { readonly at: Instant; readonly seconds: number };
   /** The last of the air that was told, each with its time; absent where it never was. */

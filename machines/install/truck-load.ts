@@ -26,10 +26,10 @@ export function truckLoadOf(brief: Brief, plan: TentPlan, { exits, exitSignsFrom
     exits: exits.is?.exits ?? EXITS_UNKNOWN,
     exitSigns: use.occupants === null || use.occupants >= exitSignsFrom.is,
     pulls: !site.soilKnown || mayPullAnchors(brief, plan),
-    ...(weights ? { weights: weights.straps } : {}),
+    ...(weights?.is === "known" ? { weights: weights.straps } : {}),
   });
   const lines = loadOf({ kit: [...plan.kit, ...tools] }, kit);
-  return weights ? lines.map((line) => weighed(line, weights.eachLb)) : lines;
+  return weights?.is === "known" ? lines.map((line) => weighed(line, weights.eachLb)) : lines;
 }
 
 /** A weight is worked out, and no yard says otherwise: what one has to weigh at least. */

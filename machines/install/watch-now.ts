@@ -7,10 +7,17 @@ import { AGREED, agreedMph, worstMph } from "./weather.ts";
 export const levelsNow = ({ limitMph }: Watch, state: Pick<JobState, "answers">): Levels =>
   levelsOf(Math.min(limitMph, agreedMph(state, AGREED.evacuate) ?? limitMph));
 
+type WatchState = Pick<JobState, "answers" | "wind" | "watched">;
+/** A wind of whoever watches counts while it is the last one, but takes no wind at the limit back. */
+const isNewer = (watched: WatchState["watched"], wind: WatchState["wind"]): watched is NonNullable<typeof watched> =>
+  watched !== undefined && (!wind || watched.takenAt >= wind.takenAt);
+
 /** The level that the last wind is at; `null` where it is under all of them, or none was read. */
-export function levelAt(watch: Watch, state: Pick<JobState, "answers" | "wind">): keyof Levels | null {
+export function levelAt(watch: Watch, state: WatchState): keyof Levels | null {
   const levels = levelsNow(watch, state);
-  const worst = state.wind ? worstMph(state.wind) : 0;
+  const { wind, watched } = state;
+  const counts = isNewer(watched, wind) && (!wind || worstMph(wind) < levels.atLimit) ? watched : wind;
+  const worst = counts ? worstMph(counts) : 0;
   return [...LEVELS].reverse().find((level) => worst >= levels[level]) ?? null;
 }
 
@@ -18,11 +25,13 @@ export function levelAt(watch: Watch, state: Pick<JobState, "answers" | "wind">)
 export type ReadingDue = { readonly everyMin: number; readonly dueAt: Instant; readonly is: "later" | "quiet" | "top" | "loud" };
 
 /** When the wind of a standing tent is to be read again by its plan; `null` where it has none. */
-export function readingDue(watch: Watch, state: Pick<JobState, "answers" | "wind">, at: Instant): ReadingDue | null {
+export function readingDue(watch: Watch, state: WatchState, at: Instant): ReadingDue | null {
   if (!watch.plan) return null;
   const everyMin = levelAt(watch, state) === null ? watch.plan.readEveryMin : watch.plan.readWindyMin;
   const everyMs = everyMin * 60_000;
-  const dueAt = state.wind ? state.wind.takenAt + everyMs : at;
+  const { wind, watched } = state;
+  const last = isNewer(watched, wind) ? watched : wind;
+  const dueAt = last ? last.takenAt + everyMs : at;
   const late = (at - dueAt) / everyMs;
-  return { everyMin, dueAt, is: late < 0 ? "later" : !state.wind || (late >= 0.5 && late < 1) ? "top" : late < 0.5 ? "quiet" : "loud" };
+  return { everyMin, dueAt, is: late < 0 ? "later" : !last || (late >= 0.5 && late < 1) ? "top" : late < 0.5 ? "quiet" : "loud" };
 }

@@ -32,6 +32,8 @@ const BOUNDS = {
   factor: { from: MIN_FACTOR_OF_SAFETY, to: 10 },
   pullLbf: { from: 0, to: MAX_PULL_LBF },
   stakes: { from: 0, to: 20 },
+  /** A sheet that allows no stake on a plate has no plate. */
+  allowed: { from: 1, to: 20 },
 } as const satisfies Record<string, Bounds>;
 const MAX_PULLS = 200;
 const MAX_DRIVEN = 2000;
@@ -49,7 +51,7 @@ export function problemsOfFacts(facts: AnchorFactsInput, plan: ScreenedPlan): re
   readGround(record(facts.ground), problems);
   const allows = record(facts.sheetAllows);
   for (const kind of ["corner", "seamEnd", "side"] as const)
-    problems.numberOrUnknown(allows[kind], { field: `sheetAllows.${kind}`, bounds: BOUNDS.stakes, unit: "number", whole: true });
+    problems.numberOrUnknown(allows[kind], { field: `sheetAllows.${kind}`, bounds: BOUNDS.allowed, unit: "number", whole: true });
   readDriven(list(facts.driven), plan, problems);
   return problems.found;
 }

@@ -59,6 +59,8 @@ export type LoadInputName =
   | "strapAngle"
   | "tension"
   | "stakes"
+  | "stakesThere"
+  | "stakesAllowed"
   | "lowestPull"
   | "pulls"
   | "factor"
@@ -95,6 +97,10 @@ export type LoadLeftOut =
   | "strapsAndPoles"
   /** Stakes on one plate share soil and hold less than as many single ones; no spacing was found published. */
   | "sharedSoil"
+  /** Stakes of a plate that its sheet does not allow there are not counted. */
+  | "stakesNotAllowed"
+  /** Stakes over the planning minimum are not counted while nobody told how many the sheet allows at that plate. */
+  | "stakesAllowedNotTold"
   /** Inside ties are never counted against uplift. */
   | "insideTies"
   /** Some plates of a station take more than their share. */

@@ -5,7 +5,7 @@ import { type Canopy, canopyOf, roofShape } from "./canopy.ts";
 import { type Capacity, capacityOf } from "./capacity.ts";
 import type { AnchorFacts, ScreenedPlan } from "./facts.ts";
 import type { LoadLeftOut, LoadLine } from "./lines.ts";
-import { judgePlate, type PlateJudged } from "./plate.ts";
+import { judgePlate, notCounted, type PlateJudged, type PlateStakes } from "./plate.ts";
 import { type Pressure, pressureOn } from "./pressure.ts";
 import { strapLines } from "./strap.ts";
 import { type Tributary, tributaries } from "./tributary.ts";
@@ -18,6 +18,8 @@ export type StationScreened = {
   readonly verdict: Verdict;
   /** Of its worst plate; `null` where it cannot be said. */
   readonly ratio: number | null;
+  /** It may be more: of a plate it is only known to be at least so much, or not at all. */
+  readonly isAtLeast: boolean;
   readonly plates: readonly PlateScreened[];
   /** What the station has to hold; each plate has its own lines. */
   readonly lines: readonly LoadLine[];
@@ -31,6 +33,8 @@ export type Screening = {
   readonly opens: "nothing";
   readonly verdict: Verdict;
   readonly ratio: number | null;
+  /** It may be more: at a station it is only known to be at least so much, or not at all. */
+  readonly isAtLeast: boolean;
   /** The station with the largest ratio. */
   readonly worst: string | null;
   readonly reasons: readonly Reason[];
@@ -61,12 +65,13 @@ export function screenAnchors(plan: ScreenedPlan, facts: AnchorFacts): Screening
   );
   const byRatio = [...stations].sort((a, b) => (b.ratio ?? -1) - (a.ratio ?? -1))[0];
   const lines = load ? [...load.pressure.lines, ...load.canopy.lines] : [];
-  const reasons = [...reasonsOfLoad(facts, load), ...capacity.reasons];
+  const reasons = [...reasonsOfLoad(facts, load), ...capacity.reasons, ...reasonsOfStakes(plan, facts)];
   const all = [...lines, ...capacity.lines, ...stations.flatMap((s) => [...s.lines, ...s.plates.flatMap((p) => p.lines)])];
   return {
     opens: "nothing",
     verdict: worstOf(stations.map((s) => s.verdict)),
     ratio: byRatio?.ratio ?? null,
+    isAtLeast: stations.some((s) => s.isAtLeast),
     worst: byRatio && byRatio.ratio !== null ? byRatio.station : null,
     reasons,
     instead: insteadOf(reasons),
@@ -113,9 +118,25 @@ function screenStation(station: Station, context: Context): StationScreened {
     station: station.id,
     verdict: worstOf(plates.map((p) => p.verdict)),
     ratio: ratios.length === 0 ? null : Math.max(...ratios),
+    isAtLeast: plates.some((p) => p.isAtLeast || p.ratio === null),
     plates,
     lines: held?.lines ?? [],
   };
+}
+
+function stakesAt({ id, kind }: Station, { plate, number }: Pick<OnePlate, "plate" | "number">, facts: AnchorFacts): PlateStakes {
+  const driven = facts.driven.findLast((d) => d.station === id && d.plate === number)?.stakes ?? plate.stakes;
+  return { planned: plate.stakes, driven, sheetAllows: facts.sheetAllows[kind] };
+}
+
+/** Why stakes of any plate are not counted, each once. */
+function reasonsOfStakes({ stations, plates }: ScreenedPlan, facts: AnchorFacts): readonly Reason[] {
+  const all = stations.flatMap((station) =>
+    plates
+      .filter((plate) => plate.station === station.id)
+      .flatMap((plate, i) => notCounted(stakesAt(station, { plate, number: i + 1 }, facts)) ?? []),
+  );
+  return [...new Set(all)];
 }
 
 type Held = { readonly upliftLbf: number; readonly dragLbf: number; readonly lines: readonly LoadLine[] };
@@ -130,8 +151,7 @@ type OnePlate = {
 function screenPlate({ station, plate, number, held, of }: OnePlate, { plan, facts, capacity, load }: Context): PlateScreened {
   const strap = { sidePoleFt: plan.spec.sidePoleFt, outFt: distanceFt(station, plate) };
   const lines = held ? strapLines(strap, { ...held, plates: of }) : [];
-  const driven = facts.driven.findLast((d) => d.station === station.id && d.plate === number)?.stakes ?? plate.stakes;
-  const stakes = { planned: plate.stakes, driven, sheetAllows: facts.sheetAllows[station.kind] };
+  const stakes = stakesAt(station, { plate, number }, facts);
   const known = load !== null && reasonsOfLoad(facts, load).length === 0;
   const judged = judgePlate({ tensionLbf: lines.at(-1)?.result.n ?? null, known }, stakes, capacity);
   return { ...judged, plate: number, lines: [...lines, ...judged.lines] };

@@ -32,6 +32,11 @@ export type Reason =
   | "softestSpotNotPulled"
   | "rainSincePulls"
   | "rainSincePullsNotTold"
+  // of the stakes of a plate
+  /** More than the sheet allows there: the rest is not counted. */
+  | "stakesNotAllowed"
+  /** More than is usual, and nobody told what the sheet allows: the rest is not counted. */
+  | "stakesAllowedNotTold"
   // of a ballast
   | "frictionNotKnown";
 
@@ -40,7 +45,7 @@ export type Instead = "tellIt" | "pulls" | "engineersPaper" | "anotherAnchor" | 
 
 const TOLD: readonly Reason[] = [
   "wallsNotTold", "gustNotTold", "exposureNotTold", "underRoofNotTold", "stakeNotTold", "materialNotTold",
-  "embeddedNotTold", "soilNotTold", "groundStateNotTold", "rainSincePullsNotTold",
+  "embeddedNotTold", "soilNotTold", "groundStateNotTold", "rainSincePullsNotTold", "stakesAllowedNotTold",
 ]; // biome-ignore format: what is answered by telling it
 const PULLED: readonly Reason[] = [
   "materialNotTold", "embeddedNotTold", "soilNotTold", "groundStateNotTold", "groundStateNotPublished", "noFigure", "sidewaysOnly",

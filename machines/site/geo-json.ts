@@ -1,9 +1,11 @@
 import { own } from "../lookup/own.ts";
+import { keptProblem, tooManyOf, tooMuchInText } from "./geo-count.ts";
 import { type GeoFrame, PROJECTION_ERROR_FT, roundingErrorFt, toOffset } from "./geo-frame.ts";
-import { fieldsIn, type GeoShape, type Position, type Refuse, shapesIn, shownValue } from "./geo-shapes.ts";
+import { fieldsIn, type GeoShape, type Position, type Refuse, shapesIn, shownText, shownValue } from "./geo-shapes.ts";
 import { type BURIED_KINDS, type Offset, type SiteModel, THING_KINDS } from "./model.ts";
+import { partNames } from "./names.ts";
 import { readSite } from "./read-site.ts";
-import { MAX_PROBLEMS, SITE_LIMITS, type SiteProblem } from "./site-limits.ts";
+import { SITE_LIMITS, type SiteProblem } from "./site-limits.ts";
 
 /** What a feature is: in its properties, under these names and no others, or said for the whole file. */
 export type GeoMeaning = {
@@ -32,27 +34,33 @@ export type GeoReading = { readonly frame: GeoFrame; readonly minToleranceIn: nu
  */
 export function readGeoJson(text: string, { frame, minToleranceIn, as }: GeoReading): ReadGeoJson {
   const problems: SiteProblem[] = [];
-  const refuse: Refuse = (path, code, about = {}) => void problems.push({ path, code, value: "", limit: null, ...about });
-  const refused = () => ({ problems: problems.slice(0, MAX_PROBLEMS) });
+  const refuse: Refuse = (path, code, about = {}) => keptProblem(problems, { path, code, value: "", limit: null, ...about });
 
+  const tooMuch = tooMuchInText(text);
+  if (tooMuch) return { problems: [tooMuch] };
   const parts = partsIn(parsed(text, refuse), as, refuse);
   const positions = parts.flatMap(({ shape }) => (shape.is === "point" ? [shape.position] : shape.positions));
   if (positions.length > SITE_LIMITS.maxSegments * 2)
     return { problems: [{ path: "", code: "tooManySegments", value: positions.length, limit: SITE_LIMITS.maxSegments }] };
-  if (problems.length > 0) return refused();
+  if (problems.length > 0) return { problems };
 
   const rounding = roundingErrorFt(mostDecimals(positions));
   if (rounding > SITE_LIMITS.maxErrorFt)
     return { problems: [{ path: "", code: "tooCoarse", value: Math.round(rounding), limit: SITE_LIMITS.maxErrorFt }] };
   const told = siteOf(parts, { toOffset: (position) => toOffset(frame, position), errorFt: PROJECTION_ERROR_FT + rounding }, refuse);
-  if (problems.length > 0) return refused();
+  if (problems.length > 0) return { problems };
   const read = readSite(told.input, minToleranceIn);
   if ("problems" in read) return { problems: read.problems.map((problem) => ({ ...problem, path: told.cameFrom(problem.path) })) };
   return { site: read.site, projectionErrorFt: PROJECTION_ERROR_FT, roundingErrorFt: rounding };
 }
 
-/** A shape with what it is, and where in the file it stands. */
-type Part = { readonly path: string; readonly meaning: Readonly<Record<string, unknown>>; readonly shape: GeoShape };
+/** A shape with what it is, where in the file it stands, and which of its feature's it is, from 1. */
+type Part = {
+  readonly path: string;
+  readonly meaning: Readonly<Record<string, unknown>>;
+  readonly shape: GeoShape;
+  readonly part: number;
+};
 
 function parsed(text: string, refuse: Refuse): unknown {
   try {
@@ -67,19 +75,26 @@ function partsIn(file: unknown, as: GeoMeaning | undefined, refuse: Refuse): Par
   if (file === undefined) return [];
   const { type, features, crs } = fieldsIn(file);
   // The older GeoJSON of 2008 could name another system. RFC 7946, 4: none but WGS 84.
-  if (crs !== undefined && !CRS84.includes(String(fieldsIn(fieldsIn(crs).properties).name))) refuse("crs", "otherSystem");
+  if (crs !== undefined && !CRS84.some((name) => name === fieldsIn(fieldsIn(crs).properties).name)) refuse("crs", "otherSystem");
   const ofFeature = (feature: unknown, path: string): Part[] => {
     const { type: kind, geometry, properties, id } = fieldsIn(feature);
     if (kind !== "Feature") refuse(`${path}type`, "notGeoJson", shownValue(kind));
     const meaning = as ?? fieldsIn(properties);
-    const name = id === undefined ? {} : { id: String(id) };
-    return shapesIn(geometry, `${path}geometry`, refuse).map((shape) => ({ path, meaning: { ...name, ...meaning }, shape }));
+    const name = id === undefined ? {} : { id: typeof id === "number" ? String(id) : id };
+    return shapesIn(geometry, `${path}geometry`, refuse).map((shape, i) => ({
+      path,
+      meaning: { ...name, ...meaning },
+      shape,
+      part: i + 1,
+    }));
   };
   if (type === "FeatureCollection") {
-    if (Array.isArray(features)) return features.flatMap((feature, i) => ofFeature(feature, `features.${i}.`));
-    refuse("features", "notAList");
+    if (!Array.isArray(features)) refuse("features", "notAList");
+    else if (tooManyOf(features)) refuse("", "tooManyNeighbors", tooManyOf(features)!);
+    else return features.flatMap((feature, i) => ofFeature(feature, `features.${i}.`));
   } else if (type === "Feature") return ofFeature(file, "");
-  else if (as && typeof type === "string") return shapesIn(file, "geometry", refuse).map((shape) => ({ path: "", meaning: as, shape }));
+  else if (as && typeof type === "string")
+    return shapesIn(file, "geometry", refuse).map((shape, i) => ({ path: "", meaning: as, shape, part: i + 1 }));
   else refuse("type", "notGeoJson", shownValue(type));
   return [];
 }
@@ -96,11 +111,11 @@ type Laid = { readonly toOffset: (position: Position) => Offset; readonly errorF
 function siteOf(parts: readonly Part[], laid: Laid, refuse: Refuse) {
   const lists: Record<"buried" | "overhead" | "things", { path: string; told: unknown }[]> = { buried: [], overhead: [], things: [] };
   const areas: Record<string, unknown> = {};
-  for (const { path, meaning, shape } of parts) {
+  const nameOf = partNames(parts.map(({ meaning }) => ({ id: meaning.id })));
+  for (const { path, meaning, shape, part } of parts) {
     const { what, id, errorFt = 0, ...more } = meaning;
-    const common = {
-      id: id === undefined ? `${String(what)} ${lists.buried.length + lists.overhead.length + lists.things.length + 1}` : id,
-    };
+    const no = lists.buried.length + lists.overhead.length + lists.things.length + 1;
+    const common = { id: nameOf({ id, part }, shownText(what), no) };
     const error = { errorFt: typeof errorFt === "number" ? errorFt + laid.errorFt : errorFt };
     const line = typeof what === "string" ? own(PROPERTIES, what) : undefined;
     const known = line ? line.names : what === "tree" || what === "other" ? ["radiusFt"] : [];

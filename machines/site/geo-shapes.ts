@@ -1,3 +1,4 @@
+import { tooManyOf } from "./geo-count.ts";
 import { SITE_LIMITS, type SiteProblem, type SiteProblemCode } from "./site-limits.ts";
 
 /** Longitude and latitude in degrees on WGS 84. */
@@ -19,8 +20,9 @@ export function shapesIn(geometry: unknown, path: string, refuse: Refuse): GeoSh
   const { type, coordinates } = fieldsIn(geometry);
   const at = `${path}.coordinates`;
   const each = (of: (part: unknown, path: string) => GeoShape[]): GeoShape[] => {
-    if (Array.isArray(coordinates)) return coordinates.flatMap((part, i) => of(part, `${at}.${i}`));
-    refuse(at, "notAList");
+    if (!Array.isArray(coordinates)) refuse(at, "notAList");
+    else if (tooManyOf(coordinates)) refuse(at, "tooManyNeighbors", { ...tooManyOf(coordinates), path: at });
+    else return coordinates.flatMap((part, i) => of(part, `${at}.${i}`));
     return [];
   };
   const point = (value: unknown, where: string): GeoShape[] => {
@@ -84,10 +86,11 @@ function positionIn(value: unknown, path: string, refuse: Refuse): Position | nu
     const [lon, lat] = value as [number, number];
     if (Math.abs(lon) <= 180 && Math.abs(lat) <= 90) return [lon, lat];
   }
-  refuse(path, "notAPosition", shownValue(Array.isArray(value) ? value.slice(0, 4).map(String).join(" ") : value));
+  refuse(path, "notAPosition", shownValue(Array.isArray(value) ? value.slice(0, 4).map(shownText).join(" ") : value));
   return null;
 }
 
-/** A value as a problem shows it. */
+/** A value as a problem shows it; of a list or an object only that it is one, however deep it goes. */
 export const shownValue = (value: unknown): Partial<SiteProblem> =>
-  typeof value === "number" && Number.isFinite(value) ? { value } : { value: value === undefined ? "" : String(value).slice(0, 80) };
+  typeof value === "number" && Number.isFinite(value) ? { value } : { value: value === undefined ? "" : shownText(value) };
+export const shownText = (value: unknown): string => (typeof value === "object" && value !== null ? "object" : String(value).slice(0, 80));

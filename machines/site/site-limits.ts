@@ -67,6 +67,7 @@ export type SiteProblemCode =
   | "noArea"
   | "crossesItself"
   /** Only of GeoJSON. */
+  | "tooMuchInFile"
   | "notJson"
   | "notGeoJson"
   /** Coordinates of another system than WGS 84, which RFC 7946 does not allow. */

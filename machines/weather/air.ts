@@ -7,6 +7,10 @@ export const HUMIDITY_BOUNDS: Bounds = { from: 0, to: 100 };
 /** From the flash to its thunder, s: nobody hears it from 60 miles. Common practice, no source. */
 export const FLASH_TO_BANG_BOUNDS: Bounds = { from: 0, to: 300 };
 
+/** Freezing point and degree of Celsius in Fahrenheit, and back: exact, by definition. */
+export const fahrenheitOf = (celsius: number): number => celsius * 1.8 + 32;
+export const celsiusOf = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
+
 export const SUNS = ["full", "partly", "none"] as const;
 /** How much sun falls on the crew. */
 export type Sun = (typeof SUNS)[number];

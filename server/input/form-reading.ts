@@ -1,12 +1,11 @@
 import { readNumber } from "../../machines/speech/en/numbers.ts";
 import type { Wants } from "../../machines/speech/quantity.ts";
+import { fahrenheitOf } from "../../machines/weather/air.ts";
 
 type Fields = Readonly<Record<string, string>>;
 /** The number in a field, in a unit that was chosen beside it. Throws a Problem where it is none. */
 type NumberIn = (field: string, wants: Wants, unit?: string) => number;
 
-/** Freezing point and degree of Celsius in Fahrenheit: exact, by definition. */
-const fahrenheit = (c: number): number => c * 1.8 + 32;
 /** To a tenth, and never to the kinder side. */
 const tenthUp = (mph: number): number => Math.ceil(mph * 10 - 1e-6) / 10;
 
@@ -15,7 +14,7 @@ export function readingFrom(f: Fields, numberIn: NumberIn): object {
   const speed = (field: string) => tenthUp(numberIn(field, "mph", f.unit));
   const air = () => {
     const n = numberIn("air", "count");
-    return f.scale === "C" ? Math.round(fahrenheit(n) * 10) / 10 : n;
+    return f.scale === "C" ? Math.round(fahrenheitOf(n) * 10) / 10 : n;
   };
   const beside = () => ({
     gustMph: f.gustMph ? speed("gustMph") : null,

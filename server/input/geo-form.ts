@@ -1,6 +1,7 @@
 import { MIN_TOLERANCE_IN } from "../../machines/install/limits.ts";
 import { type GeoMeaning, type ReadGeoJson, readGeoJson } from "../../machines/site/geo-json.ts";
 import { BURIED_KINDS, EMPTY_SITE, type SiteModel, THING_KINDS } from "../../machines/site/model.ts";
+import { nameWithin } from "../../machines/site/names.ts";
 import { toldAs } from "../../machines/site/told-as.ts";
 import type { Fields } from "./form.ts";
 import { Problem, type Sentence } from "./problem.ts";
@@ -50,7 +51,7 @@ export function withRead(stands: SiteModel, read: SiteModel, instead: boolean): 
   const taken = new Set([...base.buried, ...base.overhead, ...base.things].map(({ id }) => id));
   const renamed = <T extends { readonly id: string }>(one: T): T => {
     let [id, n] = [one.id, 1];
-    while (taken.has(id)) id = `${one.id} (${++n})`.slice(-80);
+    while (taken.has(id)) id = nameWithin(one.id, ` (${++n})`);
     taken.add(id);
     return { ...one, id };
   };

@@ -5,6 +5,7 @@ import { COMPASS_BOUNDS, WIND_BOUNDS } from "../../machines/install/bounds.ts";
 import { believable } from "../../machines/install/checks/value-form.ts";
 import { EXPOSURES, type Reading, type ThunderReading, type WarningReading } from "../../machines/install/commands.ts";
 import type { Instant } from "../../machines/install/ids.ts";
+import { warningText } from "../../machines/install/warning-text.ts";
 import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, SUNS } from "../../machines/weather/air.ts";
 import { BEAUFORT_NAMES, meanByLook } from "../../machines/weather/beaufort.ts";
 import { says, saysOf } from "./issue.ts";
@@ -85,14 +86,8 @@ export function thunderReading({ seconds }: BesideAlarm, takenAt: Instant): Thun
 /** A warning, as far as it was read out. */
 export function warningReading(told: BesideAlarm, takenAt: Instant): WarningReading {
   const texts = (["what", "until", "issuer"] as const).flatMap((name) => {
-    const text =
-      typeof told[name] === "string"
-        ? (told[name] as string)
-            .replaceAll(/[\ud800-\udfff]/gu, "\ufffd")
-            .trim()
-            .slice(0, 60)
-        : "";
-    return text === "" ? [] : [[name, text] as const];
+    const text = typeof told[name] === "string" ? (told[name] as string).replaceAll(/[\ud800-\udfff]/gu, "\ufffd").trim() : "";
+    return text === "" ? [] : [[name, warningText(text)] as const];
   });
   return { kind: "warning", takenAt, ...Object.fromEntries(texts) };
 }

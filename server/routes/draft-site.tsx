@@ -45,6 +45,7 @@ export function draftSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing
         },
         bearingDeg: undefined,
         screening: null,
+        ballast: null,
         mayChange: true,
         mayAdd: true,
       }),

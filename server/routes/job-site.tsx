@@ -2,6 +2,7 @@ import type { Context } from "hono";
 import { Hono } from "hono";
 import type { LiveJob } from "../../machines/conversation/live-job.ts";
 import { screenedOf } from "../../machines/install/anchor-screening.ts";
+import { ballastOf } from "../../machines/install/ballast.ts";
 import { turnedBearing } from "../../machines/site/north.ts";
 import { siteState } from "../../views/pages/site/state.ts";
 import { hurtState } from "../../views/parts/hurt-state.ts";
@@ -72,6 +73,7 @@ function stateOf(c: Context, live: LiveJob) {
     limits,
     bearingDeg: brief.site.baselineBearingDeg,
     screening: screenedOf(brief, plan)?.screening ?? null,
+    ballast: ballastOf(brief, plan),
     mayChange: mayHere(c, live, "amend"),
     mayAdd: mayHere(c, live, "found"),
   });

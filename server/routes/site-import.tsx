@@ -2,6 +2,7 @@ import { type Context, Hono } from "hono";
 import { type Imported, ImportPage } from "../../views/pages/site/import.tsx";
 import { siteState } from "../../views/pages/site/state.ts";
 import type { Fields } from "../input/form.ts";
+import { shownAgain } from "../input/geo-again.ts";
 import { MEANINGS, readGeoForm, withRead } from "../input/geo-form.ts";
 import { inWords, Problem } from "../input/problem.ts";
 import { readSiteModel } from "../input/site-model.ts";
@@ -9,6 +10,7 @@ import type { Dependencies } from "../jobs.ts";
 import { formWithFile } from "./body.ts";
 import { page } from "./page.ts";
 import type { DeskOf, SiteDesk } from "./site-desk.ts";
+import { yieldTurn } from "./stream.ts";
 
 type Shown = { readonly values: Fields; readonly problem?: Problem; readonly imported?: Imported };
 
@@ -31,12 +33,15 @@ export function siteImportRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick
   app.post(`${prefix}/import`, async (c) => {
     const { fields, file } = await formWithFile(c, "file");
     const { key, go, ...typed } = fields;
+    // A long file is taken in parts: whoever holds meanwhile does not wait for all of it.
+    await yieldTurn();
     const desk = await deskOf(c);
     const text = file ? await file.text() : (typed.text ?? "");
     // What was read stays in the form: the second press sends the same again.
-    const values = { ...typed, text };
+    const values = { ...typed, text: shownAgain(text, (typed.as ?? "") !== "") };
     try {
       const read = readGeoForm(typed, text);
+      await yieldTurn();
       const input = withRead(desk.state.site, read.site, typed.replace === "instead");
       const whole = readSiteModel(input);
       if ("wrong" in whole) throw new Problem(422, (w) => w.siteForms.wrong, whole.wrong);

@@ -29,7 +29,7 @@ export function weatherPlanRoutes(liveJobs: LiveJobs, { newId }: Dependencies) {
         state={weatherPlanState(live)}
         words={words}
         form={mayHere(c, live, "amend") ? { values, problems: inWords(problem?.fields ?? {}, words), newKey: newId } : null}
-        message={problem?.sentence(words) ?? null}
+        message={problem && (Object.keys(problem.fields).length > 0 ? words.draft.wrong : problem.sentence(words))}
         hurt={hurtState(live, words)}
       />,
     );

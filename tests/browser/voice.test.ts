@@ -21,7 +21,7 @@ describe("the talk button", () => {
   it("takes an answer, reads it back large, and a press confirms it; out of its limit it is refused with value and limit", async () => {
     const page = await world.screen("p1", { ear: "good" });
     expect(await talk(page, "eight showing")).toMatchObject({ went: "readBack" });
-    expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in; wanted: .*\. Correct, or wrong\?/);
+    expect(await page.locator(".read-back .words").textContent()).toMatch(/8 in; needed: .*\. Correct, or wrong\?/);
     expect((await page.locator(".answers .correct button").boundingBox())!.height).toBeGreaterThanOrEqual(96);
     await press(page, ".answers .correct button");
     expect(await page.locator(".gate").textContent()).toMatch(/^8 in\. Need at most 6 in\./);

@@ -153,7 +153,7 @@ describe("what a change of the site makes looser", () => {
   it("is put forward without a paper, and shown first", () => {
     const gone = { ...was, siteModel: { ...site, buried: [], wanted: { cornerA: at(3, 4), headingDeg: -10 } } };
     expect(new Crew(was).say({ type: "amend", because: "no such line", to: frozenOf(gone) })).toEqual({ did: "proposed" });
-    expect(told(was, gone)).toEqual(['LESS CLEARANCE IS KEPT. Gas "too near 1": gone.', "The tent: corner A moves by 5 ft, A–B turns by 10° counterclockwise."]); // biome-ignore format: one line reads best
+    expect(told(was, gone)).toEqual(['LOOSER ON CLEARANCE. Gas "too near 1": taken out.', "The tent: corner A moves by 5 ft, A–B turns by 10° counterclockwise."]); // biome-ignore format: one line reads best
   });
   it("is a lower voltage where that wants less", () => {
     const high = onSite({ overhead: [wire([at(80, 0), at(80, 50)], { kv: 300 })] });

@@ -110,6 +110,43 @@ describe("readings of a standing tent", () => {
   ])("with gusts of %i are after %i minutes: %s", (gust, min, is) => expect(after(gust, min)).toBe(is));
 });
 
+describe("the wind that whoever watches reads", () => {
+  const handedOver = (watchedBy: "watcher" | "deputy" = "watcher") => crewAt("open", { weatherPlan: { ...plan, watchedBy } });
+  const state = ({ job }: Crew) => job.snapshot.context;
+  const due = ({ job, at }: Crew) => readingDue(job.frozen.script.watch!, state({ job } as Crew), at)!;
+  it("counts as the reading that was due", () => {
+    const crew = handedOver();
+    crew.at += 45 * MINUTE;
+    expect(due(crew).is).toBe("loud");
+    expect(crew.gust(8, "watcher")).toEqual({ did: "watched" });
+    expect(due(crew)).toMatchObject({ is: "later", everyMin: 20 });
+  });
+  it("brings the next one sooner from three fifths of the limit on", () => {
+    const crew = handedOver();
+    crew.gust(9);
+    crew.gust(18, "watcher");
+    expect(due(crew).everyMin).toBe(10);
+  });
+  it("lets nobody in", () => {
+    const crew = handedOver();
+    crew.at += 45 * MINUTE;
+    const before = missing(crew);
+    crew.gust(8, "watcher");
+    expect(missing(crew)).toEqual(before);
+    expect(before).toMatchObject({ gate: "wind.use", status: "stale" });
+  });
+  it("ends no stop", () => {
+    const crew = handedOver();
+    crew.gust(40, "watcher");
+    crew.gust(3, "watcher");
+    expect(state(crew).wind).toMatchObject({ gustMph: 40 });
+  });
+  it.each([
+    ["of one whom the plan does not name", () => handedOver("deputy"), "watcher"],
+    ["before the handover", () => crewAt("night.watch", { weatherPlan: plan }), "watcher"],
+  ] as const)("is refused %s", (_, at, role) => expect(at().gust(8, role)).toMatchObject({ refused: [{ why: "role" }] }));
+});
+
 describe("the way down", () => {
   const down = (parts: WeatherParts) => crewAt("strike.people", parts).ready();
   it("is refused under a warning, with both times", () => {

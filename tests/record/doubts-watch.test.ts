@@ -33,6 +33,22 @@ describe("wind readings of a standing tent that nobody made", () => {
         [21, 6],
       ]),
     ).toMatchObject([{ facts: { count: 1, everyMin: 10 } }]));
+  it("are missed by the gust that was agreed, where the wind was read before it was", () => {
+    const job = new PacedJob(plainBrief({ weatherPlan: WEATHER_PLAN }));
+    job.pauseMs = 1000;
+    const tell = (gustMph: number, afterMin: number) => {
+      const takenAt = job.at + afterMin * MINUTE;
+      job.tell(
+        { type: "reading", reading: { kind: "wind", mph: 3, gustMph, fromDeg: null, takenAt, place: null } },
+        { afterMs: afterMin * MINUTE },
+      );
+    };
+    job.until(() => job.call === "plan.evacuate");
+    tell(12, 1);
+    job.until(() => job.call === "watch");
+    tell(6, 25);
+    expect(job.doubts("missedReadings")).toMatchObject([{ facts: { count: 1, everyMin: 10 } }]);
+  });
   it("are none while they come in time", () =>
     expect(
       watched([

@@ -42,6 +42,18 @@ describe("ratios on the drawing", () => {
     for (const html of [await page(), await shown("layout"), await shown("layout.svg")])
       for (const text of ["drawn-ratio is-short", "Over 1 is short.", "A screening. It passes no anchor"]) expect(html).toContain(text);
   });
+  it("say 'or more' where the ground is not known, and never stand alone", async () => {
+    const notTold = { ...SHORT.anchorage, pulls: SHORT.anchorage.pulls.map((pull) => ({ ...pull, lbf: 5000 })), rainSincePulls: null };
+    await opened({ anchorage: notTold });
+    const [anchors, layout, file] = [await page(), await shown("layout"), await shown("layout.svg")];
+    for (const html of [anchors, layout, file]) {
+      const ratios = [...html.matchAll(/<g class="drawn-ratio is-not-known".*?<text[^>]*>([^<]*)<\/text>/gs)].map((m) => m[1]!);
+      expect(ratios.length).toBeGreaterThan(4);
+      for (const ratio of ratios) expect(ratio).toMatch(/^0\.\d\d or more$/);
+    }
+    expect(anchors).toMatch(/Worst: \w+\. Load over what a stake may be counted for: 0\.\d\d or more\./);
+    expect(anchors).toMatch(/<li><b>AB1<\/b> 0\.\d\d or more <span>Not known<\/span>/);
+  });
   it("are none where no ratio is known, or nobody told anything of the anchors", async () => {
     expect(await shown("layout")).not.toContain("drawn-ratio");
     await opened({});
@@ -65,7 +77,7 @@ describe("ways to the page of the anchors", () => {
 describe("the page of the anchors", () => {
   it("says what isn't known and what to do, and both pressures", async () => {
     const html = await page();
-    for (const text of ["Not known", "Tell what is missing, below.", "By EN 13782: 12.5 psf", "A figure from memory may shut a gate."])
+    for (const text of ["Not known", "Tell what is missing, below.", "By EN 13782: 12.54 psf", "A figure from memory may shut a gate."])
       expect(html).toContain(text);
   });
   it("says that nothing is screened where nobody told anything", async () => {
@@ -89,7 +101,7 @@ describe("the page of the anchors", () => {
   it("shows what a change would do before it is put forward", async () => {
     expect(
       (await post({ show: "changes", "anchorage.gustMph": "40", "anchorage.exposure": "C", "anchorage.underRoof": "clear" })).html,
-    ).toContain("KINDER FIGURE. Design gust, mph: 40; was 60.");
+    ).toContain("LOOSER ON ANCHORS. Design gust, mph: 40; was 60.");
     expect(await proposed()).toBeNull();
   });
   it("refuses a pull without a direction and gusts of 900 and −5 with the limits, and loses nothing that was typed", async () => {

@@ -150,7 +150,7 @@ describe("a place for the tent", () => {
     expect((await post("/site/place", { ...filled(shown), go: "take" })).status).toBe(303);
     await agreed();
     expect((await site())!.wanted).not.toBeNull();
-    expect(textOf(await get("/site"))).toContain("All clearances: not short.");
+    expect(textOf(await get("/site"))).toContain("Clearances: not short.");
   });
   it.each(["/site/lines?of=buried", "/site/import"])("has a key of its own in the form of %s, so that it is taken once", async (path) =>
     expect(filled(await get(path)).key).toMatch(/^[\w.-]{8,80}$/),
@@ -181,7 +181,8 @@ describe("a GeoJSON file", () => {
     for (const [name, value] of Object.entries({ ...fields, text: typeof file === "string" ? file : JSON.stringify(file) }))
       body.append(name, value);
     const answer = await world.app.request(`/jobs/${job}/site/import`, { method: "POST", body, headers: headers("p1") });
-    return { status: answer.status, page: textOf(await answer.text()) };
+    const html = await answer.text();
+    return { status: answer.status, html, page: textOf(html) };
   };
   const NEAR = line([
     [-105.00005, 39.9999],
@@ -216,6 +217,17 @@ describe("a GeoJSON file", () => {
     const { status, page } = await read("x".repeat(6_000_001));
     expect([status, page.includes("At most 6 MB")]).toEqual([413, true]);
   });
+  it("that is long is shown again without what is not read, so that a second press takes the same", async () => {
+    const note = '<"&'.repeat(100_000);
+    const long = { ...NEAR, features: NEAR.features.map((feature) => ({ ...feature, id: "main", properties: { note } })) };
+    const { html } = await read(long);
+    expect(html.length).toBeLessThan(60_000);
+    const again = /<textarea[^>]*>([^<]*)</.exec(html)![1]!.replaceAll("&quot;", '"');
+    expect((await read(again, { go: "take" })).status).toBe(303);
+    await agreed();
+    expect((await site())!.buried[1]).toMatchObject({ id: "main", kind: "gas", points: [{}, { xFt: expect.any(Number) }] });
+    expect((await read(note)).html.length).toBeLessThan(60_000);
+  });
   it("is not read where the baseline has no place", async () => {
     const { status, page } = await read(NEAR, { lat: "95", lon: "west" });
     expect([
@@ -240,10 +252,10 @@ describe("a draft", () => {
     const line = { of: "buried", go: "on", kind: "gas", told: "ticket", ...row(1, "-20"), ...row(2, "90") };
     expect((await send(`${path}/lines`, line)).status).toBe(303);
     const page = async (at = path) => textOf(await (await world.app.request(at)).text());
-    expect(await page()).toContain("All clearances: short.");
+    expect(await page()).toContain("Clearances: short.");
     const by = /name="by" value="([\da-f]+)"/.exec(await (await send(`${path}/place`, { go: "find" })).text())![1]!;
     expect((await send(`${path}/place`, { go: "take", by })).status).toBe(303);
-    expect(await page()).toContain("All clearances: not short.");
+    expect(await page()).toContain("Clearances: not short.");
     const { fields } = (await world.journal.drafts.draft(draft))!.body as { fields: Record<string, string> };
     const told = briefFromDraft(fields, MORNING, en) as { siteModel?: { buried: unknown[]; wanted: unknown } };
     expect([told.siteModel!.buried.length, told.siteModel!.wanted !== null, fields["site.address"]]).toEqual([1, true, "Lower meadow"]);

@@ -147,10 +147,17 @@ it("a wind in the form keeps its height and where it was read", () => {
   expect(sayFromForm(fields)).toMatchObject({ kind: "wind", heightFt: 8, exposure: "lee" });
 });
 
-it("a warning of 10,000 letters counts, and keeps its beginning", async () => {
+it("a warning keeps all that is read out in one breath", async () => {
+  const what = "severe thunderstorm with hail the size of golf balls and gusts to seventy miles an hour, moving northeast";
+  await say({ type: "reading", kind: "warning", what }, "Odd");
+  expect(await page("/weather")).toContain(`Warning: ${what}`);
+});
+it("a warning of 10,000 letters counts, and says that it goes on", async () => {
   const told = await say({ type: "reading", kind: "warning", what: "storm ".repeat(1700), until: "x".repeat(10_000) }, "Odd");
   expect(told).toMatchObject({ status: 200, went: "done" });
-  expect((await reading()).what).toHaveLength(60);
+  const { what } = await reading();
+  expect(what).toHaveLength(300);
+  expect(what).toMatch(/…$/);
 });
 
 describe("a number that nobody can mean is refused with its limit", () => {
@@ -174,4 +181,19 @@ describe("a number that nobody can mean is refused with its limit", () => {
     const told = await say({ type: "reading", kind: "windByLook", look: "stiff breeze" });
     expect(told.fields!.look).toContain('"stiff breeze" is not one of: calm, light air');
   });
+});
+
+describe("a form that cannot be recorded", () => {
+  it("names what is wrong by the words of its field", async () => {
+    const fields = { ...(await around("Ines")), type: "reading", reading: "heat", air: "92", humidity: "140" };
+    const body = new URLSearchParams(Object.entries(fields).map(([name, is]) => [name, String(is)])).toString();
+    const headers = { "content-type": "application/x-www-form-urlencoded", cookie: "device=phone-of-Ines", origin: "http://localhost" };
+    const html = await (await crew.app.request(`/jobs/${crew.job}/say`, { method: "POST", headers, body })).text();
+    expect(html).toContain("Humidity: 140% is out of range. From 0% to 100%.");
+    expect(html).not.toContain("in the body");
+  });
+});
+it("where a unit is chosen beside it, the wind's field names none", async () => {
+  const html = await page("/wind");
+  expect(html).not.toContain("Wind, mph");
 });

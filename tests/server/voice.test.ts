@@ -40,7 +40,7 @@ describe("a spoken answer", () => {
   it("is read back with the question, its value and the limit it is outside of, and counts for nothing yet", async () => {
     const told = await site.say("eight showing");
     expect(told).toMatchObject({ went: "readBack", heard: "eight showing" });
-    expect(told.reply).toMatch(/\? 8 in; wanted: .*6 in.*\. Correct, or wrong\?$/);
+    expect(told.reply).toMatch(/\? 8 in; needed: .*6 in.*\. Correct, or wrong\?$/);
     expect(await site.answered()).toBeNull();
   });
   it("is taken on correct, and refused with the value and the limit when the guide is told to go on", async () => {

@@ -49,6 +49,11 @@ describe("the weather plan of a job", () => {
     job = await openedJob(brief(), world);
   });
 
+  it("is chosen in so few letters that none is cut on a phone", async () => {
+    const options = [...(await shown()).matchAll(/<option value="\w+"[^>]*>([^<]+)</g)].map(([, text]) => text!.replaceAll("&#39;", "'"));
+    expect(options.filter((text) => text.length > 26)).toEqual([]);
+    expect(options.length).toBeGreaterThan(15);
+  });
   it("says that there is none, and asks for it", async () => expect(await shown()).toContain("There is no weather plan yet."));
   it("is not put forward with nothing filled in", async () => {
     const answered = await sent({});
@@ -57,6 +62,7 @@ describe("the weather plan of a job", () => {
   it("names the field that is wrong, with its limit, and keeps what was typed", async () => {
     const html = await (await sent({ ...fields, "weatherPlan.clearMin": "-5" })).text();
     expect([html.includes("-5 min is out of range. From 1 to 120 min."), html.includes('value="60"')]).toEqual([true, true]);
+    expect(html).toContain("Look beside the fields.");
   });
   it("is put forward, agreed to by a second person, and shown with its gusts", async () => {
     await sent({
@@ -93,9 +99,12 @@ describe("the guide of a tent that stands by a plan", () => {
     const job = await openedJob({ ...brief(), forecast: { ...forecast, to: "2026-06-06T16:00", clearBy: "2026-06-06T13:00" } }, testApp());
     await job.to((s) => s.step === "watch");
     const { watch } = await job.read();
+    job.clock.pass(Math.ceil((Date.UTC(2026, 5, 6, 18, 30) - job.now()) / 1000));
+    const come = (await job.read()).watch;
     job.clock.pass(5 * 24 * 3600);
-    expect([watch, (await job.read()).watch]).toEqual([
+    expect([watch, come, (await job.read()).watch]).toEqual([
       { due: null, levels: [], clearBy: "Agreed: everybody out by Sat 6 Jun 13:00." },
+      { due: null, levels: [], clearBy: "Everybody out now, nobody in: agreed for Sat 6 Jun 13:00." },
       null,
     ]);
   });

@@ -86,3 +86,59 @@ describe("what is no GeoJSON, or not of this site", () => {
     expect(problems(feature(gas, { type: "LineString", coordinates }))).toEqual([["geometry.coordinates", "tooManySegments"]]);
   });
 });
+
+describe("parts of one feature", () => {
+  const lines = (count: number) => ({ type: "MultiLineString", coordinates: Array.from({ length: count }, () => line.coordinates) });
+  const names = (...features: unknown[]) => {
+    const found = read(collection(...features));
+    if ("problems" in found) throw new Error(JSON.stringify(found.problems));
+    return [...found.site.buried, ...found.site.overhead, ...found.site.things].map(({ id }) => id);
+  };
+  it("are named after it, each by its number", () => {
+    expect(names(feature(gas, lines(3), { id: "main" }))).toEqual(["main", "main part 2", "main part 3"]);
+    expect(names(feature({ ...gas, id: "side" }, lines(2)))).toEqual(["side", "side part 2"]);
+    expect(names(feature({ what: "building" }, { type: "MultiPolygon", coordinates: [[ring], [ring]] }, { id: 7 }))).toEqual([
+      "7",
+      "7 part 2",
+    ]);
+  });
+  it("take no name that another feature has", () => {
+    expect(names(feature(gas, lines(2), { id: "main" }), feature(gas, line, { id: "main part 2" }))).toEqual([
+      "main",
+      "main part 3",
+      "main part 2",
+    ]);
+    expect(names(feature(gas, line), feature(gas, line, { id: "buried 1" }))).toEqual(["buried 2", "buried 1"]);
+  });
+  it("keep within the length of a name", () => {
+    const [first, second] = names(feature(gas, lines(2), { id: "n".repeat(SITE_LIMITS.maxNameLetters) }));
+    expect([first!.length, second!.length, second!.endsWith("n part 2")]).toEqual([80, 80, true]);
+  });
+  it("two features of one name are still refused", () => {
+    expect(problems(collection(feature(gas, line, { id: "main" }), feature(gas, line, { id: "main" })))).toEqual([
+      ["features.1.id", "nameTwice"],
+    ]);
+  });
+});
+
+describe("a file that is too much", () => {
+  const many = (of: string, count: number) => Array(count).fill(of).join(",");
+  const multi = (type: string, of: string, count: number) => `{"type":"Feature","properties":{},"geometry":{"type":"${type}","coordinates":[${many(of, count)}]}}`; // biome-ignore format: one line reads best
+  const as = { what: "buried", kind: "gas", told: "ticket" } as const;
+  it.each([
+    ["points", multi("LineString", "[-105,40]", 30_000), "tooManySegments"],
+    ["features", `{"type":"FeatureCollection","features":[${many("{}", 60_000)}]}`, "tooManyNeighbors"],
+    ["parts", multi("MultiLineString", "[]", 60_000), "tooManyNeighbors"],
+    ["nothings", multi("MultiPoint", "null", 60_000), "tooManyNeighbors"],
+    ["values", `{"type":"FeatureCollection","features":[${many("{}", 200_000)}]}`, "tooMuchInFile"],
+    ["lists in lists", `${"[".repeat(300_000)}${"]".repeat(300_000)}`, "tooMuchInFile"],
+    ["lists in lists that are not too many", `{"type":${"[".repeat(90_000)}${"]".repeat(90_000)}}`, "notGeoJson"],
+  ])("of %s is refused with its limit, and never more is told than is read", (_, file, code) => {
+    const found = read(file, as);
+    expect("problems" in found && found.problems.map((problem) => problem.code)).toEqual([code]);
+  });
+  it("what stands in texts is not counted", () => {
+    const note = `\\"${"[1,".repeat(80_000)}`;
+    expect(problems(feature({ note }, line), as)).toEqual([]);
+  });
+});

@@ -23,12 +23,20 @@ it("knots, said once, are both figures' unit", () => {
 it("heat is told with its humidity and its sun", () => {
   expect(meant("ninety two degrees, sixty percent, full sun")).toEqual({ heat: { airF: 92, humidity: 60, sun: "full" } });
 });
+it.each([
+  ["forty degrees celsius, fifty percent", 104],
+  ["it's 21 degrees centigrade and forty percent", 69.8],
+])("%s is heat in degrees Fahrenheit", (words, airF) => expect(meant(words)).toMatchObject({ heat: { airF } }));
+it("sixty degrees Celsius is no air", () => expect(meant("sixty degrees celsius, fifty percent")).not.toHaveProperty("heat"));
 it("a humidity of 140 is no heat", () => expect(meant("ninety degrees, one hundred forty percent")).not.toHaveProperty("heat"));
 
 it.each([
   ["twenty five degrees, wind fifteen", 25, 15],
   ["it's minus five degrees and the wind is twenty", -5, 20],
   ["ten degrees below zero, wind 10 knots", -10, 11.6],
+  ["minus ten degrees celsius, wind fifteen", 14, 15],
+  ["ten degrees celsius below zero, wind fifteen", 14, 15],
+  ["ten degrees below zero celsius, wind fifteen", 14, 15],
 ])("%s is cold with its wind", (words, airF, windMph) => expect(meant(words)).toEqual({ cold: { airF, windMph } }));
 it("ninety degrees and a wind is no cold: it may be where the wind comes from", () => {
   expect(meant("ninety degrees, wind fifteen")).not.toHaveProperty("cold");

@@ -121,6 +121,10 @@ function stopAll(fork: KeptJob): CommandEntry {
   return fork.say({ type: "reading", reading: { kind: "wind", mph: 31, gustMph: 44, takenAt: fork.at, fromDeg: 225, place: null } });
 }
 
+/** Heat in which the published schedule gives no work. */
+const tooHot = (fork: KeptJob): CommandEntry =>
+  fork.say({ type: "reading", reading: { kind: "heat", airF: 112, humidity: 45, sun: "full", takenAt: fork.at } });
+
 /**
  * A call in every state that it can be in on a screen: open, refused, not good, read back, held, stopped, somebody hurt. The rest,
  * where only a name in the words differs, once for calls in the same words.
@@ -162,6 +166,7 @@ async function* looksAt(kept: KeptJob, ways: Set<string>): AsyncGenerator<Look> 
     yield look(kept, "none", null, { pick: ({ gate }) => (gate ? pickNone(gate) : "") });
   yield after("held", (fork) => fork.say({ type: "hold" }, "crew"));
   yield after("stop", stopAll);
+  if (isNewInWords) yield after("hot", tooHot);
   const stopped = kept.fork();
   stopAll(stopped);
   if (isNewInWords) yield look(stopped, "stop, answering", null, { pick: ({ gate }) => (gate ? pickIt(gate) : "") });

@@ -15,6 +15,7 @@ const CALLS = ["sheet.atHand", "kit.loaded", "locate.answers", "overhead.1", "sq
 /** So many of them where only what a crew has in hand is looked at. */
 const SOME_CALLS = 4;
 let world: World;
+let draft: string;
 /** Whether it is looked at in all colors and at a desk too, or on a phone in daylight alone. */
 let isWhole = false;
 /** One phone for all: what it shows is left for the next page, and nothing is kept on it. */
@@ -77,7 +78,15 @@ const REST = [
   ..."site/import anchors weather-plan picture change facts record names report proof check?digest=23A"
     .split(" ")
     .map((path) => `jobs/JOB/${path}`),
+  ..."anchors weather-plan ground-plan ground-plan/lines ground-plan/place".split(" ").map((path) => `drafts/DRAFT/${path}`),
 ];
+
+/** A draft of which a tent is told, by its id. */
+async function draftOf({ url }: World): Promise<string> {
+  const body = new URLSearchParams({ "tent.widthFt": "40", "tent.lengthFt": "60", key: "draft-0001" });
+  const { headers } = await fetch(`${url}drafts`, { method: "POST", body, redirect: "manual", headers: { origin: new URL(url).origin } });
+  return /drafts\/([\w-]+)/.exec(headers.get("location")!)![1]!;
+}
 
 const DARK = { colorScheme: "dark" } as const;
 /** Colors of the system's own: a call of each kind stands for the rest. */
@@ -111,6 +120,7 @@ export function everybodySees(name: string, whole: boolean): void {
   beforeAll(async () => {
     isWhole = whole;
     world = await opened(...CALLS);
+    draft = whole ? await draftOf(world) : "";
     page = await newPhone();
     await page.goto(`${world.url}jobs/${world.job}?as=p1`);
     // Sending it to every page takes longer than running it there.
@@ -123,7 +133,7 @@ export function everybodySees(name: string, whole: boolean): void {
 
   describe(name, () => {
     it.each(whole ? [...IN_HAND, ...REST] : IN_HAND)("on /%s", async (path) => {
-      await page.goto(`${world.url}${path.replace("JOB", world.job)}`);
+      await page.goto(`${world.url}${path.replace("JOB", world.job).replace("DRAFT", draft)}`);
       await expectNothing(DARK);
       const isGloved = GLOVED.includes(path);
       if (isGloved) expect(await targetTroubles(page, false)).toEqual([]);

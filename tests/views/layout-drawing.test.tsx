@@ -53,10 +53,10 @@ function measuresIn(text: string): { ft: number[]; rest: string } {
 
 /** A ratio at each station, of each kind in turn. */
 const RATIOS = [
-  { verdict: "short", ratio: 10.25 },
-  { verdict: "notKnown", ratio: null },
-  { verdict: "notKnown", ratio: 0.83 },
-  { verdict: "notShort", ratio: 0.61 },
+  { verdict: "short", ratio: 10.25, isAtLeast: false },
+  { verdict: "notKnown", ratio: null, isAtLeast: true },
+  { verdict: "notKnown", ratio: 0.83, isAtLeast: true },
+  { verdict: "notShort", ratio: 0.61, isAtLeast: false },
 ] as const;
 const ratiosOf = ({ stations }: TentPlan) => stations.map(({ id }, i) => ({ station: id, ...RATIOS[i % RATIOS.length]! }));
 
@@ -71,7 +71,7 @@ describe.each(NOT_LARGEST)("the ratios on the layout of a %s", (_, plan) => {
     expect(boxes.flat()).toHaveLength(plan.stations.length + 4);
     const marks = boxes.flat().map((box) => `${box.attributes.class} ${textOf(box)}`);
     expect(new Set(marks)).toEqual(
-      new Set(["drawn-ratio is-short 10.25", "drawn-ratio is-not-known ?", "drawn-ratio is-not-known ? 0.83", "drawn-ratio is-open 0.61"]),
+      new Set(["drawn-ratio is-short 10.25", "drawn-ratio is-not-known ?", "drawn-ratio is-not-known 0.83 or more", "drawn-ratio is-open 0.61"]),
     );
   });
   it("don't touch each other", () => {
@@ -87,7 +87,7 @@ describe.each(NOT_LARGEST)("the ratios on the layout of a %s", (_, plan) => {
     }
   });
   it("leave the drawing as it is where none is known", () => {
-    const none = plan.stations.map(({ id }) => ({ station: id, verdict: "notKnown", ratio: null }) as const);
+    const none = plan.stations.map(({ id }) => ({ station: id, verdict: "notKnown", ratio: null, isAtLeast: true }) as const);
     expect((<LayoutDrawing plan={plan} words={en} ratios={none} />).toString()).toBe((<LayoutDrawing plan={plan} words={en} />).toString());
   });
 });

@@ -301,6 +301,7 @@ describe("refusals", () => {
       noted: true,
       photographed: true,
       read: true,
+      watched: true,
       proposed: true,
       amended: true,
       discarded: true,

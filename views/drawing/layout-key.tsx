@@ -5,7 +5,7 @@ import { type Frame, roundHundredth } from "./frame.ts";
 import { Label } from "./label.tsx";
 import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
-import { RATIO_PX, RatioMark } from "./ratios.tsx";
+import { RatioMark, widestPx } from "./ratios.tsx";
 import type { Sheet } from "./sheet.ts";
 import { StakedPlate } from "./stakes.tsx";
 import { StationMark } from "./stations.tsx";
@@ -46,7 +46,11 @@ export function LayoutKey({ plan, sheet: frame, y, ratios }: { plan: TentPlan; s
 }
 
 /** What stands in the samples; it is no station's. */
-const SAMPLE_RATIO = { short: 1.2, notKnown: null, notShort: 0.8 } as const;
+const SAMPLE_RATIO = {
+  short: { ratio: 1.2, isAtLeast: false },
+  notKnown: { ratio: 0.8, isAtLeast: true },
+  notShort: { ratio: 0.8, isAtLeast: false },
+} as const;
 
 /** What a ratio is, its three marks, and that it is a screening. */
 function RatioKey({ sheet: frame, y }: { sheet: Sheet; y: number }) {
@@ -57,11 +61,13 @@ function RatioKey({ sheet: frame, y }: { sheet: Sheet; y: number }) {
     <g class="drawn-ratio-key">
       <Label frame={frame} x={px(20)} y={row(0)} text={text.is} anchor="start" />
       {(["short", "notKnown", "notShort"] as const).map((verdict, i) => {
-        const x = roundHundredth(px(20 + RATIO_PX.wide / 2) + i * px(KEY_COLUMN_PX));
+        const of = { verdict, ...SAMPLE_RATIO[verdict] };
+        const halfPx = widestPx([of]) / 2;
+        const x = roundHundredth(px(20 + halfPx) + i * px(KEY_COLUMN_PX));
         return (
           <g>
-            <RatioMark frame={frame} x={x} y={row(1)} of={{ verdict, ratio: SAMPLE_RATIO[verdict] }} words={words} />
-            <Label frame={frame} x={roundHundredth(x + px(RATIO_PX.wide / 2 + 8))} y={row(1)} text={text[verdict]} anchor="start" />
+            <RatioMark frame={frame} x={x} y={row(1)} of={of} words={words} />
+            <Label frame={frame} x={roundHundredth(x + px(halfPx + 8))} y={row(1)} text={text[verdict]} anchor="start" />
           </g>
         );
       })}

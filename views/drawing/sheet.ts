@@ -3,7 +3,7 @@ import type { EdgeName, TentPlan } from "../../machines/tent/types.ts";
 import type { Words } from "../text/words.ts";
 import { clothToSite, type Frame, roundHundredth } from "./frame.ts";
 import { ON_PAGE } from "./palette.ts";
-import { RATIO_PX } from "./ratios.tsx";
+import { RATIO_HIGH_PX, widestPx } from "./ratios.tsx";
 import type { StationRatio } from "./station-ratio.ts";
 import type { Units } from "./units.ts";
 
@@ -146,9 +146,11 @@ function labelsOf(
       ratio: ratios?.get(station) ?? null,
     }));
     const wide = Math.max(...labels.map((l) => widthPx(arrangement === "rows" ? l.reading : `${l.station} ${l.reading}`)));
-    const [room, along] = arrangement === "rows" ? [30, Math.max(wide, ratios ? RATIO_PX.wide : 0)] : [wide, 0];
-    const ratioPx = ratios && room + RATIO_GAP_PX + (arrangement === "rows" ? RATIO_PX.high : RATIO_PX.wide) / 2;
-    const reachPx = ratios ? room + RATIO_GAP_PX + (arrangement === "rows" ? RATIO_PX.high : RATIO_PX.wide) : room;
+    const ratioWidePx = ratios ? widestPx(ratios.values()) : 0;
+    const ratioOutPx = arrangement === "rows" ? RATIO_HIGH_PX : ratioWidePx;
+    const [room, along] = arrangement === "rows" ? [30, Math.max(wide, ratioWidePx)] : [wide, 0];
+    const ratioPx = ratios && room + RATIO_GAP_PX + ratioOutPx / 2;
+    const reachPx = ratios ? room + RATIO_GAP_PX + ratioOutPx : room;
     return [edge, { edge, labels, arrangement, reachPx, ratioPx, gapPx: arrangement === "rows" ? along + 8 : ROW_PX }];
   });
   return Object.fromEntries(entries) as Record<EdgeName, EdgeLabels>;

@@ -27,14 +27,14 @@ export function anchorsScreened(
 /** Whether a job's anchors may have to be pulled on. */
 export const mayPullAnchors = (brief: Brief, plan: TentPlan): boolean => anchorsScreened(brief, plan).after.length > 0;
 
-function toldBefore({ screening: { verdict, ratio, reasons, instead, capacity }, worst }: AnchorsScreened): StepDraft {
+function toldBefore({ screening: { verdict, ratio, isAtLeast, reasons, instead, capacity }, worst }: AnchorsScreened): StepDraft {
   return {
     id: "anchors.screened",
     wordsKey: `screened.${capacity.by === "refused" ? "sand" : verdict}`,
     params: {
       ...(worst ? { station: worst.station, demandLbf: worst.demandLbf } : {}),
       // Rounded up: nothing is told to be kinder than it was worked out to be.
-      ...(ratio === null ? {} : { percent: Math.ceil(ratio * 100 - 1e-6) }),
+      ...(ratio === null ? {} : { percent: Math.ceil(ratio * 100 - 1e-6), ...(isAtLeast ? { orMore: "orMore" } : {}) }),
       because: reasons[0] ?? "none",
       instead: instead.join(" "),
     },

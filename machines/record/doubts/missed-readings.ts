@@ -9,8 +9,8 @@ import type { Watch } from "./watch.ts";
 /** From how many intervals without a reading on one was missed: the second of them should have brought one. Common practice, no source. */
 export const MISSED_AFTER_INTERVALS = 2;
 
-/** The last reading, or the beginning of the stand, and how soon the next one was due. */
-type Due = { readonly no: EntryNo; readonly at: Instant; readonly everyMin: number };
+/** The last reading, or the beginning of the stand, with the gust that says how soon the next one is due; `null` where none was read. */
+type Due = { readonly no: EntryNo; readonly at: Instant; readonly gustMph: number | null };
 type State = {
   readonly last: Due | null;
   readonly agreedMph: number | null;
@@ -31,9 +31,8 @@ export const missedReadings: Watch<State> = {
     const ends = said.before.phase === "standing" && said.after.phase !== "standing";
     const begins = said.before.phase !== "standing" && said.after.phase === "standing";
     if (gust === null && !ends && !begins) return state;
-    const counted = said.before.phase === "standing" ? withGap(state, said) : state;
-    const everyMin = gust === null ? (state.last?.everyMin ?? watch.plan.readEveryMin) : everyMinAt(gust, watch, state.agreedMph);
-    return { ...counted, last: ends ? null : { no: said.entry.no, at: said.after.at, everyMin } };
+    const counted = said.before.phase === "standing" ? withGap(state, said, watch) : state;
+    return { ...counted, last: ends ? null : { no: said.entry.no, at: said.after.at, gustMph: gust ?? state.last?.gustMph ?? null } };
   },
   doubts: ({ missed, longestMs, everyMin }) =>
     missed.count === 0
@@ -51,7 +50,9 @@ export const missedReadings: Watch<State> = {
 
 /** The gust of a wind that was read; `null` of anything else. */
 const gustRead = ({ command, did }: Said): number | null =>
-  command.type === "reading" && command.reading.kind === "wind" && did.includes("read") ? worstMph(command.reading) : null;
+  command.type === "reading" && command.reading.kind === "wind" && (did.includes("read") || did.includes("watched"))
+    ? worstMph(command.reading)
+    : null;
 
 /** The gust that clears the tent, where one was agreed. */
 function withAgreed(state: State, { command, did }: Said): State {
@@ -59,22 +60,23 @@ function withAgreed(state: State, { command, did }: Said): State {
   return { ...state, agreedMph: command.value.kind === "measure" ? command.value.n : null };
 }
 
-function everyMinAt(gustMph: number, { plan, limitMph }: Watched, agreedMph: number | null): number {
-  const isWindy = gustMph >= levelsOf(Math.min(limitMph, agreedMph ?? limitMph)).at60;
+function everyMinAt(gustMph: number | null, { plan, limitMph }: Watched, agreedMph: number | null): number {
+  const isWindy = gustMph !== null && gustMph >= levelsOf(Math.min(limitMph, agreedMph ?? limitMph)).at60;
   return isWindy ? plan!.readWindyMin : plan!.readEveryMin;
 }
 
 /** With the time since the last reading, where that was too long; a clock that was set says nothing. */
-function withGap(state: State, { after, entry, command }: Said): State {
+function withGap(state: State, { after, entry, command }: Said, watch: Watched): State {
   const { last } = state;
   if (!last || !isSure(after, last)) return state;
   const ms = after.at - last.at;
-  if (ms < MISSED_AFTER_INTERVALS * last.everyMin * 60_000) return state;
+  const everyMin = everyMinAt(last.gustMph, watch, state.agreedMph);
+  if (ms < MISSED_AFTER_INTERVALS * everyMin * 60_000) return state;
   const isLongest = ms > state.longestMs;
   return {
     ...state,
     missed: withPlace(state.missed, entry.no, command.by),
     longestMs: isLongest ? ms : state.longestMs,
-    everyMin: isLongest ? last.everyMin : state.everyMin,
+    everyMin: isLongest ? everyMin : state.everyMin,
   };
 }

@@ -1,5 +1,5 @@
 import { isWithin, WIND_BOUNDS } from "../../figures/bounds.ts";
-import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, type Sun } from "../../weather/air.ts";
+import { AIR_BOUNDS, celsiusOf, FLASH_TO_BANG_BOUNDS, fahrenheitOf, HUMIDITY_BOUNDS, type Sun } from "../../weather/air.ts";
 import { type BeaufortName, meanByLook } from "../../weather/beaufort.ts";
 import { CHILL } from "../../weather/cold.ts";
 import type { Meaning } from "../meanings.ts";
@@ -73,7 +73,15 @@ const SUNS: readonly (readonly [RegExp, Sun])[] = [
   [/\b(?:partly|part sun|some clouds?)\b/, "partly"],
   [/\b(?:shade|overcast|cloudy|no sun)\b/, "none"],
 ];
-const HEAT = /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?(?: fahrenheit)?,? (?:and )?(.+?) percent(?: humidity)?\b/;
+const HEAT =
+  /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?(?: (fahrenheit|celsius|centigrade))?,? (?:and )?(.+?) percent(?: humidity)?\b/;
+
+/** Air as it was said, in °F; `null` where there is no such air. */
+function airFIn(said: string, scale: string | undefined): number | null {
+  if (scale === undefined || scale === "fahrenheit") return numberWithin(said, AIR_BOUNDS);
+  const celsius = numberWithin(said, { from: celsiusOf(AIR_BOUNDS.from), to: celsiusOf(AIR_BOUNDS.to) });
+  return celsius === null ? null : Math.round(fahrenheitOf(celsius) * 10) / 10;
+}
 
 /**
  * The heat as it is read off: "ninety two degrees, sixty percent, full sun". `null` where it is none.
@@ -82,15 +90,15 @@ const HEAT = /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?
  */
 export function parseHeat(heard: string): Meaning | null {
   const words = plain(heard);
-  const [, air, humid] = HEAT.exec(words) ?? [];
+  const [, air, scale, humid] = HEAT.exec(words) ?? [];
   if (air === undefined || humid === undefined) return null;
-  const [airF, humidity] = [numberWithin(air, AIR_BOUNDS), numberWithin(humid, HUMIDITY_BOUNDS)];
+  const [airF, humidity] = [airFIn(air, scale), numberWithin(humid, HUMIDITY_BOUNDS)];
   if (airF === null || humidity === null) return null;
   return { heat: { airF, humidity, sun: SUNS.find(([pattern]) => pattern.test(words))?.[1] ?? null } };
 }
 
 const COLD =
-  /^(?:(?:it's|it is|cold|air|temperature)(?: is)?,? )?(.+?) degrees?(?: fahrenheit)?( below(?: zero)?)?,? (?:and |with )?(?:the |an? )?winds?(?:'s| is| are)?(?: (?:at|of|about))* (.+)$/;
+  /^(?:(?:it's|it is|cold|air|temperature)(?: is)?,? )?(.+?) degrees?(?: (fahrenheit|celsius|centigrade))?( below(?: zero)?)?(?: (fahrenheit|celsius|centigrade))?,? (?:and |with )?(?:the |an? )?winds?(?:'s| is| are)?(?: (?:at|of|about))* (.+)$/;
 
 /**
  * The cold as it is read off: "twenty five degrees, wind fifteen". `null` where it is none: above 50 °F a wind chills nobody, and
@@ -99,9 +107,9 @@ const COLD =
  * @example parseCold("twenty five degrees, wind fifteen") // { cold: { airF: 25, windMph: 15 } }
  */
 export function parseCold(heard: string): Meaning | null {
-  const [, air, below, wind] = COLD.exec(plain(heard)) ?? [];
+  const [, air, first, below, last, wind] = COLD.exec(plain(heard)) ?? [];
   if (air === undefined || wind === undefined) return null;
-  const airF = numberWithin(below === undefined ? air : `minus ${air}`, AIR_BOUNDS);
+  const airF = airFIn(below === undefined ? air : `minus ${air}`, first ?? last);
   const read = numberInUnit(wind, "mph");
   if (airF === null || airF > CHILL.maxAirF || !("n" in read) || typeof read.n !== "number") return null;
   const windMph = Math.ceil(read.n * 10 - 1e-6) / 10;

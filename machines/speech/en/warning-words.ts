@@ -1,8 +1,6 @@
+import { warningText } from "../../install/warning-text.ts";
 import type { SpokenWarning } from "../meanings.ts";
 import { plain } from "../plain.ts";
-
-/** More letters than a warning's own words have; what goes on longer is cut, as the screen has no room. Common practice, no source. */
-const MAX_LETTERS = 60;
 
 /** What it is out for: only words that such warnings are made of, so that nothing said around them gets in. */
 const HOW = "severe|extreme|excessive|flash|high|strong|winter|tropical|special|dust|ice|red";
@@ -30,4 +28,4 @@ export function warningSaid(heard: string): SpokenWarning {
 }
 
 const part = (name: keyof SpokenWarning, text: string | undefined): SpokenWarning =>
-  text === undefined ? {} : { [name]: text.slice(0, MAX_LETTERS).trim() };
+  text === undefined ? {} : { [name]: warningText(text.trim()) };

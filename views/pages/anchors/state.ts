@@ -1,7 +1,5 @@
-import type { Amount } from "../../../machines/figures/line.ts";
-import { amount } from "../../../machines/figures/line.ts";
 import { screenedOf } from "../../../machines/install/anchor-screening.ts";
-import { ballastOf } from "../../../machines/install/ballast.ts";
+import { ballastOf, type Weights, type WeightsNotKnown } from "../../../machines/install/ballast.ts";
 import type { Frozen } from "../../../machines/install/step.ts";
 import type { Screening } from "../../../machines/loads/screening.ts";
 import type { TentPlan } from "../../../machines/tent/types.ts";
@@ -14,20 +12,19 @@ export type AnchorsState = {
   readonly screening: Screening | null;
   /** The station with the largest load of a stake. */
   readonly worst: string | null;
-  /** Where weights are used: what each weighs, and how many straps end at one. */
-  readonly ballast: { readonly each: Amount; readonly straps: number } | null;
+  /** What the weights have to weigh, or why that is not known; `null` where none is used. */
+  readonly ballast: Weights | WeightsNotKnown | null;
 };
 
 /** Worked out when the page is asked for: nothing of it is stored but what a call tells. */
 export function anchorsState(job: string, { brief, plan }: Frozen): AnchorsState {
   const screened = screenedOf(brief, plan);
-  const weights = ballastOf(brief, plan);
   return {
     job,
     title: brief.title,
     plan,
     screening: screened?.screening ?? null,
     worst: screened?.worst?.station ?? null,
-    ballast: weights && { each: amount(weights.eachLb, "lb"), straps: weights.straps },
+    ballast: ballastOf(brief, plan),
   };
 }

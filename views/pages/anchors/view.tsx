@@ -7,6 +7,7 @@ import { Page } from "../../parts/page.tsx";
 import type { Words } from "../../text/words.ts";
 import type { Effect } from "../guide/state.ts";
 import { LoadLines } from "../site/loads.tsx";
+import { BallastSection } from "./ballast.tsx";
 import { AnchorFields } from "./form.tsx";
 import type { AnchorsState } from "./state.ts";
 
@@ -71,17 +72,13 @@ const Found = ({ screening, state: { worst, ballast, plan }, words, words: { anc
       <p class="verdict">
         <b>{loads.verdict(screening.verdict)}</b>
       </p>
-      {screening.ratio !== null && worst !== null && <p>{text.worst(worst, loads.ratio(screening.ratio))}</p>}
+      {screening.ratio !== null && worst !== null && <p>{text.worst(worst, loads.ratio(screening.ratio, screening.isAtLeast))}</p>}
       <p>{text.opensNothing}</p>
       <Listed title={text.why} texts={screening.reasons.map(loads.reason)} />
       <Listed title={text.instead} texts={screening.instead.map(loads.instead)} />
       {screening.pressure && <Pressures screening={screening} words={words} />}
-      {ballast && (
-        <p>
-          {text.ballastNeeded(loads.amount(ballast.each), ballast.straps)} {text.ballastOpens}
-        </p>
-      )}
     </section>
+    <BallastSection ballast={ballast} plan={plan} words={words} />
     <Ratios screening={screening} plan={plan} words={words} />
     <details class="all-lines">
       <summary>{text.lines}</summary>
@@ -123,9 +120,9 @@ const Ratios = ({ screening: { ratio: any, stations }, plan, words, words: { anc
       </figure>
     )}
     <ul class="ratios">
-      {stations.map(({ station, ratio, verdict }) => (
+      {stations.map(({ station, ratio, isAtLeast, verdict }) => (
         <li>
-          <b>{station}</b> {loads.ratio(ratio)} <span>{loads.verdict(verdict)}</span>
+          <b>{station}</b> {ratio !== null && loads.ratio(ratio, isAtLeast)} <span>{loads.verdict(verdict)}</span>
         </li>
       ))}
     </ul>

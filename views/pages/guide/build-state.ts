@@ -109,13 +109,15 @@ function weatherState(live: LiveJob, is: Weather, words: Words): GuideState["wea
   const { job } = live;
   const { at } = live.now;
   const facts = weatherFacts(job, is, at);
+  const sky = is === "stop" ? [] : skyLines(live, words);
   return {
     is,
     words: words.weatherWords(facts),
     reading: words.weatherShort(facts),
     stop: stopState(job, facts, words, missingNow(job, at)),
     lightning: lightningFacts(job, at, words),
-    sky: is === "stop" ? [] : skyLines(live, words),
+    sky: sky.map(({ line }) => line),
+    skyBrief: sky[0]?.brief ?? null,
   };
 }
 

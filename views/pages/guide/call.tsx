@@ -51,6 +51,7 @@ export const Call = (screen: Screen) => {
       {lines.map(([is, line]) => (
         <p class={is}>{line}</p>
       ))}
+      {lines.length > 0 && hasPad(screen) && guide.weather.skyBrief !== null && <p class="warning sky-brief">{guide.weather.skyBrief}</p>}
       {guide.proposed && !guide.hurt && answerKind(screen) !== "agree" && <p class="alarm waits">{words.guide.waits}</p>}
       <SaidBack {...screen} />
       <Site {...screen} />
@@ -91,7 +92,7 @@ const Drawing = ({ guide, drawn, words }: Screen) =>
   );
 
 /** What everybody has to know before the call, the graver first. */
-function alarmsOf(screen: Screen): ["alarm" | "warning", string][] {
+function alarmsOf(screen: Screen): ["alarm" | "warning" | "warning sky", string][] {
   const { guide } = screen;
   const { guide: text } = screen.words;
   const { held } = guide;
@@ -101,7 +102,7 @@ function alarmsOf(screen: Screen): ["alarm" | "warning", string][] {
     held?.unrecorded ? text.unrecorded(held.unrecorded) : null,
     ...guide.outOfUse.map(({ line }) => line),
   ];
-  const told = (is: "alarm" | "warning", lines: readonly (string | null)[]) =>
+  const told = (is: "alarm" | "warning" | "warning sky", lines: readonly (string | null)[]) =>
     lines.flatMap((line): [typeof is, string][] => (line === null ? [] : [[is, line]]));
-  return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock, ...guide.weather.sky])];
+  return [...told("alarm", alarms), ...told("warning", [guide.warning, guide.clock]), ...told("warning sky", guide.weather.sky)];
 }

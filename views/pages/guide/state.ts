@@ -61,6 +61,8 @@ export type GuideState = {
     readonly lightning: LightningFacts | null;
     /** What else is to be known of it before the next work: a rising wind, heat, cold; at most two lines. */
     readonly sky: readonly string[];
+    /** The gravest of it in one line of a phone; `null` where there is nothing. */
+    readonly skyBrief: string | null;
   };
   /** What whoever watches a standing tent by a weather plan sees; `null` for any other. */
   readonly watch: WatchState | null;

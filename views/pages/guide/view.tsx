@@ -35,8 +35,11 @@ const Notice = (screen: Shown) => (
 );
 
 /** What the call says already is said aloud, and not shown twice. */
-const Reply = ({ notice, guide: { hurt, missing, readBack } }: Shown) =>
-  notice && <span class={hurt || readBack || notice === missing ? "said-above" : undefined}>{notice}</span>;
+const Reply = ({ notice, guide: { hurt, missing, readBack, weather }, words }: Shown) => {
+  const isToldBySky = weather.skyBrief !== null && notice === words.didText("read");
+  const told = hurt || readBack || notice === missing ? "said-above" : isToldBySky ? "told-above" : undefined;
+  return notice && <span class={told}>{notice}</span>;
+};
 
 /** The words that this screen's phone was heard to say. */
 const Caption = ({ cue, words }: Pick<Shown, "cue" | "words">) => (

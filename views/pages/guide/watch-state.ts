@@ -33,7 +33,8 @@ export function watchState(job: Job, at: Instant, words: Words): WatchState | nu
 
 function hourAgreed({ forecast }: Watch, { frozen, snapshot }: Job, at: Instant, { weatherPlan: text, when }: Words): string | null {
   if (!forecast || forecast.clearBy === null || wallTime(at, snapshot.context) >= forecast.to) return null;
-  return text.emptyBy(when.dayAndClock(frozen.brief.zone, forecast.clearBy));
+  const hour = when.dayAndClock(frozen.brief.zone, forecast.clearBy);
+  return wallTime(at, snapshot.context) < forecast.clearBy ? text.emptyBy(hour) : text.hourCome(hour);
 }
 
 function planState(watch: Watch, job: Job, at: Instant, { weatherPlan: text }: Words): Pick<WatchState, "due" | "levels"> | null {
@@ -47,7 +48,7 @@ function planState(watch: Watch, job: Job, at: Instant, { weatherPlan: text }: W
   const dueInS = Math.round((due.dueAt - at) / 1000);
   return {
     due: {
-      inS: context.wind ? [dueInS, dueInS + everyS / 2, dueInS + everyS] : [0, 0, everyS],
+      inS: context.wind || context.watched ? [dueInS, dueInS + everyS / 2, dueInS + everyS] : [0, 0, everyS],
       says: { quiet: text.due.quiet, top: text.due.top(due.everyMin), loud: text.due.loud(due.everyMin) },
       is: due.is,
     },

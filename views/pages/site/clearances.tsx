@@ -1,10 +1,8 @@
-import type { NeighborClearances } from "../../../machines/site/clearances.ts";
-import { knownFt } from "../../../machines/site/rules.ts";
+import type { Clearance, NeighborClearances } from "../../../machines/site/clearances.ts";
+import { knownFt, type Term } from "../../../machines/site/rules.ts";
 import type { Words } from "../../text/words.ts";
 import type { SiteState } from "./state.ts";
-
-/** So many lines and things are told one by one; a file may have thousands. */
-const MAX_TOLD = 40;
+import { LeavesTicket } from "./ticket-area.tsx";
 
 /** What there is to spare at the nearest, ft. */
 const spareFt = ({ nearest }: NeighborClearances): number => {
@@ -12,18 +10,30 @@ const spareFt = ({ nearest }: NeighborClearances): number => {
   return one ? one.distanceFt - knownFt(one.terms) : Number.POSITIVE_INFINITY;
 };
 
-/** Every line, thing and edge with what stands nearest to it, the tightest first: distance, wanted as a sum of its terms, and the verdict. */
+/** Every line, thing and edge with what stands nearest to it and all that is too near: where each figure of a sum is from, told once, and then the sums, the tightest first. */
 export function Clearances({ state: { clearances }, words, words: { thisSite: text } }: { state: SiteState; words: Words }) {
   const all = [...clearances.neighbors].sort((a, b) => spareFt(a) - spareFt(b));
   return (
     <>
-      {all.slice(0, MAX_TOLD).map((neighbor) => (
-        <One neighbor={neighbor} words={words} />
-      ))}
-      {all.length > MAX_TOLD && <p>{text.farther(all.length - MAX_TOLD)}</p>}
-      <TicketArea clearances={clearances} words={words} />
+      {all.length > 0 && (
+        <>
+          <h3>{text.termsTitle}</h3>
+          <ul class="terms">
+            {termsOf(all, text).map((term) => (
+              <li>{term}</li>
+            ))}
+          </ul>
+          <h3>{text.eachTitle}</h3>
+          <ul class="clearances">
+            {all.map((neighbor) => (
+              <One neighbor={neighbor} words={words} />
+            ))}
+          </ul>
+        </>
+      )}
+      <LeavesTicket clearances={clearances} words={words} />
       <h3>{text.leftOutTitle}</h3>
-      <ul>
+      <ul class="terms">
         {clearances.leftOut.map((what) => (
           <li>{text.leftOut(what)}</li>
         ))}
@@ -32,32 +42,42 @@ export function Clearances({ state: { clearances }, words, words: { thisSite: te
   );
 }
 
-/** What is wanted is told once, after the last that it is wanted of. */
-function One({ neighbor: { from, short, nearest }, words: { thisSite: text } }: { neighbor: NeighborClearances; words: Words }) {
-  const told = text.told(from);
+const tellsSomething = ({ ft }: Term): boolean => ft !== 0;
+
+/** Where each figure of the sums is from, each once. */
+const termsOf = (neighbors: readonly NeighborClearances[], text: Words["thisSite"]): readonly string[] => [
+  ...new Set(neighbors.flatMap((one) => toldOf(one).flatMap(({ terms }) => terms.filter(tellsSomething).map(text.term)))),
+];
+
+/** What stands nearest to it, and whatever else is too near. */
+const toldOf = ({ nearest, short }: NeighborClearances): readonly Clearance[] => [
+  ...nearest,
+  ...short.filter((one) => !nearest.includes(one)),
+];
+
+/** A sum is told once for all that it is the same for. */
+function One({ neighbor, words: { thisSite: text } }: { neighbor: NeighborClearances; words: Words }) {
+  const told = text.told(neighbor.from);
+  const bySum = new Map<string, Clearance[]>();
+  for (const one of toldOf(neighbor)) bySum.set(text.wanted(one), [...(bySum.get(text.wanted(one)) ?? []), one]);
   return (
-    <section class="clearance">
-      <h3>{text.name(from)}</h3>
-      {told !== "" && <p class="told">{told}</p>}
-      {short.length > nearest.length && <p class="told">{text.shorts(short.length)}</p>}
-      <dl>
-        {nearest.map((one, i) => (
-          <div class={one.verdict}>
-            <dt>{text.one(one)}</dt>
-            {(i === nearest.length - 1 || text.wanted(one) !== text.wanted(nearest[i + 1]!)) && <dd>{text.wanted(one)}</dd>}
-          </div>
+    <li>
+      <div>
+        <b>{text.name(neighbor.from)}</b>
+        {told !== "" && <span class="told">{told}</span>}
+      </div>
+      <div>
+        {[...bySum].map(([wanted, ones]) => (
+          <>
+            <ul>
+              {ones.map((one) => (
+                <li class={one.verdict}>{text.one(one)}</li>
+              ))}
+            </ul>
+            <p>{wanted}</p>
+          </>
         ))}
-      </dl>
-    </section>
+      </div>
+    </li>
   );
-}
-
-/** So many stakes are named. */
-const MAX_NAMED = 6;
-
-function TicketArea({ clearances: { leavesTicket }, words: { thisSite: text } }: { clearances: SiteState["clearances"]; words: Words }) {
-  if (leavesTicket === null) return <p>{text.noTicketArea}</p>;
-  if (leavesTicket.length === 0) return <p>{text.insideTicket}</p>;
-  const named = leavesTicket.slice(0, MAX_NAMED).map(text.stake);
-  return <p class="alarm">{text.leavesTicket(`${named.join(", ")}${leavesTicket.length > MAX_NAMED ? " …" : ""}`, leavesTicket.length)}</p>;
 }

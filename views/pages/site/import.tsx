@@ -38,11 +38,13 @@ export const ImportPage = (props: Props) => {
   const replace = values.replace === "instead" ? "instead" : "beside";
   return (
     <SiteFrame {...props} title={text.importTitle}>
-      <ul class="site-list">
-        {elsewhere.slice(0, MAX_SHOWN).map(([name, why]) => (
-          <li class="wrong">{text.at(name.replace(/^siteModel\.?/, ""), why)}</li>
-        ))}
-      </ul>
+      {elsewhere.length > 0 && (
+        <ul class="site-list">
+          {elsewhere.slice(0, MAX_SHOWN).map(([name, why]) => (
+            <li class="wrong">{text.at(name.replace(/^siteModel\.?/, ""), why)}</li>
+          ))}
+        </ul>
+      )}
       {elsewhere.length > MAX_SHOWN && <p>{text.more(elsewhere.length - MAX_SHOWN)}</p>}
       {imported && <Read {...props} imported={imported} />}
       <form method="post" action={`${state.path}/import`} enctype="multipart/form-data" class="site-form">

@@ -7,6 +7,7 @@ import type { Words } from "../../text/words.ts";
 import { SiteFrame, type SitePage } from "./frame.tsx";
 import { SiteKey } from "./key.tsx";
 import type { SiteState } from "./state.ts";
+import { TooNear } from "./too-near.tsx";
 
 type Props = SitePage & {
   /** Of the form, so that it is taken once. A prop called `key` is the library's own, and never arrives. */
@@ -34,7 +35,7 @@ export const PlacePage = (page: Props) => {
           <figure class="site-figure">
             <SiteDrawing {...state} words={words} alsoSeen={there ? [there.place] : []} />
           </figure>
-          <TooNear clearances={state.clearances} isTold={state.isTold} words={words} />
+          <AtPlace clearances={state.clearances} isTold={state.isTold} words={words} />
         </section>
         {there && <Found state={state} found={there} words={words} />}
       </div>
@@ -91,7 +92,7 @@ const Found = ({ state, found, words, words: { siteForms: text } }: { state: Sit
       {clearances.leavesTicket !== null && clearances.leavesTicket.length > 0 && (
         <p class="alarm">{text.leavesTicket(clearances.leavesTicket.length)}</p>
       )}
-      <TooNear clearances={clearances} isTold words={words} />
+      <AtPlace clearances={clearances} isTold words={words} />
       {found.is === "leastBad" && (
         <>
           <h3>{text.fixesTitle}</h3>
@@ -106,34 +107,10 @@ const Found = ({ state, found, words, words: { siteForms: text } }: { state: Sit
   );
 };
 
-/** So many of what is too near are named at each line. */
-const MAX_NAMED = 6;
-
-const TooNear = ({
-  clearances,
-  isTold,
-  words: { thisSite: text, siteForms },
-}: {
-  clearances: SiteState["clearances"];
-  isTold: boolean;
-  words: Words;
-}) => {
-  const short = clearances.neighbors.filter((neighbor) => neighbor.short.length > 0);
+/** What is too near at a place, or that nothing is. */
+const AtPlace = ({ clearances, isTold, words }: { clearances: SiteState["clearances"]; isTold: boolean; words: Words }) => {
+  const { thisSite: text, siteForms } = words;
   if (!isTold) return <p>{text.nothing}</p>;
-  if (short.length === 0) return <p>{clearances.verdict === "notKnown" ? text.verdictTold.notKnown : siteForms.clear}</p>;
-  return (
-    <ul>
-      {short.map(({ from, short: all }) => (
-        <li>
-          <b>{text.name(from)}</b>
-          <ul>
-            {all.slice(0, MAX_NAMED).map((one) => (
-              <li>{text.one(one)}</li>
-            ))}
-          </ul>
-          {all.length > MAX_NAMED && text.shorts(all.length)}
-        </li>
-      ))}
-    </ul>
-  );
+  if (clearances.neighbors.some(({ short }) => short.length > 0)) return <TooNear clearances={clearances} words={words} />;
+  return <p>{clearances.verdict === "notKnown" ? text.verdictTold.notKnown : siteForms.clear}</p>;
 };

@@ -1,3 +1,4 @@
+import type { Weights, WeightsNotKnown } from "../../../machines/install/ballast.ts";
 import type { Limits } from "../../../machines/install/limits.ts";
 import { placeOf, siteClearances } from "../../../machines/install/site-clearances.ts";
 import { clearanceRules } from "../../../machines/install/site-rules.ts";
@@ -27,6 +28,8 @@ export type SiteState = {
   readonly clearances: SiteClearances;
   readonly bearingDeg: number | undefined;
   readonly screening: Screening | null;
+  /** What weights at the straps have to weigh, or why that is not known; `null` where none is used. */
+  readonly ballast: Weights | WeightsNotKnown | null;
   /** Whether this screen may put a change forward, and whether it may add a line. */
   readonly mayChange: boolean;
   readonly mayAdd: boolean;

@@ -1,6 +1,8 @@
 import { SiteDrawing } from "../../drawing/site/site-drawing.tsx";
 import type { Words } from "../../text/words.ts";
+import { BallastSection } from "../anchors/ballast.tsx";
 import { Clearances } from "./clearances.tsx";
+import { First } from "./first.tsx";
 import { SiteFrame, type SitePage } from "./frame.tsx";
 import { SiteKey } from "./key.tsx";
 import { LoadLines } from "./loads.tsx";
@@ -13,12 +15,7 @@ export const ThisSitePage = (page: SitePage) => {
   const { clearances, site, plan } = state;
   return (
     <SiteFrame {...page} title={text.title}>
-      {state.isTold && (
-        <p class="verdict">
-          <b>{text.verdictOf(clearances.verdict)}.</b> {text.verdictTold[clearances.verdict]}
-        </p>
-      )}
-      {!state.isTold && <p>{text.nothing}</p>}
+      <First state={state} words={words} />
       <div class="site-top">
         <figure class="site-figure" aria-label={text.drawing}>
           <SiteDrawing {...state} words={words} />
@@ -31,19 +28,27 @@ export const ThisSitePage = (page: SitePage) => {
       </div>
       <p>{text.screening}</p>
       {state.isTold && (
-        <section>
-          <h2>{text.clearances}</h2>
+        <details>
+          <summary>
+            <h2>{text.clearances}</h2>
+          </summary>
           <Clearances state={state} words={words} />
-        </section>
+        </details>
       )}
+      {state.screening && (
+        <details>
+          <summary>
+            <h2>{text.loads}</h2>
+          </summary>
+          <LoadLines screening={state.screening} words={words} />
+        </details>
+      )}
+      <BallastSection ballast={state.ballast} plan={plan} words={words} />
+      {state.job !== null && !state.screening && <p>{text.noLoads}</p>}
       {state.job !== null && (
-        <section>
-          <h2>{text.loads}</h2>
-          {state.screening ? <LoadLines screening={state.screening} words={words} /> : <p>{text.noLoads}</p>}
-          <a class="button" href={`/jobs/${state.job}/anchors`}>
-            {text.toAnchors}
-          </a>
-        </section>
+        <a class="button" href={`/jobs/${state.job}/anchors`}>
+          {text.toAnchors}
+        </a>
       )}
       <p class="screen">{text.print}</p>
       <p class="size">{words.page.size(plan.widthFt, plan.lengthFt)}</p>

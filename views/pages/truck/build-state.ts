@@ -1,4 +1,5 @@
 import type { LiveJob } from "../../../machines/conversation/live-job.ts";
+import { ballastOf } from "../../../machines/install/ballast.ts";
 import { wantedParts } from "../../../machines/install/checks/any-check.ts";
 import { currentStep, type Job, questionAt } from "../../../machines/install/job.ts";
 import { truckLoadOf } from "../../../machines/install/truck-load.ts";
@@ -29,6 +30,7 @@ export function buildTruckState({ job, entries, readOnly }: LiveJob, words: Word
     lines,
     progress: { of: lines.length, open: count("open"), all: count("all"), short: count("short"), over: count("over") },
     weight: weightOf(lines.filter((line) => line.weighed)),
+    ballast: ballastOf(brief, plan),
     record: { no: entries.at(-1)!.entry.no, hash: entries.at(-1)!.hash },
   };
 }
@@ -59,7 +61,8 @@ function lineOf(row: KitRow, no: number, load: readonly LoadLine[], way: Way, as
     shareBy,
     unitLb,
     lb: unitLb === null ? null : unitLb * listed,
-    weighed: isTentPart(item),
+    weighed: isTentPart(item) || unitLb !== null,
+    workedOut: !isTentPart(item) && unitLb !== null,
     loaded: out,
     back,
     difference,

@@ -6,7 +6,7 @@ export const truckRows = ({ lines }: Pick<TruckState, "lines">, { kitName, truck
   [...truck.columns],
   ...lines.map((line) => [
     line.no,
-    kitName(line.item),
+    line.workedOut ? truck.workedOutName(line.item) : kitName(line.item),
     line.need,
     line.spares,
     line.count,

@@ -1,6 +1,7 @@
 import { RecordDigest } from "../../parts/digests.tsx";
 import type { Words } from "../../text/words.ts";
 import type { TruckLine, TruckState } from "./state.ts";
+import { TruckWeight } from "./weight.tsx";
 
 /** The list on one page, with boxes to tick by hand. Only printed; what was counted by then stands in its columns. */
 export const TruckPaper = ({ state, words, words: { truck } }: { state: TruckState; words: Words }) => (
@@ -21,7 +22,7 @@ export const TruckPaper = ({ state, words, words: { truck } }: { state: TruckSta
         ))}
       </tbody>
     </table>
-    <p class="weight">{truck.weight(state.weight, state.lines.filter((line) => line.weighed).length)}</p>
+    <TruckWeight state={state} words={words} />
     <div class="signs">
       {[truck.paper.loadedBy, truck.paper.checkedBy, truck.paper.backBy].map((who) => (
         <p>{who}</p>
@@ -35,11 +36,11 @@ const Row = ({ line, words: { kitName, truck } }: { line: TruckLine; words: Word
   <tr>
     <td>{line.no}</td>
     <td class="box">{truck.mark.open}</td>
-    <th scope="row">{kitName(line.item)}</th>
+    <th scope="row">{line.workedOut ? truck.workedOutName(line.item) : kitName(line.item)}</th>
     <td>{line.need}</td>
     <td>{line.spares}</td>
     <td class="count">{line.count}</td>
-    <td>{line.weighed ? (line.unitLb ?? truck.unknown) : ""}</td>
+    <td>{line.weighed ? (line.unitLb === null ? truck.unknown : truck.paper.pounds(line.unitLb)) : ""}</td>
     <td>{line.weighed ? (line.lb === null ? truck.unknown : truck.paper.pounds(line.lb)) : ""}</td>
     <td class="written">{line.loaded ?? ""}</td>
     <td class="written">{line.back ?? ""}</td>

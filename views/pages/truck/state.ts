@@ -1,3 +1,4 @@
+import type { Weights, WeightsNotKnown } from "../../../machines/install/ballast.ts";
 import type { LoadLine, LoadWeight } from "../../../machines/tent/load.ts";
 import type { Digests } from "../proof/state.ts";
 
@@ -12,8 +13,10 @@ export type TruckLine = Omit<LoadLine, "item"> & {
   /** Its place in loading order, from 1. */
   readonly no: number;
   readonly item: string;
-  /** Part of the tent, whose weight the yard may give; walls, ground cloths and tools are not weighed. */
+  /** Part of the tent, whose weight the yard may give, or a weight at a strap; walls, ground cloths and tools are not weighed. */
   readonly weighed: boolean;
+  /** Its weight is worked out, and nobody weighed it: a screening figure, of what it has to weigh at least. */
+  readonly workedOut: boolean;
   readonly loaded: number | null;
   readonly back: number | null;
   /** Back less loaded, or less the list's figure where nobody counted them on. */
@@ -42,8 +45,10 @@ export type TruckState = {
   readonly readOnly: string | null;
   readonly lines: readonly TruckLine[];
   readonly progress: { readonly of: number } & Readonly<Record<LineIs, number>>;
-  /** Of the tent alone. */
+  /** Of the tent and of the weights at its straps. */
   readonly weight: LoadWeight;
+  /** What those weights have to weigh, or why that is not known and none is listed; `null` where none is used. */
+  readonly ballast: Weights | WeightsNotKnown | null;
   /** The last entry of the record that the list stands in. */
   readonly record: Digests["record"];
 };

@@ -2,6 +2,7 @@ import { HurtLive, Page } from "../../parts/page.tsx";
 import { regions, truckIds } from "../../regions.ts";
 import { Line, type TruckScreen } from "./line.tsx";
 import { TruckPaper } from "./paper.tsx";
+import { TruckWeight } from "./weight.tsx";
 
 type Shown = TruckScreen & { readonly notice: string | null };
 
@@ -17,7 +18,7 @@ const Facts = ({ state, me, people, words, words: { truck } }: TruckScreen) => (
   <div id={truckIds.facts} class="facts-of">
     <h1>{truck.heading[state.way]}</h1>
     {state.readOnly === null ? <p>{truck.order[state.way]}</p> : <p class="alarm">{state.readOnly}</p>}
-    <p class="weight">{truck.weight(state.weight, state.lines.filter((line) => line.weighed).length)}</p>
+    <TruckWeight state={state} words={words} />
     {me === null && state.gate !== null && <WhoAsks state={state} people={people} words={words} />}
   </div>
 );

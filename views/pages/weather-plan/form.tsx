@@ -86,7 +86,7 @@ const Choice = ({
     <select id={`f-${name}`} name={name} aria-describedby={wrongId(name)} aria-invalid={problems[name] ? "true" : undefined}>
       {options.map((option) => (
         <option value={option} selected={values[name] === option}>
-          {own(text.choices(name), option) ?? option}
+          {own(text.picks(name), option) ?? option}
         </option>
       ))}
     </select>

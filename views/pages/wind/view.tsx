@@ -1,3 +1,4 @@
+import { MAX_WARNING_LETTERS } from "../../../machines/install/warning-text.ts";
 import { BEAUFORT_NAMES } from "../../../machines/weather/beaufort.ts";
 import { STOP_MILES } from "../../../machines/weather/lightning.ts";
 import { WindDial } from "../../drawing/call/call-picture.tsx";
@@ -20,7 +21,7 @@ export const WindPage = ({ air, ...screen }: Screen & { air: AirState }) => {
         { to: "air", text: sky.toAir },
       ]}
     >
-      <WindForm screen={screen}>
+      <WindForm screen={screen} labels={{ wind: sky.wind, gust: sky.gust }}>
         <div class="beside-wind">
           <Choice name="exposure" label={sky.where} of={sky.exposure} />
           <Choice name="unit" label={sky.unit} of={sky.units} />
@@ -115,15 +116,15 @@ export const WeatherPage = ({ air, ...screen }: Screen & { air: AirState }) => {
       <SayForm screen={screen} fields={{ type: "reading", reading: "warning" }} class="tell-warning">
         <label>
           {sky.warningWhat}
-          <input name="what" required maxlength={60} autocomplete="off" />
+          <input name="what" required maxlength={MAX_WARNING_LETTERS} autocomplete="off" />
         </label>
         <label>
           {sky.warningUntil}
-          <input name="until" maxlength={40} autocomplete="off" />
+          <input name="until" maxlength={MAX_WARNING_LETTERS} autocomplete="off" />
         </label>
         <label>
           {sky.warningIssuer}
-          <input name="issuer" maxlength={60} autocomplete="off" />
+          <input name="issuer" maxlength={MAX_WARNING_LETTERS} autocomplete="off" />
         </label>
         <button type="submit">{sky.tellWarning}</button>
       </SayForm>

@@ -4,6 +4,7 @@ import { MIN_FACTOR_OF_SAFETY, MIN_PULLS } from "../../../machines/loads/capacit
 import { GROUND_STATES, type PULL_DIRECTIONS, type Pull, SOILS, STAKE_MATERIALS } from "../../../machines/loads/ground.ts";
 import { EXPOSURES } from "../../../machines/loads/pressure.ts";
 import { own } from "../../../machines/lookup/own.ts";
+import { ballast } from "./ballast.ts";
 import { loads } from "./loads.ts";
 
 const FIELD: Readonly<Record<string, { readonly label: string; readonly hint?: string }>> = {
@@ -15,7 +16,7 @@ const FIELD: Readonly<Record<string, { readonly label: string; readonly hint?: s
   soil: { label: "Soil", hint: "only if it is one of these; else pulls" },
   groundState: { label: "The ground is" },
   factorOfSafety: { label: "Factor of safety", hint: `empty: ${MIN_FACTOR_OF_SAFETY}; never under that` },
-  "sheetAllows.corner": { label: "Corner: most stakes a plate", hint: "as the sheet says; empty: it says nothing" },
+  "sheetAllows.corner": { label: "Corner: most stakes a plate", hint: "as the sheet says; empty: it says nothing, and two at most count" },
   "sheetAllows.seamEnd": { label: "Seam end: most stakes a plate" },
   "sheetAllows.side": { label: "Side pole: most stakes a plate" },
   rainSincePulls: { label: "Heavy rain since the pulls" },
@@ -85,18 +86,17 @@ export const anchors = {
   refused: "Something here can't be right. Nothing was kept or lost: fix what is marked.",
   found: "What the screening finds",
   notScreened: "Nobody has entered anything about the anchors yet. They are not screened.",
-  worst: (station: string, ratio: string) => `Worst: ${station}, ${ratio} times what a stake may be counted for.`,
+  worst: (station: string, ratio: string) => `Worst: ${station}. Load over what a stake may be counted for: ${ratio}.`,
   why: "Why",
   instead: "What to do",
+  weights: ballast,
   opensNothing: "It opens no gate. The sheet's stakes in the sheet's soil do, or pulls.",
   pressures: (asce: string, en: string, used: string) => `Pressure by ASCE 7: ${asce}. By EN 13782: ${en}. Used: ${used}.`,
   pressureNone: "not worked out",
   fromMemory:
     "EN 13782's figures are from memory, and they nearly always decide. A figure from memory may shut a gate. It never opens one.",
-  ratios: "Load over what a stake may be counted for. Over 1 is short.",
+  ratios: 'Load over what a stake may be counted for. Over 1 is short. Where it says "or more", under 1 is not known.',
   stations: "Each station",
-  ballastNeeded: (lb: string, straps: number) => `Weights: ${lb} at each of ${straps} straps, the worst of them.`,
-  ballastOpens: "Weights may tip or sink. The engineer says whether they do.",
   facts: "What is known",
   lines: "All lines, with formula, source and what is left out",
   link: "Anchors: wind, ground, pulls",

@@ -38,11 +38,11 @@ export function changeText(change: Change, { name, zone }: Teller): string {
 }
 
 const AREAS = { ground: "The usable ground", ticketArea: "The area that the ticket names", slope: "The slope" } as const;
-const HOW = { added: "added", gone: "gone", moved: "moved", changed: "changed" } as const;
+const HOW = { added: "added", gone: "taken out", moved: "moved", changed: "changed" } as const;
 
 /** What a changed site changes; what is kept less clear of comes with that in front. */
 function siteChangeText(change: SiteChange): string {
-  const looser = "looser" in change ? "LESS CLEARANCE IS KEPT. " : "";
+  const looser = "looser" in change ? "LOOSER ON CLEARANCE. " : "";
   switch (change.what) {
     case "neighbor":
       return `${looser}${capital(neighborName(change.kind))} "${change.id}": ${HOW[change.how]}.`;
@@ -164,4 +164,4 @@ export const discrepancy = {
 
 /** A limit, or something that is checked no longer. */
 const loosened = (field: string): string =>
-  field.startsWith("use.") ? "LESS IS CHECKED. " : field.startsWith("anchorage.") ? "KINDER FIGURE. " : "LOOSER LIMIT. ";
+  field.startsWith("use.") ? "LESS IS CHECKED. " : field.startsWith("anchorage.") ? "LOOSER ON ANCHORS. " : "LOOSER LIMIT. ";

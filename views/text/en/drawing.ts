@@ -45,7 +45,7 @@ export const layoutDrawing = {
     mm: "At each mark: its name, and its reading off one tape from the edge's first corner, clockwise. Millimeters.",
   },
   ratio: {
-    is: "In the boxes: load over what a stake may be counted for. Over 1 is short.",
+    is: 'In the boxes: load over what a stake may be counted for. Over 1 is short. "or more" and "?" are not known.',
     short: "short",
     notKnown: "not known",
     notShort: "not short",

@@ -148,7 +148,7 @@ export const errors = {
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
   otherSite: "That came from another site. Nothing was recorded. Open the page here and press again.",
   tooLarge: "That is too much at once. Nothing was recorded.",
-  bodyShape: "Something in the body is not what it should be. Fix these:",
+  bodyShape: "Something here can't be right. Fix these:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
   keyUsed: (key: string) => `The key ${key} was used for something else. Nothing was recorded; send it with a new key.`,
   who: (name: string, known: string) => `"${name.slice(0, 60)}" is not on this job. On it: ${known}.`,

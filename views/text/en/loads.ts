@@ -6,41 +6,13 @@ import type { LoadFormula, LoadInputName, LoadLeftOut } from "../../../machines/
 import type { Exposure } from "../../../machines/loads/pressure.ts";
 import type { Instead, Reason, Verdict } from "../../../machines/loads/verdict.ts";
 import { own } from "../../../machines/lookup/own.ts";
-import { inUnit } from "./figures.ts";
-
-/** Each formula as a line is headed, and how it is worked out. */
-const FORMULA: Readonly<Record<LoadFormula, { readonly name: string; readonly how: string }>> = {
-  exposureFactor: { name: "Wind at this height, Kz", how: "2.01 × (height ÷ gradient height) to the power 2 ÷ α, 15 ft at least" },
-  elevationFactor: { name: "Thinner air, Ke", how: "e to the power −0.0000362 × elevation" },
-  ascePressure: { name: "Pressure by ASCE 7", how: "0.00256 × Kz × Kd × Ke × gust²" },
-  enPressure: { name: "Pressure by EN 13782", how: "table by the height of the peak" },
-  pressureUsed: { name: "Pressure that is used", how: "the larger of both" },
-  roofAngle: { name: "Slope of the roof", how: "angle whose tangent is (peak − eave) ÷ half the width" },
-  asceUplift: { name: "Uplift by ASCE 7", how: "gust effect × the worst coefficient that lifts" },
-  enUplift: { name: "Uplift by EN 1991-1-4", how: "the worst coefficient that lifts" },
-  upliftUsed: { name: "Uplift that is used", how: "the larger of both" },
-  asceDrag: { name: "Side push by ASCE 7", how: "gust effect × the worst difference between both halves" },
-  enDrag: { name: "Side push by EN 1991-1-4", how: "the worst coefficient of one slope alone" },
-  dragUsed: { name: "Side push that is used", how: "the larger of both" },
-  tributaryEdge: { name: "Edge that it stands for", how: "half of the bay on either side" },
-  areaNearest: { name: "Roof nearest to it", how: "roof that is nearer to this edge than to any other" },
-  areaByShare: { name: "Roof by its share", how: "roof × its edge ÷ the whole perimeter" },
-  stationUplift: { name: "Uplift at the station", how: "pressure × uplift × the larger of both roof areas" },
-  stationDrag: { name: "Side push at the station", how: "pressure × side push × rise of the roof × its edge" },
-  strapAngle: { name: "Angle of the strap", how: "angle whose tangent is side pole ÷ setback" },
-  tensionFromUplift: { name: "Strap pull from uplift", how: "uplift ÷ plates ÷ sine of the angle" },
-  tensionFromDrag: { name: "Strap pull from side push", how: "side push ÷ plates ÷ cosine of the angle" },
-  strapTension: { name: "Strap pull", how: "the larger of both" },
-  perStake: { name: "Load of each stake", how: "strap pull ÷ stakes that count" },
-  capacityFromPulls: { name: "A stake may be counted for, by pulls", how: "lowest pull ÷ factor of safety" },
-  capacityFromTable: { name: "A stake may be counted for, by the table", how: "table by stake, depth and soil" },
-  wetGround: { name: "At most, soaked", how: "half of what it held dry" },
-  ballast: { name: "Weight at each strap", how: "(side pull ÷ friction + pull up) × factor of safety" },
-};
+import { inUnit, unitName } from "./figures.ts";
+import { FORMULA } from "./load-formulas.ts";
+import { type LoadFigure, roundedStrictly } from "./load-rounding.ts";
 
 const INPUT: Readonly<Record<LoadInputName, string>> = {
   gust: "gust",
-  exposure: "ground upwind",
+  exposure: "ground",
   height: "height",
   elevation: "elevation",
   kz: "Kz",
@@ -64,11 +36,13 @@ const INPUT: Readonly<Record<LoadInputName, string>> = {
   setback: "setback",
   sidePole: "side pole",
   uplift: "uplift",
-  drag: "side pull",
+  drag: "side push or pull",
   plates: "plates",
   strapAngle: "angle",
   tension: "strap pull",
-  stakes: "stakes",
+  stakes: "stakes that count",
+  stakesThere: "stakes at the plate",
+  stakesAllowed: "stakes that may count",
   lowestPull: "lowest pull",
   pulls: "pulls",
   factor: "factor of safety",
@@ -93,13 +67,15 @@ const LEFT_OUT: Readonly<Record<LoadLeftOut, string>> = {
   hungLoads: "Loads hung from the tent.",
   strapsAndPoles: "Straps, ratchets, plates, poles and cloth themselves.",
   sharedSoil: "Stakes on one plate share soil and hold less than as many single ones.",
+  stakesNotAllowed: "Stakes over what the sheet allows at a plate. They are not counted.",
+  stakesAllowedNotTold: "Stakes over the usual two at a plate. They are not counted: nobody entered how many the sheet allows there.",
   insideTies: "Inside ties are never counted against uplift.",
   unevenShare: "Some plates of a station take more than their share.",
   movement: "How far a stake moves before it holds.",
   groundBetween: "Ground between the spots that were looked at.",
   laterRain: "Rain after the pulls. Pull again then.",
   tippingAndSinking: "Weights that tip, sink, or stand in water.",
-  wetFriction: "Other ground, mud or ice than where the drag test was.",
+  wetFriction: "Wet ground, mud or ice under the weights. Friction is less there than was entered.",
 };
 
 const REASON: Readonly<Record<Reason, string>> = {
@@ -122,6 +98,8 @@ const REASON: Readonly<Record<Reason, string>> = {
   softestSpotNotPulled: "The softest spot wasn't pulled.",
   rainSincePulls: "Heavy rain came after the pulls.",
   rainSincePullsNotTold: "Nobody said whether it rained after the pulls.",
+  stakesNotAllowed: "A plate has more stakes than the sheet allows there. The rest is not counted.",
+  stakesAllowedNotTold: "A plate has more than two stakes, and nobody entered how many the sheet allows. Two are counted.",
   frictionNotKnown: "The friction under the weights isn't known.",
 };
 
@@ -176,12 +154,8 @@ const sourceText = (source: FigureSource): string => {
   return `${title}, ${section}${seen === "memory" ? " (from memory)" : seen === "secondHand" ? " (in a transcription)" : ""}`;
 };
 
-/** Figures as a person reads them: pounds and feet need no thousandths. */
-const rounded = ({ n, unit }: Amount): string =>
-  inUnit(
-    unit === "number" ? n : Math.round(n * (unit === "lbf" || unit === "lb" ? 1 : 10)) / (unit === "lbf" || unit === "lb" ? 1 : 10),
-    unit,
-  );
+/** A figure as a person reads it, on the stricter side: loads up, and what holds them down. */
+const rounded = (is: Amount, of?: LoadFigure): string => inUnit(roundedStrictly(is, of), is.unit);
 
 /** Why something is not known or short, in one short sentence, by its code in a call. */
 export const whyShort = (code: string | number | undefined): string => own(REASON as Readonly<Record<string, string>>, String(code)) ?? "";
@@ -190,18 +164,46 @@ export const whyShort = (code: string | number | undefined): string => own(REASO
 export const loads = {
   formula: (formula: LoadFormula) => FORMULA[formula],
   input: (name: LoadInputName) => INPUT[name],
-  amount: (is: Amount | string) => (typeof is === "string" ? (own(KINDS, is) ?? is) : rounded(is)),
+  /** What goes into a line: what it is, how much, and where that is from. */
+  goesIn: (name: string, is: string, source: string) => `${name}: ${is} (${source})`,
+  /** A figure that is not the same at every station. */
+  inColumn: (column: string) => `as listed under "${column}"`,
+  inputHeading: (name: LoadInputName) => `${INPUT[name].charAt(0).toUpperCase()}${INPUT[name].slice(1)}`,
+  /** A figure, or a kind in words. What it is a figure of says which side is the stricter. */
+  amount: (is: Amount | string, of?: LoadFigure) => (typeof is === "string" ? (own(KINDS, is) ?? is) : rounded(is, of)),
   source: sourceText,
   leftOut: (what: LoadLeftOut) => LEFT_OUT[what],
   reason: (reason: Reason) => REASON[reason],
   instead: (what: Instead) => INSTEAD[what],
   verdict: (verdict: Verdict) => VERDICT[verdict],
-  ratio: (ratio: number | null) => (ratio === null ? "not known" : (Math.ceil(ratio * 100 - 1e-6) / 100).toFixed(2)),
+  /** Load over capacity. One that is only known to be at least so much never stands alone: under 1 it would read as good. */
+  ratio: (ratio: number | null, isAtLeast: boolean) => {
+    if (ratio === null) return "not known";
+    return `${(Math.ceil(ratio * 100 - 1e-6) / 100).toFixed(2)}${isAtLeast ? " or more" : ""}`;
+  },
   sourceIs: (source: string) => `Source: ${source}`,
   leftOutTitle: "What is left out",
+  leavesOut: (numbers: readonly number[]) => `; leaves out ${numbers.join(", ")} of the list below`,
+  atStations: "How each station is worked out",
+  figures: "Every station",
+  figuresTold: "The worst first. Stations that come out the same share a row.",
+  stationName: "Station",
+  ratioName: "Ratio",
+  ratioHow: (limit: string | null, isAtMost: boolean) => {
+    if (limit === null) return "load of each stake ÷ what a stake may be counted for. That is not known here, so there is no ratio.";
+    return `load of each stake ÷ what a stake may be counted for: ${isAtMost ? "at most " : ""}${limit}. Over 1 is short. Where it says "or more", under 1 is not known.`;
+  },
+  noFigure: "not known",
   shared: "Wind and roof",
   capacity: "One stake",
-  station: (id: string, plate: number, of: number) => (of > 1 ? `${id}, plate ${plate}` : id),
+  station: (id: string, plates: readonly number[], of: number) =>
+    plates.length === of ? id : `${id} ${plates.length === 1 ? "plate" : "plates"} ${plates.join(", ")}`,
+  /** A column of figures, with their unit. */
+  heading: (name: string, one: Amount | string | null) =>
+    one === null || typeof one === "string" || one.unit === "number" ? name : `${name}, ${unitName(one.unit)}`,
+  /** A figure in such a column. */
+  figure: (is: Amount | string, of?: LoadFigure) =>
+    typeof is === "string" ? (own(KINDS, is) ?? is) : inUnit(roundedStrictly(is, of), "number"),
   screeningOnly:
     "This is a screening. It can say that anchors are short, or that it isn't known. It never passes an anchor. The maker's manual, the local code and a licensed engineer come first.",
 } as const;

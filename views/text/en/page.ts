@@ -1,3 +1,5 @@
+import { own } from "../../../machines/lookup/own.ts";
+
 /** What several pages say. */
 export const page = {
   name: "Ridgecall",
@@ -78,7 +80,19 @@ export const plan = {
 } as const;
 
 /** The page for a request that cannot be answered as it came. */
+/** Fields of what a crew puts in, as their forms call them. */
+const PUT_IN: Readonly<Record<string, string>> = {
+  mph: "Wind",
+  gustMph: "Gust",
+  fromDeg: "From",
+  heightFt: "Height",
+  look: "What the wind does",
+  air: "Air temperature",
+  airF: "Air temperature",
+  humidity: "Humidity",
+  windMph: "Wind",
+};
 export const problem = {
   title: "Fix these",
-  beside: (field: string, wrong: string) => `${field}: ${wrong}`,
+  beside: (field: string, wrong: string) => `${own(PUT_IN, field) ?? field}: ${wrong}`,
 } as const;

@@ -258,6 +258,7 @@ const DID: Readonly<Record<Did, string>> = {
   noted: "Noted.",
   photographed: "Photo kept.",
   read: "Got it.",
+  watched: "Got it, for the watch. Going in takes a wind read by the lead, the deputy or a competent person.",
   proposed: "Change is up. Somebody else has to agree.",
   amended: "Plan changed. What it touches is asked again.",
   discarded: "Change dropped.",
@@ -309,4 +310,4 @@ export const takenText = (value: string, time: string): string => `${value}, tak
 
 /** What was heard, said back with the question it answers. Out of its limit it says so at once: the ear may be wrong, or the stake. */
 export const readBackText = (value: string, ask?: string, outside?: string): string =>
-  `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `; wanted: ${outside}`}. Correct, or wrong?`;
+  `${ask === undefined ? "" : `${ask} `}${value}${outside === undefined ? "" : `; needed: ${outside}`}. Correct, or wrong?`;

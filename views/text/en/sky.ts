@@ -128,6 +128,7 @@ export const sky = {
   sunLabel: "Sun",
   sunNotTold: "Unknown",
   wind: "Wind",
+  gust: "Gust",
   recordHeat: "Record the heat",
   recordCold: "Record the cold",
   read: (minAgo: number, stale: boolean): string => `Read ${minAgo} min ago.${stale ? " Too old: read it again." : ""}`,
@@ -141,6 +142,24 @@ export const sky = {
     `${BANDS[heat.band] === "caution" ? "Heat" : `Heat: ${BANDS[heat.band]}`}, ${heat.rest.is === "caution" ? "stop heavy work" : restText(heat)}. Water ${number(heat.waterQtPerHour ?? 1)} qt an hour.`,
   coldShort: (cold: Cold): string =>
     `Cold, feels ${degrees(cold.chillF)}: ${warmUpText(cold)}.${cold.frostbiteIn30Min ? " Frostbite in 30 min." : ""}`,
+  /** The same beside a number pad: one line of a phone, 31 letters at most. */
+  risingBrief: (limitMph: number, min: number): string =>
+    min <= 1 ? `Wind rising: ${number(limitMph)} any minute.` : `Wind rising: ${number(limitMph)} in ${min} min.`,
+  heatBrief: ({ rest }: Heat): string =>
+    rest.is === "breaks"
+      ? `Heat: work ${rest.workMin}, rest ${rest.restMin}. Water.`
+      : rest.is === "caution"
+        ? "Heat: stop heavy work. Water."
+        : "Heat danger. Water.",
+  coldBrief: ({ warmUp, frostbiteIn30Min }: Cold): string =>
+    warmUp.is === "emergencyOnly"
+      ? "Cold: stop work. Get warm."
+      : frostbiteIn30Min
+        ? "Cold: frostbite in 30 min."
+        : warmUp.is === "breaks"
+          ? `Cold: work ${warmUp.workMin} min, then warm up.`
+          : "Cold. Keep warm.",
+  airTooOldBrief: "Heat and cold: read again.",
   source: (titles: readonly string[]): string =>
     `By: ${titles.join("; ")}. A screening, not a doctor: whoever is new to it, ill or in heavy clothes takes less.`,
   memory: "from memory",

@@ -11,7 +11,7 @@ const VERDICT: Readonly<Record<Verdict, string>> = { short: "short", notKnown: "
 const TERM: Readonly<Record<Term["term"], string>> = {
   tolerance: "tolerance zone",
   halfWidth: "half its width",
-  entryError: "how far off it may be entered",
+  entryError: "how far off the entry may be",
   reach: "stakes beside their mark",
   poleLength: "the pole's own length",
   lineClearance: "clearance from the line",
@@ -36,7 +36,8 @@ const TOLD: Readonly<Record<(typeof HOW_TOLD)[number], string>> = {
   found: "found on the site",
 };
 
-/** Tenths of a foot: finer than anybody tapes across a lawn. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** What there is, never rounded up: to the inch below. */
 const atLeast = (ft: number): string => feetInches(Math.floor(toGrid(ft * 12)) / 12);
 
@@ -73,15 +74,21 @@ const ofText = ({ of }: Clearance): string => {
   }
 };
 
-const termText = ({ term, ft: is, source }: Term): string =>
-  `${is === null ? "not known" : feetInches(is)} ${TERM[term]} (${sourceText(source)})`;
+const termText = ({ term, ft: is }: Term): string => `${is === null ? "not known" : feetInches(is)} ${TERM[term]}`;
 
 /** The page "this site". */
 export const thisSite = {
   title: "This site",
   link: "This site: lines, wires, room",
   nothing: "Nobody has entered any line, wire or building yet. Not entered is not known.",
-  verdictOf: (verdict: Verdict) => `All clearances: ${VERDICT[verdict]}`,
+  /** Of the lines, wires, things and edges that were entered: how many are short, and how many not known. */
+  verdictOf: (verdict: Verdict, { short, notKnown, of }: { readonly short: number; readonly notKnown: number; readonly of: number }) =>
+    short + notKnown === 0
+      ? `Clearances: ${VERDICT[verdict]}`
+      : `Clearances, ${of} ${of === 1 ? "line or thing" : "lines and things"}: ${[
+          ...(short > 0 ? [`${short} short`] : []),
+          ...(notKnown > 0 ? [`${notKnown} not known`] : []),
+        ].join(", ")}`,
   verdict: (verdict: Verdict) => VERDICT[verdict],
   verdictTold: {
     short: "Something stands too near. Its gate stays shut until the tent or the entry is changed.",
@@ -100,7 +107,12 @@ export const thisSite = {
           .filter(({ ft: n }) => n !== 0)
           .map(termText)
           .join(" + ")}`,
+  /** What a figure of a sum is, and where it is from. */
+  term: ({ term, source }: Term) => `${capital(TERM[term])}: ${sourceText(source)}.`,
+  termsTitle: "How the distance needed is added up",
+  eachTitle: "Each line and thing, the tightest first",
   shorts: (n: number) => (n === 1 ? "1 is short." : `${n} are short.`),
+  moreShort: (n: number) => (n === 1 ? "1 more has something too near." : `${n} more have something too near.`),
   farther: (n: number) => `${n.toLocaleString("en-US")} more are farther off than these.`,
   leavesTicket: (names: string, n: number) =>
     `${n === 1 ? "1 stake stands" : `${n} stakes stand`} outside the area that the ticket names (${names}). A new ticket is needed.`,
@@ -112,6 +124,7 @@ export const thisSite = {
   leftOutTitle: "Left out",
   leftOut: (what: LeftOut) => LEFT_OUT[what],
   loads: "Anchors and loads",
+  anchorsAre: (verdict: Verdict) => `Anchors: ${VERDICT[verdict]}`,
   noLoads: "Nobody has entered the figures that anchors are screened by.",
   toAnchors: "Anchors",
   screening:

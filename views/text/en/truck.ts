@@ -38,11 +38,12 @@ export const truck = {
     ].filter((t) => t !== "");
     return `${on} of ${of} lines ${WAY[way]}; ${rest.join("; ")}.`;
   },
-  weight: ({ lb, unknown }: LoadWeight, lines: number): string => {
-    if (unknown.length === lines) return "Weight not known: nobody has given what one of each part weighs.";
-    if (unknown.length === 0) return `The tent: ${pounds(lb)}. ${NOT_WEIGHED}`;
+  weight: ({ lb, unknown }: LoadWeight, lines: readonly Pick<TruckLine, "weighed" | "workedOut">[]): string => {
+    const what = lines.some(({ workedOut }) => workedOut) ? "The tent and its weights" : "The tent";
+    if (unknown.length === lines.filter(({ weighed }) => weighed).length) return "Weight not known: nobody has given what one of each part weighs.";
+    if (unknown.length === 0) return `${what}: ${pounds(lb)}. ${NOT_WEIGHED}`;
     const kinds = unknown.length === 1 ? "1 kind of thing" : `${unknown.length} kinds of things`;
-    return `The tent: at least ${pounds(lb)}; weight of ${kinds} not known. ${NOT_WEIGHED}`;
+    return `${what}: at least ${pounds(lb)}; weight of ${kinds} not known. ${NOT_WEIGHED}`;
   },
   /** On the main button of a line. */
   all: ({ wanted, item }: Pick<TruckLine, "wanted" | "item">, way: Way) => `${things(wanted, item)}, ${ALL[way]}`,
@@ -65,11 +66,14 @@ export const truck = {
     return `${number(need)} needed + ${things(spares, "spares")} (${whose})`;
   },
   unknown: "unknown",
-  lineWeight: ({ unitLb, lb, count, weighed }: Pick<TruckLine, "unitLb" | "lb" | "count" | "weighed">): string => {
+  lineWeight: ({ unitLb, lb, count, weighed, workedOut }: Pick<TruckLine, "unitLb" | "lb" | "count" | "weighed" | "workedOut">): string => {
     if (!weighed) return "Not weighed";
     if (unitLb === null || lb === null) return "Weight unknown";
-    return count === 1 ? pounds(lb) : `${pounds(unitLb)} each, ${pounds(lb)}`;
+    const told = count === 1 ? pounds(lb) : `${pounds(unitLb)} each, ${pounds(lb)}`;
+    return workedOut ? `${told}: worked out` : told;
   },
+  /** Where only a name stands beside a weight, that nobody weighed it. */
+  workedOutName: (item: string) => `${kitName(item)} (weight worked out: a screening figure, the sheet or an engineer governs)`,
   wentOut: (loaded: number | null) => (loaded === null ? "Not counted on the way out." : `${number(loaded)} went out.`),
   howMany: (item: string, way: Way) => `How many ${kitName(item)} are ${WAY[way]}?`,
   wanted: ({ wanted }: Pick<TruckLine, "wanted">) => `Wanted: ${number(wanted)}.`,

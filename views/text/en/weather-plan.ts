@@ -52,7 +52,7 @@ const FIELDS: { readonly [K in `weatherPlan.${keyof WeatherPlan}` | `forecast.${
   "forecast.to": "Wind until",
   "forecast.issuedBy": "Issued by",
   "forecast.readAt": "Read at",
-  "forecast.clearBy": "Agreed: everybody out by",
+  "forecast.clearBy": "Everybody out by, as agreed",
 };
 const CHOICES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "weatherPlan.watchedBy": WATCHED,
@@ -60,6 +60,31 @@ const CHOICES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "weatherPlan.at60": DOES.at60,
   "weatherPlan.at80": DOES.at80,
   "weatherPlan.atLimit": DOES.atLimit,
+};
+
+/** The same where one of them is chosen: no longer than a field on a phone, 26 letters. */
+const PICKS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  "weatherPlan.watchedBy": WATCHED,
+  "weatherPlan.warnedBy": {
+    radio: "weather radio, always on",
+    phone: "the watcher's phone",
+    office: "the office calls",
+    venue: "the venue's own service",
+  } satisfies Record<(typeof WARNED_BY)[number], string>,
+  "weatherPlan.at60": {
+    readOften: "read more often",
+    looseThings: "read, loose things in",
+    wallsOff: "read, walls off",
+  } satisfies Record<(typeof AT_60)[number], string>,
+  "weatherPlan.at80": {
+    getReady: "music down, exits clear",
+    wallsOff: "walls off, exits clear",
+    everybodyOut: "everybody out",
+  } satisfies Record<(typeof AT_80)[number], string>,
+  "weatherPlan.atLimit": {
+    everybodyOut: "everybody out",
+    everybodyOutFence: "everybody out, fence it",
+  } satisfies Record<(typeof AT_LIMIT)[number], string>,
 };
 
 /** What is agreed for wind and storm, what is forecast, and what the watcher of a standing tent is told. */
@@ -70,6 +95,7 @@ export const weatherPlan = {
   putsForward: "It counts once a second person agrees.",
   field: (name: string): string | null => (Object.hasOwn(FIELDS, name) ? FIELDS[name as keyof typeof FIELDS] : null),
   choices: (name: string): Readonly<Record<string, string>> => (Object.hasOwn(CHOICES, name) ? CHOICES[name]! : {}),
+  picks: (name: string): Readonly<Record<string, string>> => (Object.hasOwn(PICKS, name) ? PICKS[name]! : {}),
   planPart: "The plan",
   forecastPart: "The forecast for the rental",
   forecastHint: "Times as the clock at the site shows them. Leave all of it empty where nobody has one.",
@@ -100,11 +126,13 @@ export const weatherPlan = {
   forecast: (mph: number, from: string, to: string) => `Forecast: gusts to ${mph} mph, ${from} to ${to}.`,
   issued: (by: string, at: string) => `Issued by ${by}, read ${at}.`,
   verdict: {
-    overLimit: (limit: number) => `Over the limit of ${limit} mph: it has to be empty before that. Only the sheet can allow more.`,
+    overLimit: (limit: number) =>
+      `Over the limit of ${limit} mph: it has to be empty before that. Only the sheet or an engineer's paper can allow more.`,
     overRaising: (limit: number) => `Over the ${limit} mph for raising: poles go up before it or after it.`,
     under: (limit: number) => `Under the limit of ${limit} mph. The wind on site still has the last word.`,
   },
   emptyBy: (at: string) => `Agreed: everybody out by ${at}.`,
+  hourCome: (at: string) => `Everybody out now, nobody in: agreed for ${at}.`,
   notAgreed: "No hour is agreed yet.",
   now: (gust: string) => `Now: ${gust}`,
   levelsLink: (levels: readonly { readonly gust: string; readonly does: string }[]) =>

@@ -6,8 +6,15 @@ import { fieldId } from "./press.tsx";
 /** The eight points of the compass. */
 const POINTS_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
 
+type Props = {
+  readonly screen: Screen;
+  /** What its fields are called where a unit is chosen beside them. */
+  readonly labels?: { readonly wind: string; readonly gust: string };
+  readonly children?: Child;
+};
+
 /** A wind reading, taken now: wind, gust, and where it comes from. */
-export const WindForm = ({ screen, screen: { guide: state, words }, children }: { screen: Screen; children?: Child }) => (
+export const WindForm = ({ screen, screen: { guide: state, words }, labels = words.guide, children }: Props) => (
   <SayForm screen={screen} fields={{ type: "reading", reading: "wind" }} class="put-in-by three wind">
     {children}
     <Keypad unit="wind" words={words}>
@@ -19,11 +26,11 @@ export const WindForm = ({ screen, screen: { guide: state, words }, children }: 
       </select>
     </Keypad>
     <label class="put-in" id={fieldId("wind", state.revision)}>
-      {words.guide.wind}
+      {labels.wind}
       <input name="mph" required maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
     <label class="put-in" id={fieldId("gust", state.revision)}>
-      {words.guide.gust}
+      {labels.gust}
       <input name="gustMph" maxlength={10} inputmode="decimal" autocomplete="off" />
     </label>
     <button type="submit" class="main">

@@ -10,7 +10,7 @@ export const anchorsScreened: CallTexts = {
     say: (of) =>
       of.percent === undefined
         ? `Screening: ${of.station} is short. Pulls or the engineer's paper come after driving.`
-        : `Screening: ${of.station} is short, ${times(of.percent)} times what its stakes may carry.`,
+        : `Screening: ${of.station} is short, ${of.orMore === undefined ? "" : "at least "}${times(of.percent)} times what its stakes may carry.`,
     why: "Worked out from wind, roof, strap and ground. It can say short; it can't say good.",
     wrong: "The stakes drove hard, so nobody minds the figure. The first squall draws the worst station, and its neighbors follow.",
     well: "Open the anchors page and look at that station. More stakes count only where the sheet allows them. Else plan the pulls now.",
@@ -23,7 +23,7 @@ export const anchorsScreened: CallTexts = {
   },
   "screened.notKnown": {
     say: (of) => `Screening: not known. ${whyShort(of.because)}`,
-    why: "A guess would be the kinder one. The sheet in its soil, or pulls, decide.",
+    why: "A guess could flatter the anchors. The sheet in its soil, or pulls, decide.",
     wrong: "Not known is heard as fine. Nobody tells the missing figure, and the crew finds out in the wind.",
     well: "Open the anchors page: it says what is missing and what to do instead. Enter it, or plan three pulls along the straps.",
   },

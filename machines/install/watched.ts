@@ -1,0 +1,32 @@
+import { COMPETENT } from "./gates.ts";
+import { inALee, onlyWarns, type ReadingCommand } from "./reading.ts";
+import type { JobState, Wind } from "./state.ts";
+import type { Script } from "./step.ts";
+import { canOnlyStop } from "./weather.ts";
+
+/** A wind as whoever watches the standing tent read it. */
+export type WatchedWind = Pick<Wind, "mph" | "gustMph" | "takenAt">;
+
+/** The call at which the tent is handed over: from its answer on it is watched by its plan. */
+const HANDED_OVER = "handover";
+
+/** Whether a wind was read by whom the weather plan names, of a tent that was handed over. */
+const byTheWatch = ({ reading, role }: ReadingCommand, { answers }: Pick<JobState, "answers">, { watch }: Script): boolean =>
+  reading.kind === "wind" && !inALee(reading) && watch?.plan?.watchedBy === role && answers[HANDED_OVER] !== undefined;
+
+/**
+ * Whether a wind counts as a reading that the watch owes and as nothing else: the plan names who reads it, and that is nobody who may
+ * clear work with a wind. It ends no stop and lets nobody in.
+ */
+export const onlyWatches = (command: ReadingCommand, state: JobState, script: Script): boolean =>
+  byTheWatch(command, state, script) &&
+  !COMPETENT.includes(command.role) &&
+  !canOnlyStop(command.reading, state) &&
+  !onlyWarns(command, state);
+
+/** What a reading leaves of the watch: the wind of whoever watches, with its own time. */
+export function watchedAnd(command: ReadingCommand, state: JobState, script: Script): Pick<JobState, "watched"> {
+  const { reading } = command;
+  if (reading.kind !== "wind" || !byTheWatch(command, state, script)) return {};
+  return { watched: { mph: reading.mph, gustMph: reading.gustMph, takenAt: Math.min(reading.takenAt, command.at) } };
+}

@@ -1,0 +1,31 @@
+import type { LoadFormula } from "../../../machines/loads/lines.ts";
+
+/** Each formula as a line is headed, and how it is worked out. */
+export const FORMULA: Readonly<Record<LoadFormula, { readonly name: string; readonly how: string }>> = {
+  exposureFactor: { name: "Wind at this height, Kz", how: "2.01 × (height ÷ gradient height) to the power 2 ÷ α, 15 ft at least" },
+  elevationFactor: { name: "Thinner air, Ke", how: "e to the power −0.0000362 × elevation" },
+  ascePressure: { name: "Pressure by ASCE 7", how: "0.00256 × Kz × Kd × Ke × gust²" },
+  enPressure: { name: "Pressure by EN 13782", how: "table by the height of the peak" },
+  pressureUsed: { name: "Pressure that is used", how: "the larger of both" },
+  roofAngle: { name: "Slope of the roof", how: "angle whose tangent is (peak − eave) ÷ half the width" },
+  asceUplift: { name: "Uplift by ASCE 7", how: "gust effect × the worst coefficient that lifts" },
+  enUplift: { name: "Uplift by EN 1991-1-4", how: "the worst coefficient that lifts" },
+  upliftUsed: { name: "Uplift that is used", how: "the larger of both" },
+  asceDrag: { name: "Side push by ASCE 7", how: "gust effect × the worst difference between both halves" },
+  enDrag: { name: "Side push by EN 1991-1-4", how: "the worst coefficient of one slope alone" },
+  dragUsed: { name: "Side push that is used", how: "the larger of both" },
+  tributaryEdge: { name: "Edge that it stands for", how: "half of the bay on either side" },
+  areaNearest: { name: "Roof nearest to it", how: "roof that is nearer to this edge than to any other" },
+  areaByShare: { name: "Roof by its share", how: "roof × its edge ÷ the whole perimeter" },
+  stationUplift: { name: "Uplift at the station", how: "pressure × uplift × the larger of both roof areas" },
+  stationDrag: { name: "Side push at the station", how: "pressure × side push × rise of the roof × its edge" },
+  strapAngle: { name: "Angle of the strap", how: "angle whose tangent is side pole ÷ setback" },
+  tensionFromUplift: { name: "Strap pull from uplift", how: "uplift ÷ plates ÷ sine of the angle" },
+  tensionFromDrag: { name: "Strap pull from side push", how: "side push ÷ plates ÷ cosine of the angle" },
+  strapTension: { name: "Strap pull", how: "the larger of both" },
+  perStake: { name: "Load of each stake", how: "strap pull ÷ stakes that count" },
+  capacityFromPulls: { name: "A stake may be counted for, by pulls", how: "lowest pull ÷ factor of safety" },
+  capacityFromTable: { name: "A stake may be counted for, by the table", how: "table by stake, depth and soil" },
+  wetGround: { name: "At most, soaked", how: "half of what it held dry" },
+  ballast: { name: "Weight at each strap", how: "(side pull ÷ friction + pull up) × factor of safety" },
+};
