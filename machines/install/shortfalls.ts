@@ -1,5 +1,5 @@
 import type { Clearance, NeighborClearances, SiteClearances } from "../site/clearances.ts";
-import type { Neighbor, Term } from "../site/rules.ts";
+import { knownFt, type Neighbor } from "../site/rules.ts";
 import type { StakeName } from "../site/stand.ts";
 import { toGrid } from "../tent/grid.ts";
 import type { TentPlan } from "../tent/types.ts";
@@ -32,9 +32,7 @@ function shortfallOf({ from, short }: NeighborClearances, plan: Stations): Short
   switch (from.is) {
     case "buried": {
       const stakes = names.filter((name): name is StakeName => name.is === "plate" || name.is === "tie");
-      // From the line's outer edge to the stake: what a tape says that is laid on the ground.
-      const { clearFt, wantedFt } = apart(worst, "tolerance");
-      return { kind: from.line.kind, id: from.line.id, of: stationsIn(stakes, plan), ...inInches(clearFt, wantedFt) };
+      return { kind: from.line.kind, id: from.line.id, of: stationsIn(stakes, plan), ...inInches(worst) };
     }
     case "overhead":
       return { kind: "overhead", id: from.line.id, of: names.flatMap((name) => (name.is === "pole" ? [name.id] : [])), ...inFeet(worst) };
@@ -45,27 +43,30 @@ function shortfallOf({ from, short }: NeighborClearances, plan: Stations): Short
   }
 }
 
-/** A distance without all terms but one, and that one. */
-function apart({ distanceFt, terms }: Clearance, by: Term["term"]) {
-  const others = terms.reduce((sum, { term, ft }) => sum + (term === by ? 0 : (ft ?? 0)), 0);
-  return { clearFt: distanceFt - others, wantedFt: terms.find(({ term }) => term === by)?.ft ?? 0 };
-}
-
-/** Never kinder than it is: what there is rounded down, what is wanted rounded up. On the grid, so that it is the same on every machine. */
-const inInches = (clearFt: number, wantedFt: number) =>
-  ({ distance: Math.max(0, Math.floor(toGrid(clearFt * 12))), wanted: Math.ceil(toGrid(wantedFt * 12)), unit: "in" }) as const;
+/** Never kinder than it is: what there is rounded down, what is needed rounded up. On the grid, so that it is the same on every machine. */
+const inInches = ({ distanceFt, terms }: Clearance) =>
+  ({ distance: Math.floor(toGrid(distanceFt * 12)), wanted: Math.ceil(toGrid(knownFt(terms) * 12)), unit: "in" }) as const;
 const inFeet = ({ distanceFt, terms }: Clearance) => {
-  const wantedFt = terms.reduce((sum, { ft }) => sum + (ft ?? 0), 0);
-  return { distance: Math.floor(toGrid(distanceFt)), wanted: Math.ceil(toGrid(wantedFt)), unit: "ft" } as const;
+  return { distance: Math.floor(toGrid(distanceFt)), wanted: Math.ceil(toGrid(knownFt(terms))), unit: "ft" } as const;
 };
 
-/** How far the nearest stakes of a line are from its outer edge as worked out, in, rounded down; and which they are. */
+/**
+ * The stakes of a line that the crew measures: which they are, what a tape from the line to the nearest mark should say, in, rounded
+ * down, and what it has to say, rounded up: zone, half the line's width, and how far from its mark a stake may go in. Whoever tapes
+ * it sees where the line is: how far off it was entered is not in it.
+ */
 export function nearestOf(
   { nearest }: NeighborClearances,
   plan: Stations,
-): { readonly of: readonly string[]; readonly distanceIn: number } {
+): { readonly of: readonly string[]; readonly distanceIn: number; readonly neededIn: number } {
+  // biome-ignore format: one line reads best
   const stakes = nearest.flatMap(({ of }) => (of.is === "plate" || of.is === "tie" ? [of] : []));
-  return { of: stationsIn(stakes, plan, true), distanceIn: nearest[0] ? inInches(apart(nearest[0], "tolerance").clearFt, 0).distance : 0 };
+  const needed = nearest.map(({ terms }) => knownFt(terms.filter(({ term }) => term !== "entryError")));
+  return {
+    of: stationsIn(stakes, plan, true),
+    distanceIn: nearest[0] ? inInches(nearest[0]).distance : 0,
+    neededIn: Math.ceil(toGrid(Math.max(0, ...needed) * 12)),
+  };
 }
 
 /** Stakes by where they are: a station whose plates are all meant by its id, one plate of several as `A.2`, a tie by its pole. */

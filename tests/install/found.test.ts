@@ -115,7 +115,7 @@ describe("its entry", () => {
       ...contextOf({ job: job.job, entries: [] as never, now: { at: job.at, wall: job.at, doubtMs: 0 } }, entry),
       earlier: job.earlier,
     };
-    expect(replyTo(entry, then)).toMatchObject({ is: "found", shuts: [{ of: ["AB1"], distance: 6, wanted: 24 }], dropped: false });
+    expect(replyTo(entry, then)).toMatchObject({ is: "found", shuts: [{ of: ["AB1"], distance: 18, wanted: 36 }], dropped: false });
   });
   it("says that a change which waited for a second person is dropped by it", () => {
     const job = kept();

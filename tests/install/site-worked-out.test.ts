@@ -4,7 +4,7 @@ import { changesOf } from "../../machines/install/changes.ts";
 import { looserIn } from "../../machines/install/looser.ts";
 import { everythingLooser } from "../../machines/install/looser-site.ts";
 import { siteClearances } from "../../machines/install/site-clearances.ts";
-import { EMPTY_SITE } from "../../machines/site/model.ts";
+import { type BuriedLine, EMPTY_SITE } from "../../machines/site/model.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { sayText } from "../../views/text/replies.ts";
@@ -27,7 +27,7 @@ const moved = (xFt: number) => ({ wanted: { cornerA: at(xFt, 0), headingDeg: 0 }
 describe("stakes and buried lines", () => {
   const near = onSite({ buried: [NEAR_AB1] });
   it("names the stake, the line and both figures", () => {
-    expect(said(near, "site.stakes")).toBe("AB1 stands in the gas zone: 6 in, 24 needed.");
+    expect(said(near, "site.stakes")).toBe("AB1 stands in the gas zone: 18 in, 36 needed.");
   });
   it("counts the stake of an inside tie", () => {
     expect(said(onSite({ buried: [gas([10, 13], [14, 13])] }), "site.stakes")).toContain("C1 stands in the gas zone");
@@ -66,14 +66,24 @@ describe("stakes and buried lines", () => {
   });
   it("asks for the line by the stakes that the crew measures, and shuts on what is measured inside the zone", () => {
     const far = onSite({ buried: [gas([-11, -50], [-11, 50])] });
-    expect(said(far, "nearest.gas")).toBe("Gas paint: tape to A and AB1. Worked out: 48 in.");
-    const crew = new Crew(far).goTo("nearest.gas");
-    crew.say({ type: "answer", gate: "nearest.gas", value: { kind: "measure", n: 20, unit: "in" } });
-    expect(crew.next()).toMatchObject({ refused: [{ gate: "nearest.gas", status: "outOfLimit" }] });
+    expect(said(far, "nearest.gas")).toBe("Gas paint: tape to A and AB1. Worked out: 60 in.");
+    for (const n of [20, 35]) {
+      const crew = new Crew(far).goTo("nearest.gas");
+      crew.say({ type: "answer", gate: "nearest.gas", value: { kind: "measure", n, unit: "in" } });
+      expect(crew.next()).toMatchObject({ refused: [{ gate: "nearest.gas", status: "outOfLimit" }] });
+    }
+  });
+  it("wants of the tape what was needed on the drawing: zone, half the line's width, and a stake's way off its mark", () => {
+    const from = (line: Partial<BuriedLine>) =>
+      frozenOf(onSite({ buried: [{ ...FAR_OFF, ...line }] })).script.steps.find(({ id }) => id === "nearest.gas")?.gate?.check;
+    expect(from({})).toMatchObject({ from: 36 });
+    expect(from({ widthIn: 48 })).toMatchObject({ from: 60 });
+    // Whoever tapes it sees where it is.
+    expect(from({ errorFt: 3 })).toMatchObject({ from: 36 });
   });
   it("takes a wider zone of a line for what is measured, too", () => {
     const wide = frozenOf(onSite({ buried: [{ ...FAR_OFF, toleranceIn: 60 }] }));
-    expect(wide.script.steps.find(({ id }) => id === "nearest.gas")?.gate?.check).toMatchObject({ from: 60 });
+    expect(wide.script.steps.find(({ id }) => id === "nearest.gas")?.gate?.check).toMatchObject({ from: 72 });
   });
   it("takes no 'none' where a private line was entered", () => {
     const well = frozenOf(onSite({ buried: [{ ...FAR_OFF, kind: "water", told: "private" }] }));
@@ -95,8 +105,14 @@ describe("poles and wires: a 32 ft pole", () => {
   ])("%s kV at %s ft", (kv, awayFt, says) => expect(shutAt(kv, awayFt)).toBe(says));
   it("measures each wire by its name, from the one list", () => {
     const two = poled(7.2, 60);
-    expect(said(two, "overhead.1")).toBe("Wire 1, 7.2 kV. Tape on the ground, to the nearest pole.");
+    expect(said(two, "overhead.1")).toBe("Wire 1, 7.2 kV. Tape on the ground, to pole C1.");
     expect(frozenOf(two).script.steps.filter(({ id }) => id.startsWith("overhead."))).toHaveLength(1);
+  });
+  it("asks no side pole for the length of a center pole: what was worked out to be clear passes by the tape too", () => {
+    const { script } = frozenOf(onSite({ overhead: [wire([at(-20, -300), at(-20, 300)])] }, { site: { overheadKv: [] } }));
+    const step = script.steps.find(({ id }) => id === "overhead.1");
+    expect([step?.params?.pole, step?.params?.poleFt]).toEqual(["A", 8]);
+    expect(step?.gate?.check).toMatchObject({ from: Number(step?.params?.poleFt) + 10 });
   });
   it("keeps a voltage of the brief that no entered wire has", () => {
     const { limits } = frozenOf(onSite({ overhead: [wire([at(90, 0), at(90, 50)])] }, { site: { overheadKv: [500, 7.2] } }));

@@ -146,15 +146,15 @@ function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteCle
   const entered = enteredNear(worked, plan);
   const others = entered.of((kind) => !marked.some((one) => one === kind));
   return [
-    ...overhead(brief, plan.spec.centerPoleFt, limits),
+    ...overhead(brief, plan, { limits, worked }),
     ...marked.map((kind): StepDraft => {
-      const { params, ownZoneIn } = entered.of((one) => one === kind);
+      const { params, neededIn, ownZoneIn } = entered.of((one) => one === kind);
       return {
         id: `nearest.${kind}`,
         wordsKey: "nearest.mark",
         work: "outside",
         params: { utility: kind, ...params },
-        gate: gate(measure("in", Math.max(toleranceIn, ownZoneIn), null), {
+        gate: gate(measure("in", Math.max(toleranceIn, neededIn), null), {
           source: ownZoneIn > toleranceIn ? BRIEF : nearest,
           roles: COMPETENT,
           reopenedBy: withNeighbors(brief, "ticket", "stations", "anchors", "poles", "corner"),
@@ -167,7 +167,7 @@ function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteCle
       ...(others.any ? { wordsKey: "nearest.entered", params: others.params } : {}),
       work: "outside",
       // Where one was entered, "none" is no answer.
-      gate: gate(measure("in", Math.max(toleranceIn, others.ownZoneIn), null, !others.any), {
+      gate: gate(measure("in", Math.max(toleranceIn, others.neededIn), null, !others.any), {
         source: others.ownZoneIn > toleranceIn ? BRIEF : nearest,
         roles: COMPETENT,
         reopenedBy: withNeighbors(brief, "site", "stations", "anchors", "poles", "corner"),
@@ -187,18 +187,30 @@ function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteCle
   ];
 }
 
-/** From the longest pole, so that a falling one cannot reach. Off the published table, only the line's owner opens it. */
-function overhead(brief: Brief, poleFt: number, { overheadFt }: Limits): StepDraft[] {
+/**
+ * So that a falling pole cannot reach: of a line that was entered from the pole that has least to spare, by its own length; of any
+ * other from the nearest pole, as if it were the longest. Off the published table, only the line's owner opens it.
+ */
+function overhead(brief: Brief, plan: TentPlan, { limits, worked }: { limits: Limits; worked: SiteClearances | null }): StepDraft[] {
+  const { overheadFt } = limits;
   const lines = overheadLinesOf(brief);
   const listed = lines.length > 0;
   return (listed ? lines : [{ name: null, kv: null }]).map(({ name, kv }, i): StepDraft => {
     const clearFt = overheadFt.is[i] ?? null;
     const opened = { source: overheadFt.source, roles: COMPETENT, paper: "lineOwner" as const };
+    const { poleFt, pole } = nearestPole(name, plan, worked);
     return {
       id: `overhead.${i + 1}`,
       wordsKey: listed ? "overhead.line" : "overhead.any",
       work: "outside",
-      params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown", ...(name === null ? {} : { name }) },
+      params: {
+        line: i + 1,
+        kv: kv ?? "unknown",
+        poleFt,
+        clearFt: clearFt ?? "unknown",
+        ...(name === null ? {} : { name }),
+        ...(pole === null ? {} : { pole }),
+      },
       gate:
         clearFt === null
           ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: withNeighbors(brief, "site") })
@@ -208,6 +220,14 @@ function overhead(brief: Brief, poleFt: number, { overheadFt }: Limits): StepDra
             }),
     };
   });
+}
+
+/** The pole of which a line that was entered has least to spare, and how long it is; of any other line none by name, and the longest. */
+function nearestPole(line: string | null, { spec }: TentPlan, worked: SiteClearances | null): { poleFt: number; pole: string | null } {
+  const [nearest] = worked?.neighbors.find(({ from }) => from.is === "overhead" && from.line.id === line)?.nearest ?? [];
+  const poleFt = nearest?.terms.find(({ term }) => term === "poleLength")?.ft ?? null;
+  if (nearest?.of.is !== "pole" || poleFt === null) return { poleFt: spec.centerPoleFt, pole: null };
+  return { poleFt, pole: nearest.of.id };
 }
 
 /** The ticket in hand and in force at this moment: asked when the marks are checked, and again whenever stakes are driven. */

@@ -203,7 +203,7 @@ export const utilitiesMarked: CallTexts = {
     say: (of) =>
       byPaper(of)
         ? `${lineName(of, 3)}, ${voltage(of)}: off the table. Only its owner sets the distance.`
-        : `${lineName(of, 4)}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
+        : `${lineName(of, 4)}, ${voltage(of)}. Tape on the ground, to ${of.pole === undefined ? "the nearest pole" : `pole ${of.pole}`}.`,
     ask: (of) => (byPaper(of) ? "Whose paper sets the distance?" : "How far, along the ground?"),
     why: "A falling pole reaches its own length. Treat every wire as live.",
     wrong: "By eye it looks far enough. The pole sways on its way up, and the current jumps before it ever touches.",
@@ -225,7 +225,7 @@ export const utilitiesMarked: CallTexts = {
         ? `Tape from the ${utilityName(of.utility)} paint to the nearest white dot or line.`
         : `${capital(utilityName(of.utility))} paint: tape to ${places(of.stakes, 2)}. Worked out: ${of.computedIn} in.`,
     ask: () => "How far is the nearest one?",
-    why: "Lines lie off their paint. Nothing gets driven inside the zone.",
+    why: "Lines lie off their paint, and stakes off their marks. Nothing gets driven inside the zone.",
     wrong: "They tape to the stake they come to first. The closest one, around the corner, goes in on top of the line.",
     well: "Walk the paint to find the closest mark, inside stakes too. Tape from the near edge of the paint. Doubt: leave it, and ask the line's owner.",
     ifNot: "Move the stake, change the plan. Or the owner exposes the line and signs a paper for the spot.",
