@@ -3,16 +3,15 @@ import { compress } from "hono/compress";
 import { csrf } from "hono/csrf";
 import { HTTPException } from "hono/http-exception";
 import { secureHeaders } from "hono/secure-headers";
-import { MAX_PHOTO_BYTES } from "../machines/install/photo.ts";
 import { ProblemPage } from "../views/pages/problem/view.tsx";
 import { createAccess } from "./access/access.ts";
 import { doorCheck } from "./access/door-check.tsx";
 import { createEntrance } from "./access/entrance.ts";
 import { createFirstLink } from "./access/first-link.ts";
 import { bodyLimit } from "./body-limit.ts";
+import { maxBytesOf, tooLargeText } from "./body-sizes.ts";
 import type { SiteNetwork } from "./https/site.ts";
-import { MAX_GEOJSON_BYTES } from "./input/geo-form.ts";
-import { inWords, Problem, type Sentence } from "./input/problem.ts";
+import { inWords, Problem } from "./input/problem.ts";
 import { createLiveJobs, type Dependencies } from "./jobs.ts";
 import { NotWritten } from "./journal/journal.ts";
 import { createAsides } from "./learning/asides.ts";
@@ -48,23 +47,12 @@ import { recordRoutes } from "./routes/record.tsx";
 import { rehearseRoutes } from "./routes/rehearse.tsx";
 import { reportRoutes } from "./routes/report.tsx";
 import { sayableRoutes } from "./routes/sayable.ts";
-import { takesGeoJson } from "./routes/site-import.tsx";
 import { tentRoutes } from "./routes/tents.tsx";
 import { timeRoutes } from "./routes/time.tsx";
 import { truckRoutes } from "./routes/truck.tsx";
 import { trustRoutes } from "./routes/trust.tsx";
 import { weatherPlanRoutes } from "./routes/weather-plan.tsx";
 
-/** Nothing said on a site is longer than this, but for a photo with what is said of it. */
-const MAX_BYTES = 64 * 1024;
-const MAX_WITH_PHOTO_BYTES = MAX_PHOTO_BYTES + MAX_BYTES;
-const takesPhoto = ({ req }: Context) => req.method === "POST" && /^\/jobs\/[\w-]+\/photo$/.test(req.path);
-const tooLarge = (c: Context, bytes: number | null): Sentence =>
-  takesPhoto(c)
-    ? (w) => w.photos.tooLarge(bytes, MAX_PHOTO_BYTES)
-    : takesGeoJson(c)
-      ? (w) => w.siteForms.tooLong(bytes, MAX_GEOJSON_BYTES)
-      : (w) => w.errors.tooLarge;
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
 
@@ -98,9 +86,9 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   app.use(csrf());
   app.use(
     bodyLimit({
-      maxBytes: (c) => (takesPhoto(c) ? MAX_WITH_PHOTO_BYTES : takesGeoJson(c) ? MAX_GEOJSON_BYTES : MAX_BYTES),
+      maxBytes: maxBytesOf,
       maxDrainBytes: MAX_DRAIN_BYTES,
-      refuse: (c, bytes) => answer(c, new Problem(413, tooLarge(c, bytes))),
+      refuse: (c, bytes) => answer(c, new Problem(413, tooLargeText(c, bytes))),
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));

@@ -1,6 +1,7 @@
 import { digest } from "../digest/digest.ts";
 import { type Capacity, capacityOf, MIN_FACTOR_OF_SAFETY } from "../loads/capacity.ts";
 import { EXPOSURES } from "../loads/pressure.ts";
+import { USUAL_AT_PLATE } from "../loads/stakes.ts";
 import { anchorFactsOf } from "./anchor-facts.ts";
 import type { Anchorage } from "./anchorage.ts";
 import type { Brief } from "./brief.ts";
@@ -57,7 +58,8 @@ const isKinder = (was: Capacity, is: Capacity): boolean =>
 function looserRest(was: Anchorage, is: Anchorage): string[] {
   const factor = (a: Anchorage) => a.factorOfSafety ?? MIN_FACTOR_OF_SAFETY;
   const friction = (a: Anchorage) => a.friction?.coefficient ?? Number.POSITIVE_INFINITY;
-  const allows = (["corner", "seamEnd", "side"] as const).filter((kind) => (is.sheetAllows[kind] ?? 0) > (was.sheetAllows[kind] ?? 0));
+  const allowed = (a: Anchorage, kind: keyof Anchorage["sheetAllows"]) => a.sheetAllows[kind] ?? USUAL_AT_PLATE;
+  const allows = (["corner", "seamEnd", "side"] as const).filter((kind) => allowed(is, kind) > allowed(was, kind));
   return [
     ...(factor(is) < factor(was) ? ["factorOfSafety"] : []),
     ...(was.friction && friction(is) > friction(was) ? ["friction.coefficient"] : []),

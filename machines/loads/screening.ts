@@ -5,8 +5,9 @@ import { type Canopy, canopyOf, roofShape } from "./canopy.ts";
 import { type Capacity, capacityOf } from "./capacity.ts";
 import type { AnchorFacts, ScreenedPlan } from "./facts.ts";
 import type { LoadLeftOut, LoadLine } from "./lines.ts";
-import { judgePlate, notCounted, type PlateJudged, type PlateStakes } from "./plate.ts";
+import { judgePlate, type PlateJudged } from "./plate.ts";
 import { type Pressure, pressureOn } from "./pressure.ts";
+import { reasonsOfStakes, stakesAt } from "./stakes.ts";
 import { strapLines } from "./strap.ts";
 import { type Tributary, tributaries } from "./tributary.ts";
 import { type Instead, insteadOf, type Reason, type Verdict, worstOf } from "./verdict.ts";
@@ -122,21 +123,6 @@ function screenStation(station: Station, context: Context): StationScreened {
     plates,
     lines: held?.lines ?? [],
   };
-}
-
-function stakesAt({ id, kind }: Station, { plate, number }: Pick<OnePlate, "plate" | "number">, facts: AnchorFacts): PlateStakes {
-  const driven = facts.driven.findLast((d) => d.station === id && d.plate === number)?.stakes ?? plate.stakes;
-  return { planned: plate.stakes, driven, sheetAllows: facts.sheetAllows[kind] };
-}
-
-/** Why stakes of any plate are not counted, each once. */
-function reasonsOfStakes({ stations, plates }: ScreenedPlan, facts: AnchorFacts): readonly Reason[] {
-  const all = stations.flatMap((station) =>
-    plates
-      .filter((plate) => plate.station === station.id)
-      .flatMap((plate, i) => notCounted(stakesAt(station, { plate, number: i + 1 }, facts)) ?? []),
-  );
-  return [...new Set(all)];
 }
 
 type Held = { readonly upliftLbf: number; readonly dragLbf: number; readonly lines: readonly LoadLine[] };

@@ -57,6 +57,7 @@ const ENGINEERED: readonly Reason[] = [
   "groundStateNotPublished",
   "noFigure",
   "sidewaysOnly",
+  "stakesNotAllowed",
   "frictionNotKnown",
 ];
 

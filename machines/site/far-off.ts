@@ -6,7 +6,10 @@ export type FarOff =
   | { readonly is: "units"; readonly unit: "m" | "in" | "yd" }
   | { readonly is: "corners"; readonly are: Readonly<Record<Corner, Corner>> }
   | { readonly is: "swapped"; readonly names: readonly [LengthName, LengthName] }
-  | { readonly is: "unknown" };
+  | { readonly is: "unknown"; readonly lengths: readonly FarLength[] };
+
+/** A length that is nowhere near what is wanted. */
+export type FarLength = { readonly name: LengthName; readonly readFt: number; readonly wantFt: number };
 
 /** Farther off than this share of what is wanted, another unit or other corners are looked for. Common practice, no source. */
 const FAR = 0.1;
@@ -21,13 +24,14 @@ const UNITS = [
   { unit: "yd", ft: 3 },
 ] as const;
 
-/** Whether at least two lengths are far from what is wanted, and what explains that; `null` where they are not. */
+/** Whether at least two lengths are far from what is wanted, and what explains that, or which they are; `null` where they are not. */
 export function farOff(lengths: Lengths, want: Marks): FarOff | null {
   const wantFt = (name: LengthName) => lengthFt(want, name);
   const names = LENGTHS.filter((name) => lengths[name] !== undefined);
   const isNear = (ft: number, name: LengthName) => Math.abs(ft - wantFt(name)) <= NEAR * wantFt(name);
-  const offBy = (share: number) => names.filter((name) => Math.abs(lengths[name]! - wantFt(name)) > share * wantFt(name)).length;
-  if (offBy(FAR) < 2) return null;
+  const shareOff = (name: LengthName) => Math.abs(lengths[name]! - wantFt(name)) / wantFt(name);
+  const offBy = (share: number) => names.filter((name) => shareOff(name) > share);
+  if (offBy(FAR).length < 2) return null;
   const scaled = UNITS.find(({ ft }) => names.every((name) => isNear(lengths[name]! * ft, name)));
   if (scaled) return { is: "units", unit: scaled.unit };
   for (const [i, a] of names.entries())
@@ -37,7 +41,9 @@ export function farOff(lengths: Lengths, want: Marks): FarOff | null {
     names.every((name) => isNear(lengths[name]!, between(are[name[0] as Corner], are[name[1] as Corner]))),
   );
   if (renamed) return { is: "corners", are: renamed };
-  return offBy(NOWHERE_NEAR) < 2 ? null : { is: "unknown" };
+  const nowhere = offBy(NOWHERE_NEAR).sort((a, b) => shareOff(b) - shareOff(a));
+  if (nowhere.length < 2) return null;
+  return { is: "unknown", lengths: nowhere.map((name) => ({ name, readFt: lengths[name]!, wantFt: wantFt(name) })) };
 }
 
 /** The length between two corners, whichever comes first. */

@@ -2,8 +2,8 @@ import { MAX_PROBLEMS, SITE_LIMITS, type SiteProblem } from "./site-limits.ts";
 
 /** Lists of numbers that a file may have: two points for each stretch at most, and as many again for what is not read, such as a `bbox`. */
 const MAX_POINTS = SITE_LIMITS.maxSegments * 4;
-/** Values that a file may have: all those points with heights, and a few hundred properties for each line. Common practice, no source. */
-const MAX_VALUES = 200_000;
+/** Values that a file may have: the points of the largest site with heights, and a hundred properties for each line. Common practice, no source. */
+const MAX_VALUES = 100_000;
 
 /**
  * What a file has too much of, counted in its text before anything is built of it: to read six megabytes takes a second, to count them
@@ -45,6 +45,13 @@ export const tooManyOf = (list: readonly unknown[]): SiteProblem | null =>
     ? { path: "", code: "tooManyNeighbors", value: list.length, limit: SITE_LIMITS.maxNeighbors }
     : null;
 const AREAS = 2;
+
+/** Properties that one feature may have where they are read; a site knows six. Common practice, no source. */
+const MAX_PROPERTIES = 200;
+export const hasTooMany = (properties: Readonly<Record<string, unknown>>): SiteProblem | null => {
+  const { length } = Object.keys(properties);
+  return length > MAX_PROPERTIES ? { path: "", code: "tooMuchInFile", value: length, limit: MAX_PROPERTIES } : null;
+};
 
 /** Problems up to as many as are told: of a file that is wrong everywhere not all of them are kept. */
 export const keptProblem = (problems: SiteProblem[], problem: SiteProblem): void => {

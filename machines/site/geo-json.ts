@@ -1,5 +1,5 @@
 import { own } from "../lookup/own.ts";
-import { keptProblem, tooManyOf, tooMuchInText } from "./geo-count.ts";
+import { hasTooMany, keptProblem, tooManyOf, tooMuchInText } from "./geo-count.ts";
 import { type GeoFrame, PROJECTION_ERROR_FT, roundingErrorFt, toOffset } from "./geo-frame.ts";
 import { fieldsIn, type GeoShape, type Position, type Refuse, shapesIn, shownText, shownValue } from "./geo-shapes.ts";
 import { type BURIED_KINDS, type Offset, type SiteModel, THING_KINDS } from "./model.ts";
@@ -80,6 +80,11 @@ function partsIn(file: unknown, as: GeoMeaning | undefined, refuse: Refuse): Par
     const { type: kind, geometry, properties, id } = fieldsIn(feature);
     if (kind !== "Feature") refuse(`${path}type`, "notGeoJson", shownValue(kind));
     const meaning = as ?? fieldsIn(properties);
+    const tooMany = hasTooMany(meaning);
+    if (tooMany) {
+      refuse(`${path}properties`, tooMany.code, { value: tooMany.value, limit: tooMany.limit });
+      return [];
+    }
     const name = id === undefined ? {} : { id: typeof id === "number" ? String(id) : id };
     return shapesIn(geometry, `${path}geometry`, refuse).map((shape, i) => ({
       path,

@@ -36,6 +36,8 @@ export type Squared =
       readonly others: readonly [LengthName, LengthName];
       /** Which length was likely misread, here and below: at most two, the likeliest first; none where no single one stands out. */
       readonly suspects: readonly Suspect[];
+      /** Where the lengths are far from the wanted figure, too, and nothing explains that. */
+      readonly far: FarOff | null;
     }
   /** Far from the wanted figure: another unit or other corners, as far as that explains it. */
   | { readonly is: "farOff"; readonly far: FarOff }
@@ -77,12 +79,12 @@ export function squared(lengths: Readonly<Record<string, number>>, wanted: Squar
   const far = suspects.length > 0 ? null : farOff(given, want);
   if (far && far.is !== "unknown") return { is: "farOff", far };
   const triangle = impossibleTriangle(given, taping);
-  if (triangle) return { is: "noTriangle", ...triangle, suspects };
+  if (triangle) return { is: "noTriangle", ...triangle, suspects, far };
+  if (far) return { is: "farOff", far };
   const fit = fitMarks(given, want, sdInAt100Ft);
   if (fit && isRedundant && fit.misfit > maxMisfit) return { is: "misread", suspects };
   // Five lengths that fit at all fit exactly, so a misfit means they fit no marks.
   if (!fit || fit.misfit > maxMisfit || !isConvex(fit.marks)) return { is: "noFigure", suspects };
-  if (far) return { is: "farOff", far };
   return compareWithTarget(given, { ...fit, suspects: doubted.likely ? suspects : [] }, wanted);
 }
 

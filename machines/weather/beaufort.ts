@@ -1,7 +1,10 @@
 import type { Published } from "../figures/source.ts";
 
-/** The scale in mph and m/s: several public tables agree, quest.arc.nasa.gov and delta-s.org among them. */
-export const BEAUFORT: Published = { title: "Beaufort wind scale", section: "bands in mph and m/s, mean wind at 10 m", seen: "read" };
+/**
+ * The scale in mph and m/s: several public tables agree, quest.arc.nasa.gov and delta-s.org among them. That it is of the mean wind at 10 m
+ * is from memory (WMO), and only makes a word count for more: a mean has its gusts on top.
+ */
+export const BEAUFORT: Published = { title: "Beaufort wind scale", section: "bands in mph and m/s", seen: "read" };
 
 /** What the forces are called, from 0. Sentences and signs on land are the views'. */
 export const BEAUFORT_NAMES = [

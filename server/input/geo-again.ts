@@ -14,15 +14,16 @@ const MAX_LETTERS = 1_000_000;
 export function shownAgain(text: string, isWhole: boolean): string {
   if (text.length <= MAX_AS_IT_CAME) return text;
   if (tooMuchInText(text)) return "";
-  const short = JSON.stringify(shortened(parsed(text), isWhole)) ?? "";
+  const short = written(text, isWhole);
   return short.length <= MAX_LETTERS ? short : "";
 }
 
-function parsed(text: string): unknown {
+/** Empty of what is no JSON, and of what goes so deep that it cannot be written again. */
+function written(text: string, isWhole: boolean): string {
   try {
-    return JSON.parse(text);
+    return JSON.stringify(shortened(JSON.parse(text), isWhole)) ?? "";
   } catch {
-    return undefined;
+    return "";
   }
 }
 

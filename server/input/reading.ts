@@ -9,6 +9,7 @@ import { warningText } from "../../machines/install/warning-text.ts";
 import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, SUNS } from "../../machines/weather/air.ts";
 import { BEAUFORT_NAMES, meanByLook } from "../../machines/weather/beaufort.ts";
 import { says, saysOf } from "./issue.ts";
+import type { Sentence } from "./problem.ts";
 import { VALUE_ERRORS } from "./value-errors.ts";
 
 /** Held up by a hand or on a pole, ft: against slips. Common practice, no source. */
@@ -69,9 +70,18 @@ export function windReading(
     ({ readonly mph: number } | { readonly look: NonNullable<Wind["look"]> }),
 ): Wind {
   const { gustMph, fromDeg, place, takenAt } = said;
-  const speeds =
-    "look" in said ? { mph: Math.min(meanByLook(said.look), gustMph ?? Number.POSITIVE_INFINITY), look: said.look } : { mph: said.mph };
+  const speeds = "look" in said ? { mph: meanByLook(said.look), look: said.look } : { mph: said.mph };
   return { kind: "wind", ...speeds, gustMph, fromDeg, takenAt, place, ...besides(said) };
+}
+
+type Speeds = { readonly gustMph: number | null } & ({ readonly mph: number } | { readonly look: NonNullable<Wind["look"]> });
+/** What is wrong with a gust under its mean, by a meter or by the top of a word's band; `null` where nothing is. */
+export function gustProblem(said: Speeds): Sentence | null {
+  const { gustMph } = said;
+  const meanMph = "look" in said ? meanByLook(said.look) : said.mph;
+  if (gustMph === null || gustMph >= meanMph) return null;
+  if (!("look" in said)) return ({ errors }) => errors.gustUnderMean(gustMph, meanMph);
+  return ({ errors, sky }) => errors.gustUnderLook(gustMph, sky.look(said.look), meanMph);
 }
 
 type BesideAlarm = { readonly [K in keyof typeof BESIDE_ALARM]?: unknown };

@@ -10,7 +10,7 @@ import { SHORT_BOUNDS } from "../../machines/install/thing.ts";
 import { ORDER_ON_SITE } from "../../machines/tent/load.ts";
 import { saidOf, says, saysOf, wrongKindOf } from "./issue.ts";
 import { Problem, type Sentence } from "./problem.ts";
-import { BESIDE_ALARM, BESIDE_WIND, COLD, HEAT, LOOK, speed } from "./reading.ts";
+import { BESIDE_ALARM, BESIDE_WIND, COLD, gustProblem, HEAT, LOOK, speed } from "./reading.ts";
 import { noFields, strict } from "./strict.ts";
 import { VALUE_ERRORS } from "./value-errors.ts";
 
@@ -116,10 +116,8 @@ export function readSay(input: unknown): Body {
   if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = (w) => w.errors.heardOrType;
   const schema = "alternatives" in body ? spoken : "heard" in body ? heard : isTold(body) ? told : command;
   const say = read(schema, body, fields);
-  if (say && "mph" in say && say.gustMph !== null && say.gustMph < say.mph) {
-    const { gustMph, mph } = say;
-    fields.gustMph = (w) => w.errors.gustUnderMean(gustMph, mph);
-  }
+  const gust = say && "gustMph" in say ? gustProblem(say) : null;
+  if (gust) fields.gustMph = gust;
   if (!from || !say || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.bodyShape, fields);
   return { ...from, said: saidAs(say) };
 }

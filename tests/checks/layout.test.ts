@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from "vitest";
 import { diagonalsOf, edgeTapes, toMm } from "../../machines/tent/tape.ts";
+import { feetInches } from "../../views/text/en/names.ts";
 import { planOf } from "../tent/tents.ts";
 
 const tent = (widthFt: number, lengthFt: number) => ({
@@ -23,6 +24,10 @@ test.each([
   expect([AC, BD]).toEqual([expect.closeTo(diagonalFt, 3), expect.closeTo(diagonalFt, 3)]);
 });
 
+// Geometry, computed: 89.443 ft in feet and sixteenths of an inch.
+test("the diagonal of 40×80 ft reads 89 ft 5 5/16 in on the tape", () =>
+  expect(feetInches(diagonalsOf(planOf(tent(40, 80))).AC)).toBe("89 ft 5 5/16 in"));
+
 // Parallelogram law, computed: 40×80 ft sheared by half a foot along the long side.
 describe("a 40×80 ft layout sheared by half a foot along the long side", () => {
   const plan = planOf({ ...tent(40, 80), shifted: { C: { xFt: 0, yFt: 0.5 }, D: { xFt: 0, yFt: 0.5 } } });
@@ -31,6 +36,11 @@ describe("a 40×80 ft layout sheared by half a foot along the long side", () => 
     expect(AC).toBeCloseTo(89.89, 3);
     expect(BD).toBeCloseTo(88.996, 3);
     expect(AC - BD).toBeCloseTo(0.894, 3);
+  });
+  it("is racked by 0.716 degrees: asin((d1² − d2²) / 4ab), which is 0.50 ft over the side of 40 ft", () => {
+    const rackedRad = Math.asin((AC ** 2 - BD ** 2) / (4 * 40 * 80));
+    expect((rackedRad * 180) / Math.PI).toBeCloseTo(0.716, 3);
+    expect(40 * Math.tan(rackedRad)).toBeCloseTo(0.5, 2);
   });
   it("satisfies the parallelogram law: the squared diagonals add up to twice the squared sides", () => {
     const [ab, bc] = edgeTapes(plan);

@@ -1,5 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { exitsFor, overheadClearanceFt } from "../../machines/install/published-limits.ts";
+import { feetInches } from "../../views/text/en/names.ts";
+
+/**
+ * Worked examples of the reference page that no test here repeats, because the program works out nothing of the kind. Numbers are
+ * those of its table.
+ *
+ * | no. | example | why it is left out |
+ * | --- | --- | --- |
+ * | 5 | a call on Monday, digging on Friday | Notice differs by state: the ticket's own two dates count, and no date is figured from a call. |
+ * | 37 | people on 3,200 sq ft | How many people come in is asked, since the floor area alone does not tell how it is used. |
+ * | 39 | a permit from 401 sq ft | Each place sets its own threshold: whether one is required is asked, and where nobody knows, the call sends the lead to the fire official. |
+ * | 40, 41 | weight that one person may lift | No lift is rated: nothing is asked about reach, height or grip. |
+ * | 42 | weight that a team may lift | The same: a lift is called out and counted, never rated in pounds. |
+ * | 43 | hours in a noise of 100 dBA | No noise is measured: ears are covered whenever stakes are driven. |
+ * | 44 | strap, hook and stake, the weakest counts | The screening is of stakes alone, and says on its page that straps, ratchets and plates are left out. |
+ * | 45 | pull on a block and tackle | Nothing here is rigged with one: no pull is worked out. |
+ * | 51, 52 | steel tape, corrected for heat, pull and sag | Heat makes 0.02 ft on 100 ft of steel, and two inches are allowed there: a reading counts as it was taken. |
+ */
 
 describe('29 CFR 1926.1408 Table A: the value after "to" is included', () => {
   it.each([
@@ -14,6 +32,20 @@ describe('29 CFR 1926.1408 Table A: the value after "to" is included', () => {
   ])("%d kV: %d ft", (kv, ft) => expect(overheadClearanceFt(kv)).toBe(ft));
   it("over 1,000 kV it is up to the line's owner or an engineer", () => expect(overheadClearanceFt(1001)).toBeNull());
   it("unknown voltage: 20 ft (1926.1407(a)(2))", () => expect(overheadClearanceFt(null)).toBe(20));
+});
+
+// 29 CFR 1910.333(c)(3)(i), from memory: 10 ft up to 50 kV to ground, and 4 in more for every 10 kV above that.
+describe("10 ft and 4 in for every 10 kV over 50 (from memory)", () => {
+  const byTensFt = (kv: number, tens = (n: number) => n) => 10 + (tens(Math.max(0, kv - 50) / 10) * 4) / 12;
+  it("115 kV: 12 ft 2 in (computed), and the 15 ft of Table A govern", () => {
+    expect(byTensFt(115)).toBeCloseTo(12 + 2 / 12, 2);
+    expect(feetInches(byTensFt(115))).toBe("12 ft 2 in");
+    expect(overheadClearanceFt(115)).toBe(15);
+  });
+  it("is never more than Table A, with each 10 kV that is begun counted whole", () => {
+    const kinder = Array.from({ length: 1000 }, (_, n) => n + 1).filter((kv) => overheadClearanceFt(kv)! < byTensFt(kv, Math.ceil));
+    expect(kinder).toEqual([]);
+  });
 });
 
 describe("International Fire Code Table 3103.12.2", () => {

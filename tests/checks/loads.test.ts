@@ -7,6 +7,7 @@ import type { SoilClass } from "../../machines/loads/ground.ts";
 import { type HoldfastKind, holdfast, steelPicketsKg, type WetEarth } from "../../machines/loads/holdfasts.ts";
 import { judgePlate } from "../../machines/loads/plate.ts";
 import { type Exposure, enPressurePsf, ke, kz, pressureOn, velocityPressurePsf } from "../../machines/loads/pressure.ts";
+import { ASCE_GUST_EFFECT, EN_PRESSURE } from "../../machines/loads/sources.ts";
 import { figureFor, pinsFor } from "../../machines/loads/stake-figures.ts";
 import { tensionFromSideLbf, tensionFromUpliftLbf } from "../../machines/loads/strap.ts";
 import { alongStrap, ground, steelPin } from "../support/loads.ts";
@@ -54,7 +55,7 @@ describe("velocity pressure, ASCE 7 equation 26.10-1", () => {
 });
 
 describe("exposure factor", () => {
-  // ASCE 7-16 table 26.10-1, by transcriptions; D at 20 and 25 ft is from memory.
+  // ASCE 7-16 table 26.10-1, by transcriptions; D at 20 and 25 ft is from memory, and agrees with the formula.
   const TABLE: Readonly<Record<Exposure, readonly number[]>> = {
     B: [0.57, 0.62, 0.66, 0.7, 0.76],
     C: [0.85, 0.9, 0.94, 0.98, 1.04],
@@ -88,6 +89,8 @@ describe("EN 13782's simplified pressure (from memory)", () => {
     [65.6, 0.71],
     [82, 0.76],
   ])("at %d ft: %d kN/m²", (ft, kpa) => expect(enPressurePsf(ft)! / 20.8854).toBeCloseTo(kpa, 4));
+  it("is marked as from memory, and so is ASCE 7's gust effect of 0.85", () =>
+    expect([EN_PRESSURE.seen, ASCE_GUST_EFFECT.seen]).toEqual(["memory", "memory"]));
   it("has no figure over 25 m", () => expect(enPressurePsf(83)).toBeNull());
   it("at 28 m/s it is more than the plain 0.613 V², 481 N/m²", () => expect(enPressurePsf(16)! * 47.88026).toBeGreaterThan(481));
 });
@@ -99,6 +102,7 @@ describe("the stricter of both pressures", () => {
     expect(at(40).ascePsf).toBeCloseTo(q(kz("C", 12), 40), 5);
   });
   it("is ASCE's in one of 115 mph", () => expect(at(115)).toMatchObject({ by: "asce", reasons: [] }));
+  // The 28 m/s is from memory, as the table is.
   it("says that EN's table is not meant for it over a mean of 28 m/s, and keeps to it as the least", () => {
     const leftOut = (mph: number) => at(mph).lines.find((line) => line.formula === "enPressure")!.leftOut;
     expect(leftOut(95)).toEqual([]);

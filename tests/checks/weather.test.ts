@@ -58,13 +58,13 @@ describe("work, rest and water in the heat", () => {
   };
   it.each([
     [79.9, "none", null],
-    [80.001, "initial", 1],
-    [90.001, "high", 1],
+    [80, "initial", 1],
+    [90, "high", 1],
   ])("at an index of %d the trigger is %s, the water %s qt an hour", (f, trigger, water) =>
     expect(at(f)).toMatchObject({ trigger, waterQtPerHour: water }),
   );
   it("from 90 there are 15 minutes of rest in two hours", () =>
-    expect(at(90.001).rest).toMatchObject({ is: "breaks", workMin: 105, restMin: 15 }));
+    expect(at(90).rest).toMatchObject({ is: "breaks", workMin: 105, restMin: 15 }));
   // NIOSH, Heat Stress: Work/Rest Schedules, cdc.gov/niosh/mining (read): heavy work, air temperature at 30 % humidity.
   it.each([
     [95, 45], [96, 45], [97, 40], [98, 35], [99, 35], [100, 30], [101, 30], [102, 25], [103, 20], [104, 20], [105, 15],
@@ -75,6 +75,11 @@ describe("work, rest and water in the heat", () => {
     expect(heat({ airF: 85, humidity: 30, sun: "full" }).rest).toMatchObject({ workMin: 35 });
     expect(shade(95, 60).rest).toMatchObject({ workMin: 20 });
     expect(shade(95, 10).rest).toMatchObject({ workMin: 45 });
+  });
+  it("what is added is marked as from memory, the schedule as read", () => {
+    const { source, inputs } = heat({ airF: 95, humidity: 60, sun: "full" }).lines.at(-1)!;
+    expect(source).toMatchObject({ seen: "read" });
+    expect(inputs.filter(({ name }) => name !== "air")).toMatchObject([{ source: { seen: "memory" } }, { source: { seen: "memory" } }]);
   });
 });
 
@@ -89,6 +94,7 @@ describe("cold", () => {
     [0, 15, -19.4],
     [-10, 5, -22.26],
   ])("formula: %d °F and %d mph is %d", (airF, windMph, f) => expect(Math.abs(cold({ airF, windMph }).chillF - f)).toBeLessThan(0.01));
+  // The ends of its range, 50 °F and 3 mph, are from memory.
   it("where the formula does not hold it is the air's own", () => {
     expect(cold({ airF: 51, windMph: 20 }).chillF).toBe(51);
     expect(cold({ airF: 20, windMph: 2 }).chillF).toBe(20);
@@ -116,11 +122,13 @@ describe("cold", () => {
     expect(cold({ airF: -19.5, windMph: 0 }).warmUp).toEqual(cold({ airF: -20, windMph: 0 }).warmUp);
     expect(cold({ airF: -15, windMph: 11 }).warmUp).toEqual(cold({ airF: -15, windMph: 15 }).warmUp);
   });
+  it("the 60 °F for bare hands (ACGIH) is marked as from memory", () =>
+    expect(cold({ airF: 59, windMph: 0 }).gloves).toMatchObject({ needed: true, source: { seen: "memory" } }));
   it("in more wind than the schedule has, it says so", () => expect(cold({ airF: -15, windMph: 25 }).beyondSchedule).toBe(true));
 });
 
 describe("Beaufort scale", () => {
-  // Public tables, quest.arc.nasa.gov and delta-s.org (read).
+  // Public tables, quest.arc.nasa.gov and delta-s.org (read). That it is of the mean wind at 10 m is from memory (WMO).
   const MPH = [[1, 3], [4, 7], [8, 12], [13, 18], [19, 24], [25, 31], [32, 38], [39, 46], [47, 54], [55, 63], [64, 72]] as const; // biome-ignore format: a table
   const MPS = [[0.3, 1.5], [1.6, 3.3], [3.4, 5.4], [5.5, 7.9], [8, 10.7], [10.8, 13.8], [13.9, 17.1], [17.2, 20.7], [20.8, 24.4], [24.5, 28.4], [28.5, 32.6]] as const; // biome-ignore format: a table
   it("has thirteen forces, each with its band in mph and in m/s", () => {

@@ -2,7 +2,7 @@ import { Agent, type IncomingMessage, type RequestOptions, request } from "node:
 import type { AddressInfo } from "node:net";
 import { serve } from "@hono/node-server";
 import { afterAll, beforeAll, beforeEach, expect, it } from "vitest";
-import { testApp } from "../support/app.ts";
+import { brief, testApp } from "../support/app.ts";
 
 let port: number;
 let server: ReturnType<typeof serve>;
@@ -39,7 +39,8 @@ const send = (options: RequestOptions, body?: string | readonly string[]) =>
     sent.end();
   });
 
-const json = { method: "POST", path: "/jobs", headers: { "content-type": "application/json" } };
+const headers = { "content-type": "application/json" };
+const json = { method: "POST", path: "/tents", headers };
 const MEGABYTE = 1024 * 1024;
 
 it.each<[string, string | readonly string[], RequestOptions]>([
@@ -49,7 +50,7 @@ it.each<[string, string | readonly string[], RequestOptions]>([
   const refused = await send(options, body);
   expect([refused.status, JSON.parse(refused.text)]).toEqual([
     413,
-    { problem: "That is too much at once. Nothing was recorded.", fields: {} },
+    { problem: "That is too much at once: 1 MB came, 64 kB is the limit. Nothing was recorded.", fields: {} },
   ]);
   const next = await send({ path: "/jobs.json" });
   expect([next.status, next.reused]).toEqual([200, true]);
@@ -62,4 +63,31 @@ it("a body of more than anybody waits for is refused, and its connection closed:
   ).catch(() => null);
   expect(refused?.status ?? 413).toBe(413);
   expect((await send({ path: "/jobs.json" })).status).toBe(200);
+});
+
+/** A brief with one gas line of so many stretches, far from the tent. */
+const withStretches = (n: number) => {
+  const points = Array.from({ length: n + 1 }, (_, i) => ({ alongFt: -500 + (i % 7) + 0.123, offFt: -500 - i / 10 }));
+  const line = { id: "gas 1", kind: "gas", told: "ticket", widthIn: null, toleranceIn: null, errorFt: 0.5, points };
+  return JSON.stringify({ key: `stretches-${n}`, brief: { ...brief(), siteModel: { buried: [line] } } });
+};
+it("a brief with a site within its stretches is taken as JSON", async () => {
+  expect((await send({ ...json, path: "/jobs" }, withStretches(4900))).status).toBe(201);
+});
+it("a brief with far too many is refused with how much came and both limits", async () => {
+  const refused = await send({ ...json, path: "/jobs" }, withStretches(100_001));
+  expect([refused.status, JSON.parse(refused.text).problem]).toEqual([
+    413,
+    expect.stringMatching(
+      /^That is too much at once: \d\.\d MB came, 1 MB is the limit, and 5,000 stretches for a site\. Nothing was recorded\.$/,
+    ),
+  ]);
+});
+it("a form takes 64 kB and no more, where a script may send a brief", async () => {
+  const form = {
+    ...json,
+    path: "/jobs",
+    headers: { "content-type": "application/x-www-form-urlencoded", origin: `http://127.0.0.1:${port}` },
+  };
+  expect((await send(form, `title=${"a".repeat(100_000)}`)).text).toContain("98 kB came, 64 kB is the limit.");
 });

@@ -100,6 +100,10 @@ describe("a screening that finds nothing short, or doesn't know", () => {
     const { anchorage: _, ...without } = screenedBrief({});
     expect([gates(bare), gates(notKnown)]).toEqual([gates(frozenOf(without).script.steps), gates(frozenOf(without).script.steps)]);
   });
+  it("says 'at least' of a ratio that may be more", () => {
+    const rainy = { ...SHORT, rainSincePulls: null };
+    expect(said(screenedBrief(rainy))[0]).toBe("Screening: AB1 is short, at least 1.15 times what its stakes may carry.");
+  });
   it("says why it isn't known", () => {
     expect(said(screenedBrief({}))).toEqual(["Screening: not known. Nobody gave the design gust."]);
   });
@@ -129,6 +133,7 @@ describe("anchors told otherwise", () => {
     ["underRoof", { underRoof: "obstructed" }, { underRoof: "clear" }],
     ["exposure", { exposure: "C" }, { exposure: null }],
     ["sheetAllows.side", {}, { sheetAllows: { corner: null, seamEnd: null, side: 3 } }],
+    ["sheetAllows.side", { sheetAllows: { corner: null, seamEnd: null, side: 1 } }, {}],
     ["factorOfSafety", { factorOfSafety: 2 }, { factorOfSafety: null }],
   ])("a kinder %s is looser, and no paper governs it", (field, from, to) => {
     const looser = looserIn(frozenOf(screenedBrief({ ...WINDY, ...from })), frozenOf(screenedBrief({ ...WINDY, ...to })));

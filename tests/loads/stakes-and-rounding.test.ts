@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type AnchorFacts, problemsOfFacts } from "../../machines/loads/facts.ts";
-import { stakesCounted } from "../../machines/loads/plate.ts";
 import { screenAnchors } from "../../machines/loads/screening.ts";
+import { stakesCounted } from "../../machines/loads/stakes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { facts, ground, pulled } from "../support/loads.ts";
 import { forty, planOf, twenty } from "../tent/tents.ts";
@@ -93,8 +93,9 @@ describe("figures as they are told go to the stricter side", () => {
   it("a weight is rounded up to the pound", () => expect(loads.amount({ n: 3377.2, unit: "lb" }, "ballast")).toBe("3,378 lb"));
   it("a pressure is rounded up", () => expect(loads.amount({ n: 12.531, unit: "psf" })).toBe("12.54 psf"));
   it("a coefficient is rounded up", () => expect(loads.amount({ n: 0.98412, unit: "number" }, "coefficient")).toBe("0.985"));
-  it.each(["capacityFromPulls", "capacityFromTable", "wetGround", "lowestPull", "dry"] as const)("what a stake is counted for, %s, is rounded down", (of) =>
-    expect(loads.amount({ n: 426.667, unit: "lbf" }, of)).toBe("426.6 lb"),
+  it.each(["capacityFromPulls", "capacityFromTable", "wetGround", "lowestPull", "dry"] as const)(
+    "what a stake is counted for, %s, is rounded down",
+    (of) => expect(loads.amount({ n: 426.667, unit: "lbf" }, of)).toBe("426.6 lb"),
   );
   it("a friction and a factor of safety are rounded down", () => {
     expect(loads.amount({ n: 0.45678, unit: "number" }, "friction")).toBe("0.456");

@@ -227,6 +227,8 @@ describe("a GeoJSON file", () => {
     await agreed();
     expect((await site())!.buried[1]).toMatchObject({ id: "main", kind: "gas", points: [{}, { xFt: expect.any(Number) }] });
     expect((await read(note)).html.length).toBeLessThan(60_000);
+    const deep = `{"type":"Feature","geometry":null,"properties":{"deep":${"[".repeat(90_000)}${"]".repeat(90_000)}}}`;
+    expect((await read(deep, { as: "" })).status).toBe(422);
   });
   it("is not read where the baseline has no place", async () => {
     const { status, page } = await read(NEAR, { lat: "95", lon: "west" });
@@ -252,7 +254,7 @@ describe("a draft", () => {
     const line = { of: "buried", go: "on", kind: "gas", told: "ticket", ...row(1, "-20"), ...row(2, "90") };
     expect((await send(`${path}/lines`, line)).status).toBe(303);
     const page = async (at = path) => textOf(await (await world.app.request(at)).text());
-    expect(await page()).toContain("Clearances: short.");
+    expect(await page()).toContain("Clearances, 1 line or thing: 1 short.");
     const by = /name="by" value="([\da-f]+)"/.exec(await (await send(`${path}/place`, { go: "find" })).text())![1]!;
     expect((await send(`${path}/place`, { go: "take", by })).status).toBe(303);
     expect(await page()).toContain("Clearances: not short.");

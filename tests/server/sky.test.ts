@@ -39,6 +39,10 @@ describe("a wind", () => {
     await say({ type: "reading", kind: "windByLook", look: "lightBreeze" });
     expect(await reading()).toMatchObject({ mph: 7, gustMph: null, look: "lightBreeze" });
   });
+  it("by a word of the scale with a gust over its band keeps both", async () => {
+    await say({ type: "reading", kind: "windByLook", look: "lightBreeze", gustMph: 11 });
+    expect(await reading()).toMatchObject({ mph: 7, gustMph: 11, look: "lightBreeze" });
+  });
   it("by a word that may gust to the stop limit stops work", async () => {
     await say({ type: "reading", kind: "windByLook", look: "freshBreeze" });
     expect((await crew.read()).weather.is).toBe("stop");
@@ -169,6 +173,8 @@ describe("a number that nobody can mean is refused with its limit", () => {
     [{ kind: "wind", mph: 14, heightFt: 900 }, "heightFt", "900 ft is out of range. From 0 ft to 100 ft."],
     [{ kind: "wind", mph: 14, exposure: "roof" }, "exposure", '"roof" is not one of: open, lee.'],
     [{ kind: "windByLook", look: "gale", gustMph: -5 }, "gustMph", "-5 is out of range. From 0 to 200 mph."],
+    [{ kind: "windByLook", look: "nearGale", gustMph: 15 }, "gustMph", "A gust of 15 mph is under near gale, which counts as 38 mph. Read it again."],
+    [{ kind: "windByLook", look: "freshBreeze", gustMph: 19 }, "gustMph", "A gust of 19 mph is under fresh breeze, which counts as 24 mph. Read it again."],
     [{ kind: "heat", airF: 900, humidity: 60 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 900, windMph: 5 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 5, windMph: 900 }, "windMph", "900 mph is out of range. From 0 mph to 200 mph."],

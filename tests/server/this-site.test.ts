@@ -112,7 +112,8 @@ describe("the page of a site loses nothing of a screening", () => {
     const lists = new Set(everyLine().flatMap(({ leftOut }) => (leftOut.length > 0 ? [leftOut.map((what) => screening.leftOut.indexOf(what) + 1)] : []))); // biome-ignore format: one line reads best
     for (const list of lists) for (const number of list) expect(text).toMatch(new RegExp(`leaves out (?:\\d+, )*${number}\\b`));
   });
-  it("has the worst of them first", () => expect(rows[1]![1]).toBe(`${loads.ratio(screening.ratio, screening.isAtLeast)} ${loads.verdict(screening.verdict)}`));
+  it("has the worst of them first", () =>
+    expect(rows[1]![1]).toBe(`${loads.ratio(screening.ratio, screening.isAtLeast)} ${loads.verdict(screening.verdict)}`));
 });
 
 describe("the page of a site loses nothing of its clearances", () => {

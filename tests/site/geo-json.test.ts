@@ -127,8 +127,8 @@ describe("a file that is too much", () => {
   const as = { what: "buried", kind: "gas", told: "ticket" } as const;
   it.each([
     ["points", multi("LineString", "[-105,40]", 30_000), "tooManySegments"],
-    ["features", `{"type":"FeatureCollection","features":[${many("{}", 60_000)}]}`, "tooManyNeighbors"],
-    ["parts", multi("MultiLineString", "[]", 60_000), "tooManyNeighbors"],
+    ["features", `{"type":"FeatureCollection","features":[${many("{}", 40_000)}]}`, "tooManyNeighbors"],
+    ["parts", multi("MultiLineString", "[]", 40_000), "tooManyNeighbors"],
     ["nothings", multi("MultiPoint", "null", 60_000), "tooManyNeighbors"],
     ["values", `{"type":"FeatureCollection","features":[${many("{}", 200_000)}]}`, "tooMuchInFile"],
     ["lists in lists", `${"[".repeat(300_000)}${"]".repeat(300_000)}`, "tooMuchInFile"],
@@ -136,6 +136,10 @@ describe("a file that is too much", () => {
   ])("of %s is refused with its limit, and never more is told than is read", (_, file, code) => {
     const found = read(file, as);
     expect("problems" in found && found.problems.map((problem) => problem.code)).toEqual([code]);
+  });
+  it("of properties of one feature is refused before any of them is told", () => {
+    const more = Object.fromEntries(Array.from({ length: 50_000 }, (_, i) => [`p${i}`, i]));
+    expect(problems(feature({ ...gas, ...more }, line))).toEqual([["properties", "tooMuchInFile"]]);
   });
   it("what stands in texts is not counted", () => {
     const note = `\\"${"[1,".repeat(80_000)}`;

@@ -98,7 +98,13 @@ describe("impossible lengths", () => {
     const five = { AB: 100, BC: 60, DA: 30, AC: 110, BD: 40 };
     expect(found(five)).toMatchObject({ is: "noTriangle", longest: "AB", others: ["BD", "DA"] });
     expect(says(five)).toBe(
-      "A to B is longer than B to D and D to A together: no triangle does that. None of them stands out. Measure them all again.",
+      "A to B is longer than B to D and D to A together: no triangle does that. Names or units? Farthest off: B to D, 40 ft read, 134 ft 2 in wanted; D to A, 30 ft read, 60 ft wanted. No unit and no other naming fits. Look at the corners, and measure all again.",
+    );
+  });
+  test("that are not far from what is wanted are measured again", () => {
+    const five = { AB: 91, BC: 60, DA: 46, AC: 120, BD: 140 };
+    expect(says(five)).toBe(
+      "B to D is longer than A to B and D to A together: no triangle does that. None of them stands out. Measure them all again.",
     );
   });
   test("an extra zero is named with the likely length", () => {
@@ -172,6 +178,15 @@ describe("lengths that are far from the wanted figure", () => {
     const { AB, BC, CD, DA, AC, BD } = good;
     // Begun at D: what is called A to B is D to A.
     expect(says({ AB: DA, BC: AB, CD: BC, DA: CD, AC: BD, BD: AC })).toMatch(/They fit with other corners: your B is D, your D is B\./);
+  });
+  test("that disagree among themselves too are asked about by name and unit, the farthest off first", () => {
+    const six = { AB: 80, BC: 40, CD: 90, DA: 30, AC: 100, BD: 70 };
+    expect(says(six)).toBe(
+      "These are nowhere near. Names or units? Farthest off: D to A, 30 ft read, 60 ft wanted; B to D, 70 ft read, 134 ft 2 in wanted; A to B, 80 ft read, 120 ft wanted. No unit and no other naming fits. Look at the corners, and measure all again.",
+    );
+  });
+  test("that make no triangle either are asked about in the same way", () => {
+    expect(says({ AB: 30, BC: 37, CD: 44, DA: 51, AC: 95, BD: 65 })).toMatch(/^A to C is longer than .+ Names or units\? Farthest off: A to B,/);
   });
   test("that nothing explains are measured again", () => {
     expect(says(scaled(0.5))).toMatch(/No unit and no other naming fits\./);

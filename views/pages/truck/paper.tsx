@@ -36,7 +36,7 @@ const Row = ({ line, words: { kitName, truck } }: { line: TruckLine; words: Word
   <tr>
     <td>{line.no}</td>
     <td class="box">{truck.mark.open}</td>
-    <th scope="row">{line.workedOut ? truck.workedOutName(line.item) : kitName(line.item)}</th>
+    <th scope="row">{line.workedOut ? truck.workedOutShort(line.item) : kitName(line.item)}</th>
     <td>{line.need}</td>
     <td>{line.spares}</td>
     <td class="count">{line.count}</td>

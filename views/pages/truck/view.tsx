@@ -14,11 +14,16 @@ const Head = ({ state, words: { truck } }: Pick<TruckScreen, "state" | "words">)
 );
 
 /** Which way it is counted, or why it is only read now; what it weighs; and who ticks, where nobody has said so. */
-const Facts = ({ state, me, people, words, words: { truck } }: TruckScreen) => (
+const Facts = ({ state, me, people, words, words: { truck, anchors } }: TruckScreen) => (
   <div id={truckIds.facts} class="facts-of">
     <h1>{truck.heading[state.way]}</h1>
     {state.readOnly === null ? <p>{truck.order[state.way]}</p> : <p class="alarm">{state.readOnly}</p>}
     <TruckWeight state={state} words={words} />
+    {state.ballast && (
+      <a class="button to-anchors" href={`/jobs/${state.job}/anchors`}>
+        {anchors.title}
+      </a>
+    )}
     {me === null && state.gate !== null && <WhoAsks state={state} people={people} words={words} />}
   </div>
 );

@@ -2,7 +2,7 @@ import type { Words } from "../../text/words.ts";
 import { NotKnown } from "../anchors/ballast.tsx";
 import type { TruckState } from "./state.ts";
 
-type Props = { readonly state: Pick<TruckState, "job" | "lines" | "weight" | "ballast">; readonly words: Words };
+type Props = { readonly state: Pick<TruckState, "lines" | "weight" | "ballast">; readonly words: Words };
 
 /** What the truck carries in pounds, as far as that is known; and where weights are used, what they have to weigh or why nobody can say. */
 export const TruckWeight = ({ state, words, words: { truck, anchors } }: Props) => {
@@ -13,11 +13,7 @@ export const TruckWeight = ({ state, words, words: { truck, anchors } }: Props) 
       <p class="weight">{truck.weight(state.weight, lines)}</p>
       {ballast?.is === "known" && (
         <p class="ballast">
-          <b>
-            {anchors.weights.needed(
-              weights?.lb != null ? { eachLb: ballast.eachLb, straps: weights.count, lb: weights.lb } : ballast,
-            )}
-          </b>{" "}
+          <b>{anchors.weights.needed(weights?.lb != null ? { eachLb: ballast.eachLb, straps: weights.count, lb: weights.lb } : ballast)}</b>{" "}
           {anchors.weights.workedOut}
         </p>
       )}
@@ -25,11 +21,6 @@ export const TruckWeight = ({ state, words, words: { truck, anchors } }: Props) 
         <div class="ballast">
           <NotKnown ballast={ballast} words={words} />
         </div>
-      )}
-      {ballast && (
-        <a class="button" href={`/jobs/${state.job}/anchors`}>
-          {anchors.title}
-        </a>
       )}
     </>
   );

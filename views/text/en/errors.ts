@@ -68,6 +68,11 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
   anchorCount: (p) => `${p.value} is not a number of plates or stakes. Use whole numbers from the sheet.`,
 };
 
+/** Bytes as kB of 1,024, or MB; never less than they are. */
+const size = (bytes: number): string => (bytes < 1024 ** 2 ? `${Math.ceil(bytes / 1024)} kB` : `${Math.ceil((bytes / 1024 ** 2) * 10) / 10} MB`);
+const tooMuch = (bytes: number | null, most: number): string =>
+  `That is too much at once: ${bytes === null ? "" : `${size(bytes)} came, `}${size(most)} is the limit`;
+
 /** What is wrong with a request, and what to do. */
 export const errors = {
   empty: "Empty. Fill it in.",
@@ -124,6 +129,8 @@ export const errors = {
   unbelievable: (n: number, unit: keyof typeof UNIT, from: number, to: number) =>
     `${n} is out of range. From ${from} to ${to}${UNIT[unit]}.`,
   gustUnderMean: (gust: number, mean: number) => `A gust of ${gust} mph is under its mean wind of ${mean} mph. Read it again.`,
+  gustUnderLook: (gust: number, look: string, mean: number) =>
+    `A gust of ${gust} mph is under ${look}, which counts as ${mean} mph. Read it again.`,
   notATime: (text: string) => `"${text.slice(0, 40)}" is not a time. Write it like 2026-06-01T07:00:00Z.`,
   unseenLetter: (name: string) => `"${visible(name)}" has a letter that nobody sees. Type the name again.`,
   noLetter: (name: string) => `"${visible(name)}" has no letter in it. Give a name.`,
@@ -147,7 +154,9 @@ export const errors = {
   low: ({ place, freeBytes }: LowSpace) =>
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
   otherSite: "That came from another site. Nothing was recorded. Open the page here and press again.",
-  tooLarge: "That is too much at once. Nothing was recorded.",
+  tooLarge: (bytes: number | null, most: number) => `${tooMuch(bytes, most)}. Nothing was recorded.`,
+  briefTooLarge: (bytes: number | null, most: number, stretches: number) =>
+    `${tooMuch(bytes, most)}, and ${stretches.toLocaleString("en-US")} stretches for a site. Nothing was recorded.`,
   bodyShape: "Something here can't be right. Fix these:",
   keyShape: "The key is 8 to 80 letters, digits, dots, dashes or underscores.",
   keyUsed: (key: string) => `The key ${key} was used for something else. Nothing was recorded; send it with a new key.`,

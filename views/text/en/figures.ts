@@ -64,7 +64,7 @@ const SITE: Readonly<Record<SiteProblem["code"], (p: SiteProblem) => string>> = 
   tooManyNeighbors: (p) =>
     `${p.value.toLocaleString("en-US")} lines and things are too many. At most ${p.limit}: enter those near the tent.`,
   tooMuchInFile: (p) =>
-    `The file has ${p.value.toLocaleString("en-US")} values in it. At most ${p.limit?.toLocaleString("en-US")}: save only what is near the tent.`,
+    `There are ${p.value.toLocaleString("en-US")} values here. At most ${p.limit?.toLocaleString("en-US")}: save only what is near the tent.`,
   tooFewPoints: (p) => `${p.value} ${p.value === 1 ? "point is" : "points are"} too few. At least ${p.limit}.`,
   tooManyCorners: (p) => `${p.value} corners are too many. At most ${p.limit}.`,
   noLength: () => "All its points are one. Give where it runs to.",

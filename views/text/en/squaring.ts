@@ -1,4 +1,4 @@
-import type { FarOff } from "../../../machines/site/far-off.ts";
+import type { FarLength, FarOff } from "../../../machines/site/far-off.ts";
 import type { LengthName } from "../../../machines/site/lengths.ts";
 import type { Suspect } from "../../../machines/site/misread.ts";
 import type { LengthComparison, Move, Squared } from "../../../machines/site/squaring.ts";
@@ -15,7 +15,7 @@ export function squaredText(found: Squared): string {
     case "notEnough":
       return `Still to measure: ${listed(found.missing)}. Five lengths fix the corners; six show a misread.`;
     case "noTriangle":
-      return `${capital(lengthName(found.longest))} is longer than ${found.others.map(lengthName).join(" and ")} together: no triangle does that. ${again(found.suspects)}`;
+      return `${capital(lengthName(found.longest))} is longer than ${found.others.map(lengthName).join(" and ")} together: no triangle does that. ${found.far ? farText(found.far) : again(found.suspects)}`;
     case "noFigure":
       return `No four corners A B C D have these lengths. ${again(found.suspects)}`;
     case "misread":
@@ -45,9 +45,13 @@ function farText(far: FarOff): string {
         .map((c) => `your ${c} is ${far.are[c]}`)
         .join(", ")}. A and B are the baseline, C and D go on clockwise.`;
     case "unknown":
-      return "Names or units? No unit and no other naming fits. Look at the corners, and measure all again.";
+      return `Names or units? Farthest off: ${far.lengths.slice(0, MAX_FAR).map(farLength).join("; ")}. No unit and no other naming fits. Look at the corners, and measure all again.`;
   }
 }
+/** So many are heard in one breath. */
+const MAX_FAR = 3;
+const farLength = ({ name, readFt, wantFt }: FarLength): string =>
+  `${lengthName(name)}, ${feetInches(readFt)} read, ${feetInches(toInch(wantFt))} wanted`;
 const UNIT = { m: "meters", in: "inches", yd: "yards" } as const;
 
 /** What was likely there instead, of each that may have been misread. */

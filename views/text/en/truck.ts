@@ -40,7 +40,8 @@ export const truck = {
   },
   weight: ({ lb, unknown }: LoadWeight, lines: readonly Pick<TruckLine, "weighed" | "workedOut">[]): string => {
     const what = lines.some(({ workedOut }) => workedOut) ? "The tent and its weights" : "The tent";
-    if (unknown.length === lines.filter(({ weighed }) => weighed).length) return "Weight not known: nobody has given what one of each part weighs.";
+    if (unknown.length === lines.filter(({ weighed }) => weighed).length)
+      return "Weight not known: nobody has given what one of each part weighs.";
     if (unknown.length === 0) return `${what}: ${pounds(lb)}. ${NOT_WEIGHED}`;
     const kinds = unknown.length === 1 ? "1 kind of thing" : `${unknown.length} kinds of things`;
     return `${what}: at least ${pounds(lb)}; weight of ${kinds} not known. ${NOT_WEIGHED}`;
@@ -72,7 +73,8 @@ export const truck = {
     const told = count === 1 ? pounds(lb) : `${pounds(unitLb)} each, ${pounds(lb)}`;
     return workedOut ? `${told}: worked out` : told;
   },
-  /** Where only a name stands beside a weight, that nobody weighed it. */
+  /** Where only a name stands beside a weight: that nobody weighed it. */
+  workedOutShort: (item: string) => `${kitName(item)} (lb worked out)`,
   workedOutName: (item: string) => `${kitName(item)} (weight worked out: a screening figure, the sheet or an engineer governs)`,
   wentOut: (loaded: number | null) => (loaded === null ? "Not counted on the way out." : `${number(loaded)} went out.`),
   howMany: (item: string, way: Way) => `How many ${kitName(item)} are ${WAY[way]}?`,

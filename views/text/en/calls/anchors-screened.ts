@@ -1,5 +1,5 @@
 import type { CallTexts } from "../../call-text.ts";
-import { whyShort } from "../loads.ts";
+import { whyShort } from "../load-reasons.ts";
 
 const times = (percent: string | number | undefined): string =>
   `${(Number(percent) / 100).toLocaleString("en-US", { maximumFractionDigits: 2 })}`;
