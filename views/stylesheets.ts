@@ -47,7 +47,7 @@ export const STYLESHEETS = {
   plan: sheet("pages/plan/style.css"),
   site: sheet(LOAD_LINES, "pages/site/clearances.css", "pages/site/style.css"),
   layout: sheet(DIGESTS, "pages/layout/style.css"),
-  truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css"),
+  truck: sheet(KEYPAD, DIGESTS, "pages/truck/style.css", "pages/truck/paper.css"),
   time: sheet("pages/time/style.css"),
   record: sheet(MARKS, DIGESTS, "pages/record/style.css"),
   proof: sheet(MARKS, DIGESTS, "pages/proof/style.css"),

@@ -29,7 +29,7 @@ export type Said =
 export type Misunderstanding =
   | { readonly why: "wrongUnit"; readonly gave: string; readonly wants: string }
   | { readonly why: "ambiguous"; readonly n: readonly number[]; readonly unit: Unit | "mph" | "count" }
-  | { readonly why: "noSuchWind" }
+  | { readonly why: "noSuchWind" | "noSuchAir" }
   | { readonly why: "sayCorrect" }
   /** Another place than the one that is asked was named; or these words mean nothing at this call. */
   | { readonly why: "elsewhere" | "noMeaning"; readonly words: string };
@@ -112,15 +112,17 @@ function intentOf(meant: Meaning, { job, zone, at, clocks, pending, shown, readB
   if ("rain" in meant) return { type: "reading", reading: { kind: "rain", takenAt: at } };
   if ("noThunder" in meant) return { type: "reading", reading: { kind: "noThunder", takenAt: at, because: meant.noThunder } };
   if (!("wind" in meant)) return null;
-  const { mph, gustMph, fromDeg, taken, look } = meant.wind;
+  const { mph, gustMph, fromDeg, taken, look, exposure } = meant.wind;
   const takenAt = instantAt(instantOf(taken, zone, wallTime(at, clocks)), clocks);
-  return { type: "reading", reading: { kind: "wind", mph, gustMph, fromDeg, takenAt, place: null, ...(look ? { look } : {}) } };
+  const besides = { ...(look ? { look } : {}), ...(exposure ? { exposure } : {}) };
+  return { type: "reading", reading: { kind: "wind", mph, gustMph, fromDeg, takenAt, place: null, ...besides } };
 }
 
 function misunderstanding(meant: Meaning, words: string): Misunderstanding {
   if ("wrongUnit" in meant) return { why: "wrongUnit", ...meant.wrongUnit };
   if ("ambiguous" in meant) return { why: "ambiguous", ...meant.ambiguous };
   if ("noSuchWind" in meant) return { why: "noSuchWind" };
+  if ("noSuchAir" in meant) return { why: "noSuchAir" };
   if ("sayCorrect" in meant) return { why: "sayCorrect" };
   return { why: "elsewhere" in meant ? "elsewhere" : "noMeaning", words };
 }

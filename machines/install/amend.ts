@@ -1,4 +1,5 @@
 import { digest, type Hash } from "../digest/digest.ts";
+import { isOnBaseline } from "../site/model.ts";
 import { kindOf } from "./checks/registry.ts";
 import { onSite } from "./crew.ts";
 import type { Aspect, Gate } from "./gates.ts";
@@ -44,10 +45,7 @@ const PARTS: Record<Aspect, (f: Frozen) => unknown> = {
 };
 
 /** The place that is wanted, where it is another one than the baseline itself. */
-const wantedOf = ({ brief: { siteModel } }: Frozen): unknown[] => {
-  const wanted = siteModel?.wanted;
-  return wanted && (wanted.cornerA.xFt !== 0 || wanted.cornerA.yFt !== 0 || wanted.headingDeg !== 0) ? [wanted] : [];
-};
+const wantedOf = ({ brief: { siteModel } }: Frozen): unknown[] => (!siteModel || isOnBaseline(siteModel) ? [] : [siteModel.wanted]);
 
 /** What an amendment changes. */
 export const changedAspects = (from: Frozen, to: Frozen): Aspect[] => {

@@ -5,6 +5,7 @@ import type { JobState } from "./state.ts";
 import { stateKey } from "./state-key.ts";
 import type { EscapeId, Frozen, PhaseId, Script } from "./step.ts";
 import { escapeStep, standDown, stepState } from "./step-state.ts";
+import { isWatchedByOthers } from "./watched.ts";
 import { weatherLimits } from "./weather.ts";
 
 /** Events of the procedure that a closed job refuses. */
@@ -130,7 +131,14 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
             { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
             { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },
-            { guard: { type: "onlyWatches", params: { script } }, actions: [{ type: "watchOver", params: { script } }, did("watched")] },
+            ...(isWatchedByOthers(script)
+              ? [
+                  {
+                    guard: { type: "onlyWatches" as const, params: { script } },
+                    actions: [{ type: "watchOver" as const, params: { script } }, did("watched")],
+                  },
+                ]
+              : []),
             ...verdicts([{ type: "read", params: { script } }, did("read")] as const),
           ],
         },

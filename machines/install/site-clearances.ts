@@ -1,13 +1,21 @@
 import { clearancesOf, type SiteClearances } from "../site/clearances.ts";
 import type { SiteModel } from "../site/model.ts";
-import { type Place, placeByCornerA, type StakeName } from "../site/stand.ts";
-import type { TentPlan } from "../tent/types.ts";
+import { type Place, placeByCornerA, type StakeName, turning } from "../site/stand.ts";
+import { toGrid } from "../tent/grid.ts";
+import type { Point, TentPlan } from "../tent/types.ts";
 import type { Limits } from "./limits.ts";
 import { clearanceRules } from "./site-rules.ts";
 
 /** Where a tent stands on its site. Where no place is wanted, the site's baseline is the tent's A–B and begins at corner A. */
 export const placeOf = (plan: Pick<TentPlan, "widthFt" | "lengthFt">, { wanted }: Pick<SiteModel, "wanted">): Place =>
   placeByCornerA(plan, wanted?.cornerA ?? { xFt: 0, yFt: 0 }, wanted?.headingDeg ?? 0);
+
+/** Where the mark of a station goes on the site, ft. */
+export function pointOf(plan: TentPlan, id: string, { middle, headingDeg }: Place): Point {
+  const { xFt, yFt } = plan.stations.find((station) => station.id === id)!;
+  const by = turning(headingDeg)({ xFt: xFt - plan.widthFt / 2, yFt: yFt - plan.lengthFt / 2 });
+  return { xFt: toGrid(middle.xFt + by.xFt), yFt: toGrid(middle.yFt + by.yFt) };
+}
 
 /**
  * Every distance of a tent where it stands, by the limits of its job. A stake that an engineer's anchor takes the place of is in

@@ -14,15 +14,15 @@ const HANDED_OVER = "handover";
 const byTheWatch = ({ reading, role }: ReadingCommand, { answers }: Pick<JobState, "answers">, { watch }: Script): boolean =>
   reading.kind === "wind" && !inALee(reading) && watch?.plan?.watchedBy === role && answers[HANDED_OVER] !== undefined;
 
+/** Whether a plan names somebody for the watch who may clear no work with a wind. */
+export const isWatchedByOthers = ({ watch }: Script): boolean => watch?.plan != null && !COMPETENT.includes(watch.plan.watchedBy);
+
 /**
  * Whether a wind counts as a reading that the watch owes and as nothing else: the plan names who reads it, and that is nobody who may
  * clear work with a wind. It ends no stop and lets nobody in.
  */
 export const onlyWatches = (command: ReadingCommand, state: JobState, script: Script): boolean =>
-  byTheWatch(command, state, script) &&
-  !COMPETENT.includes(command.role) &&
-  !canOnlyStop(command.reading, state) &&
-  !onlyWarns(command, state);
+  isWatchedByOthers(script) && byTheWatch(command, state, script) && !canOnlyStop(command.reading, state) && !onlyWarns(command, state);
 
 /** What a reading leaves of the watch: the wind of whoever watches, with its own time. */
 export function watchedAnd(command: ReadingCommand, state: JobState, script: Script): Pick<JobState, "watched"> {

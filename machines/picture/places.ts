@@ -89,6 +89,8 @@ const PLACES: Readonly<Record<string, Where>> = {
   "talk.headcount": nowhere,
 
   // White paint, the ticket, distances.
+  "white.cornerA": () => [{ is: "length", name: "AB" }],
+  "white.cornerB": () => [{ is: "length", name: "AB" }],
   "white.footprint": ({ plan }) => [...edgeMarks(), ...poleMarks(plan)],
   "white.stakeLine": () => [...stakeLineMarks(), { is: "setback" }],
   "locate.ticket": nowhere,

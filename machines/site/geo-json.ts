@@ -75,7 +75,8 @@ function partsIn(file: unknown, as: GeoMeaning | undefined, refuse: Refuse): Par
   if (file === undefined) return [];
   const { type, features, crs } = fieldsIn(file);
   // The older GeoJSON of 2008 could name another system. RFC 7946, 4: none but WGS 84.
-  if (crs !== undefined && !CRS84.some((name) => name === fieldsIn(fieldsIn(crs).properties).name)) refuse("crs", "otherSystem");
+  const { name: system, href } = fieldsIn(fieldsIn(crs).properties);
+  if (crs !== undefined && !CRS84.some((name) => name === system)) refuse("crs", "otherSystem", shownValue(system ?? href));
   const ofFeature = (feature: unknown, path: string): Part[] => {
     const { type: kind, geometry, properties, id } = fieldsIn(feature);
     if (kind !== "Feature") refuse(`${path}type`, "notGeoJson", shownValue(kind));

@@ -87,5 +87,9 @@ export const pointAt = ({ alongFt, offFt }: Offset): Point => ({ xFt: offFt, yFt
  */
 export const offsetOf = ({ xFt, yFt }: Point): Offset => ({ alongFt: yFt, offFt: xFt });
 
+/** Whether the tent's A–B is the baseline that its site was taped from. */
+export const isOnBaseline = ({ wanted }: Pick<SiteModel, "wanted">): boolean =>
+  wanted === null || (wanted.cornerA.xFt === 0 && wanted.cornerA.yFt === 0 && wanted.headingDeg === 0);
+
 /** A site of which nothing has been told. */
 export const EMPTY_SITE: SiteModel = { buried: [], overhead: [], things: [], ground: null, ticketArea: null, slope: null, wanted: null };

@@ -1,4 +1,4 @@
-import type { BindingIntent, Intent, WarningReading } from "../install/commands.ts";
+import type { BindingIntent, Exposure, Intent, WarningReading } from "../install/commands.ts";
 import type { Unit } from "../install/gates.ts";
 import { worstMph } from "../install/weather.ts";
 import type { BuriedKind, Offset, Thing } from "../site/model.ts";
@@ -16,6 +16,8 @@ export type SpokenWind = {
   readonly taken: Clock | null;
   /** Told by the look of things; absent where a meter read it. */
   readonly look?: BeaufortName;
+  /** Absent where nobody said where it was read. */
+  readonly exposure?: Exposure;
 };
 
 /** A piece by its id, or so many of what goes by one name: which of them is meant, and how many where nobody said, depends on the job. */
@@ -79,6 +81,8 @@ export type Meaning =
   | { readonly wrongUnit: { readonly gave: string; readonly wants: string } }
   /** A negative wind, one above the largest possible, a gust below its mean, or one from no point of the compass. */
   | { readonly noSuchWind: true }
+  /** Air hotter or colder than any, or more or less humid. */
+  | { readonly noSuchAir: true }
   /** "Yes" to a read-back, which needs "correct" or "wrong". */
   | { readonly sayCorrect: true }
   /** "Yes, six" to a read-back: it confirms where that is what was read back, and else it is said again. */

@@ -12,13 +12,14 @@ import { feetInches } from "../../views/text/en/names.ts";
  * | 37 | people on 3,200 sq ft | How many people come in is asked, since the floor area alone does not tell how it is used. |
  * | 39 | a permit from 401 sq ft | Each place sets its own threshold: whether one is required is asked, and where nobody knows, the call sends the lead to the fire official. |
  * | 40, 41 | weight that one person may lift | No lift is rated: nothing is asked about reach, height or grip. |
- * | 42 | weight that a team may lift | The same: a lift is called out and counted, never rated in pounds. |
+ * | 42 | weight that a team may lift | The same: the hands on each pole are counted, and no pounds are shared out among them. |
  * | 43 | hours in a noise of 100 dBA | No noise is measured: ears are covered whenever stakes are driven. |
  * | 44 | strap, hook and stake, the weakest counts | The screening is of stakes alone, and says on its page that straps, ratchets and plates are left out. |
- * | 45 | pull on a block and tackle | Nothing here is rigged with one: no pull is worked out. |
- * | 51, 52 | steel tape, corrected for heat, pull and sag | Heat makes 0.02 ft on 100 ft of steel, and two inches are allowed there: a reading counts as it was taken. |
+ * | 45 | pull on a block and tackle | No pole is raised with one here. |
+ * | 51, 52 | steel tape, corrected for heat, pull and sag | All corrections of example 52 together come to 0.25 ft, where squaring allows 0.73: a reading counts as it was taken. |
  */
 
+// cfr.laws-info.com/text/29/1926/1408, and a copy of 1926.1407 at self-law.org (read).
 describe('29 CFR 1926.1408 Table A: the value after "to" is included', () => {
   it.each([
     [50, 10],
@@ -48,6 +49,7 @@ describe("10 ft and 4 in for every 10 kV over 50 (from memory)", () => {
   });
 });
 
+// Table 3103.12.2, 2403.12.2 in older editions, by fbgtx.org (read). Its rows from 1,000 people on are from memory, and not used.
 describe("International Fire Code Table 3103.12.2", () => {
   it.each([
     [199, 2, 72],

@@ -143,7 +143,7 @@ describe("Beaufort scale", () => {
 });
 
 describe("gusts", () => {
-  // Durst curve, ASCE 7 commentary fig. C26.5-1, by two public code sources: 1.52.
+  // Durst curve, ASCE 7 commentary fig. C26.5-1, by two public code sources (read second hand): 1.52. The mean is computed.
   it("a gust of 38 mph goes with an hour's mean of 25", () => expect(hourlyMeanMph(38)).toBeCloseTo(25, 9));
   it("a factor over that of open country is said to be", () => {
     expect(gustiness({ mph: 20, gustMph: 26 })).toMatchObject({ factor: 1.3, turbulent: false, usual: 1.52 });

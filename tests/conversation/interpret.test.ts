@@ -55,6 +55,10 @@ describe("what was said comes to a command, a question, or nothing", () => {
     expect(typed(crew, "wind 8 gusting 12, five minutes ago")).toMatchObject({
       intent: { type: "reading", reading: { kind: "wind", mph: 8, gustMph: 12, fromDeg: null, takenAt: crew.at - 300_000, place: null } },
     }));
+  it("where it was read is kept with it", () =>
+    expect(typed(crew, "wind ten gusting fifteen in a lee")).toMatchObject({
+      intent: { type: "reading", reading: { kind: "wind", mph: 10, gustMph: 15, exposure: "lee" } },
+    }));
   it("where it blows from is kept with it", () =>
     expect(typed(crew, "ten gusting fifteen out of the southwest")).toMatchObject({
       intent: { type: "reading", reading: { kind: "wind", mph: 10, gustMph: 15, fromDeg: 225 } },

@@ -5,6 +5,7 @@ import { looserIn } from "../../machines/install/looser.ts";
 import { everythingLooser } from "../../machines/install/looser-site.ts";
 import { siteClearances } from "../../machines/install/site-clearances.ts";
 import { type BuriedLine, EMPTY_SITE } from "../../machines/site/model.ts";
+import { utilitiesMarked } from "../../views/text/en/calls/utilities-marked.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { sayText } from "../../views/text/replies.ts";
@@ -13,7 +14,7 @@ import { briefOf, frozenOf, SMALL } from "../proof/fixtures.ts";
 import { gateMutants } from "../proof/mutants.ts";
 import { PAPER } from "../support/answers.ts";
 import { Crew } from "../support/crew.ts";
-import { FAR_OFF, NEAR_AB1, onSite, TOO_NEAR } from "../support/site-briefs.ts";
+import { FAR_OFF, NEAR_AB1, OFF_THE_BASELINE, onSite, TOO_NEAR } from "../support/site-briefs.ts";
 import { at, box, buried, thing, wire } from "../support/sites.ts";
 
 const said = (brief: Brief, id: string): string | null => {
@@ -94,6 +95,26 @@ describe("stakes and buried lines", () => {
   });
 });
 
+describe("the place of a tent on its site", () => {
+  it("is told by corners A and B off the site's baseline, to the inch, before anything is painted", () => {
+    const turned = OFF_THE_BASELINE;
+    const ids = frozenOf(turned).script.steps.map(({ id }) => id);
+    expect(ids.indexOf("white.footprint")).toBe(ids.indexOf("white.cornerA") + 2);
+    expect([said(turned, "white.cornerA"), said(turned, "white.cornerB")]).toEqual([
+      "Mark corner A: 5 ft back, 10 ft 6 in right.",
+      // 20 ft at 30 degrees: 17.32 ft along, 10 ft off.
+      "Mark corner B: 12 ft 4 in along, 20 ft 6 in right.",
+    ]);
+  });
+  it("is asked again where it changes, and not told where it is the baseline itself", () => {
+    const place = (y: number) => frozenOf(onSite({ wanted: { cornerA: at(0, y), headingDeg: 0 } }));
+    const crew = new Crew(place(3).brief).goTo("baseline");
+    crew.amend(place(9));
+    expect(crew.missing).toBe("white.cornerB");
+    expect(place(0).script.steps.some(({ id }) => id.startsWith("white.corner"))).toBe(false);
+  });
+});
+
 describe("poles and wires: a 32 ft pole", () => {
   const poled = (kv: number | null, awayFt: number): Brief => ({ ...onSite({ overhead: [wire([at(10 - awayFt, -300), at(10 - awayFt, 300)], { kv })] }, { site: { overheadKv: [] } }), tent: { ...briefOf(SMALL).tent, centerPoleFt: 32 } }); // biome-ignore format: one line reads best
   const shutAt = (kv: number | null, awayFt: number) => said(poled(kv, awayFt), "site.poles");
@@ -103,6 +124,10 @@ describe("poles and wires: a 32 ft pole", () => {
     [null, 51, "Pole C1 reaches the overhead line: 51 ft, 52 needed."],
     [null, 52, null],
   ])("%s kV at %s ft", (kv, awayFt, says) => expect(shutAt(kv, awayFt)).toBe(says));
+  it("of several, they reach", () => {
+    const say = (of: string) => utilitiesMarked["site.poles"]!.say({ of, distance: 38, wanted: 42 });
+    expect(say("Q1 C1 C2 Q2")).toBe("Poles Q1 and 3 more reach the overhead line: 38 ft, 42 needed.");
+  });
   it("measures each wire by its name, from the one list", () => {
     const two = poled(7.2, 60);
     expect(said(two, "overhead.1")).toBe("Wire 1, 7.2 kV. Tape on the ground, to pole C1.");

@@ -48,6 +48,7 @@ export const TABLE: readonly Row[] = [
   hard("utilitiesMarked", "talk.firstAid", { when: ({ site }) => site.firstAid === null }),
   hard("utilitiesMarked", "talk.briefed", { goodForMin: WORKING_DAY }),
   hard("utilitiesMarked", "talk.headcount", { goodForMin: WORKING_DAY }),
+  hard("utilitiesMarked", "white.cornerB", { when: ({ siteModel }) => (siteModel?.wanted ?? null) !== null }),
   hard("utilitiesMarked", "white.stakeLine"),
   hard("utilitiesMarked", "locate.ticket"),
   hard("utilitiesMarked", "locate.covers"),

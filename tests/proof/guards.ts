@@ -12,8 +12,27 @@ const guardsIn = (machine: Machine) => machine.implementations.guards as unknown
 const withGuards = (machine: Machine, guards: Readonly<Record<string, Guard>>): Machine =>
   machine.provide({ guards } as Parameters<Machine["provide"]>[0]) as Machine;
 
-/** Every guard of the chart, by name. */
-export const guardsOf = (machine: Machine): string[] => Object.keys(guardsIn(machine));
+/** Every guard that some transition of the chart asks, by name: a call or a reading that this job has not brings its own. */
+export function guardsOf(machine: Machine): string[] {
+  const asked = new Set<string>();
+  const walk = (node: Node): void => {
+    const { states, transitions, always } = node;
+    for (const { guard } of [...[...transitions.values()].flat(), ...(always ?? [])]) for (const name of namesIn(guard)) asked.add(name);
+    Object.values(states).forEach(walk);
+  };
+  walk(machine.root as unknown as Node);
+  const known = guardsIn(machine);
+  // One that is put together asks others by their names.
+  for (const name of asked) for (const other of namesIn(known[name])) asked.add(other);
+  return Object.keys(known).filter((name) => asked.has(name));
+}
+type Asking = { readonly guard?: unknown };
+type Node = { readonly states: Readonly<Record<string, Node>>; readonly transitions: ReadonlyMap<string, readonly Asking[]>; readonly always?: readonly Asking[] }; // biome-ignore format: one line reads best
+function namesIn(guard: unknown): string[] {
+  if (typeof guard === "string") return [guard];
+  const { type, guards } = (guard ?? {}) as { type?: unknown; guards?: readonly unknown[] };
+  return [...(typeof type === "string" ? [type] : []), ...(guards ?? []).flatMap(namesIn)];
+}
 
 /** The chart with one guard that always says the same. */
 export const stuck = (machine: Machine, guard: string, says: boolean): Machine => withGuards(machine, { [guard]: () => says });

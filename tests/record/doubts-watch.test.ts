@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { en } from "../../views/text/en/en.ts";
 import { MINUTE } from "../proof/fixtures.ts";
 import { WEATHER_PLAN } from "../support/weather-plan.ts";
 import { PacedJob, plainBrief } from "./doubts-crew.ts";
@@ -24,7 +25,16 @@ describe("wind readings of a standing tent that nobody made", () => {
       [90, 6],
     ]);
     expect(more).toEqual([]);
-    expect(doubt).toMatchObject({ phase: "standing", facts: { count: 2, longestSeconds: 5400, everyMin: 20 } });
+    expect(doubt).toMatchObject({ phase: "standing", facts: { count: 2, due: 6, longestSeconds: 5400, everyMin: 20 } });
+  });
+  it("are told with how many were due, and how long it went", () => {
+    const [doubt] = watched([
+      [5, 6],
+      [120, 6],
+    ]);
+    expect(en.findingWhat(doubt as never, { names: [], call: "", said: "" } as never)).toBe(
+      "While it stood, 5 wind readings that were due were not made. It went 2 h without one; the weather plan says every 20 min.",
+    );
   });
   it("are missed sooner from 60 % of the limit on", () =>
     expect(

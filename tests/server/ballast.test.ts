@@ -47,7 +47,8 @@ describe("weights at the straps of a 20 × 20 at 60 mph with a friction of 0.4",
     expect(shown).toContain("16 weights, one at each strap: 3,378 lb each at least, 54,048 lb together.");
     expect(shown).toContain("A screening figure: the tent's sheet or a licensed engineer governs it.");
     const paper = text((await (await got("truck")).text()).split('class="paper"')[1]!);
-    for (const told of ["ballast weights (lb worked out)", "A screening figure: the tent's sheet", "3,378 54,048", "54,048 lb together."]) expect(paper).toContain(told);
+    for (const told of ["ballast weights (lb worked out)", "A screening figure: the tent's sheet", "3,378 54,048", "54,048 lb together."])
+      expect(paper).toContain(told);
   });
   it("stand in the table with their pounds", async () => {
     const { got } = await opened(weighted(SLICK));

@@ -142,6 +142,12 @@ it("a spoken warning is recorded with its words", async () => {
   await say({ heard: "severe thunderstorm warning until four pm" }, "Odd");
   expect(await reading()).toMatchObject({ kind: "warning", what: "severe thunderstorm", until: "four pm" });
 });
+it("a humidity of 140, told in words, is answered with its limit", async () => {
+  expect(await say({ heard: "ninety degrees, humidity one hundred and forty" })).toMatchObject({
+    status: 422,
+    problem: "That's no heat. Air is from -80 to 135 °F, humidity from 0 to 100%. Say it again. Nothing was recorded.",
+  });
+});
 it("a cold told in words is an entry with its air and wind", async () => {
   await say({ heard: "twenty five degrees, wind fifteen" });
   expect(await reading()).toMatchObject({ kind: "cold", airF: 25, windMph: 15 });
@@ -173,8 +179,16 @@ describe("a number that nobody can mean is refused with its limit", () => {
     [{ kind: "wind", mph: 14, heightFt: 900 }, "heightFt", "900 ft is out of range. From 0 ft to 100 ft."],
     [{ kind: "wind", mph: 14, exposure: "roof" }, "exposure", '"roof" is not one of: open, lee.'],
     [{ kind: "windByLook", look: "gale", gustMph: -5 }, "gustMph", "-5 is out of range. From 0 to 200 mph."],
-    [{ kind: "windByLook", look: "nearGale", gustMph: 15 }, "gustMph", "A gust of 15 mph is under near gale, which counts as 38 mph. Read it again."],
-    [{ kind: "windByLook", look: "freshBreeze", gustMph: 19 }, "gustMph", "A gust of 19 mph is under fresh breeze, which counts as 24 mph. Read it again."],
+    [
+      { kind: "windByLook", look: "nearGale", gustMph: 15 },
+      "gustMph",
+      "A gust of 15 mph is under near gale, which counts as 38 mph. Read it again.",
+    ],
+    [
+      { kind: "windByLook", look: "freshBreeze", gustMph: 19 },
+      "gustMph",
+      "A gust of 19 mph is under fresh breeze, which counts as 24 mph. Read it again.",
+    ],
     [{ kind: "heat", airF: 900, humidity: 60 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 900, windMph: 5 }, "airF", "900 °F is out of range. From -80 °F to 135 °F."],
     [{ kind: "cold", airF: 5, windMph: 900 }, "windMph", "900 mph is out of range. From 0 mph to 200 mph."],

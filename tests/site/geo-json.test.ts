@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { PROJECTION_ERROR_FT, roundingErrorFt } from "../../machines/site/geo-frame.ts";
 import { type GeoMeaning, readGeoJson } from "../../machines/site/geo-json.ts";
 import { SITE_LIMITS } from "../../machines/site/site-limits.ts";
+import { en } from "../../views/text/en/en.ts";
 
 const frame = { lonDeg: -105, latDeg: 40, baselineBearingDeg: 0 };
 const read = (file: unknown, as?: GeoMeaning) =>
@@ -77,6 +78,15 @@ describe("what is no GeoJSON, or not of this site", () => {
     ["whole degrees", feature(gas, { ...line, coordinates: [[-105, 40], [-105, 41]] }), ["", "tooCoarse"]],
     ["two grounds", collection(feature({ what: "ground" }, polygon), feature({ what: "ground" }, polygon)), ["features.1.properties.what", "onlyOne"]],
   ])("%s is refused by where it stands", (_, file, wanted) => expect(problems(file)[0]).toEqual(wanted)); // biome-ignore format: rows read best
+  it.each([
+    [{ type: "name", properties: { name: "EPSG:2232" } }, "in another system (EPSG:2232). Save"],
+    [{ type: "link", properties: { href: "https://example.com/crs/42" } }, "in another system (https://example.com/crs/42). Save"],
+    [{ type: "name", properties: {} }, "in another system. Save"],
+    [null, "in another system. Save"],
+  ])("another system is named where it has a name: %j", (crs, sentence) => {
+    const found = read({ ...collection(), crs });
+    expect("problems" in found && found.problems.map((problem) => en.figures.site(problem))).toEqual([expect.stringContaining(sentence)]);
+  });
   it("a mistake of a feature is told by its place in the file, and nothing of it is taken", () => {
     const file = collection(feature({ what: "building" }, polygon), feature({ ...gas, widthIn: -1 }, line));
     expect(problems(file)).toEqual([["features.1.widthIn", "tooSmall"]]);

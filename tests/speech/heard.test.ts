@@ -266,9 +266,20 @@ describe("implausible values", () => {
   ])("%s, asked something else, is not caught", (said, step) =>
     expect(talk(said, ears(step))).toMatchObject({ meant: { notUnderstood: true } }),
   );
-  it.each(["give me 5 minutes", "no permit 7", "wrong, 55", "it's not here, 2 of us looked"])("%s is not a document", (said) =>
-    expect(talk(said, ears(stepWith({ kind: "document", expected: null, validFrom: null, validTo: null })))).toMatchObject({
-      meant: { notUnderstood: true },
+  it.each([
+    "give me 5 minutes",
+    "no permit 7",
+    "wrong, 55",
+    "it's not here, 2 of us looked",
+    "heat 90 humidity 140",
+    "heat 90 140",
+    "gas 12 8 90 15",
+    "wind 9 9 9",
+    "humidity 140",
+    "overhead 7 kv",
+  ])("%s is not a document", (said) =>
+    expect(talk(said, ears(stepWith({ kind: "document", expected: null, validFrom: null, validTo: null })))).not.toMatchObject({
+      meant: { intent: expect.anything() },
     }),
   );
 });

@@ -4,7 +4,7 @@ import { allSteps } from "../../machines/install/job.ts";
 import { GATE_WORDS } from "../../machines/speech/en/gate-words.ts";
 import { briefOf, middleBrief, SMALL } from "../proof/fixtures.ts";
 import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief } from "../support/anchorages.ts";
-import { WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { OFF_THE_BASELINE, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
 import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 
 /** How a question is answered, by the key of its words, over tents that ask all there is to ask. */
@@ -15,6 +15,7 @@ const asked = new Map(
     screenedBrief(SHORT_BY_PULLS),
     screenedBrief(HELD_BY_PULLS),
     WITH_AN_ANCHOR,
+    OFF_THE_BASELINE,
     withWeather({ weatherPlan: WEATHER_PLAN, forecast: { ...FORECAST, gustMph: 60, clearBy: FORECAST.from } }),
     middleBrief(),
     briefOf(SMALL, { use: { walls: true, hungLoads: false, occupants: 400, fabricCertificate: "unknown" }, site: { overheadKv: [] } }),

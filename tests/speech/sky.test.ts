@@ -14,6 +14,9 @@ it("a word of the scale is a wind at the top of its band", () => {
   const wind = { mph: 24, gustMph: null, fromDeg: null, taken: null, look: "freshBreeze" };
   expect(meant("wind fresh breeze")).toEqual({ wind });
 });
+it.each(["near gale", "Near gale.", "a strong breeze"])("%s, said whole and alone, is a wind too", (words) =>
+  expect(meant(words)).toMatchObject({ wind: { look: expect.any(String) } }),
+);
 it("a breeze that nobody calls the wind is none, where no wind is asked", () => {
   expect(meant("that's a fresh breeze")).toEqual({ notUnderstood: true });
 });
@@ -28,7 +31,16 @@ it.each([
   ["it's 21 degrees centigrade and forty percent", 69.8],
 ])("%s is heat in degrees Fahrenheit", (words, airF) => expect(meant(words)).toMatchObject({ heat: { airF } }));
 it("sixty degrees Celsius is no air", () => expect(meant("sixty degrees celsius, fifty percent")).not.toHaveProperty("heat"));
-it("a humidity of 140 is no heat", () => expect(meant("ninety degrees, one hundred forty percent")).not.toHaveProperty("heat"));
+it.each([
+  "ninety degrees, one hundred forty percent",
+  "ninety degrees, humidity one hundred and forty",
+  "heat 90 humidity 140",
+  "it's 900 degrees, humidity 40",
+])("%s is no such air, and is not left at not understood", (words) => expect(meant(words)).toEqual({ noSuchAir: true }));
+it.each(["ninety two degrees, humidity sixty", "heat 92, humidity is 60 percent", "air 92 and the humidity's at sixty, in the shade"])(
+  "%s is heat",
+  (words) => expect(meant(words)).toMatchObject({ heat: { airF: 92, humidity: 60 } }),
+);
 
 it.each([
   ["twenty five degrees, wind fifteen", 25, 15],

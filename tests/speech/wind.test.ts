@@ -64,6 +64,14 @@ describe("a unit said once goes for both parts", () => {
     expect(parseWind("ten knots gusting eighteen miles an hour", false)).toEqual(wind(11.6, 18)));
 });
 
+describe("where it was read", () => {
+  it.each([
+    ["wind ten gusting fifteen in a lee", "lee"],
+    ["ten gusting fifteen, in the lee of the barn, five minutes ago", "lee"],
+    ["wind ten gusting fifteen out in the open", "open"],
+  ])("%s", (said, exposure) => expect(parseWind(said, false)).toMatchObject({ wind: { mph: 10, gustMph: 15, exposure } }));
+});
+
 describe("where it blows from", () => {
   it.each([
     ["ten gusting fifteen from the west", wind(10, 15, 270)],

@@ -146,7 +146,15 @@ function described(meant: Meaning): string {
   // That it is what was read back, and then confirms it, is seen to elsewhere.
   if ("restated" in meant) return "correct";
   if ("confirm" in meant) return meant.confirm;
-  if ("ambiguous" in meant || "sayCorrect" in meant || "wrongUnit" in meant || "noSuchWind" in meant || "elsewhere" in meant) return "ask";
+  if (
+    "ambiguous" in meant ||
+    "sayCorrect" in meant ||
+    "wrongUnit" in meant ||
+    "noSuchWind" in meant ||
+    "noSuchAir" in meant ||
+    "elsewhere" in meant
+  )
+    return "ask";
   if ("noThunder" in meant) return `noThunder ${meant.noThunder}`;
   if ("outOfUse" in meant) return `outOfUse ${meant.because}`;
   return Object.keys(meant)[0]!;

@@ -11,7 +11,7 @@ import { HELD_BY_PULLS, SHORT_BY_PULLS, screenedBrief, WINDY } from "../support/
 import { brief, briefFor } from "../support/briefs.ts";
 import { exact, says } from "../support/given-away.ts";
 import { longNames } from "../support/long-names.ts";
-import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { OFF_THE_BASELINE, TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
 import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 import { hundred } from "../tent/tents.ts";
 
@@ -27,6 +27,7 @@ const jobs: Readonly<Record<string, Script>> = {
   ).script,
   "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })).script,
   "a small tent too near to all that there is": freeze(TOO_NEAR).script,
+  "a small tent off its site's baseline": freeze(OFF_THE_BASELINE).script,
   "a small tent with an engineer's anchor": freeze(WITH_AN_ANCHOR).script,
   "a small tent whose anchors are short by pulls": freeze(screenedBrief(SHORT_BY_PULLS)).script,
   "a small tent whose anchors are held by earlier pulls": freeze(screenedBrief(HELD_BY_PULLS)).script,

@@ -71,7 +71,12 @@ describe.each(NOT_LARGEST)("the ratios on the layout of a %s", (_, plan) => {
     expect(boxes.flat()).toHaveLength(plan.stations.length + 4);
     const marks = boxes.flat().map((box) => `${box.attributes.class} ${textOf(box)}`);
     expect(new Set(marks)).toEqual(
-      new Set(["drawn-ratio is-short 10.25", "drawn-ratio is-not-known ?", "drawn-ratio is-not-known 0.83 or more", "drawn-ratio is-open 0.61"]),
+      new Set([
+        "drawn-ratio is-short 10.25",
+        "drawn-ratio is-not-known ?",
+        "drawn-ratio is-not-known 0.83 or more",
+        "drawn-ratio is-open 0.61",
+      ]),
     );
   });
   it("don't touch each other", () => {

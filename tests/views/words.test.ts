@@ -16,7 +16,7 @@ import { phaseName } from "../../views/text/en/roles.ts";
 import { pulls, screenedBrief, WINDY } from "../support/anchorages.ts";
 import { brief } from "../support/app.ts";
 import { briefFor, frozenFor, nothingKnown } from "../support/briefs.ts";
-import { TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
+import { OFF_THE_BASELINE, TOO_NEAR, WITH_AN_ANCHOR } from "../support/site-briefs.ts";
 import { FORECAST, WEATHER_PLAN, withWeather } from "../support/weather-plan.ts";
 import { eighty, forty, hundred, sixty, twenty } from "../tent/tents.ts";
 
@@ -46,7 +46,8 @@ const jobs = {
   ),
   "a small tent with a forecast over what it is raised in": freeze(withWeather({ forecast: { ...FORECAST, gustMph: 22 } })),
   "a small tent too near to all that there is": freeze(TOO_NEAR),
-  "a small tent near nothing, with a private line and an engineer's anchor": freeze(WITH_AN_ANCHOR),
+  "a small tent near nothing, off its site's baseline": freeze(OFF_THE_BASELINE),
+  "a small tent with a private line and an engineer's anchor": freeze(WITH_AN_ANCHOR),
   "a small tent whose anchors are short by pulls": freeze(screenedBrief({ ...WINDY, pulls: pulls(1120, 980, 640), rainSincePulls: false })),
   "a small tent whose anchors are short of an unknown load": freeze(screenedBrief({ pulls: pulls(90, 80, 70), rainSincePulls: false })),
   "a small tent whose anchors rest on earlier pulls": freeze(

@@ -124,6 +124,8 @@ export function misunderstandingText(because: Misunderstanding, question: Questi
       return errors.ambiguous(choices(because, words));
     case "noSuchWind":
       return errors.noSuchWind;
+    case "noSuchAir":
+      return errors.noSuchAir;
     case "sayCorrect":
       return voice.sayCorrect;
     case "elsewhere":

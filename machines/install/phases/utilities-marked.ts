@@ -1,4 +1,5 @@
 import type { SiteClearances } from "../../site/clearances.ts";
+import { isOnBaseline, offsetOf } from "../../site/model.ts";
 import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Paperwork, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
@@ -6,7 +7,7 @@ import { type FactName, knownOf, PLACES } from "../facts.ts";
 import { type Aspect, BRIEF, COMPETENT, document, each, exactly, gate, type Happening, measure, unknownGate, yes } from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import { overheadLinesOf } from "../overhead-lines.ts";
-import { siteClearances } from "../site-clearances.ts";
+import { placeOf, pointOf, siteClearances } from "../site-clearances.ts";
 import type { StepDraft } from "../step.ts";
 import { truckLoadOf } from "../truck-load.ts";
 import { mayHaveLines } from "../utilities.ts";
@@ -22,6 +23,7 @@ export function utilitiesMarked(brief: Brief, plan: TentPlan, limits: Limits): S
   return [
     ...papers(brief, plan, limits),
     ...talk(brief, limits),
+    ...corners(brief, plan),
     ...outline(plan),
     ...locates(brief),
     ...siteWorkedOut(brief, plan, worked),
@@ -96,6 +98,23 @@ function talk({ crew, site }: Brief, limits: Limits): StepDraft[] {
       gate: gate(exactly(onSite(crew).length), { ...day, source: BRIEF, roles: COMPETENT }),
     },
   ];
+}
+
+/** Where corners A and B go, off the baseline that the site was taped from; nothing where that is the tent's own A–B. */
+function corners({ siteModel }: Brief, plan: TentPlan): StepDraft[] {
+  if (!siteModel || isOnBaseline(siteModel)) return [];
+  const place = placeOf(plan, siteModel);
+  const call = (corner: "A" | "B", rest: Partial<StepDraft> = {}): StepDraft => {
+    const { alongFt, offFt } = offsetOf(pointOf(plan, corner, place));
+    // To the inch: the baseline, and squaring, set them to each other.
+    return {
+      id: `white.corner${corner}`,
+      work: "outside",
+      params: { corner, alongIn: Math.round(alongFt * 12), offIn: Math.round(offFt * 12) },
+      ...rest,
+    };
+  };
+  return [call("A"), call("B", { gate: gate(yes, { reopenedBy: ["stations"] }) })];
 }
 
 /** White paint and one tape, before any distance is measured from it; again where a corner moves. */

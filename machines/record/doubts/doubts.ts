@@ -7,7 +7,7 @@ import { watchOf } from "./registry.ts";
 import { saidBy } from "./said.ts";
 
 /** Version of the rules. A state of another version is made again from the entries. */
-export const DOUBTS_VERSION = 3;
+export const DOUBTS_VERSION = 4;
 
 /** The doubts of a record so far, and what is kept to go on from there. Plain JSON, small, derived from the entries alone. */
 export type DoubtState = {

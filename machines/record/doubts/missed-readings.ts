@@ -14,7 +14,9 @@ type Due = { readonly no: EntryNo; readonly at: Instant; readonly gustMph: numbe
 type State = {
   readonly last: Due | null;
   readonly agreedMph: number | null;
+  /** Where one came too late, and how many were due before it and did not come, in all. */
   readonly missed: Places;
+  readonly due: number;
   readonly longestMs: number;
   readonly everyMin: number;
 };
@@ -22,7 +24,7 @@ type State = {
 /** Wind readings of a standing tent that its weather plan asked for and that nobody made. */
 export const missedReadings: Watch<State> = {
   kind: "missedReadings",
-  open: { last: null, agreedMph: null, missed: NO_PLACES, longestMs: 0, everyMin: 0 },
+  open: { last: null, agreedMph: null, missed: NO_PLACES, due: 0, longestMs: 0, everyMin: 0 },
   add: (before, said) => {
     const state = withAgreed(before, said);
     const { watch } = said.frozen.script;
@@ -34,7 +36,7 @@ export const missedReadings: Watch<State> = {
     const counted = said.before.phase === "standing" ? withGap(state, said, watch) : state;
     return { ...counted, last: ends ? null : { no: said.entry.no, at: said.after.at, gustMph: gust ?? state.last?.gustMph ?? null } };
   },
-  doubts: ({ missed, longestMs, everyMin }) =>
+  doubts: ({ missed, due, longestMs, everyMin }) =>
     missed.count === 0
       ? []
       : [
@@ -43,7 +45,7 @@ export const missedReadings: Watch<State> = {
             entries: missed.entries,
             phase: "standing",
             by: missed.by,
-            facts: { count: missed.count, longestSeconds: seconds(longestMs), everyMin },
+            facts: { count: missed.count, due, longestSeconds: seconds(longestMs), everyMin },
           },
         ],
 };
@@ -76,6 +78,8 @@ function withGap(state: State, { after, entry, command }: Said, watch: Watched):
   return {
     ...state,
     missed: withPlace(state.missed, entry.no, command.by),
+    // The last of them came, if late, or the stand ended.
+    due: state.due + Math.ceil(ms / (everyMin * 60_000)) - 1,
     longestMs: isLongest ? ms : state.longestMs,
     everyMin: isLongest ? everyMin : state.everyMin,
   };

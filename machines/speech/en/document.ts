@@ -11,6 +11,9 @@ const MIN_SPELLED = 3;
 const MAX_WORDS = 5;
 /** Words of talk: papers have numbers. */
 const TALK = /\b(?:no|not|wrong|give|me|is|us|minutes?|of)\b|n't\b|'s\b/i;
+/** What plainly begins as a reading or as a line: no paper's number. One that is written as a single word may still begin so. */
+const TOLD =
+  /^(?:heat|cold|air|humidity|temperature|winds?|gusts?|gusting|thunder|lightning|flash|rain|gas|water|electric|power|sewer|overhead)[\s,:]/i;
 
 /**
  * A document by its number. Spaces and dashes are ignored, because the recognizer adds its own; the expected spelling is kept. A number
@@ -32,6 +35,7 @@ export const parseDocument: AnswerParser<"document"> = (said, { expected }) => {
     (written === named || bare(written).length >= MIN_SPELLED) &&
     /\d/.test(written) &&
     written.split(" ").length <= MAX_WORDS &&
-    !TALK.test(written);
+    !TALK.test(written) &&
+    !TOLD.test(said);
   return isNumber ? { kind: "document", named: written } : { notUnderstood: true };
 };

@@ -54,15 +54,17 @@ const LOOKS: Readonly<Record<string, BeaufortName>> = {
 };
 const BY_LOOK =
   /^(?:(?:the )?winds?(?:'s| is| are)?(?: (?:a|about|like))*|(?:it's |it is )?(?:blowing )?(?:a )?) ?((?:light|gentle|moderate|fresh|strong|near|violent) (?:air|breeze|gale|storm)|gale|storm|hurricane)$/;
+/** The scale's own names of two words, and no word besides. */
+const NAMED_WHOLE = /^(?:a )?(?:light|gentle|moderate|fresh|strong|near|violent) (?:air|breeze|gale|storm)$/;
 
 /**
- * A wind by a word of the scale, at the top of its band. Only a wind that is called one counts where none is asked for.
+ * A wind by a word of the scale, at the top of its band. Where none is asked for, only one that is called a wind, or is named whole.
  *
  * @example parseLook("wind fresh breeze", false) // { wind: { mph: 24, gustMph: null, fromDeg: null, taken: null, look: "freshBreeze" } }
  */
 export function parseLook(heard: string, atWindGate: boolean): Meaning | null {
   const words = plain(heard).replaceAll(",", "");
-  if (!atWindGate && !/^(?:the )?winds?\b/.test(words)) return null;
+  if (!atWindGate && !/^(?:the )?winds?\b/.test(words) && !NAMED_WHOLE.test(words)) return null;
   const said = BY_LOOK.exec(words)?.[1];
   const look = said === undefined ? undefined : LOOKS[said];
   return look ? { wind: { mph: meanByLook(look), gustMph: null, fromDeg: null, taken: null, look } } : null;
@@ -73,8 +75,16 @@ const SUNS: readonly (readonly [RegExp, Sun])[] = [
   [/\b(?:partly|part sun|some clouds?)\b/, "partly"],
   [/\b(?:shade|overcast|cloudy|no sun)\b/, "none"],
 ];
+/** Sun or shade at the end. */
+const IN_SUN =
+  /,? (?:and )?(?:(?:in|the|it's) )*(?:full sun|sunny|sun|partly(?: sunny| cloudy)?|part sun|some clouds?|shade|overcast|cloudy|no sun)$/;
+const ANY_NUMBER = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
 const HEAT =
   /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?(?: (fahrenheit|celsius|centigrade))?,? (?:and )?(.+?) percent(?: humidity)?\b/;
+
+/** The same with the humidity named before its number; degrees may be left out. */
+const HUMIDITY_NAMED =
+  /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?)(?: degrees?)?(?: (fahrenheit|celsius|centigrade))?,? (?:and |with )?(?:the |an? )?humidity(?:'s| is| of| at)* (.+?)(?: percent)?$/;
 
 /** Air as it was said, in °F; `null` where there is no such air. */
 function airFIn(said: string, scale: string | undefined): number | null {
@@ -84,17 +94,18 @@ function airFIn(said: string, scale: string | undefined): number | null {
 }
 
 /**
- * The heat as it is read off: "ninety two degrees, sixty percent, full sun". `null` where it is none.
+ * The heat as it is read off: "ninety two degrees, sixty percent, full sun". `null` where it is none, or no number.
  *
  * @example parseHeat("ninety two degrees, sixty percent, full sun") // { heat: { airF: 92, humidity: 60, sun: "full" } }
  */
 export function parseHeat(heard: string): Meaning | null {
   const words = plain(heard);
-  const [, air, scale, humid] = HEAT.exec(words) ?? [];
+  const sun = SUNS.find(([pattern]) => pattern.test(words));
+  const [, air, scale, humid] = HEAT.exec(words) ?? HUMIDITY_NAMED.exec(sun ? words.replace(IN_SUN, "") : words) ?? [];
   if (air === undefined || humid === undefined) return null;
   const [airF, humidity] = [airFIn(air, scale), numberWithin(humid, HUMIDITY_BOUNDS)];
-  if (airF === null || humidity === null) return null;
-  return { heat: { airF, humidity, sun: SUNS.find(([pattern]) => pattern.test(words))?.[1] ?? null } };
+  if (airF !== null && humidity !== null) return { heat: { airF, humidity, sun: sun?.[1] ?? null } };
+  return [air, humid].every((text) => numberWithin(text, ANY_NUMBER) !== null) ? { noSuchAir: true } : null;
 }
 
 const COLD =

@@ -1,4 +1,5 @@
 import { isWithin, WIND_BOUNDS } from "../../install/bounds.ts";
+import type { Exposure } from "../../install/commands.ts";
 import type { Clock } from "../clock.ts";
 import type { Meaning } from "../meanings.ts";
 import { plain, trimmed } from "../plain.ts";
@@ -46,6 +47,18 @@ type Said = { readonly mean: string; readonly gust: string | undefined; readonly
  * @example parseWind("wind 14 gusting 19", false) // { wind: { mph: 14, gustMph: 19, fromDeg: null, taken: null } }
  */
 export function parseWind(heard: string, atWindGate: boolean): Meaning | null {
+  const where = WHERE_READ.find(([pattern]) => pattern.test(heard));
+  const meant = windIn(where ? heard.replace(where[0], "") : heard, atWindGate);
+  return where && meant && "wind" in meant ? { wind: { ...meant.wind, exposure: where[1] } } : meant;
+}
+
+/** In a lee, or in the open. */
+const WHERE_READ: readonly (readonly [RegExp, Exposure])[] = [
+  [/,? (?:(?:taken|read) )?in (?:a|the) lee(?: of (?:(?:the|a) )?\w+)?(?=[\s,.!]|$)/i, "lee"],
+  [/,? (?:(?:taken|read) )?(?:out )?in the open(?=[\s,.!]|$)/i, "open"],
+];
+
+function windIn(heard: string, atWindGate: boolean): Meaning | null {
   if (atWindGate && CALM.test(plain(heard))) return { wind: { mph: 0, gustMph: null, fromDeg: null, taken: null } };
   const { words, taken } = splitTaken(withoutRemark(trimmed(heard)));
   const timed = readingIn(words, taken, atWindGate);

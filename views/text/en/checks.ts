@@ -110,7 +110,9 @@ function figuresText({ unit, missing, off, held }: FindingOf<"figures">): string
 
 /** What pulls that were too low come to, and what more stakes at that plate would do; without the period at its end. */
 function heldText({ safeLbf, demandLbf, stakes, wanted, allowed }: NonNullable<FindingOf<"figures">["held"]>): string {
-  const counts = `a stake counts for ${Math.round(safeLbf)}, against ${demandLbf}`;
+  // To the nearest pound, and never up to what it is short of.
+  const wholeLbf = Math.round(safeLbf) < demandLbf ? Math.round(safeLbf) : Math.floor(safeLbf);
+  const counts = `a stake counts for ${wholeLbf}, against ${demandLbf}`;
   if (wanted === null) return counts;
   if (allowed !== null && allowed < wanted) return `${counts}. It takes ${wanted} stakes; the sheet allows ${Math.max(allowed, stakes)}`;
   if (allowed !== null) return `${counts}. ${wanted} stakes at that plate are what it takes; the sheet allows ${allowed}`;

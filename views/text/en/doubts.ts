@@ -112,8 +112,8 @@ const DOUBTS: { readonly [K in DoubtKind]: KindText<K> } = {
   },
   missedReadings: {
     title: "Wind not read",
-    what: ({ count, longestSeconds, everyMin }) =>
-      `While it stood, ${Number(count) === 1 ? "a wind reading was" : `wind readings were`} missed ${times(Number(count))}. The longest time without one was ${duration(Number(longestSeconds) * 1000)}; the weather plan says every ${everyMin} min.`,
+    what: ({ count, due, longestSeconds, everyMin }) =>
+      `While it stood, ${Number(due) === 1 ? "1 wind reading that was due was" : `${due} wind readings that were due were`} not made. ${Number(count) === 1 ? "It" : `It happened ${times(Number(count))}, and the longest`} went ${duration(Number(longestSeconds) * 1000)} without one; the weather plan says every ${everyMin} min.`,
     why: "A standing tent is only as good as whoever watches it. Wind that nobody reads clears nobody.",
     innocent: "It was read and not put in, or the tent was empty and locked.",
   },

@@ -3,6 +3,7 @@ import { WIND_BOUNDS } from "../../../machines/install/bounds.ts";
 import type { Failure, Loss, LowSpace } from "../../../machines/record/storage.ts";
 import { MAX_LENGTH_FT, MAX_WIDTH_FT, MIN_WIDTH_FT } from "../../../machines/tent/spec-size.ts";
 import type { SpecProblem } from "../../../machines/tent/types.ts";
+import { AIR_BOUNDS, HUMIDITY_BOUNDS } from "../../../machines/weather/air.ts";
 
 const nearest = (p: SpecProblem) =>
   p.nearest === null
@@ -69,7 +70,8 @@ const TENT: Record<SpecProblem["code"], (p: SpecProblem) => string> = {
 };
 
 /** Bytes as kB of 1,024, or MB; never less than they are. */
-const size = (bytes: number): string => (bytes < 1024 ** 2 ? `${Math.ceil(bytes / 1024)} kB` : `${Math.ceil((bytes / 1024 ** 2) * 10) / 10} MB`);
+const size = (bytes: number): string =>
+  bytes < 1024 ** 2 ? `${Math.ceil(bytes / 1024)} kB` : `${Math.ceil((bytes / 1024 ** 2) * 10) / 10} MB`;
 const tooMuch = (bytes: number | null, most: number): string =>
   `That is too much at once: ${bytes === null ? "" : `${size(bytes)} came, `}${size(most)} is the limit`;
 
@@ -166,6 +168,7 @@ export const errors = {
   sayOrPress: "Say next, hold, back or make safe, or press.",
   heardOrType: "Send one of: what was heard, a recognizer's alternatives, or a type.",
   noSuchWind: `That's not a wind. From ${WIND_BOUNDS.from} to ${WIND_BOUNDS.to} mph, and the gust is at least the wind. Say it again.`,
+  noSuchAir: `That's no heat. Air is from ${AIR_BOUNDS.from} to ${AIR_BOUNDS.to} °F, humidity from ${HUMIDITY_BOUNDS.from} to ${HUMIDITY_BOUNDS.to}%. Say it again.`,
   nothingHeard: "Heard nothing. Say it again.",
   ambiguous: (values: string) => `${values}? Say it again, with its unit, or press it.`,
   elsewhere: (heard: string, ask: string) => `"${heard.slice(0, 60)}" is somewhere else. ${ask}`,

@@ -1,6 +1,6 @@
 import type { Shortfall } from "../../../machines/install/checks/computed.ts";
 import { own } from "../../../machines/lookup/own.ts";
-import { utilityName } from "./names.ts";
+import { feetInches, utilityName } from "./names.ts";
 import { THING_NAMES } from "./thing-names.ts";
 
 const NEIGHBORS: Readonly<Record<string, string>> = {
@@ -15,6 +15,16 @@ const NEIGHBORS: Readonly<Record<string, string>> = {
 };
 /** A line, a thing or an edge by its kind, as it stands inside a sentence. */
 export const neighborName = (kind: string | number | undefined): string => own(NEIGHBORS, String(kind)) ?? utilityName(kind);
+
+/**
+ * A point off the site's baseline, as a crew tapes it.
+ *
+ * @example offsetText(12, -8) // "12 ft along, 8 ft left"
+ */
+export function offsetText(alongFt: number, offFt: number): string {
+  const along = `${feetInches(Math.abs(alongFt))} ${alongFt < 0 ? "back" : "along"}`;
+  return offFt === 0 ? along : `${along}, ${feetInches(Math.abs(offFt))} ${offFt < 0 ? "left" : "right"}`;
+}
 
 /**
  * Stations and poles by their codes: `A.2` is the second plate at A. Those that there is no room for by their number.

@@ -13,6 +13,7 @@ export const utilitiesMarked: GateWordsByKey = {
     not: "not everybody | not everyone | missed it | came late | just got here | late",
   },
   "talk.headcount": { things: "heads | head | people | guys | hands | here | counting | me | today | crew | on | of us" },
+  "white.cornerB": { things: "corner | A | B | mark | pin", so: "[got] both | both marked | marked | A and B", not: "missing | not B" },
   "white.stakeLine": {
     things: "dots | dot | footprint | line | paint | stake",
     so: "[got] all three | in white | white | painted | marked | [the] whole (line | thing)",

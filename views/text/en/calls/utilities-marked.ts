@@ -1,6 +1,6 @@
 import type { CallTexts, WordParams } from "../../call-text.ts";
 import { feetInches, utilityName } from "../names.ts";
-import { neighborName, placesText } from "../worked-out.ts";
+import { neighborName, offsetText, placesText } from "../worked-out.ts";
 
 const voltage = (of: WordParams) => (of.kv === "unknown" ? "voltage unknown" : `${of.kv} kV`);
 const capital = (text: string) => text.replace(/^./, (first) => first.toUpperCase());
@@ -136,6 +136,20 @@ export const utilitiesMarked: CallTexts = {
     well: "Count faces, not vests. Stand them still, point at each one, and say the number out loud.",
     ifNot: "Wait for them, or change the crew with a second person.",
   },
+  "white.cornerA": {
+    say: (of) => `Mark corner A: ${offsetText(Number(of.alongIn) / 12, Number(of.offIn) / 12)}.`,
+    why: "The lines were taped off the site's baseline. Off another one, no clearance is what it says.",
+    wrong: "A goes where it looked good from the truck. The whole tent is a few steps over, and a row of stakes is on the gas line.",
+    well: "Find the pins of the site's baseline first. Tape along it to the figure, square out from there, and stand where the drawing has A. Looks wrong: stop and ask.",
+  },
+  "white.cornerB": {
+    say: (of) => `Mark corner B: ${offsetText(Number(of.alongIn) / 12, Number(of.offIn) / 12)}.`,
+    ask: () => "A and B marked, off the site's baseline?",
+    why: "A alone lets the tent turn. A and B together are the place that was worked out.",
+    wrong: "B is set by eye along the fence. The fence isn't square to anything, and the far stakes land on the line.",
+    well: "Tape it off the baseline just like A, never from A. Then A to B has to be the length of that side; if it isn't, one of the two is off.",
+    ifNot: "Tape both again off the site's baseline. Place wrong: change it, and a second person agrees.",
+  },
   "white.footprint": {
     say: ({ inside }) =>
       Number(inside) > 0 ? "White paint only: the footprint, and a dot for every inside stake." : "Mark the footprint. White paint only.",
@@ -266,7 +280,7 @@ export const utilitiesMarked: CallTexts = {
     ifNot: NO_OTHER_WAY,
   },
   "site.poles": {
-    say: (of) => `Pole ${places(of.of, 2)} reaches the overhead line: ${of.distance} ft, ${of.wanted} needed.`,
+    say: (of) => `${many(of.of) ? "Poles" : "Pole"} ${places(of.of, 2)} ${many(of.of) ? "reach" : "reaches"} the overhead line: ${of.distance} ft, ${of.wanted} needed.`,
     ask: () => "Move the tent, or is the line wrong?",
     why: "A falling pole reaches its own length, and current jumps the rest.",
     wrong: "The wire is high, so the pole goes up beside it. A rope slips, and the pole comes down across it.",
