@@ -35,7 +35,7 @@ import { inLanguage } from "./routes/language.ts";
 import { layoutRoutes } from "./routes/layout.tsx";
 import { learnRoutes } from "./routes/learn.tsx";
 import { learningRoutes } from "./routes/learning.tsx";
-import { withLightning } from "./routes/lightning-on.ts";
+import { withLightning, withThunderElsewhere } from "./routes/lightning-on.ts";
 import { manifestRoutes } from "./routes/manifest.ts";
 import { nameRoutes } from "./routes/names.tsx";
 import { officeRoutes } from "./routes/office.tsx";
@@ -93,6 +93,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   );
   app.use(doorCheck(access, liveJobs, world.newId));
   app.use("/jobs/*", withLightning(liveJobs));
+  for (const path of ["/tents/*", "/office/*", "/drafts/*"]) app.use(path, withThunderElsewhere(world));
   app.route("/", manifestRoutes());
   app.route("/", trustRoutes(network));
   app.route("/", handWorkRoutes());

@@ -38,11 +38,13 @@ describe("a line that is found while the work goes on", () => {
     expect((await job.liveJobs.load(job.job)).job.frozen.brief.siteModel?.buried.map(({ id }) => id)).toEqual(["gas 1"]);
   });
   it("that is told without a side is answered with the side that it was taken to be on", async () => {
-    const typed = await say({ heard: "gas, from 12 along and 80 off to 90 along and 85 off" });
-    expect(typed.body.reply).toMatch(/^Taken from 12 ft along, 80 ft right to 90 ft along, 85 ft right\. "gas 1" is on the plan\./);
+    const typed = await say({ heard: "gas, from 12 along and 180 off to 90 along and 185 off" });
+    expect(typed.body.reply).toMatch(/^Taken from 12 ft along, 180 ft right to 90 ft along, 185 ft right\. "gas 1" is on the plan\./);
   });
   it("of many points is answered with its ends", async () => {
-    const typed = await say({ heard: "gas, from 1 along 80 left to 2 along 80 left to 3 along 80 left to 4 along 80 left to 5 along 80 left" });
+    const typed = await say({
+      heard: "gas, from 1 along 80 left to 2 along 80 left to 3 along 80 left to 4 along 80 left to 5 along 80 left",
+    });
     expect(typed.body.reply).toMatch(/^Taken from 1 ft along, 80 ft left to 5 ft along, 80 ft left, by 3 points between\. /);
   });
   it("is typed, counts at once, by a trainee", async () => {

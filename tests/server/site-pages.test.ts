@@ -37,6 +37,12 @@ const textOf = (html: string) =>
 
 describe("the page of a site", () => {
   beforeEach(() => opened({ buried: [GAS, WATER] }));
+  it("tells where corners A and B go off its baseline, and so does the layout", async () => {
+    await opened({ buried: [WATER], wanted: { cornerA: told(-5, 10.5), headingDeg: 30 } });
+    // 100 ft at 30 degrees: 86 ft 7 3/16 in along, 50 ft off.
+    const where = "Off the site's baseline: corner A 5 ft back, 10 ft 6 in right; corner B 81 ft 7 1/4 in along, 60 ft 6 in right.";
+    for (const path of ["/site", "/layout"]) expect(textOf(await get(path))).toContain(where);
+  });
   it("lets a hold go before a row of readers", async () => {
     const done: string[] = [];
     const readers = Array.from({ length: 10 }, () => get("/site").then(() => done.push("reader")));

@@ -107,6 +107,17 @@ describe("the lightning clock", () => {
   });
 });
 
+describe("thunder at some job", () => {
+  const off = async (path: string) => (await crew.app.request(path)).text();
+  it.each(["/tents", "/office", "/drafts/new"])("stands on %s, which is of no job, until it was quiet for long enough", async (path) => {
+    await say({ type: "reading", kind: "thunder" }, "Odd");
+    const { title } = (await crew.liveJobs.load(crew.job)).job.frozen.brief;
+    expect(await off(path)).toMatch(new RegExp(`class="lightning elsewhere">Thunder at ${title}: hold until \\d\\d:\\d\\d\\.`));
+    crew.clock.pass(31 * 60);
+    expect(await off(path)).not.toContain("lightning elsewhere");
+  });
+});
+
 describe("heat and cold", () => {
   it("at the danger level the call says to stop heavy work, where the schedule gives none", async () => {
     await say({ type: "reading", kind: "heat", airF: 98, humidity: 60, sun: "full" });

@@ -10,6 +10,7 @@ import { Lightning } from "./lightning.tsx";
 import type { LightningFacts } from "./lightning-facts.ts";
 import { Loads } from "./loads.tsx";
 import { PageHeader, type Where } from "./page-header.tsx";
+import { ThunderLines } from "./thunder-elsewhere.tsx";
 
 type Props = {
   words: Words;
@@ -42,6 +43,7 @@ export const Page = ({ words, title, where = NOWHERE, styles = "plain", hurt, fo
     <body>
       <PageHeader where={where} words={words} />
       {styles !== "guide" && <TrialsLine words={words} />}
+      <ThunderLines words={words} />
       {hurt !== undefined && <HurtHere hurt={hurt} words={words} />}
       {hurtWay !== undefined && (
         <nav class="hurt-nav" aria-label={words.hurt.press}>

@@ -1,7 +1,8 @@
 import { foldName } from "../../../machines/install/person-name.ts";
-import { thundery, warned, weatherAt } from "../../../machines/install/weather.ts";
+import { warned, weatherAt } from "../../../machines/install/weather.ts";
 import { FLAGS, type Flag, type Fold, MAKING_SAFE } from "../../../machines/record/findings.ts";
 import type { LastWord } from "../../../machines/record/glance.ts";
+import { thunderUntil } from "../../parts/thunder-elsewhere.tsx";
 import { dateFormats } from "../../text/date-formats.ts";
 import type { Words } from "../../text/words.ts";
 import { placeName } from "../record/lines.ts";
@@ -78,13 +79,14 @@ function towardText(phase: string, { guide, phaseName }: Words): string {
 }
 
 /** By the wall clock, which is all that a list has; where that went back, a reading is of an unknown age. */
-function weatherOf({ glance, zone, lastAt, lastWall }: Fold, wall: number, words: Words): ListedJob["weather"] {
+function weatherOf(fold: Fold, wall: number, words: Words): ListedJob["weather"] {
+  const { glance, zone, lastAt, lastWall } = fold;
   const state = { ...glance.weather, lastAt };
   const aheadMs = lastWall - lastAt;
   const at = wall - aheadMs;
-  const { wind, thunderAt, limits } = state;
+  const { wind } = state;
   const is = weatherAt(state, at);
-  const lightningUntil = thundery(state, at) && thunderAt !== null ? thunderAt + limits.thunderS * 1000 + aheadMs : null;
+  const lightningUntil = thunderUntil(fold, wall);
   const readAt = wind && wind.takenAt + aheadMs;
   return {
     is,

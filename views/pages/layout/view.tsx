@@ -1,6 +1,7 @@
 import { EDGES, type TentPlan } from "../../../machines/tent/types.ts";
 import { LayoutDrawing } from "../../drawing/layout.tsx";
 import { UNITS, type Units } from "../../drawing/units.ts";
+import { CornersTold } from "../../parts/corners-told.tsx";
 import { RecordDigest } from "../../parts/digests.tsx";
 import type { HurtState } from "../../parts/hurt-state.ts";
 import { Page } from "../../parts/page.tsx";
@@ -48,6 +49,7 @@ export function LayoutPage({ state: { job, plan, site, ratios, around, version, 
               ...(site.street ? [layout.streetAt(site.street.name, site.street.edge)] : []),
             ].join(" ")}
           </p>
+          <CornersTold plan={plan} site={around?.site} words={words} />
           <nav class="edges" aria-label={layout.edges}>
             {EDGES.map((edge) => (
               <a class="button" href={`#${edge}`}>

@@ -101,11 +101,21 @@ const Found = ({ state, found, words, words: { siteForms: text } }: { state: Sit
               <li>{text.fix(fix)}</li>
             ))}
           </ul>
+          {isDug(found) && <p class="alarm">{text.dug}</p>}
         </>
       )}
     </section>
   );
 };
+
+/** Whether a stake of a place stands in dug ground, and does not slide out of it. */
+function isDug({ clearances, ...found }: There): boolean {
+  const slid = new Set("fixes" in found ? found.fixes.flatMap((fix) => (fix.is === "slide" ? [fix.station] : [])) : []);
+  return clearances.neighbors.some(
+    ({ from, short }) =>
+      from.is === "buried" && from.line.kind === "excavation" && short.some(({ of }) => of.is !== "plate" || !slid.has(of.station)),
+  );
+}
 
 /** What is too near at a place, or that nothing is. */
 const AtPlace = ({ clearances, isTold, words }: { clearances: SiteState["clearances"]; isTold: boolean; words: Words }) => {

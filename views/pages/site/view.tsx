@@ -1,4 +1,5 @@
 import { SiteDrawing } from "../../drawing/site/site-drawing.tsx";
+import { CornersTold } from "../../parts/corners-told.tsx";
 import type { Words } from "../../text/words.ts";
 import { BallastSection } from "../anchors/ballast.tsx";
 import { Clearances } from "./clearances.tsx";
@@ -22,6 +23,7 @@ export const ThisSitePage = (page: SitePage) => {
         </figure>
         <div>
           <SiteKey site={site} isShort={clearances.neighbors.some((n) => n.short.length > 0)} words={words} />
+          <CornersTold plan={plan} site={site} words={words} />
           {site.slope && <p>{text.slope(site.slope.percent, site.slope.downhillDeg)}</p>}
           <Ways state={state} words={words} />
         </div>

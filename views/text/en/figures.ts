@@ -72,7 +72,8 @@ const SITE: Readonly<Record<SiteProblem["code"], (p: SiteProblem) => string>> = 
   crossesItself: () => "Its edge crosses itself. Give its corners in order.",
   notJson: () => "That is not JSON. Choose the whole file.",
   notGeoJson: () => "That is JSON, but not GeoJSON. Choose a GeoJSON file.",
-  otherSystem: (p) => `Its coordinates are in another system${p.value === "" ? "" : ` (${p.value})`}. Save it as WGS 84 longitude and latitude.`,
+  otherSystem: (p) =>
+    `Its coordinates are in another system${p.value === "" ? "" : ` (${p.value})`}. Save it as WGS 84 longitude and latitude.`,
   noGeometry: () => "It has no place. Give it one, or leave it out.",
   wrongGeometry: (p) => `This cannot be a ${p.value}. Draw it as a line or an area.`,
   notAPosition: (p) => `${p.value} isn't a longitude and latitude. Longitude comes first.`,

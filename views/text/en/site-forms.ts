@@ -142,6 +142,7 @@ export const siteForms = {
   leavesTicket: (n: number) =>
     `${n === 1 ? "1 stake leaves" : `${n} stakes leave`} the area that the ticket names. The ticket is asked again.`,
   fixesTitle: "What to do about each stake",
+  dug: "In dug ground nothing holds: no stake there, and no anchor is offered. Its gate stays shut: move the tent farther.",
   fix: fixText,
   takePlace: "Take this place",
   takeTold: "A second person agrees. Then plan, layout, marks and gates follow.",

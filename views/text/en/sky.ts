@@ -95,6 +95,7 @@ export const sky = {
 
   /** "Thunder 4 min ago, 2.4 mi off." The numbers that count by themselves stand apart. */
   thunder: "Thunder",
+  thunderElsewhere: (title: string, until: string): string => `Thunder at ${title}: hold until ${until}.`,
   minAgo: "min ago",
   minShort: "min",
   milesShort: (miles: number): string => `, ${number(Math.round(miles * 10) / 10)} mi`,

@@ -1,5 +1,6 @@
 import type { Shortfall } from "../../../machines/install/checks/computed.ts";
 import { own } from "../../../machines/lookup/own.ts";
+import type { Offset } from "../../../machines/site/model.ts";
 import { feetInches, utilityName } from "./names.ts";
 import { THING_NAMES } from "./thing-names.ts";
 
@@ -47,6 +48,9 @@ export function shortfallText({ kind, id, of, distance, wanted, unit }: Shortfal
 
 /** What was worked out from the site as it was entered. */
 export const workedOut = {
+  /** Where a tent is laid out that does not begin at its site's baseline. */
+  corners: ([a, b]: readonly [A: Offset, B: Offset]) =>
+    `Off the site's baseline: corner A ${offsetText(a.alongFt, a.offFt)}; corner B ${offsetText(b.alongFt, b.offFt)}.`,
   move: "Move the tent",
   look: "Look at the site",
 } as const;

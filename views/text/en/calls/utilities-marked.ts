@@ -280,7 +280,8 @@ export const utilitiesMarked: CallTexts = {
     ifNot: NO_OTHER_WAY,
   },
   "site.poles": {
-    say: (of) => `${many(of.of) ? "Poles" : "Pole"} ${places(of.of, 2)} ${many(of.of) ? "reach" : "reaches"} the overhead line: ${of.distance} ft, ${of.wanted} needed.`,
+    say: (of) =>
+      `${many(of.of) ? "Poles" : "Pole"} ${places(of.of, 2)} ${many(of.of) ? "reach" : "reaches"} the overhead line: ${of.distance} ft, ${of.wanted} needed.`,
     ask: () => "Move the tent, or is the line wrong?",
     why: "A falling pole reaches its own length, and current jumps the rest.",
     wrong: "The wire is high, so the pole goes up beside it. A rope slips, and the pole comes down across it.",
