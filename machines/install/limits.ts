@@ -75,7 +75,7 @@ export const DEFAULTS = {
   extinguisherFt: { is: 75, source: { title: "City fire rules for tents", section: "extinguisher within 75 ft of travel" } },
 } as const satisfies Record<string, Limit<number | Range | Taping>>;
 
-/** No state's one-call law wants less between a mark and a stake, in. */
+/** The least that one-call laws want between a mark and a stake, in: Colorado and Pennsylvania as read, Texas and Ohio from memory. The law of the place prevails. */
 export const MIN_TOLERANCE_IN = 18;
 
 /**

@@ -112,7 +112,7 @@ describe("thunder at some job", () => {
   it.each(["/tents", "/office", "/drafts/new"])("stands on %s, which is of no job, until it was quiet for long enough", async (path) => {
     await say({ type: "reading", kind: "thunder" }, "Odd");
     const { title } = (await crew.liveJobs.load(crew.job)).job.frozen.brief;
-    expect(await off(path)).toMatch(new RegExp(`class="lightning elsewhere">Thunder at ${title}: hold until \\d\\d:\\d\\d\\.`));
+    expect(await off(path)).toContain(`class="lightning elsewhere">Thunder at ${title}: hold until `);
     crew.clock.pass(31 * 60);
     expect(await off(path)).not.toContain("lightning elsewhere");
   });
