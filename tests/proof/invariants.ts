@@ -206,6 +206,11 @@ export const INVARIANTS = {
     unless(t.as !== "calm reading from the future" || (refusedAs(t) === "future" && sameWeather(t)), "it counted"),
   "a calm reading in a lee clears nothing": (t) =>
     unless(t.as !== "calm reading in a lee" || windIs(t.after, at(t)) !== "calm" || windIs(t.before, at(t)) === "calm", "it counted"),
+  "a calm wind of whoever the plan has watch counts for the watch, and clears nothing; of anybody else it is refused": (t) => {
+    if (t.as !== "calm reading by the watcher") return null;
+    const watches = t.before.frozen.brief.weatherPlan?.watchedBy === "watcher";
+    return unless(did(t) === (watches ? "watched" : null) && sameWeather(t), watches ? "it did not" : "it counted");
+  },
   "an older calm reading never takes the place of a newer one": (t) =>
     unless(t.as !== "older calm reading" || (refusedAs(t) === "olderReading" && sameWeather(t)), "it counted"),
   "thunder is taken back by one who may, and only while it stops work; the one before it counts again": (t) => {

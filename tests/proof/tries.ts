@@ -115,6 +115,7 @@ export function tries(tent: Tent, node: Node): Try[] {
       press("calm reading by crew, not allowed", wind(8, now), "crew"),
       press("calm reading in a lee", inALee(now)),
     );
+  if (inOrder && context.answers.handover) all.push(press("calm reading by the watcher", wind(8, now), "watcher"));
   if (Object.keys(context.outOfUse).length > 0)
     all.push(
       press("the piece is mended", torn(tent, "backInUse"), "competent"),
