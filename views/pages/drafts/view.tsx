@@ -18,7 +18,7 @@ export const DraftsPage = ({ drafts, days, words, words: { draft: text, page } }
               <b>{title}</b>
               <span>{typed}</span>
             </a>
-            <a class="button" href={`/drafts/${id}/throw-away`} aria-label={text.throwTitle(title)}>
+            <a class="button" href={`/drafts/${id}/throw-away`} aria-label={text.throwOf(title)}>
               {text.throwAway}
             </a>
           </div>

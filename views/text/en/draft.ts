@@ -109,6 +109,7 @@ export const draft = {
   keptFor: (days: number) => `Each goes by itself ${days} days after the last thing typed in it.`,
   lastTyped: (zone: string, at: number) => `last typed ${when.dayAndClock(zone, at)}`,
   throwAway: "Throw it away",
+  throwOf: (title: string) => `Throw it away: ${title}`,
   throwTitle: (title: string) => `Throw "${title}" away?`,
   throwTold: "What was typed in it is gone then. No job is touched.",
   throwChanged: "Somebody typed in it meanwhile. Look at it before you throw it away.",
