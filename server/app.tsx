@@ -28,6 +28,7 @@ import { factRoutes } from "./routes/facts.tsx";
 import { findingsRoutes } from "./routes/findings.tsx";
 import { guideRoutes, screenOn } from "./routes/guide.tsx";
 import { handWorkRoutes } from "./routes/hand-work.tsx";
+import { createTurns } from "./routes/in-turns.ts";
 import { jobSiteRoutes } from "./routes/job-site.tsx";
 import { jobRoutes } from "./routes/jobs.tsx";
 import { joinRoutes } from "./routes/join.tsx";
@@ -55,6 +56,15 @@ import { weatherPlanRoutes } from "./routes/weather-plan.tsx";
 
 /** A slip is read to its end, and answered; what is longer is no slip. */
 const MAX_DRAIN_BYTES = 8 * 1024 * 1024;
+/** What takes long to make where a site has many lines. */
+const LONG_PAGES = [
+  "/drafts/:id/ground-plan/*",
+  "/jobs/:id/site/*",
+  "/jobs/:id/layout",
+  "/jobs/:id/layout.svg",
+  "/jobs/:id/layout.dxf",
+  "/jobs/:id/layout.json",
+];
 
 /** What pages load, and where phones find the server on the site's own network: without them pages name it, and it is not there. */
 type Served = { readonly files?: Hono; readonly network?: SiteNetwork | null };
@@ -68,7 +78,9 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
   const asides = createAsides();
   const placing = createPlacing();
   const firstLink = createFirstLink(world.access.random);
+  const turns = createTurns();
   const app = new Hono();
+  app.use(turns.counted);
   // Passes over event streams, which have to arrive as they are sent, and what is compressed already.
   app.use(compress());
   app.use(withOwnPolicy);
@@ -92,6 +104,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     }),
   );
   app.use(doorCheck(access, liveJobs, world.newId));
+  for (const path of LONG_PAGES) app.use(path, turns.lastInTurn);
   app.use("/jobs/*", withLightning(liveJobs));
   for (const path of ["/tents/*", "/office/*", "/drafts/*"]) app.use(path, withThunderElsewhere(world));
   app.route("/", manifestRoutes());

@@ -13,8 +13,8 @@ const MAX_WITH_PHOTO_BYTES = MAX_PHOTO_BYTES + MAX_BYTES;
 const MAX_BRIEF_BYTES = 1024 * 1024;
 
 const takesPhoto = ({ req }: Context) => req.method === "POST" && /^\/jobs\/[\w-]+\/photo$/.test(req.path);
-/** A job that is opened, or amended, by a script: as JSON, with the whole site in it. A form never has one. */
-const takesBrief = (c: Context) => c.req.method === "POST" && wantsJson(c) && /^\/jobs(?:\/[\w-]+\/say)?$/.test(c.req.path);
+/** A job that is opened by a script: as JSON, with the whole site in it. A form never has one; a standing job's site is changed on its pages. */
+const takesBrief = (c: Context) => c.req.method === "POST" && wantsJson(c) && c.req.path === "/jobs";
 
 /** The longest body that is taken of a request, bytes. */
 export function maxBytesOf(c: Context): number {

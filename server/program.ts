@@ -16,6 +16,8 @@ import { start } from "./terminal.ts";
 
 /** How often it is tried to write holds that could not be written, in ms. */
 const RETRY_MS = 5_000;
+/** How long a connection stays open with nothing asked on it, in ms: a hold on an open one has no connecting to wait for. Common practice, no source. */
+const IDLE_MS = 60_000;
 const DAY_MS = 24 * 3600 * 1000;
 /** How often it is looked for drafts and people that were kept long enough, in ms. */
 const TIDY_MS = DAY_MS;
@@ -93,6 +95,7 @@ export async function run(
       const url = urlOf(tls ? "https" : "http", host, info.port);
       resolve({ url, office: { link: `${url}office/first?key=${firstLink.key}`, passphrase: made }, network, close });
     });
+    if ("keepAliveTimeout" in server) server.keepAliveTimeout = IDLE_MS;
     server.once("error", reject);
     async function close() {
       for (const timer of timers) clearInterval(timer);

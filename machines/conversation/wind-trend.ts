@@ -1,7 +1,8 @@
 import type { Job } from "../install/job.ts";
 import { workAheadOf } from "../install/job.ts";
-import { asSeries, type WindRead, windsAnd } from "../install/recent-winds.ts";
+import { asSeries, windsAnd } from "../install/recent-winds.ts";
 import { indexOf } from "../install/script-index.ts";
+import type { WindRead } from "../install/state.ts";
 import { gustAllowed } from "../install/status.ts";
 import { effectiveCommandBy } from "../record/effective-command.ts";
 import { lookupIn } from "../record/entries.ts";
@@ -37,5 +38,5 @@ function windsOf(entries: LiveJob["entries"], at: number): readonly WindRead[] {
     const command = effectiveCommandBy(entry, lookup);
     if ("did" in entry.outcome && command.type === "reading") readings.push(command.reading);
   }
-  return readings.reverse().reduce(windsAnd, [] as readonly WindRead[]);
+  return readings.reverse().reduce<readonly WindRead[]>((winds, reading) => windsAnd(winds, reading), []);
 }

@@ -1,6 +1,7 @@
 import { digest } from "../digest/digest.ts";
 import { type BuriedKind, type BuriedLine, EMPTY_SITE, type OverheadLine, type SiteModel, type Thing } from "../site/model.ts";
 import type { Brief } from "./brief.ts";
+import { overheadLinesOf } from "./overhead-lines.ts";
 import type { Frozen } from "./step.ts";
 
 /** One more line, wire or thing that somebody found on the site. It is only ever added. */
@@ -48,10 +49,19 @@ export function withFound(brief: Brief, found: Found): Brief {
     case "buried":
       return { ...brief, siteModel: { ...site, buried: [...site.buried, found.line] } };
     case "overhead":
-      return { ...brief, siteModel: { ...site, overhead: [...site.overhead, found.line] } };
+      return { ...withOneMore(brief, found.line.kv), siteModel: { ...site, overhead: [...site.overhead, found.line] } };
     case "thing":
       return { ...brief, siteModel: { ...site, things: [...site.things, found.thing] } };
   }
+}
+
+/**
+ * The brief with a voltage that one more wire would take off its list: whether the two are one line is for a lead and a second
+ * person to say.
+ */
+function withOneMore(brief: Brief, kv: number | null): Brief {
+  const isListed = overheadLinesOf(brief).some((line) => line.name === null && line.kv === kv);
+  return isListed ? { ...brief, site: { ...brief.site, overheadKv: [...brief.site.overheadKv, kv] } } : brief;
 }
 
 /** Whether a job as it is to be differs from the job as it is by nothing but what was found. */

@@ -1,3 +1,4 @@
+import { anchorsAt } from "../tent/anchors.ts";
 import type { Brief, Sheet, Ticket } from "./brief.ts";
 import { isPaperNumber } from "./checks/paper-form.ts";
 import { SHEET } from "./gates.ts";
@@ -141,11 +142,12 @@ function leansFurther(was: Limits["stakeLeanDeg"]["is"], is: Limits["stakeLeanDe
 }
 
 /** Fewer plates or stakes at a kind of station than before, by the sheet's count or by the planning minimum. */
-function fewerAnchors({ plan: was }: Frozen, { plan: is }: Frozen): string[] {
+function fewerAnchors({ plan: { spec: was, stations } }: Frozen, { plan: { spec: is } }: Frozen): string[] {
   return (["corner", "seamEnd", "side"] as const).flatMap((kind) => {
-    const [before, after] = [was, is].map(({ stations }) => stations.find((s) => s.kind === kind));
-    const same = String(Object.values(was.spec.anchors[kind] ?? {})) === String(Object.values(is.spec.anchors[kind] ?? {}));
-    if (same || !before || !after) return [];
+    const same = String(Object.values(was.anchors[kind] ?? {})) === String(Object.values(is.anchors[kind] ?? {}));
+    if (same || !stations.some((station) => station.kind === kind)) return [];
+    // By what is ordered of a kind, not by a station of it: one may have an engineer's anchor in place of its stakes.
+    const [before, after] = [anchorsAt(was, kind), anchorsAt(is, kind)];
     return (["plates", "stakes"] as const).flatMap((what) => (after[what] < before[what] ? [`tent.anchors.${kind}.${what}`] : []));
   });
 }

@@ -129,7 +129,7 @@ function installMachine(script: Script, limits: JobState["limits"]) {
             },
             { guard: "readingInALee", ...refuse({ why: "inALee" }) },
             { guard: "readingFromTheFuture", ...refuse({ why: "future" }) },
-            { guard: "readingOlder", ...refuse({ why: "olderReading" }) },
+            { guard: { type: "readingOlder", params: { script } }, ...refuse({ why: "olderReading" }) },
             { guard: "noThunderNear", ...refuse({ why: "noThunderNear" }) },
             ...(isWatchedByOthers(script)
               ? [

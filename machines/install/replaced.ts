@@ -33,11 +33,12 @@ const stakesAt = ({ plates }: TentPlan, { station, plate }: Extract<StakeName, {
   plates.filter((p) => p.station === station)[plate - 1]!.stakes;
 
 /** The replaced ones at some stations or poles by their codes, as they stand in a call: all of a station by its id, one plate of several as `A.2`. */
-export const replacedAt = (replaced: readonly StakeName[], { stations }: Pick<TentPlan, "stations">, at: (id: string) => boolean): string =>
-  replaced
+export function replacedAt(replaced: readonly StakeName[], { stations }: Pick<TentPlan, "stations">, at: (id: string) => boolean): string {
+  const codes = replaced
     .filter((name) => at(name.is === "plate" ? name.station : name.pole))
     .map((name) => {
       if (name.is === "tie") return name.pole;
       return stations.find(({ id }) => id === name.station)?.plates === 0 ? name.station : `${name.station}.${name.plate}`;
-    })
-    .join(" ");
+    });
+  return [...new Set(codes)].join(" ");
+}

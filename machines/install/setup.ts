@@ -22,7 +22,7 @@ import { answerStatus, isPassed, sessionSince } from "./status.ts";
 import type { Script, Step } from "./step.ts";
 import { keyOf } from "./thing.ts";
 import { clocksIn } from "./wall-time.ts";
-import { onlyWatches, watchedAnd } from "./watched.ts";
+import { isOlderWatch, onlyWatches, watchedAnd } from "./watched.ts";
 import { canOnlyStop, thundery, weatherAt } from "./weather.ts";
 
 export type Event =
@@ -110,13 +110,13 @@ export const install = setup({
       event.type === "reading" && inALee(event.reading) && !canOnlyStop(event.reading, context) && !onlyWarns(event, context),
     readingFromTheFuture: ({ context, event }) =>
       event.type === "reading" && !canOnlyStop(event.reading, context) && !onlyWarns(event, context) && event.reading.takenAt > event.at,
-    readingOlder: ({ context, event }) =>
+    readingOlder: ({ context, event }, { script }: { script: Script }) =>
       event.type === "reading" &&
       (airTooOld(event.reading, context, event.at) ||
         (event.reading.kind === "wind" &&
           !canOnlyStop(event.reading, context) &&
           !onlyWarns(event, context) &&
-          event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt))),
+          (event.reading.takenAt < (context.wind?.takenAt ?? event.reading.takenAt) || isOlderWatch(event, context, script)))),
     noThunderNear: ({ context, event }) => event.type === "reading" && event.reading.kind === "noThunder" && !thundery(context, event.at),
     noSuchProposal: ({ context, event }) => !("target" in event) || context.proposed?.entry !== event.target,
     notOutOfUse: ({ context, event }) => !("thing" in event) || !(keyOf(event.thing) in context.outOfUse),
@@ -183,7 +183,9 @@ export const install = setup({
       return happened ? reopenFor(script, read, happened, event.entry) : read;
     }),
     watchOver: assign(({ context, event }, { script }: { script: Script }) =>
-      event.type === "reading" ? watchedAnd(event, context, script) : {},
+      event.type === "reading"
+        ? { winds: windsAnd(context.winds ?? [], event.reading, "watch"), ...watchedAnd(event, context, script) }
+        : {},
     ),
     passTime: assign(({ context, event }) => ({
       lastAt: Math.max(context.lastAt, event.at),

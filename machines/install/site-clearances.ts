@@ -42,8 +42,12 @@ type Known = { readonly by: By; readonly clearances: SiteClearances };
 const known = new WeakMap<TentPlan, WeakMap<SiteModel, Known>>();
 
 function workedOut(plan: TentPlan, site: SiteModel, { limits, place }: { limits: Judging; place: Place }): SiteClearances {
+  // Dug ground holds no anchor either, whatever is said to be exposed there.
+  const dug = new Set(site.buried.flatMap(({ id, kind }) => (kind === "excavation" ? [id] : [])));
   const replaced = new Set(
-    (site.fixes ?? []).flatMap((fix) => (fix.is === "engineeredAnchor" ? fix.expose.map((line) => keyOf(fix.stake, line)) : [])),
+    (site.fixes ?? []).flatMap((fix) =>
+      fix.is === "engineeredAnchor" ? fix.expose.filter((line) => !dug.has(line)).map((line) => keyOf(fix.stake, line)) : [],
+    ),
   );
   const isReplaced = (stake: StakeName, line: string) => replaced.has(keyOf(stake, line));
   return clearancesOf(plan, site, { place, rules: clearanceRules(limits, site.overhead), isReplaced });

@@ -13,6 +13,9 @@ export type Wind = {
   readonly takenAt: Instant;
 };
 
+/** A wind as a trend is seen from it. `onlyWatched`: by whoever watches the standing tent, who may clear nothing with it; absent where not. */
+export type WindRead = Pick<Wind, "mph" | "gustMph" | "takenAt"> & { readonly onlyWatched?: true };
+
 export type WeatherLimits = {
   readonly raiseGustMph: number;
   readonly stopGustMph: number;
@@ -64,7 +67,7 @@ export type JobState = {
   /** Those before it that would stop work as well, oldest first: where the last one was none, they count again. Absent when none. */
   readonly thunderBefore?: readonly Instant[] | undefined;
   /** The winds of the last hour; kept only where a plan of the standing tent is judged by them. */
-  readonly winds?: readonly Pick<Wind, "mph" | "gustMph" | "takenAt">[];
+  readonly winds?: readonly WindRead[];
   /** The last wind that whoever watches the standing tent read, by its plan; absent where none was. */
   readonly watched?: Pick<Wind, "mph" | "gustMph" | "takenAt">;
   /** How far the thunder at that moment was, s from flash to bang; absent where no thunder was counted. */

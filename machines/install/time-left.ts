@@ -25,8 +25,10 @@ export function timeLeft(watch: Watch, state: JobState, at: Instant): TimeLeft |
   const { forecast, lowerMph } = watch;
   const all: TimeLeft[] = [];
   if (warned(state)) all.push({ leftMin: 0, because: "warning" });
-  const trend = windTrend({ readings: recentWinds(state), at, limitMph: lowerMph, goodForS: watch.windS });
-  if (trend.is === "rising") all.push({ leftMin: Math.floor(trend.soonestMin), because: "trend" });
+  for (const readings of recentWinds(state)) {
+    const trend = windTrend({ readings, at, limitMph: lowerMph, goodForS: watch.windS });
+    if (trend.is === "rising") all.push({ leftMin: Math.floor(trend.soonestMin), because: "trend" });
+  }
   const now = wallTime(at, state);
   if (forecast && forecast.gustMph >= lowerMph && now < forecast.to)
     all.push({ leftMin: Math.max(0, Math.floor((forecast.from - now) / 60_000)), because: "forecast" });

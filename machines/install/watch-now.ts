@@ -8,16 +8,19 @@ export const levelsNow = ({ limitMph }: Watch, state: Pick<JobState, "answers">)
   levelsOf(Math.min(limitMph, agreedMph(state, AGREED.evacuate) ?? limitMph));
 
 type WatchState = Pick<JobState, "answers" | "wind" | "watched">;
-/** A wind of whoever watches counts while it is the last one, but takes no wind at the limit back. */
+/** Whether whoever watches read the wind last: until somebody who may clear work with a wind reads it. */
 const isNewer = (watched: WatchState["watched"], wind: WatchState["wind"]): watched is NonNullable<typeof watched> =>
   watched !== undefined && (!wind || watched.takenAt >= wind.takenAt);
 
-/** The level that the last wind is at; `null` where it is under all of them, or none was read. */
+/**
+ * The level that the wind is at; `null` where it is under all of them, or none was read. A wind of whoever watches takes back nothing: of it
+ * and the one before it the worse counts, as that one may be somebody's warning, which keeps an older time.
+ */
 export function levelAt(watch: Watch, state: WatchState): keyof Levels | null {
   const levels = levelsNow(watch, state);
   const { wind, watched } = state;
-  const counts = isNewer(watched, wind) && (!wind || worstMph(wind) < levels.atLimit) ? watched : wind;
-  const worst = counts ? worstMph(counts) : 0;
+  const counts = [...(wind ? [wind] : []), ...(isNewer(watched, wind) ? [watched] : [])];
+  const worst = Math.max(0, ...counts.map(worstMph));
   return [...LEVELS].reverse().find((level) => worst >= levels[level]) ?? null;
 }
 

@@ -24,9 +24,13 @@ export const isWatchedByOthers = ({ watch }: Script): boolean => watch?.plan != 
 export const onlyWatches = (command: ReadingCommand, state: JobState, script: Script): boolean =>
   isWatchedByOthers(script) && byTheWatch(command, state, script) && !canOnlyStop(command.reading, state) && !onlyWarns(command, state);
 
-/** What a reading leaves of the watch: the wind of whoever watches, with its own time. */
+/** Whether a wind of the watch is older than the last one of the watch. */
+export const isOlderWatch = (command: ReadingCommand, state: JobState, script: Script): boolean =>
+  byTheWatch(command, state, script) && command.reading.takenAt < (state.watched?.takenAt ?? command.reading.takenAt);
+
+/** What a reading leaves of the watch: the wind of whoever watches, with its own time. An older one leaves the newer in place. */
 export function watchedAnd(command: ReadingCommand, state: JobState, script: Script): Pick<JobState, "watched"> {
   const { reading } = command;
-  if (reading.kind !== "wind" || !byTheWatch(command, state, script)) return {};
+  if (reading.kind !== "wind" || !byTheWatch(command, state, script) || isOlderWatch(command, state, script)) return {};
   return { watched: { mph: reading.mph, gustMph: reading.gustMph, takenAt: Math.min(reading.takenAt, command.at) } };
 }

@@ -99,6 +99,7 @@ const PLACES: Readonly<Record<string, Where>> = {
   "marks.walked": () => [...stakeLineMarks(), { is: "ground" }],
   "private.lines": nowhere,
   "overhead.line": nowhere,
+  "overhead.wire": nowhere,
   "overhead.any": nowhere,
   "nearest.mark": painted,
   "nearest.private": painted,

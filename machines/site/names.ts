@@ -1,3 +1,4 @@
+import { beginning } from "../lookup/beginning.ts";
 import { SITE_LIMITS } from "./site-limits.ts";
 
 /**
@@ -6,9 +7,7 @@ import { SITE_LIMITS } from "./site-limits.ts";
  * @example nameWithin("gas 1", " part 2") // "gas 1 part 2"
  */
 export function nameWithin(name: string, behind: string): string {
-  const cut = name.slice(0, SITE_LIMITS.maxNameLetters - behind.length);
-  // Half of a letter that is written as two would be no letter.
-  return `${cut.replace(/[\uD800-\uDBFF]$/, "").trimEnd()}${behind}`;
+  return `${beginning(name, SITE_LIMITS.maxNameLetters - behind.length).trimEnd()}${behind}`;
 }
 
 type Named = { readonly id: unknown; readonly part: number };

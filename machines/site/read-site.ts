@@ -92,7 +92,11 @@ const fix = v.variant(
   "is",
   [
     fields({ is: v.literal("slide"), station: id, byFt: range(-MAX.maxSlideFt, MAX.maxSlideFt), stakes: v.optional(list(stake), []) }),
-    fields({ is: v.literal("engineeredAnchor"), stake, expose: list(id) }),
+    fields({
+      is: v.literal("engineeredAnchor"),
+      stake,
+      expose: v.pipe(list(id), v.minLength(1, says("missing")), v.maxLength(MAX.maxExposed, says("tooLarge", MAX.maxExposed))),
+    }),
   ],
   says("notKnown"),
 );

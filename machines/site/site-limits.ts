@@ -20,6 +20,8 @@ export const SITE_LIMITS = {
   maxSlopePercent: 100,
   maxHeadingDeg: 360,
   maxFixes: 500,
+  /** Lines that are exposed by hand for one anchor. */
+  maxExposed: 20,
   /** Farther than any stations stand apart, ft. */
   maxSlideFt: 50,
 } as const;

@@ -1,8 +1,9 @@
+import { expected } from "../install/checks/any-check.ts";
 import type { Spoken } from "../install/commands.ts";
 import type { Attention } from "../install/job.ts";
 import type { Step } from "../install/step.ts";
 import type { Language } from "./language.ts";
-import { type Listening, NOTHING_ASKED } from "./listening.ts";
+import { answerable, type Listening, NOTHING_ASKED } from "./listening.ts";
 import { isBinding, type Meaning, onlyStops } from "./meanings.ts";
 import { plain } from "./plain.ts";
 
@@ -48,7 +49,11 @@ export function hear({ alternatives, talk }: Utterance, context: ListeningContex
   const source: Spoken = talk ? "talk" : woken ? "wake" : "open";
   const hold = [...said, ...afterWake].find(language.isHold);
   if (hold !== undefined) return { words: hold, source, meant: { intent: { type: "hold" } }, readBack: false };
-  const guesses = (woken ? afterWake : said).map((words): Alternative => ({ words, meant: language.understand(words, listening) }));
+  const overheard = !woken && !talk && !asksWind(listening);
+  const guesses = (woken ? afterWake : said).map((words): Alternative => {
+    const meant = overheard && language.isBareLook(words) ? { notUnderstood: true as const } : language.understand(words, listening);
+    return { words, meant };
+  });
   const [first = NOTHING] = guesses;
   const heard = (meant: Meaning): Heard => ({ words: best, source, meant, readBack: false });
   const alarm = alarmIn(guesses, context);
@@ -75,6 +80,9 @@ function alarmIn(guesses: readonly Alternative[], { language, stopGustMph }: Lis
     onlyStops(meant, stopGustMph) && (!("wind" in meant) || "wind" in language.understand(words, NOTHING_ASKED));
   return ("notUnderstood" in first.meant ? guesses : [first]).find(raises) ?? null;
 }
+
+/** Where a wind is asked, a name of the scale is one however it is heard. */
+const asksWind = (listening: Listening): boolean => answerable(listening).some(({ gate }) => expected(gate.check).expects === "wind");
 
 const NOTHING: Alternative = { words: "", meant: { notUnderstood: true } };
 /** A note, and a question to the guide, may be about a hold: "what gust do we stop at". */

@@ -13,6 +13,8 @@ export type Language = {
   readonly holdsInside: (words: string) => boolean;
   /** Whether the words are a command or a question and nothing else: through an open microphone only that counts. */
   readonly isBare: (words: string) => boolean;
+  /** Whether the words are a name of the wind scale and nothing else: people say "a gentle breeze" of any. */
+  readonly isBareLook: (words: string) => boolean;
   /** Replies to a read-back: yes, no, and anything that begins with no. Takes words as `plain` returns them. */
   readonly isYes: (words: string) => boolean;
   readonly isNo: (words: string) => boolean;

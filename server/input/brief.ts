@@ -66,6 +66,9 @@ const shelter = v.pipe(
 );
 
 /** A brief as a form or an office script sends it. Lengths in the units that the names say; dates local to `zone`. */
+/** Overhead lines by their voltages, what was found on the site among them. */
+const MAX_OVERHEAD = 20;
+
 export const briefSchema = strict({
   title: words(80),
   zone: v.pipe(
@@ -106,7 +109,7 @@ export const briefSchema = strict({
     stormShelter: v.nullable(shelter),
     firstAid: v.nullable(words()),
     soilKnown: v.boolean(says("yesOrNo")),
-    overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(6, says("tooMany", 6))), []),
+    overheadKv: v.optional(v.pipe(v.array(v.nullable(number(0, 2000))), v.maxLength(MAX_OVERHEAD, says("tooMany", MAX_OVERHEAD))), []),
     baselineBearingDeg: v.nullish(number(0, 360)),
     street: v.nullish(strict({ edge: v.picklist(EDGES, oneOf(EDGES)), name: words(60) })),
   }),

@@ -8,7 +8,7 @@ import { readAmendment } from "./amendment.ts";
 import { readFound } from "./found.ts";
 import { handOverIntent } from "./hand-over.ts";
 import { refuseOwnPaper } from "./own-paper.ts";
-import { thunderReading, warningReading, windReading } from "./reading.ts";
+import { gustByLook, thunderReading, warningReading, windReading } from "./reading.ts";
 import { type Press, toGateUnit } from "./say.ts";
 
 /** A press, or a script's command: what it asks for, and the people that it names for the first time. */
@@ -20,7 +20,12 @@ function readingOf(press: ReadingPress, { now: { at }, job }: LiveJob): Reading 
     case "wind":
       return windReading({ ...press, takenAt: press.takenAt === null ? at : instantAt(Date.parse(press.takenAt), job.snapshot.context) });
     case "windByLook":
-      return windReading({ ...press, place: null, takenAt: at });
+      return windReading({
+        ...press,
+        gustMph: gustByLook(press.look, press.gustMph, job.snapshot.context),
+        place: null,
+        takenAt: at,
+      });
     case "heat":
       return { kind: "heat", airF: press.airF, humidity: press.humidity, sun: press.sun, takenAt: at };
     case "cold":

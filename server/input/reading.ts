@@ -5,11 +5,14 @@ import { COMPASS_BOUNDS, WIND_BOUNDS } from "../../machines/install/bounds.ts";
 import { believable } from "../../machines/install/checks/value-form.ts";
 import { EXPOSURES, type Reading, type ThunderReading, type WarningReading } from "../../machines/install/commands.ts";
 import type { Instant } from "../../machines/install/ids.ts";
+import type { JobState } from "../../machines/install/state.ts";
 import { warningText } from "../../machines/install/warning-text.ts";
+import { worstMph } from "../../machines/install/weather.ts";
+import { beginning } from "../../machines/lookup/beginning.ts";
 import { AIR_BOUNDS, FLASH_TO_BANG_BOUNDS, HUMIDITY_BOUNDS, SUNS } from "../../machines/weather/air.ts";
 import { BEAUFORT_NAMES, meanByLook } from "../../machines/weather/beaufort.ts";
 import { says, saysOf } from "./issue.ts";
-import type { Sentence } from "./problem.ts";
+import { Problem, type Sentence } from "./problem.ts";
 import { VALUE_ERRORS } from "./value-errors.ts";
 
 /** Held up by a hand or on a pole, ft: against slips. Common practice, no source. */
@@ -74,14 +77,20 @@ export function windReading(
   return { kind: "wind", ...speeds, gustMph, fromDeg, takenAt, place, ...besides(said) };
 }
 
-type Speeds = { readonly gustMph: number | null } & ({ readonly mph: number } | { readonly look: NonNullable<Wind["look"]> });
-/** What is wrong with a gust under its mean, by a meter or by the top of a word's band; `null` where nothing is. */
-export function gustProblem(said: Speeds): Sentence | null {
-  const { gustMph } = said;
-  const meanMph = "look" in said ? meanByLook(said.look) : said.mph;
-  if (gustMph === null || gustMph >= meanMph) return null;
-  if (!("look" in said)) return ({ errors }) => errors.gustUnderMean(gustMph, meanMph);
-  return ({ errors, sky }) => errors.gustUnderLook(gustMph, sky.look(said.look), meanMph);
+/** What is wrong with a gust under the mean that a meter read; `null` where nothing is. */
+export const gustProblem = ({ mph, gustMph }: Pick<Wind, "mph" | "gustMph">): Sentence | null =>
+  gustMph === null || gustMph >= mph ? null : ({ errors }) => errors.gustUnderMean(gustMph, mph);
+
+/**
+ * The gust that counts beside a word of the scale. One under the word's band is none where the word alone stops the job's work: nothing keeps
+ * a stop out. Throws a Problem where it does not.
+ */
+export function gustByLook(look: NonNullable<Wind["look"]>, gustMph: number | null, state: Pick<JobState, "limits">): number | null {
+  const mph = meanByLook(look);
+  if (gustMph === null || gustMph >= mph) return gustMph;
+  const { stopGustMph } = state.limits;
+  if (worstMph({ mph, gustMph: null }) >= stopGustMph) return null;
+  throw new Problem(422, (w) => w.errors.bodyShape, { gustMph: ({ errors, sky }) => errors.gustUnderLook(gustMph, sky.look(look), mph) });
 }
 
 type BesideAlarm = { readonly [K in keyof typeof BESIDE_ALARM]?: unknown };
@@ -90,13 +99,18 @@ export function thunderReading({ seconds }: BesideAlarm, takenAt: Instant): Thun
   if (seconds === undefined || seconds === null || seconds === "") return { kind: "thunder", takenAt };
   return typeof seconds === "number" && isWithin(seconds, FLASH_TO_BANG_BOUNDS)
     ? { kind: "thunder", takenAt, seconds }
-    : { kind: "thunder", takenAt, notSeconds: String(seconds).slice(0, 20) };
+    : { kind: "thunder", takenAt, notSeconds: shown(seconds) };
 }
+
+/** What came instead of a number, as far as it is shown. What is no single value has no text of its own. */
+const shown = (given: unknown): string => (typeof given === "object" ? "…" : beginning(wholeLetters(String(given)), 20));
+/** Half of a letter that is written as two is no letter, and is kept as a mark in its place. */
+const wholeLetters = (text: string): string => text.replaceAll(/[\ud800-\udfff]/gu, "\ufffd");
 
 /** A warning, as far as it was read out. */
 export function warningReading(told: BesideAlarm, takenAt: Instant): WarningReading {
   const texts = (["what", "until", "issuer"] as const).flatMap((name) => {
-    const text = typeof told[name] === "string" ? (told[name] as string).replaceAll(/[\ud800-\udfff]/gu, "\ufffd").trim() : "";
+    const text = typeof told[name] === "string" ? wholeLetters(told[name] as string).trim() : "";
     return text === "" ? [] : [[name, warningText(text)] as const];
   });
   return { kind: "warning", takenAt, ...Object.fromEntries(texts) };

@@ -116,7 +116,7 @@ export function readSay(input: unknown): Body {
   if (["heard", "alternatives", "type"].filter((name) => Object.hasOwn(body, name)).length !== 1) fields.type = (w) => w.errors.heardOrType;
   const schema = "alternatives" in body ? spoken : "heard" in body ? heard : isTold(body) ? told : command;
   const say = read(schema, body, fields);
-  const gust = say && "gustMph" in say ? gustProblem(say) : null;
+  const gust = say && "mph" in say ? gustProblem(say) : null;
   if (gust) fields.gustMph = gust;
   if (!from || !say || Object.keys(fields).length > 0) throw new Problem(422, (w) => w.errors.bodyShape, fields);
   return { ...from, said: saidAs(say) };

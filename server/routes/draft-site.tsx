@@ -11,7 +11,6 @@ import { Problem } from "../input/problem.ts";
 import { typed } from "../input/typed.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Placing } from "../placing.ts";
-import { inTurns } from "./in-turns.ts";
 import type { SiteDesk } from "./site-desk.ts";
 import { siteImportRoutes } from "./site-import.tsx";
 import { siteLineRoutes } from "./site-lines.tsx";
@@ -57,7 +56,6 @@ export function draftSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing
       add: null,
     };
   };
-  app.use(`${PREFIX}/*`, inTurns());
   app.route("/", siteLineRoutes(PREFIX, deskOf, world));
   app.route("/", siteImportRoutes(PREFIX, deskOf, world));
   app.route("/", sitePlaceRoutes(PREFIX, deskOf, { ...world, placing }));

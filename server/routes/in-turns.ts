@@ -2,14 +2,50 @@ import type { MiddlewareHandler } from "hono";
 import { createQueues } from "../queues.ts";
 import { yieldTurn } from "./stream.ts";
 
-/** Has long pages read one after the other, with everything else that waits in between: a hold does not wait for a row of readers. */
-export function inTurns(): MiddlewareHandler {
+/** Turns in a row in which nothing else is asked before a long page is made: a new connection takes some to say what it wants. Common practice, no source. */
+const MIN_QUIET_TURNS = 5;
+/** Turns that a long page waits for the rest, at most: where something is always asked, it still gets made. Common practice, no source. */
+const MAX_TURNS = 50;
+
+/**
+ * Has long pages made one after the other, each only once nothing else is being answered: a hold does not wait for a row of
+ * readers. `counted` goes before everything that answers, `lastInTurn` before what makes a long page.
+ */
+export function createTurns() {
   const inTurn = createQueues();
-  return async (c, next) => {
-    if (c.req.method !== "GET") return next();
-    await inTurn("page", async () => {
+  /** What is being answered and is no long page. */
+  let others = 0;
+
+  async function untilQuiet(): Promise<void> {
+    let quiet = 0;
+    for (let turns = 0; turns < MAX_TURNS && quiet < MIN_QUIET_TURNS; turns++) {
       await yieldTurn();
+      quiet = others === 0 ? quiet + 1 : 0;
+    }
+  }
+  const counted: MiddlewareHandler = async (_, next) => {
+    others++;
+    try {
       await next();
-    });
+    } finally {
+      others--;
+    }
   };
+  const lastInTurn: MiddlewareHandler = async (c, next) => {
+    // A HEAD makes the page too, only to be told how long it is.
+    if (c.req.method !== "GET" && c.req.method !== "HEAD") return next();
+    const { signal } = c.req.raw;
+    others--;
+    try {
+      await inTurn("page", async () => {
+        await untilQuiet();
+        // Whoever went away meanwhile gets no page made.
+        if (signal.aborted) c.res = new Response(null, { status: 408 });
+        else await next();
+      });
+    } finally {
+      others++;
+    }
+  };
+  return { counted, lastInTurn };
 }

@@ -14,7 +14,6 @@ import type { SiteInput } from "../input/site-form.ts";
 import type { Dependencies, LiveJobs } from "../jobs.ts";
 import type { Placing } from "../placing.ts";
 import { backTo } from "./back-to.ts";
-import { inTurns } from "./in-turns.ts";
 import { mayHere } from "./may-here.ts";
 import { sayTo } from "./say.ts";
 import { deviceOf, holderOf, speaksOf } from "./screen.ts";
@@ -52,7 +51,6 @@ export function jobSiteRoutes(liveJobs: LiveJobs, world: Dependencies, placing: 
       add: (group, one, key) => said({ type: "found", what: { is: group, ...one } }, key, `/jobs/${id}/site`),
     };
   };
-  app.use(`${PREFIX}/*`, inTurns());
   app.route("/", siteLineRoutes(PREFIX, deskOf, world));
   app.route("/", siteImportRoutes(PREFIX, deskOf, world));
   app.route("/", sitePlaceRoutes(PREFIX, deskOf, { ...world, placing }));

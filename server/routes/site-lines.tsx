@@ -39,7 +39,7 @@ export function siteLineRoutes(prefix: string, deskOf: DeskOf, { newId }: Pick<D
   app.get(prefix, async (c) => c.html(page(c, <ThisSitePage {...shared(c, await deskOf(c))} />)));
   app.get(`${prefix}/drawing.svg`, async (c) => {
     const { state } = await deskOf(c);
-    const drawn = { ...state, words: c.get("words"), points: pointsIn(c.req.query("p")), palette: ON_PAPER, isFile: true };
+    const drawn = { ...state, words: c.get("words"), points: pointsIn(c.req.query("p")), palette: AS_THE_SYSTEM, isFile: true };
     return c.body(String(await (<SiteDrawing {...drawn} />)), 200, { "content-type": "image/svg+xml; charset=utf-8" });
   });
   app.get(`${prefix}/lines`, async (c) => {
@@ -77,9 +77,10 @@ type ToldForm = Telling & { readonly values: Fields; readonly key: string | unde
 
 /** What a form says, added at once, put forward or kept. Throws a Problem with what is wrong beside its fields. */
 async function told(c: Context, { state: { site }, add, put }: SiteDesk, { group, id, values, key, isGone }: ToldForm): Promise<Response> {
-  const { because } = c.get("words").siteForms;
+  const { because, parts } = c.get("words").siteForms;
   const one = isGone ? null : oneTold(group, values, toldOne(site, group, id));
-  const { input, path, name } = siteWith(site, group, { id, one });
+  const { input, path, name: named } = siteWith(site, group, { id, one });
+  const name = isListed(group) ? named : parts[group];
   const read = readSiteModel(input);
   if ("wrong" in read) throw new Problem(422, (w) => w.siteForms.wrong, besideSiteFields(read.wrong, path, values));
   const isMore = isListed(group) && id === null;
@@ -96,8 +97,8 @@ function pointPressed({ state }: SiteDesk, typed: Fields, drawn: string | undefi
   return pressedAt(frameOfSite({ ...state, points: pointsIn(drawn) }), [x, y], PRESSED_WIDE_PX[size]);
 }
 
-/** A file is dark on light, whatever shows it. */
-const ON_PAPER = { ink: "#000000", ground: "#ffffff" } as const;
+/** A picture in a page: as its system is set, and dark on light where nothing says so. */
+const AS_THE_SYSTEM = { ink: "currentColor", ground: "var(--ground, #ffffff)" } as const;
 
 function pointsCounted(one: Readonly<Record<string, unknown>>): number {
   const shape = (one.shape ?? {}) as Record<string, unknown>;

@@ -68,6 +68,14 @@ describe("a line that was found", () => {
     ];
     for (const other of others) expect(crew.say({ type: "found", what: GAS, to: other })).toEqual({ refused: [{ why: "notOnlyFound" }] });
   });
+  it("leaves a wire of the same voltage on the list: whether the two are one is for two people to say", () => {
+    const crew = new Crew(briefOf(SMALL, { site: { overheadKv: [7.2] } })).goTo("overhead.1");
+    const found = { is: "overhead", line: wire([at(300, 0), at(300, 50)], { id: "overhead 1" }) } as const;
+    const gate = (id: string) => crew.job.frozen.script.steps.find((step) => step.id === id)?.gate?.check;
+    const before = gate("overhead.1");
+    expect(tell(crew, found, "trainee")).toMatchObject({ did: "found" });
+    expect([gate("overhead.1"), gate("overhead.2")]).toMatchObject([before, { kind: "figures" }]);
+  });
   it("is refused on a site that has as many lines as it may be told with, and stays flagged", () => {
     const lines = Array.from({ length: 500 }, (_, i) => ({ ...FAR_OFF, id: `water ${i}` }));
     const crew = new Crew(onSite({ buried: lines }));

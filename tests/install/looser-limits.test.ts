@@ -156,6 +156,23 @@ describe("a voltage that the brief lists, beside a wire that is entered on the s
     expect(looserIn(site([], { ...far, kv: 500 }), site([], far))).toEqual([{ field: "siteModel.overhead", paper: null }]));
 });
 
+describe("fewer anchors than before, after an engineer's anchor stood in for some", () => {
+  it("take a new sheet all the same", () => {
+    const of = (corner: { plates: number; stakes: number }, ...fixes: NonNullable<SiteModel["fixes"]>) =>
+      frozenOf({
+        ...given(),
+        tent: { ...given().tent, anchors: { corner, seamEnd: null, side: null } },
+        siteModel: { ...EMPTY_SITE, fixes },
+      });
+    const [three, two] = [
+      { plates: 3, stakes: 6 },
+      { plates: 2, stakes: 4 },
+    ];
+    const anchored = of(three, { is: "engineeredAnchor", stake: { is: "plate", station: "A", plate: 1 }, expose: ["gas 1"] });
+    expect(fields(of(two), anchored)).toEqual(["tent.anchors.corner.plates", "tent.anchors.corner.stakes"]);
+  });
+});
+
 describe("a line off the list", () => {
   const wires = (...overheadKv: (number | null)[]) => frozenOf(given({ site: { overheadKv } }));
   it("hides no line that comes nearer: of two, the other may not have less clearance than either", () => {

@@ -130,14 +130,18 @@ describe("poles and wires: a 32 ft pole", () => {
   });
   it("measures each wire by its name, from the one list", () => {
     const two = poled(7.2, 60);
-    expect(said(two, "overhead.1")).toBe("Wire 1, 7.2 kV. Tape on the ground, to pole C1.");
+    expect(said(two, "overhead.1")).toBe("Wire 1, 7.2 kV. Tape to the nearest side pole, and inside pole.");
     expect(frozenOf(two).script.steps.filter(({ id }) => id.startsWith("overhead."))).toHaveLength(1);
   });
-  it("asks no side pole for the length of a center pole: what was worked out to be clear passes by the tape too", () => {
-    const { script } = frozenOf(onSite({ overhead: [wire([at(-20, -300), at(-20, 300)])] }, { site: { overheadKv: [] } }));
-    const step = script.steps.find(({ id }) => id === "overhead.1");
-    expect([step?.params?.pole, step?.params?.poleFt]).toEqual(["A", 8]);
-    expect(step?.gate?.check).toMatchObject({ from: Number(step?.params?.poleFt) + 10 });
+  it("tapes the nearest side pole and the nearest inside pole, each against its own length, wherever the wire was entered", () => {
+    for (const xFt of [-20, 90]) {
+      const { script } = frozenOf(onSite({ overhead: [wire([at(xFt, -300), at(xFt, 300)])] }, { site: { overheadKv: [] } }));
+      const { centerPoleFt, sidePoleFt } = briefOf(SMALL).tent;
+      expect(script.steps.find(({ id }) => id === "overhead.1")?.gate?.check).toMatchObject({
+        kind: "figures",
+        want: { sidePole: { from: sidePoleFt + 10 }, insidePole: { from: centerPoleFt + 10 } },
+      });
+    }
   });
   it("keeps a voltage of the brief that no entered wire has", () => {
     const { limits } = frozenOf(onSite({ overhead: [wire([at(90, 0), at(90, 50)])] }, { site: { overheadKv: [500, 7.2] } }));

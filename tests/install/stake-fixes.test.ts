@@ -114,6 +114,22 @@ describe("an engineer's anchor in place of a stake", () => {
     const found = fixesAt(plan, there.siteModel!, { place: placeOf(plan, there.siteModel!), rules: clearanceRules(limits, []) });
     expect(found.filter(({ is }) => is === "engineeredAnchor")).toEqual([]);
   });
+  it("leaves an edge without a stake out of what is driven and pulled, and names a place once", () => {
+    const plan = frozenOf(crossed).plan;
+    const all = plan.stations
+      .filter(({ edge }) => edge === "AB")
+      .flatMap(({ id, plates }) =>
+        Array.from({ length: plates }, (_, i) => ({ ...anchor, stake: { is: "plate", station: id, plate: i + 1 } as const })),
+      );
+    const ids = calls({ ...fixedWith(...all), site: { ...crossed.site, soilKnown: false } });
+    expect(ids.filter((id) => /^(?:drive|pull)\.(?:AB|BC)$/.test(id))).toEqual(["drive.BC", "pull.BC"]);
+  });
+  it("helps no stake in dug ground, not even said to be exposed", () => {
+    expect(calls(onSite({ buried: [{ ...CROSSING, kind: "excavation" }], fixes: [anchor] }))).toContain("site.stakes");
+  });
+  it("names the lines to expose, at least one", () => {
+    expect(readSite({ fixes: [{ ...anchor, expose: [] }] }, 18)).toMatchObject({ problems: [{ path: "fixes.0.expose", code: "missing" }] });
+  });
   it("helps no stake in dug ground", () => {
     const dug = onSite({ buried: [{ ...CROSSING, kind: "excavation" }], fixes: [{ ...anchor, expose: [] }] });
     expect(calls(dug)).toContain("site.stakes");

@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import { changesOf } from "../../machines/install/changes.ts";
 import { freeze } from "../../machines/install/freeze.ts";
 import { missingNow } from "../../machines/install/job.ts";
+import { timeLeft } from "../../machines/install/time-left.ts";
 import { levelsOf } from "../../machines/install/watch.ts";
-import { readingDue } from "../../machines/install/watch-now.ts";
+import { levelAt, readingDue } from "../../machines/install/watch-now.ts";
 import { disagreements } from "../proof/disagreements.ts";
 import { MINUTE, START } from "../proof/fixtures.ts";
 import { Crew } from "../support/crew.ts";
@@ -140,6 +141,75 @@ describe("the wind that whoever watches reads", () => {
     crew.gust(40, "watcher");
     crew.gust(3, "watcher");
     expect(state(crew).wind).toMatchObject({ gustMph: 40 });
+  });
+  const level = ({ job }: Crew) => levelAt(job.frozen.script.watch!, state({ job } as Crew));
+  const minutesAgo = (crew: Crew, gustMph: number, min: number) => {
+    const takenAt = crew.at - min * MINUTE;
+    const reading = { kind: "wind", mph: 4, gustMph, takenAt, fromDeg: null, place: null } as const;
+    return crew.say({ type: "reading", reading }, "watcher");
+  };
+  /** Calm by the lead, calm by the watcher, then a crew member warns of four fifths of the limit. */
+  const warnedAfterCalm = () => {
+    const crew = handedOver();
+    crew.gust(6);
+    crew.at += 10 * MINUTE;
+    crew.gust(8, "watcher");
+    crew.at += 2 * MINUTE;
+    crew.gust(14, "crew");
+    return crew;
+  };
+  it("hides no later warning of somebody else", () => {
+    const crew = warnedAfterCalm();
+    expect([level(crew), due(crew).everyMin]).toEqual(["at80", 10]);
+  });
+  it("read before somebody's warning and told after it hides the warning neither", () => {
+    const crew = handedOver();
+    crew.gust(6);
+    crew.at += 30 * MINUTE;
+    crew.gust(14, "crew");
+    minutesAgo(crew, 5, 20);
+    expect([level(crew), due(crew).everyMin]).toEqual(["at80", 10]);
+  });
+  it("and a warning are over once somebody who may clear reads less", () => {
+    const crew = warnedAfterCalm();
+    crew.gust(5);
+    expect([level(crew), due(crew).everyMin]).toEqual([null, 20]);
+  });
+  it("is not replaced by an older one", () => {
+    const crew = handedOver();
+    crew.gust(6);
+    crew.at += 20 * MINUTE;
+    crew.gust(9, "watcher");
+    expect(minutesAgo(crew, 5, 15)).toMatchObject({ refused: [{ why: "olderReading" }] });
+    expect(level(crew)).toBe("at60");
+  });
+  describe("in a trend", () => {
+    const calmer = withWeather({ weatherPlan: plan });
+    const brief = {
+      ...calmer,
+      use: { ...calmer.use, walls: false },
+      sheet: { ...calmer.sheet, ...{ raiseGustMph: 30, stopGustMph: 40, insideGustMph: 38 } },
+    };
+    const rising = (role: "watcher" | "competent") => {
+      const crew = new Crew(brief as typeof calmer).goTo("open");
+      for (const gust of [9, 12, 15, 18, 21]) {
+        crew.at += 5 * MINUTE;
+        crew.gust(gust, role);
+      }
+      return crew;
+    };
+    const left = ({ job, at }: Crew) => timeLeft(job.frozen.script.watch!, job.snapshot.context, at);
+    it.each(["watcher", "competent"] as const)("leaves less time where it rises, read by the %s", (role) =>
+      expect(left(rising(role))).toMatchObject({ because: "trend" }),
+    );
+    it("takes no trend back that the others' readings make", () => {
+      const crew = rising("competent");
+      for (const gust of [5, 4]) {
+        crew.at += MINUTE;
+        crew.gust(gust, "watcher");
+      }
+      expect(left(crew)).toMatchObject({ because: "trend" });
+    });
   });
   it.each([
     ["of one whom the plan does not name", () => handedOver("deputy"), "watcher"],

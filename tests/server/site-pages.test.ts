@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { briefFromDraft } from "../../server/draft/draft-brief.ts";
 import { en } from "../../views/text/en/en.ts";
+import { sayText } from "../../views/text/replies.ts";
 import { brief, MORNING, testApp } from "../support/app.ts";
 import { filled } from "../support/filled.ts";
 
@@ -37,11 +38,38 @@ const textOf = (html: string) =>
 
 describe("the page of a site", () => {
   beforeEach(() => opened({ buried: [GAS, WATER] }));
-  it("tells where corners A and B go off its baseline, and so does the layout", async () => {
+  it("has a drawing to press that is dark at night", async () => {
+    const svg = await get("/site/drawing.svg");
+    expect(svg).toContain("(prefers-color-scheme: dark)");
+    expect(svg).toMatch(/<rect[^>]* fill="var\(--ground, #ffffff\)"/);
+    expect(svg).not.toContain("#000000");
+  });
+  it("tells where corners A and B go off its baseline, and so does the layout, with the figures of the calls", async () => {
     await opened({ buried: [WATER], wanted: { cornerA: told(-5, 10.5), headingDeg: 30 } });
     // 100 ft at 30 degrees: 86 ft 7 3/16 in along, 50 ft off.
-    const where = "Off the site's baseline: corner A 5 ft back, 10 ft 6 in right; corner B 81 ft 7 1/4 in along, 60 ft 6 in right.";
+    const where = "Off the site's baseline: corner A 5 ft back, 10 ft 6 in right; corner B 81 ft 7 in along, 60 ft 6 in right.";
+    const call = (await live()).job.frozen.script.steps.find(({ id }) => id === "white.cornerB")!;
+    expect(where).toContain(sayText(call, en).slice("Mark corner B: ".length));
     for (const path of ["/site", "/layout"]) expect(textOf(await get(path))).toContain(where);
+  });
+  it("gives the wanted place its name in the reason of a change", async () => {
+    await post("/site/lines", {
+      key: "lines-00001",
+      of: "wanted",
+      go: "on",
+      headingDeg: "30",
+      "p.1.along": "5",
+      "p.1.off": "10",
+      "p.1.side": "right",
+    });
+    expect((await live()).job.snapshot.context.proposed!.because).toBe("Site: wanted place corrected");
+  });
+  it("says that a line is too near where an engineer's anchor goes, though nothing is shut", async () => {
+    const fixes = [{ is: "engineeredAnchor", stake: { is: "plate", station: "AB5", plate: 1 }, expose: ["gas 1"] }];
+    await opened({ buried: [{ ...GAS, points: [told(50, -40), told(50, -5)] }], fixes });
+    const page = textOf(await get("/site"));
+    expect(page).toContain("Too near only where an engineer's anchor goes");
+    expect(page).not.toContain("Nothing that was entered is too near");
   });
   it("lets a hold go before a row of readers", async () => {
     const done: string[] = [];

@@ -95,6 +95,26 @@ describe("the guide of a tent that stands by a plan", () => {
     job.clock.pass(45 * 60);
     expect((await job.read()).watch!.due!.is).toBe("loud");
   });
+  it("shows the newer wind of who watches beside the old one of the crew, each with its own age", async () => {
+    const crew = [...brief().crew, { name: "Ulla", role: "watcher" }];
+    const job = await openedJob({ ...brief(), crew, weatherPlan: WEATHER_PLAN }, testApp());
+    await job.to((s) => s.step === "watch");
+    const before = (await job.read()).weather;
+    job.clock.pass(66 * 60);
+    await job.say({ type: "reading", reading: { kind: "wind", mph: 3, gustMph: 5, fromDeg: null, takenAt: job.now(), place: null } }, "p8");
+    job.clock.pass(2 * 60);
+    const { reading, watched } = (await job.read()).weather;
+    expect([before.watched, reading, watched]).toEqual([
+      null,
+      "6 gust 9, too old",
+      { short: "Watch: 3 gust 5, 2 min", words: "The watch read 3 gusting 5 mph, 2 min ago" },
+    ]);
+    for (const [page, says] of [
+      ["", "Watch: 3 gust 5, 2 min"],
+      ["/wind", "The watch read 3 gusting 5 mph, 2 min ago."],
+    ] as const)
+      expect(await (await job.app.request(`/jobs/${job.job}${page}`)).text()).toContain(says);
+  });
   it("shows the hour agreed for clearing it, until the wind that it is for is over, with a plan or without", async () => {
     const job = await openedJob({ ...brief(), forecast: { ...forecast, to: "2026-06-06T16:00", clearBy: "2026-06-06T13:00" } }, testApp());
     await job.to((s) => s.step === "watch");

@@ -1,5 +1,7 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { understand } from "../../machines/speech/en/understand.ts";
+import { ears, said } from "../support/ears.ts";
+import { stepWith } from "../support/steps.ts";
 
 const meant = (words: string) => understand(words, { step: null, asks: null });
 
@@ -19,6 +21,50 @@ it.each(["near gale", "Near gale.", "a strong breeze"])("%s, said whole and alon
 );
 it("a breeze that nobody calls the wind is none, where no wind is asked", () => {
   expect(meant("that's a fresh breeze")).toEqual({ notUnderstood: true });
+});
+describe("a bare name of the scale that is overheard", () => {
+  const NAMES = ["a moderate breeze", "gentle breeze", "near gale"];
+  const anywhere = ears(stepWith({ kind: "yesNo" }));
+  it.each(NAMES)("%s is chatter", (words) => expect(said(words, false, anywhere)).toMatchObject({ leftAlone: "chatter" }));
+  it.each(NAMES)("%s is a wind with the talk button, or after the wake word", (words) => {
+    expect(said(words, true, anywhere)).toMatchObject({ meant: { wind: {} } });
+    expect(said(`${anywhere.wakeWord} ${words}`, false, anywhere)).toMatchObject({ meant: { wind: {} } });
+  });
+  it("stops work where a wind is asked", () =>
+    expect(said("near gale", false, ears(stepWith({ kind: "wind", belowMph: 20 })))).toMatchObject({
+      meant: { wind: { look: "nearGale" } },
+    }));
+});
+it.each(["30, humidity 60", "heat 30, humidity 60", "it's thirty and humidity sixty", "air 59 with a humidity of forty"])(
+  "%s is no heat: it may be in Celsius",
+  (words) => expect(meant(words)).toEqual({ notUnderstood: true }),
+);
+it.each([
+  ["86, humidity 60", 86],
+  ["30 celsius, humidity 60", 86],
+  ["55 degrees fahrenheit, humidity 60", 55],
+])("%s is heat of %i", (words, airF) => expect(meant(words)).toMatchObject({ heat: { airF } }));
+describe("a number of a paper", () => {
+  const paper = stepWith({ kind: "document", expected: null, validFrom: null, validTo: null });
+  const named = (words: string) => understand(words, { step: paper, asks: null });
+  it.each(["water permit 22-10", "gas permit 1042", "gas 1042", "electric 1042", "power 77-B", "wind tag 1042", "overhead 12-9"])(
+    "%s is one",
+    (words) => expect(named(words)).toMatchObject({ intent: { value: { kind: "document" } } }),
+  );
+  it.each([
+    "heat 30, humidity 60",
+    "heat 140",
+    "wind is 14",
+    "wind: 14",
+    "gusts to 900",
+    "humidity 60",
+    "temperature's at 92",
+    "gas, from 12 to 90",
+    "30, humidity 60",
+    "gas line from 12 along",
+    "overhead 12 kv from 1 to 9",
+    "thunder 12 miles out",
+  ])("%s is none", (words) => expect(named(words)).not.toMatchObject({ intent: {} }));
 });
 it("knots, said once, are both figures' unit", () => {
   expect(meant("wind twelve knots gusting twenty")).toMatchObject({ wind: { mph: 13.9, gustMph: 23.1 } });

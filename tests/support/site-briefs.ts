@@ -22,7 +22,11 @@ export const TOO_NEAR = onSite({
   ticketArea: { errorFt: 0, corners: box(0, 0, 9, 9) },
 });
 /** Near nothing, and off the baseline that its site was taped from. */
-export const OFF_THE_BASELINE = onSite({ buried: [FAR_OFF], wanted: { cornerA: at(10.5, -5), headingDeg: 30 } });
+export const OFF_THE_BASELINE = onSite({
+  buried: [FAR_OFF],
+  overhead: [wire([at(-200, 0), at(-200, 90)])],
+  wanted: { cornerA: at(10.5, -5), headingDeg: 30 },
+});
 /** An engineer's anchor at AB1, where a gas line crosses the stake line, and a private water line far off. */
 export const WITH_AN_ANCHOR = onSite({
   buried: [buried([at(-60, 11), at(-3, 11)]), buried([at(-40, 5), at(-40, 15)], { id: "water 1", kind: "water", told: "private" })],

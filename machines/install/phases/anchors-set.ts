@@ -83,8 +83,9 @@ function stakes({ siteModel }: Brief, plan: TentPlan, { maxShowingIn, stakeLeanD
     const codes = replacedAt(replaced, plan, (id) => edgeAt.get(id) === name);
     return codes === "" ? {} : { except: codes };
   };
+  const driven = drivenEdges(plan);
   return [
-    ...plan.edges.map(
+    ...driven.map(
       (e): StepDraft => ({
         id: `drive.${e.name}`,
         wordsKey: "drive.edge",
@@ -102,7 +103,7 @@ function stakes({ siteModel }: Brief, plan: TentPlan, { maxShowingIn, stakeLeanD
       gate: gate(
         measures(
           "deg",
-          plan.edges.map((e) => e.name),
+          driven.map((e) => e.name),
           stakeLeanDeg.is.from,
           stakeLeanDeg.is.to,
         ),
@@ -133,7 +134,7 @@ function stakes({ siteModel }: Brief, plan: TentPlan, { maxShowingIn, stakeLeanD
  * Ground of unknown kind: at least one pull an edge, at the worst-looking stake, and one inside while the ground there is bare.
  * Without a figure on the sheet only an engineer's paper will do.
  */
-function pulls({ sheet, site }: Brief, { edges, poles }: TentPlan): StepDraft[] {
+function pulls({ sheet, site }: Brief, plan: TentPlan): StepDraft[] {
   if (site.soilKnown) return [];
   const lbf = sheet?.pullTestLbf ?? null;
   const words = lbf === null ? "noFigure" : "test";
@@ -153,7 +154,7 @@ function pulls({ sheet, site }: Brief, { edges, poles }: TentPlan): StepDraft[] 
     gate: { ...held([]), past: true },
   };
   return [
-    ...edges.map(
+    ...drivenEdges(plan).map(
       ({ name }): StepDraft => ({
         id: `pull.${name}`,
         wordsKey: `pull.${words}`,
@@ -163,9 +164,13 @@ function pulls({ sheet, site }: Brief, { edges, poles }: TentPlan): StepDraft[] 
         gate: held(["site", "sheet", "anchors"]),
       }),
     ),
-    ...(poles.length > 0 ? [inside] : []),
+    ...(plan.poles.length > 0 ? [inside] : []),
   ];
 }
+
+/** The edges that have a stake to drive: of one on engineers' anchors alone there is none. */
+const drivenEdges = ({ edges, stations }: TentPlan): EdgePlan[] =>
+  edges.filter(({ name }) => stations.some(({ edge, stakes }) => edge === name && stakes > 0));
 
 const edgeOf = (e: EdgePlan) => ({ edge: e.name, stations: e.rings, lengthFt: e.lengthFt, between: e.between.length });
 

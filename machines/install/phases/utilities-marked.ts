@@ -4,7 +4,20 @@ import type { TentPlan } from "../../tent/types.ts";
 import type { Brief, Paperwork, Ticket } from "../brief.ts";
 import { onSite } from "../crew.ts";
 import { type FactName, knownOf, PLACES } from "../facts.ts";
-import { type Aspect, BRIEF, COMPETENT, document, each, exactly, gate, type Happening, measure, unknownGate, yes } from "../gates.ts";
+import {
+  type Aspect,
+  BRIEF,
+  COMPETENT,
+  document,
+  each,
+  exactly,
+  figures,
+  gate,
+  type Happening,
+  measure,
+  unknownGate,
+  yes,
+} from "../gates.ts";
 import type { Limits } from "../limits.ts";
 import { overheadLinesOf } from "../overhead-lines.ts";
 import { placeOf, pointOf, siteClearances } from "../site-clearances.ts";
@@ -165,7 +178,7 @@ function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteCle
   const entered = enteredNear(worked, plan);
   const others = entered.of((kind) => !marked.some((one) => one === kind));
   return [
-    ...overhead(brief, plan, { limits, worked }),
+    ...overhead(brief, plan, limits),
     ...marked.map((kind): StepDraft => {
       const { params, neededIn, ownZoneIn } = entered.of((one) => one === kind);
       return {
@@ -207,46 +220,33 @@ function distances(brief: Brief, plan: TentPlan, limits: Limits, worked: SiteCle
 }
 
 /**
- * So that a falling pole cannot reach: of a line that was entered from the pole that has least to spare, by its own length; of any
- * other from the nearest pole, as if it were the longest. Off the published table, only the line's owner opens it.
+ * So that a falling pole cannot reach. Of a line that was entered the nearest side pole and the nearest inside pole are taped, each
+ * against its own length, as it was worked out; of any other the nearest pole, as if it were the longest. Which are nearest the crew
+ * sees: nothing here rests on where the line was entered. Off the published table, only the line's owner opens it.
  */
-function overhead(brief: Brief, plan: TentPlan, { limits, worked }: { limits: Limits; worked: SiteClearances | null }): StepDraft[] {
-  const { overheadFt } = limits;
+function overhead(brief: Brief, { spec, poles }: TentPlan, { overheadFt }: Limits): StepDraft[] {
   const lines = overheadLinesOf(brief);
   const listed = lines.length > 0;
+  const { centerPoleFt: poleFt, sidePoleFt } = spec;
   return (listed ? lines : [{ name: null, kv: null }]).map(({ name, kv }, i): StepDraft => {
     const clearFt = overheadFt.is[i] ?? null;
     const opened = { source: overheadFt.source, roles: COMPETENT, paper: "lineOwner" as const };
-    const { poleFt, pole } = nearestPole(name, plan, worked);
+    const isTwo = name !== null && clearFt !== null && poles.length > 0;
+    const far = (ft: number) => ({ from: ft + (clearFt ?? 0), to: null });
+    const check = isTwo
+      ? figures("ft", { sidePole: far(sidePoleFt), insidePole: far(poleFt) })
+      : measure("ft", poleFt + (clearFt ?? 0), null, !listed);
     return {
       id: `overhead.${i + 1}`,
-      wordsKey: listed ? "overhead.line" : "overhead.any",
+      wordsKey: isTwo ? "overhead.wire" : listed ? "overhead.line" : "overhead.any",
       work: "outside",
-      params: {
-        line: i + 1,
-        kv: kv ?? "unknown",
-        poleFt,
-        clearFt: clearFt ?? "unknown",
-        ...(name === null ? {} : { name }),
-        ...(pole === null ? {} : { pole }),
-      },
+      params: { line: i + 1, kv: kv ?? "unknown", poleFt, clearFt: clearFt ?? "unknown", ...(name === null ? {} : { name }) },
       gate:
         clearFt === null
           ? gate({ kind: "paperOnly" }, { ...opened, reopenedBy: withNeighbors(brief, "site") })
-          : gate(measure("ft", poleFt + clearFt, null, !listed), {
-              ...opened,
-              reopenedBy: withNeighbors(brief, "site", "poles", "stations", "corner"),
-            }),
+          : gate(check, { ...opened, reopenedBy: withNeighbors(brief, "site", "poles", "stations", "corner") }),
     };
   });
-}
-
-/** The pole of which a line that was entered has least to spare, and how long it is; of any other line none by name, and the longest. */
-function nearestPole(line: string | null, { spec }: TentPlan, worked: SiteClearances | null): { poleFt: number; pole: string | null } {
-  const [nearest] = worked?.neighbors.find(({ from }) => from.is === "overhead" && from.line.id === line)?.nearest ?? [];
-  const poleFt = nearest?.terms.find(({ term }) => term === "poleLength")?.ft ?? null;
-  if (nearest?.of.is !== "pole" || poleFt === null) return { poleFt: spec.centerPoleFt, pole: null };
-  return { poleFt, pole: nearest.of.id };
 }
 
 /** The ticket in hand and in force at this moment: asked when the marks are checked, and again whenever stakes are driven. */

@@ -11,9 +11,17 @@ const MIN_SPELLED = 3;
 const MAX_WORDS = 5;
 /** Words of talk: papers have numbers. */
 const TALK = /\b(?:no|not|wrong|give|me|is|us|minutes?|of)\b|n't\b|'s\b/i;
-/** What plainly begins as a reading or as a line: no paper's number. One that is written as a single word may still begin so. */
-const TOLD =
-  /^(?:heat|cold|air|humidity|temperature|winds?|gusts?|gusting|thunder|lightning|flash|rain|gas|water|electric|power|sewer|overhead)[\s,:]/i;
+/**
+ * What plainly is a reading, or a line that was found: no paper's number. "Gas permit 1042" is one, and so is what is written as a single
+ * word.
+ */
+const TOLD: readonly RegExp[] = [
+  /^(?:heat|cold|air|humidity|temperature|winds?|gusts?|gusting|thunder|lightning|flash|rain)(?:'s)?[\s,:]+(?:(?:is|are|at|of|to|up|now|about|around)\s+)*-?\d/i,
+  /\bhumidity\b/i,
+  /\bfrom\b.+\b(?:to|along)\b/i,
+  /^(?:gas|water|electric|power|sewer|overhead)(?: line)?(?:[\s,:]+\d\S*){3}/i,
+  /^overhead\b.*\d\s?kv\b/i,
+];
 
 /**
  * A document by its number. Spaces and dashes are ignored, because the recognizer adds its own; the expected spelling is kept. A number
@@ -36,6 +44,6 @@ export const parseDocument: AnswerParser<"document"> = (said, { expected }) => {
     /\d/.test(written) &&
     written.split(" ").length <= MAX_WORDS &&
     !TALK.test(written) &&
-    !TOLD.test(said);
+    !TOLD.some((told) => told.test(said));
   return isNumber ? { kind: "document", named: written } : { notUnderstood: true };
 };

@@ -4,6 +4,7 @@ import { holdsInside, isHold } from "./holds.ts";
 import { readQuantity } from "./quantities.ts";
 import { isBareQuestion } from "./questions.ts";
 import { sayableAt } from "./sayable.ts";
+import { isBareLook } from "./sky.ts";
 import { understand } from "./understand.ts";
 import { isNo, isYes } from "./yes-no.ts";
 
@@ -18,6 +19,7 @@ export const english: Language = {
   isHold,
   holdsInside,
   isBare: (words) => isBareCommand(words) || isBareQuestion(words),
+  isBareLook,
   isYes,
   isNo,
   afterYes: (words) => (BEGINS_WITH_YES.test(words) ? words.replace(BEGINS_WITH_YES, "") : null),

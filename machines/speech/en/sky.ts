@@ -58,13 +58,20 @@ const BY_LOOK =
 const NAMED_WHOLE = /^(?:a )?(?:light|gentle|moderate|fresh|strong|near|violent) (?:air|breeze|gale|storm)$/;
 
 /**
+ * Whether a name of the scale is all that is said, and nobody calls it a wind: people say it of any breeze.
+ *
+ * @example isBareLook("a moderate breeze") // true
+ */
+export const isBareLook = (heard: string): boolean => NAMED_WHOLE.test(plain(heard).replaceAll(",", ""));
+
+/**
  * A wind by a word of the scale, at the top of its band. Where none is asked for, only one that is called a wind, or is named whole.
  *
  * @example parseLook("wind fresh breeze", false) // { wind: { mph: 24, gustMph: null, fromDeg: null, taken: null, look: "freshBreeze" } }
  */
 export function parseLook(heard: string, atWindGate: boolean): Meaning | null {
   const words = plain(heard).replaceAll(",", "");
-  if (!atWindGate && !/^(?:the )?winds?\b/.test(words) && !NAMED_WHOLE.test(words)) return null;
+  if (!atWindGate && !/^(?:the )?winds?\b/.test(words) && !isBareLook(heard)) return null;
   const said = BY_LOOK.exec(words)?.[1];
   const look = said === undefined ? undefined : LOOKS[said];
   return look ? { wind: { mph: meanByLook(look), gustMph: null, fromDeg: null, taken: null, look } } : null;
@@ -82,15 +89,28 @@ const ANY_NUMBER = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINIT
 const HEAT =
   /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?) degrees?(?: (fahrenheit|celsius|centigrade))?,? (?:and )?(.+?) percent(?: humidity)?\b/;
 
-/** The same with the humidity named before its number; degrees may be left out. */
+/** The same with the humidity named before its number; degrees may be left out where the number says the scale. */
 const HUMIDITY_NAMED =
-  /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?)(?: degrees?)?(?: (fahrenheit|celsius|centigrade))?,? (?:and |with )?(?:the |an? )?humidity(?:'s| is| of| at)* (.+?)(?: percent)?$/;
+  /^(?:(?:it's|it is|heat|air|temperature)(?: is)?,? )?(.+?)( degrees?)?(?: (fahrenheit|celsius|centigrade))?,? (?:and |with )?(?:the |an? )?humidity(?:'s| is| of| at)* (.+?)(?: percent)?$/;
+
+/**
+ * Under so many, a number without degrees and scale may be a hot day in °C, and nobody is in the heat at as many °F: it is not guessed. The
+ * hottest air on record is under 60 °C. From memory; it only leaves a reading out, which is then told again.
+ */
+const MIN_PLAINLY_F = 60;
 
 /** Air as it was said, in °F; `null` where there is no such air. */
 function airFIn(said: string, scale: string | undefined): number | null {
   if (scale === undefined || scale === "fahrenheit") return numberWithin(said, AIR_BOUNDS);
   const celsius = numberWithin(said, { from: celsiusOf(AIR_BOUNDS.from), to: celsiusOf(AIR_BOUNDS.to) });
   return celsius === null ? null : Math.round(fahrenheitOf(celsius) * 10) / 10;
+}
+
+/** Whole, air, scale and humidity, where the humidity is named; `null` also where the scale is anybody's guess. */
+function humidityNamed(words: string): readonly (string | undefined)[] | null {
+  const [whole, air = "", degrees, scale, humid] = HUMIDITY_NAMED.exec(words) ?? [];
+  const guessed = degrees === undefined && scale === undefined && (numberWithin(air, ANY_NUMBER) ?? MIN_PLAINLY_F) < MIN_PLAINLY_F;
+  return whole === undefined || guessed ? null : [whole, air, scale, humid];
 }
 
 /**
@@ -101,7 +121,7 @@ function airFIn(said: string, scale: string | undefined): number | null {
 export function parseHeat(heard: string): Meaning | null {
   const words = plain(heard);
   const sun = SUNS.find(([pattern]) => pattern.test(words));
-  const [, air, scale, humid] = HEAT.exec(words) ?? HUMIDITY_NAMED.exec(sun ? words.replace(IN_SUN, "") : words) ?? [];
+  const [, air, scale, humid] = HEAT.exec(words) ?? humidityNamed(sun ? words.replace(IN_SUN, "") : words) ?? [];
   if (air === undefined || humid === undefined) return null;
   const [airF, humidity] = [airFIn(air, scale), numberWithin(humid, HUMIDITY_BOUNDS)];
   if (airF !== null && humidity !== null) return { heat: { airF, humidity, sun: sun?.[1] ?? null } };

@@ -32,6 +32,9 @@ export type SiteDrawingProps = {
   readonly id?: string;
 };
 
+/** A file takes no colors from the page that shows it: at night it brings its own. */
+const AT_NIGHT = "@media (prefers-color-scheme: dark) { :root { color: #ffffff; --ground: #121212 } }";
+
 /** How a site is laid into its drawing: the same for the drawing and for what is pressed on it. */
 export const frameOfSite = ({
   plan,
@@ -73,6 +76,7 @@ export function SiteDrawing(props: SiteDrawingProps) {
       <desc>
         {text.desc({ buried: site.buried.length, overhead: site.overhead.length, things: site.things.length, short: short.length })}
       </desc>
+      {props.isFile && <style>{AT_NIGHT}</style>}
       {props.palette && <rect width={pen.widePx} height={pen.highPx} fill={pen.ground} />}
       <SiteFills pen={pen} />
       <Zones {...shared} rules={rules} />

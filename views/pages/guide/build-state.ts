@@ -28,7 +28,7 @@ import type { GateState, GuideState, Milestone } from "./state.ts";
 import { stopState } from "./stop.ts";
 import { threadLine } from "./thread-line.ts";
 import { watchState } from "./watch-state.ts";
-import { weatherFacts } from "./weather.ts";
+import { watchedWind, weatherFacts } from "./weather.ts";
 
 const THREAD = 12;
 
@@ -110,10 +110,12 @@ function weatherState(live: LiveJob, is: Weather, words: Words): GuideState["wea
   const { at } = live.now;
   const facts = weatherFacts(job, is, at);
   const sky = is === "stop" ? [] : skyLines(live, words);
+  const watched = watchedWind(job, at);
   return {
     is,
     words: words.weatherWords(facts),
     reading: words.weatherShort(facts),
+    watched: watched && { short: words.weatherPlan.readShort(watched), words: words.weatherPlan.read(watched) },
     stop: stopState(job, facts, words, missingNow(job, at)),
     lightning: lightningFacts(job, at, words),
     sky: sky.map(({ line }) => line),

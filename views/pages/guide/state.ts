@@ -56,6 +56,8 @@ export type GuideState = {
     readonly is: Weather;
     readonly words: string;
     readonly reading: string;
+    /** A newer wind of whoever watches the standing tent, in short and in words; `null` where there is none. */
+    readonly watched: { readonly short: string; readonly words: string } | null;
     readonly stop: StopState | null;
     /** The lightning clock, while thunder stops work. */
     readonly lightning: LightningFacts | null;

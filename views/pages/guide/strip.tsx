@@ -8,11 +8,13 @@ export const Strip = ({ guide, me, access, words, words: { guide: text, page } }
   const person = guide.people.find((p) => p.id === me);
   const at = (path: string) => `/jobs/${guide.job}/${path}`;
   // A clock that counts on is in no label: it is read as it stands.
-  const takeWind = text.takeWind(guide.weather.reading, guide.weather.words);
+  const { watched } = guide.weather;
+  const takeWind = text.takeWind(guide.weather.reading, [guide.weather.words, ...(watched ? [watched.words] : [])].join(". "));
   return (
     <nav id={regions.strip} class={`strip weather-${guide.weather.is}`} aria-label={text.strip}>
       <a class="cell weather" href={at("wind")} {...(guide.weather.lightning ? { title: takeWind } : { "aria-label": takeWind })}>
         {guide.weather.reading}
+        {watched && <small>{watched.short}</small>}
         {guide.weather.lightning && <LightningShort facts={guide.weather.lightning} words={words} />}
       </a>
       <a class="cell how-far" href={at("picture")}>

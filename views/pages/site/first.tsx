@@ -6,13 +6,15 @@ import { TooNear } from "./too-near.tsx";
 
 /** What matters first: what of the site is shut and why, in a few lines. All else on the page stands behind it. */
 export const First = ({ state, words, words: { thisSite: text } }: { state: SiteState; words: Words }) => {
-  const { clearances, screening, isTold } = state;
+  const { clearances, screening, isTold, site } = state;
+  const isAnchored = clearances.verdict === "notShort" && site.fixes?.some(({ is }) => is === "engineeredAnchor");
   const leaves = clearances.leavesTicket !== null && clearances.leavesTicket.length > 0;
   return (
     <section class="first">
       {isTold ? (
         <p class="verdict">
-          <b>{text.verdictOf(clearances.verdict, countsOf(clearances))}.</b> {text.verdictTold[clearances.verdict]}
+          <b>{text.verdictOf(clearances.verdict, countsOf(clearances))}.</b>{" "}
+          {isAnchored ? text.besideAnchors : text.verdictTold[clearances.verdict]}
         </p>
       ) : (
         <p>{text.nothing}</p>

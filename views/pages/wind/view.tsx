@@ -31,6 +31,7 @@ export const WindPage = ({ air, ...screen }: Screen & { air: AirState }) => {
           </label>
         </div>
       </WindForm>
+      {guide.weather.watched && <p>{guide.weather.watched.words}.</p>}
       {[...guide.weather.sky, ...(air.gusty === null ? [] : [air.gusty])].map((line) => (
         <p class="warning">{line}</p>
       ))}

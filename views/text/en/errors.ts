@@ -157,6 +157,7 @@ export const errors = {
     `Only ${Math.floor(freeBytes / 1024 / 1024)} MB are free on the disk with ${place}; make room on it while everything still gets recorded.`,
   otherSite: "That came from another site. Nothing was recorded. Open the page here and press again.",
   tooLarge: (bytes: number | null, most: number) => `${tooMuch(bytes, most)}. Nothing was recorded.`,
+  tooManyValues: (most: number) => `That is more than ${most.toLocaleString("en-US")} values at once. Nothing was recorded. Send less.`,
   briefTooLarge: (bytes: number | null, most: number, stretches: number) =>
     `${tooMuch(bytes, most)}, and ${stretches.toLocaleString("en-US")} stretches for a site. Nothing was recorded.`,
   bodyShape: "Something here can't be right. Fix these:",

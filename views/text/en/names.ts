@@ -124,6 +124,8 @@ export const number = (n: number): string => NUMBER.format(n);
 export const things = (n: number, item: string): string => `${number(n)} ${n === 1 ? kitName(item).replace(/s$/, "") : kitName(item)}`;
 const PARTS: Readonly<Record<string, string>> = {
   thinnest: "thinnest",
+  sidePole: "side pole",
+  insidePole: "inside pole",
   shortest: "shortest",
   softest: "softest spot",
   second: "second pull",

@@ -68,6 +68,8 @@ export const siteForms = {
   putTold: "A correction counts once a second person agrees.",
   keep: "Keep it",
   remove: "Take it out",
+  /** What a site has once, as it stands in a reason. */
+  parts: { ground: "usable ground", ticketArea: "ticket's area", slope: "slope", wanted: "wanted place" },
   because: {
     changed: (name: string) => `Site: ${name} corrected`,
     removed: (name: string) => `Site: ${name} taken out`,

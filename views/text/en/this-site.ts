@@ -95,6 +95,8 @@ export const thisSite = {
     notKnown: "A figure is missing. Ask the line's owner.",
     notShort: "Nothing that was entered is too near. That opens no gate: the crew still measures.",
   } satisfies Record<Verdict, string>,
+  besideAnchors:
+    "Too near only where an engineer's anchor goes: the line there is exposed by hand, and the engineer's paper is shown. All else the crew still measures.",
   drawing: "The site from above",
   clearances: "Clearances",
   name: nameOf,

@@ -1,6 +1,7 @@
 import type { Forecast } from "../../../machines/install/forecast.ts";
 import type { Levels } from "../../../machines/install/watch.ts";
 import type { AT_60, AT_80, AT_LIMIT, WARNED_BY, WATCHED_BY, WeatherPlan } from "../../../machines/install/weather-plan.ts";
+import type { WatchedWind } from "../../pages/guide/weather.ts";
 
 const WATCHED: Readonly<Record<(typeof WATCHED_BY)[number], string>> = {
   watcher: "the customer's person",
@@ -135,6 +136,9 @@ export const weatherPlan = {
   hourCome: (at: string) => `Everybody out now, nobody in: agreed for ${at}.`,
   notAgreed: "No hour is agreed yet.",
   now: (gust: string) => `Now: ${gust}`,
+  readShort: ({ mph, gustMph, minAgo }: WatchedWind) => `Watch: ${mph}${gustMph === null ? "" : ` gust ${gustMph}`}, ${minAgo} min`,
+  read: ({ mph, gustMph, minAgo }: WatchedWind) =>
+    `The watch read ${mph}${gustMph === null ? "" : ` gusting ${gustMph}`} mph, ${minAgo} min ago`,
   levelsLink: (levels: readonly { readonly gust: string; readonly does: string }[]) =>
     `Weather plan. ${levels.map(({ gust, does }) => `${gust}: ${does}`).join(" ")}`,
   due: {

@@ -46,11 +46,13 @@ export function shortfallText({ kind, id, of, distance, wanted, unit }: Shortfal
   return `${wanted ?? "?"} ${unit} from ${near} to ${what}, not ${distance ?? "?"}`;
 }
 
+const wholeInches = (ft: number): number => Math.round(ft * 12) / 12;
+const toTheInch = ({ alongFt, offFt }: Offset): string => offsetText(wholeInches(alongFt), wholeInches(offFt));
+
 /** What was worked out from the site as it was entered. */
 export const workedOut = {
-  /** Where a tent is laid out that does not begin at its site's baseline. */
-  corners: ([a, b]: readonly [A: Offset, B: Offset]) =>
-    `Off the site's baseline: corner A ${offsetText(a.alongFt, a.offFt)}; corner B ${offsetText(b.alongFt, b.offFt)}.`,
+  /** Where a tent is laid out that does not begin at its site's baseline: to the inch, as its calls say it. */
+  corners: ([a, b]: readonly [A: Offset, B: Offset]) => `Off the site's baseline: corner A ${toTheInch(a)}; corner B ${toTheInch(b)}.`,
   move: "Move the tent",
   look: "Look at the site",
 } as const;

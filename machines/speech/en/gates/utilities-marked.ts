@@ -37,6 +37,7 @@ export const utilitiesMarked: GateWordsByKey = {
     not: "[is] not located [yet]",
   },
   "overhead.line": { things: "wire | wires | line | ground | along | out | up | nearest | closest", not: "too close" },
+  "overhead.wire": { things: "wire | wires | line | ground | along | out | up | nearest | closest", not: "too close" },
   "overhead.any": { things: "wire | wires | line | lines | ground | along | out | up | nearest | closest", not: "too close" },
   "nearest.mark": { things: "paint | line | dot | mark | off | from | nearest | flag", not: "too close | tight" },
   "nearest.private": {

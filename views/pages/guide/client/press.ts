@@ -1,7 +1,7 @@
 import { clientWords } from "../../../parts/client-words.ts";
 import { buzz } from "./buzz.ts";
 import { commandOf } from "./command.ts";
-import { notice } from "./notice.ts";
+import { dropOutdated, notice } from "./notice.ts";
 import { isMine, revisionNow, saidHere } from "./revisions.ts";
 import { isSettling, settle } from "./settle.ts";
 
@@ -73,6 +73,7 @@ export function watchPresses(): void {
   const moved = () => {
     settle();
     mine = isMine();
+    if (!mine) dropOutdated();
     const now = revisionNow();
     const held = alarms() > alarmed;
     alarmed = alarms();

@@ -217,11 +217,20 @@ export const utilitiesMarked: CallTexts = {
     say: (of) =>
       byPaper(of)
         ? `${lineName(of, 3)}, ${voltage(of)}: off the table. Only its owner sets the distance.`
-        : `${lineName(of, 4)}, ${voltage(of)}. Tape on the ground, to ${of.pole === undefined ? "the nearest pole" : `pole ${of.pole}`}.`,
+        : `${lineName(of, 4)}, ${voltage(of)}. Tape on the ground, to the nearest pole.`,
     ask: (of) => (byPaper(of) ? "Whose paper sets the distance?" : "How far, along the ground?"),
     why: "A falling pole reaches its own length. Treat every wire as live.",
     wrong: "By eye it looks far enough. The pole sways on its way up, and the current jumps before it ever touches.",
     well: "From straight under the wire, cloth tape flat on the ground. Poles and ladders lie flat near it, and nobody reaches up to measure.",
+    ifNot: "Move the tent and change the plan, or get the line owner's paper for this place.",
+  },
+  "overhead.wire": {
+    say: (of) => `${lineName(of, 3)}, ${voltage(of)}. Tape to the nearest side pole, and inside pole.`,
+    ask: () => "How far along the ground: side pole, inside pole?",
+    why: "A falling pole reaches its own length, and inside poles are the long ones. Treat every wire as live.",
+    wrong:
+      "They tape to the pole that the screen would name. The wire was entered on the wrong side, and the near poles were never looked at.",
+    well: "From straight under the wire, cloth tape flat on the ground. Walk along it to find the nearest of each; poles and ladders lie flat near it.",
     ifNot: "Move the tent and change the plan, or get the line owner's paper for this place.",
   },
   "overhead.any": {
