@@ -45,7 +45,7 @@ export function workOf({ brief, plan, script }: Frozen): Work | null {
       stations: plan.stations.length,
       tiedStations: plan.stations.filter((s) => s.kind !== "side").length,
       plates: plan.plates.length,
-      stakes: sum(plan.plates.map((p) => p.stakes)),
+      stakes: sum(plan.plates.map((p) => (p.replaced ? 0 : p.stakes))),
       pullTests: script.steps.filter((s) => s.wordsKey.startsWith("pull.")).length,
       pieces: plan.pieces.length,
       clothSqFt: sum(plan.pieces.map(({ at }) => at.widthFt * at.lengthFt)),

@@ -8,7 +8,7 @@ export const replacedIn = ({ fixes = [] }: Pick<SiteModel, "fixes">): StakeName[
 
 /**
  * The plan without the stakes that anchors take the place of: they are not driven, counted, brought or pulled. Their plates keep
- * their place, where the anchor is set and its strap goes. The same plan where there is none.
+ * their place, marked so: there the anchor is set, and its strap goes to it. The same plan where there is none.
  */
 export function withReplaced(plan: TentPlan, replaced: readonly StakeName[]): TentPlan {
   if (replaced.length === 0) return plan;
@@ -17,13 +17,20 @@ export function withReplaced(plan: TentPlan, replaced: readonly StakeName[]): Te
     const here = gone.filter((one) => one.station === station.id);
     return { ...station, plates: station.plates - here.length, stakes: station.stakes - sum(here) };
   });
+  const nth = new Map<string, number>();
+  const plates = plan.plates.map((plate) => {
+    const no = (nth.get(plate.station) ?? 0) + 1;
+    nth.set(plate.station, no);
+    const isGone = replaced.some((name) => name.is === "plate" && name.station === plate.station && name.plate === no);
+    return isGone ? { ...plate, replaced: true as const } : plate;
+  });
   const less: Partial<Record<KitItem, number>> = {
     perimeterStake: sum(gone),
     stakePlate: gone.length,
     interiorStake: replaced.length - gone.length,
   };
   const kit = plan.kit.map((line) => ({ ...line, count: line.count - (less[line.item] ?? 0) })).filter(({ count }) => count > 0);
-  return { ...plan, stations, kit };
+  return { ...plan, stations, plates, kit };
 }
 
 const sum = (gone: readonly { readonly stakes: number }[]): number => gone.reduce((n, { stakes }) => n + stakes, 0);

@@ -18,6 +18,7 @@ export type PlateMark = TapeReading & {
   readonly station: string;
   /** Number of the plate at its station, clockwise from 1. */
   readonly plate: number;
+  /** None where an engineer's anchor is set instead. */
   readonly stakes: number;
   readonly bearingDeg: number;
   readonly asideFt: number;
@@ -76,7 +77,8 @@ export function stakeLines(plan: Pick<TentPlan, "stations" | "plates" | "spec">)
       .filter((p) => p.edge === edge)
       .map(({ plate, no }): PlateMark => {
         const { alongFt, asideFt } = alongAndAside(plate, start, end, lengthFt);
-        const { station, stakes, bearingDeg } = plate;
+        const { station, bearingDeg } = plate;
+        const stakes = plate.replaced ? 0 : plate.stakes;
         return { station, plate: no, stakes, bearingDeg, readingFt: alongFt, backFt: toGrid(lengthFt - alongFt), asideFt };
       })
       .sort((a, b) => a.readingFt - b.readingFt);

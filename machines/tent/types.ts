@@ -110,6 +110,8 @@ export type StakePlate = Point & {
   /** Degrees clockwise from the y axis, pointing out of the tent. Not a compass bearing. */
   readonly bearingDeg: number;
   readonly stakes: number;
+  /** An engineer's anchor is set there, and nothing is driven. */
+  readonly replaced?: true;
 };
 export type EdgePlan = {
   readonly name: EdgeName;

@@ -9,6 +9,7 @@ import type { SiteModel } from "../../machines/site/model.ts";
 import { problemsOfFixes } from "../../machines/site/read-fixes.ts";
 import { readSite } from "../../machines/site/read-site.ts";
 import { toldAs } from "../../machines/site/told-as.ts";
+import { stakeLines } from "../../machines/tent/tape.ts";
 import { changeText } from "../../views/text/en/changes.ts";
 import { en } from "../../views/text/en/en.ts";
 import { sayText } from "../../views/text/replies.ts";
@@ -92,6 +93,15 @@ describe("an engineer's anchor in place of a stake", () => {
       truckLoadOf(of, frozenOf(of).plan, frozenOf(of).limits).find((l) => l.item === item)!.count;
     expect(count(crossed, "perimeterStake") - count(brief, "perimeterStake")).toBeGreaterThanOrEqual(at.stakes);
     expect(Number(step(crossed, "strike.stakes").params!.stakes) - Number(step(brief, "strike.stakes").params!.stakes)).toBe(at.stakes);
+  });
+  it("is marked on the layout, and has no stakes in its tables", () => {
+    const { plan } = frozenOf(brief);
+    expect(
+      stakeLines(plan)[0]!
+        .marks.filter(({ stakes }) => stakes === 0)
+        .map(({ station }) => station),
+    ).toEqual(["AB1"]);
+    expect(plan.plates.filter(({ replaced }) => replaced)).toHaveLength(1);
   });
   it("in place of an inside stake has that one not driven either", () => {
     const tie = fixedWith({ is: "engineeredAnchor", stake: { is: "tie", pole: "C1" }, expose: ["gas 1"] });

@@ -1,3 +1,6 @@
+import { request } from "node:http";
+import type { AddressInfo } from "node:net";
+import { serve } from "@hono/node-server";
 import { beforeEach, describe, expect, it } from "vitest";
 import { briefFromDraft } from "../../server/draft/draft-brief.ts";
 import { en } from "../../views/text/en/en.ts";
@@ -82,6 +85,37 @@ describe("the page of a site", () => {
     await Promise.all([...readers, hold()]);
     expect(done.indexOf("hold 200")).toBeLessThan(10);
     expect(done).toHaveLength(11);
+  });
+  it.each([
+    ["GET", "/site"],
+    ["HEAD", "/site"],
+    ["GET", "/layout"],
+  ])("lets a hold on a connection of its own go before most of a row that asks for %s %s", async (method, path) => {
+    const server = await new Promise<ReturnType<typeof serve>>((resolve) => {
+      const made = serve({ fetch: world.app.fetch, port: 0, hostname: "127.0.0.1" }, () => resolve(made));
+    });
+    const { port } = server.address() as AddressInfo;
+    const done: string[] = [];
+    /** Asked on a new connection; noted down once all of the answer is there. */
+    const asked = (what: string, options: object, body = "") =>
+      new Promise<void>((resolve, reject) => {
+        const sent = request({ host: "127.0.0.1", port, agent: false, ...options }, (answer) => {
+          answer.resume().on("end", () => {
+            done.push(`${what} ${answer.statusCode}`);
+            resolve();
+          });
+        });
+        sent.on("error", reject).end(body);
+      });
+    const readers = Array.from({ length: 20 }, () => asked("reader", { method, path: `/jobs/${job}${path}`, headers: headers("p1") }));
+    await Promise.any(readers);
+    const say = { method: "POST", path: `/jobs/${job}/say`, headers: { ...headers("p1"), "content-type": "application/json" } };
+    await asked("hold", say, JSON.stringify({ key: "hold-000001", seen: 1, as: "p1", type: "hold" }));
+    const before = done.slice(0, -1);
+    await Promise.all(readers);
+    await new Promise((resolve) => server.close(resolve));
+    expect([done[before.length], new Set(before), done.length]).toEqual(["hold 200", new Set(["reader 200"]), 21]);
+    expect(before.length).toBeLessThan(10);
   });
 
   it("tells each clearance with what is needed as a sum and its source, and never a word for good", async () => {

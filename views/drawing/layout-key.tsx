@@ -7,7 +7,7 @@ import { EdgeMarks, Order } from "./pieces.tsx";
 import { PoleMark } from "./poles.tsx";
 import { RatioMark, widestPx } from "./ratios.tsx";
 import type { Sheet } from "./sheet.ts";
-import { StakedPlate } from "./stakes.tsx";
+import { AnchorMark, StakedPlate } from "./stakes.tsx";
 import { StationMark } from "./stations.tsx";
 
 type At = { frame: Frame; x: number; y: number };
@@ -82,6 +82,7 @@ function linesOf({ seams, poles, plates }: TentPlan, { drawing: { key }, layoutD
     [key.lace, (at) => <EdgeSample edge="lace" {...at} />],
     [key.eyelet, (at) => <EdgeSample edge="eyelet" {...at} />],
   ];
+  const anchors: Line[] = [[layoutDrawing.key.anchor, (at) => <AnchorMark size={1.5} {...at} />]];
   const quarter: Line = [key.quarter, (at) => <PoleMark kind="quarter" {...at} />];
   return [
     [key.corner, (at) => <StationMark kind="corner" {...at} />],
@@ -90,6 +91,7 @@ function linesOf({ seams, poles, plates }: TentPlan, { drawing: { key }, layoutD
     [key.center, (at) => <PoleMark kind="center" {...at} />],
     ...(poles.some((p) => p.kind === "quarter") ? [quarter] : []),
     [layoutDrawing.key.plate, (at) => <StakedPlate plate={{ bearingDeg: 90, stakes: plates[0]!.stakes }} size={1.5} {...at} />],
+    ...(plates.some((plate) => plate.replaced) ? anchors : []),
     [layoutDrawing.key.stakeLine, (at) => <Sample dash="6 4" {...at} />],
     [layoutDrawing.key.diagonal, (at) => <Sample dash="12 3 2 3" {...at} />],
     [layoutDrawing.baseline, (at) => <Sample width="4" {...at} />],

@@ -21,7 +21,11 @@ export function StakedPlates({ plan, frame }: { plan: TentPlan; frame: Frame }) 
         return (
           <g class="drawn-plate" data-plate={`${plate.station}.${no}`}>
             <line x1={frame.x(station.xFt)} y1={frame.y(station.yFt)} x2={x} y2={y} {...thin(frame)} />
-            <StakedPlate frame={frame} x={x} y={y} plate={plate} size={size} />
+            {plate.replaced ? (
+              <AnchorMark frame={frame} x={x} y={y} size={size} />
+            ) : (
+              <StakedPlate frame={frame} x={x} y={y} plate={plate} size={size} />
+            )}
           </g>
         );
       })}
@@ -45,6 +49,18 @@ export function StakedPlate({ frame, x, y, plate, size }: Props) {
         const cy = y + (Math.floor(i / 2) - (rows - 1) / 2) * px(3);
         return <circle class="drawn-stake" cx={roundHundredth(cx)} cy={roundHundredth(cy)} r={px(1)} fill={frame.ground} />;
       })}
+    </g>
+  );
+}
+
+/** Where an engineer's anchor is set: a ring with a cross, and no stake. */
+export function AnchorMark({ frame, x, y, size }: Omit<Props, "plate">) {
+  const half = roundHundredth(frame.px(3.5 * size));
+  return (
+    <g class="drawn-anchor" stroke={frame.ink} stroke-width={roundHundredth(frame.px(size))}>
+      <circle cx={x} cy={y} r={half} fill={frame.ground} />
+      <line x1={roundHundredth(x - half)} y1={y} x2={roundHundredth(x + half)} y2={y} />
+      <line x1={x} y1={roundHundredth(y - half)} x2={x} y2={roundHundredth(y + half)} />
     </g>
   );
 }

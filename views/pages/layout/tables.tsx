@@ -98,7 +98,7 @@ const SEEN_ASIDE_FT = 1 / 96;
 
 function Stakes({ line, units, plan, words: { layout, tapeText } }: Props & { line: StakeLine }) {
   const { edge, from, to, marks, lengthFt, setbackFt } = line;
-  const platesAt = new Map(plan.stations.map((s) => [s.id, s.plates]));
+  const platesAt = (station: string) => plan.plates.filter((plate) => plate.station === station).length;
   const aside = marks.some((m) => Math.abs(m.asideFt) >= SEEN_ASIDE_FT);
   const text = (ft: number) => tapeText(ft, units);
   const extra = (ft: string) => (aside ? [ft] : []);
@@ -111,10 +111,10 @@ function Stakes({ line, units, plan, words: { layout, tapeText } }: Props & { li
       rows={[
         [layout.start(from), text(0), text(lengthFt), "", "", ...extra("")],
         ...marks.map((m) => [
-          layout.plateOf(m.station, m.plate, platesAt.get(m.station)!),
+          layout.plateOf(m.station, m.plate, platesAt(m.station)),
           text(m.readingFt),
           text(m.backFt),
-          m.stakes,
+          m.stakes === 0 ? layout.anchored : m.stakes,
           layout.bearingOf(m.bearingDeg),
           ...extra(text(m.asideFt)),
         ]),

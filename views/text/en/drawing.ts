@@ -36,6 +36,7 @@ export const layoutDrawing = {
   scale: { ft: (n: number) => `${n} ft`, mm: (n: number) => `${n} m` },
   key: {
     plate: "plate with its stakes",
+    anchor: "engineer's anchor: drive nothing",
     strap: "strap",
     stakeLine: "stake line",
     diagonal: "diagonal",

@@ -62,6 +62,7 @@ export const layout = {
   start: (c: Corner) => `start ${c}`,
   end: (c: Corner) => `end ${c}`,
   stakes: "Stakes",
+  anchored: "none: an engineer's anchor",
   bearing: "Bearing",
   /** Which way a strap pulls from its station, as a crew lays it out. */
   bearingOf: (deg: number) => {
