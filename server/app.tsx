@@ -151,7 +151,7 @@ export function createApp(world: Dependencies, { files = new Hono(), network = n
     console.error(error);
     return answer(c, new Problem(422, (w) => w.errors.oops), 500);
   });
-  return { app, liveJobs, access, entrance, firstLink };
+  return { app, liveJobs, access, entrance, firstLink, connecting: turns.connecting };
 }
 
 /** A file that may do other things than a page says so itself. */

@@ -63,7 +63,7 @@ export async function run(
   const { journal, clock } = world;
   let listensOn = port;
   const network = site ? networkOf(site, () => listensOn) : null;
-  const { app, liveJobs, access, entrance, firstLink } = createApp(world, { files, network });
+  const { app, liveJobs, access, entrance, firstLink, connecting } = createApp(world, { files, network });
   const dayAfter = (days: number) => new Date(clock().wall + days * DAY_MS).toISOString().slice(0, 10);
   if (demo && (await journal.folds()).length === 0)
     await liveJobs.open(readBrief(demoBrief(dayAfter(-1), dayAfter(14))), DEMO_KEY, requestDigest(DEMO_KEY));
@@ -96,6 +96,11 @@ export async function run(
       resolve({ url, office: { link: `${url}office/first?key=${firstLink.key}`, passphrase: made }, network, close });
     });
     if ("keepAliveTimeout" in server) server.keepAliveTimeout = IDLE_MS;
+    if (tls) {
+      server.on("connection", () => connecting(1));
+      // Of each connection it is told one of these, once.
+      for (const over of ["secureConnection", "tlsClientError"]) server.on(over, () => connecting(-1));
+    }
     server.once("error", reject);
     async function close() {
       for (const timer of timers) clearInterval(timer);

@@ -9,11 +9,12 @@ const MAX_TURNS = 50;
 
 /**
  * Has long pages made one after the other, each only once nothing else is being answered: a hold does not wait for a row of
- * readers. `counted` goes before everything that answers, `lastInTurn` before what makes a long page.
+ * readers. `counted` goes before everything that answers, `lastInTurn` before what makes a long page. `connecting` is told 1 when
+ * somebody begins to connect, and -1 when they have or gave up.
  */
 export function createTurns() {
   const inTurn = createQueues();
-  /** What is being answered and is no long page. */
+  /** What is being answered and is no long page, and who is connecting. */
   let others = 0;
 
   async function untilQuiet(): Promise<void> {
@@ -47,5 +48,8 @@ export function createTurns() {
       others++;
     }
   };
-  return { counted, lastInTurn };
+  const connecting = (change: 1 | -1) => {
+    others += change;
+  };
+  return { counted, lastInTurn, connecting };
 }
