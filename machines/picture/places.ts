@@ -89,8 +89,11 @@ const PLACES: Readonly<Record<string, Where>> = {
   "talk.headcount": nowhere,
 
   // White paint, the ticket, distances.
-  "white.cornerA": () => [{ is: "length", name: "AB" }],
-  "white.cornerB": () => [{ is: "length", name: "AB" }],
+  "white.cornerA": () => [{ is: "corner", corner: "A" }],
+  "white.cornerB": () => [
+    { is: "corner", corner: "A" },
+    { is: "corner", corner: "B" },
+  ],
   "white.footprint": ({ plan }) => [...edgeMarks(), ...poleMarks(plan)],
   "white.stakeLine": () => [...stakeLineMarks(), { is: "setback" }],
   "locate.ticket": nowhere,
