@@ -20,9 +20,25 @@ const pulled = stepWith(
   },
 );
 
+const wire = stepWith(asksFigures("ft", { sidePole: { from: 18, to: null }, insidePole: { from: 35, to: null } }), {
+  wordsKey: "overhead.wire",
+});
+
 const at = (said: string, step: Step) => understand(said, { step, asks: null });
 const answer = (value: object) => ({ intent: { type: "answer", gate: "here", value } });
 const figures = (unit: string, n: Record<string, number>) => answer({ kind: "figures", unit, n });
+
+describe("how far a wire is from poles", () => {
+  it.each([
+    ["side pole forty, inside pole fifty-five"],
+    ["forty feet and fifty-five feet"],
+    ["forty to the side pole, fifty-five to the inside pole"],
+    ["inside pole fifty-five, nearest side pole forty"],
+    ["center pole fifty-five feet, side forty feet"],
+  ])("%s", (said) => expect(at(said, wire)).toMatchObject(figures("ft", { sidePole: 40, insidePole: 55 })));
+  it("of one pole leaves the other to be asked", () =>
+    expect(at("side pole forty feet", wire)).toMatchObject(figures("ft", { sidePole: 40 })));
+});
 
 describe("several numbers in the order asked", () => {
   it.each([

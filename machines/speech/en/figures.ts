@@ -18,8 +18,8 @@ const CALLED: Readonly<Record<string, string>> = {
   stakes: "stakes?(?! plates?)",
   plates: "(?:stake |base )?plates?",
   thinnest: "(?:the )?thinnest(?: one(?= is))?|thick",
-  sidePole: "(?:the )?(?:nearest |closest )?side(?: pole)?",
-  insidePole: "(?:the )?(?:nearest |closest )?(?:inside|center|quarter)(?: pole)?",
+  sidePole: "(?:to )?(?:the )?(?:nearest |closest )?side(?: pole)?",
+  insidePole: "(?:to )?(?:the )?(?:nearest |closest )?(?:inside|center|quarter)(?: pole)?",
   softest: "(?:the )?softest(?: spot| one(?= is))?|(?:the )?soft spot",
   // "One second" and "a third" name nothing.
   second: "(?<!\\b(?:a|one|1) )(?:the )?second(?: (?:pull|stake|spot)| one(?= is))?",
