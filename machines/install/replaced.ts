@@ -7,8 +7,8 @@ export const replacedIn = ({ fixes = [] }: Pick<SiteModel, "fixes">): StakeName[
   fixes.flatMap((fix) => (fix.is === "engineeredAnchor" ? [fix.stake] : []));
 
 /**
- * The plan without the stakes that anchors take the place of: they are not driven, counted, brought or pulled. Their plates keep
- * their place, marked so: there the anchor is set, and its strap goes to it. The same plan where there is none.
+ * The plan without the stakes that anchors replace: they are not driven, counted, brought or pulled. Their plates stay in the plan,
+ * marked `replaced`: the anchor is set there, and the strap runs to it. The same plan if none is replaced.
  */
 export function withReplaced(plan: TentPlan, replaced: readonly StakeName[]): TentPlan {
   if (replaced.length === 0) return plan;

@@ -5,7 +5,7 @@ import type { Line } from "../../machines/record/verify-chain.ts";
 export interface HouseStore {
   /** All of its entries in order, unread: readHouse says whether they hold. */
   lines(): Promise<readonly Line[]>;
-  /** The last of them; `null` where there is none yet. */
+  /** The last of them; `null` if there is none yet. */
   last(): Promise<Line | null>;
   /** The last entry of every job there is, in no order. Reads no entry. */
   tips(): Promise<readonly Tip[]>;

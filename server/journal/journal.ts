@@ -52,7 +52,7 @@ export interface Journal {
    * ends with, or not at all, and is rebuilt when the file is opened where it does not fit.
    */
   folds(): Promise<JobSummary[]>;
-  /** What is kept of one job; null where there is none of that name. */
+  /** What is kept of one job; null if there is none by that name. */
   fold(job: JobId): Promise<JobSummary | null>;
   /** Rebuilds a job's fold from its entries. */
   refold(job: JobId): Promise<void>;

@@ -45,7 +45,7 @@ export interface Oversight {
   tallies(filter: FindingFilter): Promise<FindingTally[]>;
   /** Numbers of the jobs that a filter leaves, by day, lead, crew, size and phase. They are of no kind and in no state. */
   measures(filter: FindingFilter): Promise<MeasureTally[]>;
-  /** The last follow-up; `null` where there is none. */
+  /** The last follow-up; `null` if there is none. */
   lastFollowUp(): Promise<SealedFollowUp | null>;
   /** The one that a key made; `null` where none did. */
   keyedFollowUp(key: string): Promise<SealedFollowUp | null>;

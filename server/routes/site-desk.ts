@@ -17,5 +17,5 @@ export type SiteDesk = {
   readonly add: ((group: SiteGroup, one: Readonly<Record<string, unknown>>, key: string | undefined) => Promise<Response>) | null;
 };
 
-/** The desk that a request is about. Throws a Problem where there is none. */
+/** The desk that a request is about. Throws a Problem if there is none. */
 export type DeskOf = (c: Context) => Promise<SiteDesk>;

@@ -59,7 +59,7 @@ describe("the code of those who lead", () => {
     expect([refused.status, await refused.text()]).toEqual([403, expect.stringContaining("no code for this")]);
     expect((await phone.get(`/jobs/${job}`)).status).toBe(303);
   });
-  it("made anew, the old one lets nobody in, and who is on stays on", async () => {
+  it("once it is replaced, the old one lets nobody in, and whoever is on stays on", async () => {
     const lead = await site.joined(job, codes.leads, "p1");
     await lead.post(`/jobs/${job}/codes`, {});
     expect((await site.browser().get(`/join?code=${codes.leads}`)).status).toBe(403);

@@ -58,7 +58,7 @@ describe("a 100×200 among 500 stretches of buried lines, as far as 60 ft and 45
   if (crowded.length > 0) bench("none is: the least bad one", inTurn(crowded), { time: 3000, iterations: 3, warmupIterations: 1 });
 });
 
-// Wanted: 50 times as fast at the least. On a smaller grid, as brute force would take a minute and more on the whole.
+// Goal: at least 50 times as fast. On a smaller grid: brute force would take more than a minute on the whole one.
 describe("the same as far as 12 ft and 6°", () => {
   const limits = { ...SEARCH, maxShiftFt: 12, maxTurnDeg: 6 };
   const ground = grounds.find((one) => search(one, limits).is === "moved")!;
